@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "project/basis.h"
+#include "project/problem.h"
+#include "project/project.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace matside {
+
+struct BlockPlan {
+    Pair outline; ///< B, as measured off the hoop
+    Pair sent;    ///< B/(1−d), rounded to a tick once (F21)
+    Pair trimmed; ///< T = B + 2·allowance (F6)
+};
+
+struct StripPlan {
+    Length width;   ///< S (F1)
+    Length reach;   ///< φ, how far the frame lies beyond the outline, along (F2)
+    Length gap;     ///< G (F3)
+    Length end;     ///< E (F4)
+    Length advance; ///< sent along + gap
+    std::int64_t perStrip = 0;   ///< n (F5); 0 when no block fits
+    std::vector<Length> starts;  ///< on flat cloth, from zero
+    std::vector<Length> centres; ///< on flat cloth, from zero
+    std::vector<Length> drawn;   ///< starts on cloth already drawn in
+    Length used;
+    Length remainder;
+    Length usable;
+    std::int64_t strips = 0; ///< for all kits
+    std::int64_t harvestedPairs = 0; ///< shorts the gaps yield, front and back alike (F3); 0 unless `harvest`
+};
+
+/// The pieces one long sashing is cut in, when it is longer than its cloth.
+struct LongPieces {
+    std::vector<Length> pieces; ///< cut lengths in order from the left end, with spare and join seams
+    std::vector<Length> joins;  ///< where the joins stand from the row's raw left end
+};
+
+struct SashingPlan {
+    Length finished;
+    Length cutFront;
+    std::optional<Length> cutBack; ///< absent for the clean back
+    Length allowanceGap; ///< g on paper (F7): finished − 2·allowance
+    Length expected;     ///< g − e_f (F9)
+    std::int64_t shorts = 0; ///< per face
+    Length shortLength;      ///< before the spare
+    Length shortSpare;
+    std::int64_t longs = 0;  ///< per face
+    Length longLength;       ///< before the spare
+    Length longSpare;        ///< in all, half at each end
+    LongPieces front;        ///< empty pieces when a long fits its cloth
+    LongPieces back;
+    std::vector<Length> marks; ///< F12, centres of the short sashings from the row's raw left end
+};
+
+struct FoldPlan {
+    Length under;
+    Length fold_catch;  ///< as planned
+    Length catchShown;  ///< what folding the shown amount gives
+    Length leastFold;
+};
+
+struct SizePlan {
+    Pair outline;
+    Pair raw;
+    Pair finished;
+    std::optional<Pair> backing; ///< clean back only (F11)
+};
+
+struct BindingPlan {
+    Length width;  ///< F14
+    Length cut;
+    Length length; ///< F15, with slack
+    std::int64_t strips = 0;
+};
+
+struct TablePlan {
+    bool round = false;
+    Pair reveal;   ///< each side; negative hangs over. Round: mid-side, along and across
+    Length corner; ///< round only: how far the corner stands inside (negative: hangs over), F22
+};
+
+struct PatchPlan {
+    std::string name;
+    std::string cloth;
+    Pair rectangle; ///< (w+2o) × (h+2o), F18
+    Pair web;
+    std::int64_t count = 0; ///< for one piece, spares included
+};
+
+/// Everything that follows from a project and what was made of it. A pure value.
+struct Plan {
+    Basis basis;
+    std::vector<Problem> problems; ///< it cannot be made as it stands
+    std::vector<Problem> cautions; ///< it can, but look here
+    BlockPlan block;
+    StripPlan strip;
+    SashingPlan sashing;
+    std::optional<FoldPlan> fold;
+    SizePlan size;
+    std::optional<BindingPlan> binding;
+    std::optional<TablePlan> table;
+    std::vector<PatchPlan> patches;
+};
+
+/// plan(project, made) → Plan: pure, no clock, no search; fast enough for every step of a drag.
+[[nodiscard]] Plan plan(const Project &project);
+
+} // namespace matside

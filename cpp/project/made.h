@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "length/length.h"
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace matside {
+
+enum class BlockState { Stitched, Trimmed, Joined, Spoiled, Lost };
+
+struct MadeCloth {
+    std::string cloth;
+    std::optional<Length> usable;
+    std::optional<Length> length;
+    bool prewashed = false;
+    std::string rest;
+    friend bool operator==(const MadeCloth &, const MadeCloth &) = default;
+};
+
+/// Sizes along and across.
+struct TestBlock {
+    std::array<Length, 2> sent;
+    std::array<Length, 2> outline;
+    std::string rest;
+    friend bool operator==(const TestBlock &, const TestBlock &) = default;
+};
+
+struct TestJoin {
+    std::optional<Length> seam;    ///< as sewn
+    std::optional<Length> gap;     ///< between the allowances; negative: they overlap
+    std::optional<Length> between; ///< distance between the two seam lines, on the back
+    std::optional<Length> loft;
+    std::string rest;
+    friend bool operator==(const TestJoin &, const TestJoin &) = default;
+};
+
+struct MadeOutline {
+    Length from;
+    Length to;
+    std::string rest;
+    friend bool operator==(const MadeOutline &, const MadeOutline &) = default;
+};
+struct MadeStrip {
+    std::int64_t strip = 1;
+    std::optional<Length> ended; ///< where the last outline really ended
+    std::vector<MadeOutline> outlines;
+    std::string rest;
+    friend bool operator==(const MadeStrip &, const MadeStrip &) = default;
+};
+struct MadeBlock {
+    std::string block; ///< "A1": row letter from the top, column from the left, front view
+    std::int64_t strip = 0;
+    std::int64_t place = 0;
+    std::optional<std::array<Length, 4>> sides;     ///< top, right, bottom, left
+    std::optional<std::array<Length, 2>> diagonals; ///< from top left, from top right
+    BlockState state = BlockState::Stitched;
+    std::string replaces;
+    std::vector<std::string> notes;
+    std::string rest;
+    friend bool operator==(const MadeBlock &, const MadeBlock &) = default;
+};
+struct MadeRow {
+    std::string row;
+    Length length;
+    std::int64_t joins = 0;
+    std::string rest;
+    friend bool operator==(const MadeRow &, const MadeRow &) = default;
+};
+/// Progress of a step: `does` and `cloth` name it (the step's `id` is "does/cloth" with the phase).
+struct MadeCut {
+    std::string cloth;
+    std::string does;
+    std::int64_t count = 0;
+    std::int64_t spoiled = 0;
+    std::string rest;
+    friend bool operator==(const MadeCut &, const MadeCut &) = default;
+};
+struct Pins {
+    std::int64_t in = 0;
+    std::int64_t out = 0;
+    std::string rest;
+    friend bool operator==(const Pins &, const Pins &) = default;
+};
+
+/// What really happened.
+struct Made {
+    std::vector<MadeCloth> cloths;
+    std::optional<TestBlock> testBlock;
+    std::optional<TestJoin> testJoin;
+    bool trialPutOff = false; ///< key "trial": "put-off"
+    std::vector<MadeStrip> strips;
+    std::vector<MadeBlock> blocks;
+    std::vector<MadeRow> rows;
+    std::vector<MadeCut> cut;
+    std::optional<Pins> pins;
+    std::string rest;
+    friend bool operator==(const Made &, const Made &) = default;
+    /// True once anything was cut, stitched or measured: such a piece keeps its unit system.
+    [[nodiscard]] bool started() const;
+};
+
+} // namespace matside

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "length/length.h"
+#include "length/show.h"
+#include "project/made.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace matside {
+
+enum class Hand { Right, Left };
+enum class Build { Reversible, CleanBack };
+enum class CleanBack { Layered, Bagged };
+enum class EdgeKind { Bound, Framed, Bagged };
+enum class Binding { Double, Single };
+enum class Sewn { Hand, Machine };
+enum class HoopKind { Ring, Magnetic };
+enum class ClothRole { Front, Back, Batting, Patch, Web, SashingFront, SashingBack, Binding };
+
+/// Every struct keeps what it did not understand of the file as JSON text in `rest` (an object,
+/// or empty), so that a newer program's keys survive an older one.
+
+/// A pair of sizes: along the strip (and the table's length), and across it.
+struct Pair {
+    Length along;
+    Length across;
+    friend bool operator==(const Pair &, const Pair &) = default;
+};
+
+struct Table {
+    std::optional<Length> length;   ///< along
+    std::optional<Length> width;    ///< across
+    std::optional<Length> diameter; ///< round; then length and width are absent
+    std::string rest;
+    friend bool operator==(const Table &, const Table &) = default;
+};
+
+struct Blocks {
+    std::int64_t columns = 3; ///< counted along, 1…1000
+    std::int64_t rows = 3;    ///< 1…1000
+    Length width;             ///< outline along
+    Length height;            ///< outline across
+    std::int64_t spare = 0;
+    std::string rest;
+    friend bool operator==(const Blocks &, const Blocks &) = default;
+};
+
+struct Sashing {
+    std::optional<Length> finished;  ///< visible width; absent = 2·seam
+    std::optional<Length> cutBack;   ///< absent = reckoned
+    std::optional<Length> allowance; ///< the block's, when it is not the seam
+    std::string rest;
+    friend bool operator==(const Sashing &, const Sashing &) = default;
+};
+
+struct Fold {
+    Length fold_catch; ///< how far the fold passes the seam line
+    Length turn;       ///< cloth used going over the bulk (e)
+    std::string rest;
+    friend bool operator==(const Fold &, const Fold &) = default;
+};
+
+struct DrawUp {
+    Share along;
+    Share across;
+    std::string rest;
+    friend bool operator==(const DrawUp &, const DrawUp &) = default;
+};
+
+struct Edge {
+    EdgeKind kind = EdgeKind::Bound;
+    std::optional<Length> outside; ///< cloth kept outside the outline; absent = the seam
+    std::optional<Length> seam;    ///< binding's allowance; absent = outside
+    Binding binding = Binding::Double;
+    Sewn sewn = Sewn::Hand;
+    std::string rest;
+    friend bool operator==(const Edge &, const Edge &) = default;
+};
+
+struct Hoop {
+    std::string name;
+    HoopKind kind = HoopKind::Ring;
+    std::optional<Pair> field;   ///< absent = opening less 1/2 in foot clearance on each side (F2)
+    std::optional<Pair> opening;
+    std::optional<Pair> outside; ///< needed
+    std::string rest;
+    friend bool operator==(const Hoop &, const Hoop &) = default;
+};
+
+struct Strip {
+    std::optional<Length> usable; ///< absent = least usable of front, back, batting, else 40 in | 1000 mm
+    Length margin;
+    Length placing;
+    Length sliver;
+    Length tail;
+    std::optional<Length> gap;
+    bool frameMayOverlap = false;
+    bool tails = false;
+    bool harvest = false;
+    std::string rest;
+    friend bool operator==(const Strip &, const Strip &) = default;
+};
+
+struct Cloth {
+    std::string id;
+    std::string name;
+    ClothRole role = ClothRole::Front;
+    std::optional<Length> usable;
+    std::string soldBy;              ///< as written: "1/8 yd", "10 cm"
+    Length soldStep;                 ///< the same as a length (1/8 yd | 10 cm by default)
+    std::optional<std::string> price; ///< per yard | metre, the decimal as written
+    std::string colour;
+    bool directional = false;
+    std::string rest;
+    friend bool operator==(const Cloth &, const Cloth &) = default;
+};
+
+struct Patch {
+    std::string name;
+    Length width;
+    Length height;
+    Length over;
+    std::string cloth;
+    std::int64_t perBlock = 1;
+    std::string rest;
+    friend bool operator==(const Patch &, const Patch &) = default;
+};
+
+struct Ruler {
+    std::string name;
+    Length length;
+    Length width;
+    std::optional<Length> finest;
+    std::string rest;
+    friend bool operator==(const Ruler &, const Ruler &) = default;
+};
+
+/// One block design (stops and stitches); kept with the project, used by the Hoop station.
+struct Design {
+    std::string id;
+    std::vector<std::string> patches;
+    std::int64_t stitches = 0;
+    std::string up;
+    std::string rest;
+    friend bool operator==(const Design &, const Design &) = default;
+};
+
+/// What the maker decides. Values as in the project file; absent optionals are reckoned by `basis.h`.
+struct Project {
+    std::string name;
+    System system = System::Inch;
+    Length finest;
+    Hand hand = Hand::Right;
+    std::optional<Table> table;
+    Blocks blocks;
+    std::vector<Design> designs;
+    std::vector<std::vector<std::string>> layout;
+    Build build = Build::Reversible;
+    CleanBack cleanBack = CleanBack::Layered;
+    Length seam;
+    Sashing sashing;
+    Fold fold;
+    Length loft;
+    DrawUp drawUp;
+    Edge edge;
+    Hoop hoop;
+    Strip strip;
+    std::vector<Cloth> cloths;
+    std::vector<Patch> patches;
+    std::vector<Ruler> rulers;
+    std::int64_t kits = 1;
+    bool kitsShareStrips = false;
+    Length slack;
+    Made made;
+    std::string rest;
+
+    [[nodiscard]] Marks marks() const { return {system, finest}; }
+    friend bool operator==(const Project &, const Project &) = default;
+};
+
+/// A project with every default of its system (design page 5.1); 3 × 3 blocks of 6 in | 150 mm,
+/// no hoop sizes, no cloths, the two rulers most makers own (24 × 6 and 12 1/2 in square | 600 × 150 and 300 mm).
+[[nodiscard]] Project freshProject(System system);
+
+/// The cloth that plays a part, or nullptr. Sashings and binding fall back on nothing: ask `Basis`.
+[[nodiscard]] const Cloth *clothFor(const Project &project, ClothRole role);
+
+/// The same piece in whole millimetres (a copy: nothing of `made` goes with it).
+[[nodiscard]] Project inWholeMillimetres(const Project &inches);
+
+} // namespace matside
