@@ -85,6 +85,14 @@ struct TablePlan {
     Length corner; ///< round only: how far the corner stands inside (negative: hangs over), F22
 };
 
+/// Batting for the hoop strips (F17).
+struct BattingPlan {
+    Length width;             ///< as wide as the strips
+    Length least;             ///< it must reach seam + 1/4 in | 6 mm past every outline
+    Pair inside;              ///< a piece that lies wholly inside a tight ring: outline + 2·seam + 1/2 in | 12 mm
+    std::optional<bool> insideFits; ///< against the opening, when that is known
+};
+
 struct PatchPlan {
     std::string name;
     std::string cloth;
@@ -105,6 +113,7 @@ struct Plan {
     SizePlan size;
     std::optional<BindingPlan> binding;
     std::optional<TablePlan> table;
+    BattingPlan batting;
     std::vector<PatchPlan> patches;
 };
 

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+#include "plan/plan.h"
+
+#include "plan/parts.h"
+#include "plan/problems.h"
+
+namespace matside {
+
+bool isBagged(const Project &project)
+{
+    if (project.edge.kind == EdgeKind::Bagged)
+        return true;
+    return project.build == Build::CleanBack && project.cleanBack == CleanBack::Bagged;
+}
+
+BlockPlan planBlock(const Project &project, const Basis &basis)
+{
+    BlockPlan block;
+    block.outline = {project.blocks.width, project.blocks.height};
+    block.sent = {sentFor(block.outline.along, basis.drawAlong), sentFor(block.outline.across, basis.drawAcross)};
+    const Length both = basis.allowance * 2;
+    block.trimmed = {block.outline.along + both, block.outline.across + both};
+    return block;
+}
+
+SizePlan planSize(const Project &project, const Basis &basis, const BlockPlan &block,
+                  const SashingPlan &sashing, const Measures &m)
+{
+    const std::int64_t columns = project.blocks.columns;
+    const std::int64_t rows = project.blocks.rows;
+    const auto row = [](std::int64_t n, Length piece, Length between) { return piece * n + between * (n - 1); };
+
+    SizePlan size;
+    size.outline = {row(columns, block.outline.along, basis.finished), row(rows, block.outline.across, basis.finished)};
+    size.raw = {row(columns, block.trimmed.along, sashing.allowanceGap),
+                row(rows, block.trimmed.across, sashing.allowanceGap)};
+    const Length edge = isBagged(project) ? Length() : basis.outside * 2;
+    size.finished = {size.outline.along + edge, size.outline.across + edge};
+    if (isBagged(project))
+        size.backing = Pair{size.raw.along - m.bagLess, size.raw.across - m.bagLess};
+    else if (project.build == Build::CleanBack)
+        size.backing = Pair{size.raw.along + m.backingOver, size.raw.across + m.backingOver};
+    return size;
+}
+
+std::optional<BindingPlan> planBinding(const Project &project, const Basis &basis, const SizePlan &size,
+                                       const Measures &m)
+{
+    if (isBagged(project))
+        return std::nullopt;
+    BindingPlan binding;
+    const Length reach = project.edge.sewn == Sewn::Hand ? m.bindingHand : m.bindingMachine;
+    binding.width = bindingWidth(basis.edgeSeam, project.loft, reach, m.bindingTurn, project.edge.binding);
+    binding.cut = binding.width.upTo(m.bindingStep);
+    const Length perimeter = (size.finished.along + size.finished.across) * 2;
+    binding.length = perimeter + binding.cut + project.slack;
+    // A diagonal join takes one strip width from each further strip (F15).
+    const Length yields = basis.usableBinding - binding.cut;
+    binding.strips = yields > Length() ? (perimeter + project.slack).ceilDiv(yields) : 0;
+    return binding;
+}
+
+std::optional<TablePlan> planTable(const Project &project, const SizePlan &size)
+{
+    if (!project.table)
+        return std::nullopt;
+    TablePlan table;
+    if (project.table->diameter) {
+        const Length across = *project.table->diameter;
+        table.round = true;
+        table.reveal = {(across - size.finished.along).scaled(1, 2), (across - size.finished.across).scaled(1, 2)};
+        table.corner = (across - diagonalOf(size.finished.along, size.finished.across)).scaled(1, 2);
+        return table;
+    }
+    if (!project.table->length || !project.table->width)
+        return std::nullopt;
+    table.reveal = {(*project.table->length - size.finished.along).scaled(1, 2),
+                    (*project.table->width - size.finished.across).scaled(1, 2)};
+    return table;
+}
+
+std::vector<PatchPlan> planPatches(const Project &project, const Measures &m)
+{
+    const std::int64_t blocks = project.blocks.columns * project.blocks.rows + project.blocks.spare;
+    std::vector<PatchPlan> patches;
+    patches.reserve(project.patches.size());
+    for (const Patch &patch : project.patches) {
+        PatchPlan cut;
+        cut.name = patch.name;
+        cut.cloth = patch.cloth;
+        cut.rectangle = {patch.width + patch.over * 2, patch.height + patch.over * 2};
+        cut.web = {cut.rectangle.along - m.webLess * 2, cut.rectangle.across - m.webLess * 2};
+        cut.count = patch.perBlock * blocks;
+        patches.push_back(std::move(cut));
+    }
+    return patches;
+}
+
+BattingPlan planBatting(const Project &project, const Basis &basis, const BlockPlan &block,
+                        const StripPlan &strip, const Measures &m)
+{
+    BattingPlan batting;
+    batting.width = strip.width;
+    batting.least = block.sent.across + (basis.seam + m.fray) * 2;
+    const Length inside = basis.seam * 2 + m.halfSeam;
+    batting.inside = {block.outline.along + inside, block.outline.across + inside};
+    if (project.hoop.opening)
+        batting.insideFits = batting.inside.along <= project.hoop.opening->along
+                             && batting.inside.across <= project.hoop.opening->across;
+    return batting;
+}
+
+Plan planFigures(const Project &project)
+{
+    const Measures m = measures(project.system);
+    Plan plan;
+    plan.basis = basisOf(project);
+    plan.block = planBlock(project, plan.basis);
+    plan.sashing = planSashing(project, plan.basis, plan.block, m);
+    plan.strip = planStrip(project, plan.basis, plan.block, plan.sashing, m);
+    plan.fold = planFold(project, plan.basis, plan.sashing, m);
+    plan.size = planSize(project, plan.basis, plan.block, plan.sashing, m);
+    plan.binding = planBinding(project, plan.basis, plan.size, m);
+    plan.table = planTable(project, plan.size);
+    plan.batting = planBatting(project, plan.basis, plan.block, plan.strip, m);
+    plan.patches = planPatches(project, m);
+    return plan;
+}
+
+Plan plan(const Project &project)
+{
+    Plan plan = planFigures(project);
+    plan.problems = problemsOf(project, plan);
+    plan.cautions = cautionsOf(project, plan);
+    return plan;
+}
+
+} // namespace matside

@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: MIT
+#include "plan/problems.h"
+
+#include "plan/parts.h"
+#include "plan/remarks.h"
+
+namespace matside {
+
+namespace {
+
+constexpr std::int64_t millionth = 1'000'000;
+constexpr Share mostDrawUp{150'000};
+
+/// Largest outline whose sent size stays within a field, on a ruler's mark below.
+Length largestOutline(Length field, Share drawUp, Marks marks)
+{
+    const Length exact = field.scaled(millionth - drawUp.millionths, millionth);
+    const Length mark = show(exact, marks, Round::Down).mark;
+    return sentFor(mark, drawUp) <= field ? mark : mark - marks.finest;
+}
+
+void checkField(const Project &project, const Plan &plan, std::vector<Problem> &found)
+{
+    if (!project.hoop.outside || (!project.hoop.field && !project.hoop.opening)) {
+        found.push_back({project.hoop.outside ? "/hoop/field" : "/hoop/outside", "hoop-unknown", {}, {}});
+        return;
+    }
+    const auto check = [&](const char *at, Length sent, Length field, Share drawUp) {
+        if (sent <= field)
+            return;
+        Problem problem{at, "sent-over-field", {told(sent), told(field, Round::Down)}, {}};
+        const Length largest = largestOutline(field, drawUp, project.marks());
+        const Length comfortable = largestOutline(field - project.strip.placing * 2, drawUp, project.marks());
+        if (largest > Length())
+            problem.offers.push_back(offer("set-block", at, largest));
+        if (comfortable > Length() && comfortable < largest)
+            problem.offers.push_back(offer("set-block", at, comfortable));
+        found.push_back(std::move(problem));
+    };
+    const Basis &basis = plan.basis;
+    check("/blocks/width", plan.block.sent.along, basis.field.along, basis.drawAlong);
+    check("/blocks/height", plan.block.sent.across, basis.field.across, basis.drawAcross);
+}
+
+void checkDrawUp(const Project &project, const Plan &plan, std::vector<Problem> &found)
+{
+    for (const auto &[at, share] : {std::pair{"/drawUp/along", plan.basis.drawAlong},
+                                    std::pair{"/drawUp/across", plan.basis.drawAcross}}) {
+        if (share >= Share{} && share <= mostDrawUp)
+            continue;
+        const char *where = project.made.testBlock ? "/made/testBlock" : at;
+        Problem problem{where, "draw-up-out-of-range", {share, mostDrawUp}, {}};
+        if (project.made.testBlock)
+            problem.offers.push_back(offer("forget-test-block", where, Remove{}));
+        else
+            problem.offers.push_back({"set-draw-up", at, share < Share{} ? Share{} : mostDrawUp,
+                                      {share < Share{} ? Share{} : mostDrawUp}, {}});
+        found.push_back(std::move(problem));
+        return;
+    }
+}
+
+void checkSashing(const Project &project, const Plan &plan, const Measures &m, std::vector<Problem> &found)
+{
+    const Basis &basis = plan.basis;
+    const Length both = basis.allowance * 2;
+    const Length least = leastAllowance(basis.seam, m);
+    if (basis.allowance < basis.seam && basis.allowance < least) {
+        Problem problem{"/sashing/allowance", "allowance-pared-too-far", {told(basis.allowance), told(least)}, {}};
+        problem.offers.push_back(offer("set-allowance", problem.at, min(least, basis.seam)));
+        found.push_back(std::move(problem));
+    }
+    if (basis.finished < both) {
+        Problem problem{"/sashing/finished", "sashing-under-allowances", {told(basis.finished), told(both)}, {}};
+        problem.offers.push_back(offer("set-finished", problem.at, both));
+        const Length half = show(basis.finished.scaled(1, 2), project.marks(), Round::Down).mark;
+        if (half > Length() && !project.sashing.allowance)
+            problem.offers.push_back(offer("set-seam", "/seam", half));
+        if (half >= least)
+            problem.offers.push_back(offer("set-allowance", "/sashing/allowance", half));
+        found.push_back(std::move(problem));
+    }
+    if (basis.outside > basis.allowance && project.edge.kind != EdgeKind::Framed && !isBagged(project)) {
+        Problem problem{"/edge/outside", "outside-over-allowance", {told(basis.outside), told(basis.allowance)}, {}};
+        problem.offers.push_back(offer("set-outside", problem.at, basis.allowance));
+        problem.offers.push_back(offer("choose-framed", "/edge/kind", std::string("framed")));
+        found.push_back(std::move(problem));
+    }
+}
+
+void checkGap(const Project &project, const Plan &plan, const Measures &m, std::vector<Problem> &found)
+{
+    const bool ring = project.hoop.kind == HoopKind::Ring;
+    const Length seams = plan.basis.seam * 2;
+    const auto repair = [&](Problem problem, Length least) {
+        problem.offers.push_back(offer("set-gap", problem.at, least));
+        problem.offers.push_back(offer("reckon-gap", problem.at, Remove{}));
+        found.push_back(std::move(problem));
+    };
+    if (project.strip.gap && *project.strip.gap < seams)
+        repair({"/strip/gap", "gap-under-seams", {told(*project.strip.gap), told(seams)}, {}}, seams.upTo(m.eighth));
+    if (ring && project.strip.frameMayOverlap)
+        found.push_back({"/strip/frameMayOverlap", "frame-may-overlap-ring", {},
+                         {offer("frame-clear", "/strip/frameMayOverlap", false)}});
+    if (ring && plan.strip.gap < plan.strip.reach && project.strip.gap)
+        repair({"/strip/gap", "gap-under-reach", {told(*project.strip.gap), told(plan.strip.reach)}, {}},
+               plan.strip.reach.upTo(m.eighth));
+}
+
+/// Largest outline that gives one place on the strip, stepping down the ruler's marks.
+Length outlineThatFits(const Project &project)
+{
+    Project tried = project;
+    const Length finest = project.finest;
+    Length low;
+    Length high = show(project.blocks.width, project.marks(), Round::Down).mark;
+    while (finest > Length() && high - low > finest) {
+        const Length middle = show((low + high).scaled(1, 2), project.marks(), Round::Down).mark;
+        if (middle <= low)
+            break;
+        tried.blocks.width = middle;
+        (planFigures(tried).strip.perStrip > 0 ? low : high) = middle;
+    }
+    return low;
+}
+
+void checkStrip(const Project &project, const Plan &plan, const Measures &m, std::vector<Problem> &found)
+{
+    if (plan.strip.perStrip > 0 || !project.hoop.outside)
+        return;
+    const auto needed = [&](bool tails) {
+        return plan.block.sent.along + endMargin(project, plan.basis, plan.strip.reach, tails, m) * 2;
+    };
+    const Length missing = needed(project.strip.tails) - plan.strip.usable;
+    const Length missingWithTails = max(needed(true) - plan.strip.usable, Length());
+    Problem problem{"/strip", "no-block-on-strip",
+                    {told(missing, Round::UpEighth), told(missingWithTails, Round::UpEighth)}, {}};
+    if (!project.strip.tails)
+        problem.offers.push_back(offer("sew-tails", "/strip/tails", true));
+    if (const Length smaller = outlineThatFits(project); smaller > Length())
+        problem.offers.push_back(offer("set-block", "/blocks/width", smaller));
+    problem.offers.push_back(offer("set-usable", "/strip/usable", needed(project.strip.tails).upTo(m.eighth)));
+    found.push_back(std::move(problem));
+}
+
+void checkFold(const Project &project, const Plan &plan, const Measures &m, std::vector<Problem> &found)
+{
+    const Length foldCatch = project.fold.fold_catch;
+    const bool folded = plan.fold.has_value();
+    if (folded && (foldCatch < m.leastCatch || foldCatch > m.mostCatch)) {
+        Problem problem{"/fold/catch", "catch-out-of-range",
+                        {told(foldCatch, Round::Fine), told(m.leastCatch, Round::Fine), told(m.mostCatch, Round::Fine)},
+                        {}};
+        problem.offers.push_back(offer("set-catch", problem.at, foldCatch < m.leastCatch ? m.leastCatch : m.mostCatch));
+        problem.offers.push_back(offer("set-catch", problem.at, m.usualCatch));
+        found.push_back(std::move(problem));
+    }
+    if (!folded || plan.fold->under >= plan.fold->leastFold)
+        return;
+    Problem problem{"/sashing/cutBack", "fold-too-small",
+                    {told(plan.fold->under, Round::Down), told(plan.fold->leastFold)}, {}};
+    const Length wider = *plan.sashing.cutBack + (plan.fold->leastFold - plan.fold->under);
+    problem.offers.push_back(offer("set-cut-back", problem.at, wider.upTo(m.cutStep)));
+    problem.offers.push_back(offer("reckon-cut-back", problem.at, Remove{}));
+    problem.offers.push_back(offer("set-catch", "/fold/catch", m.leastCatch));
+    found.push_back(std::move(problem));
+}
+
+void checkBands(const Project &project, const Plan &plan, const Measures &m, std::vector<Problem> &found)
+{
+    const auto check = [&](ClothRole role, Length usable, const LongPieces &pieces) {
+        const std::string at = usablePointer(project, role);
+        const Length cutShort = plan.sashing.shortLength + plan.sashing.shortSpare;
+        if (plan.sashing.shorts > 0 && cutShort > usable)
+            found.push_back({at, "short-longer-than-cloth", {told(cutShort), told(usable)},
+                             {offer("set-usable", at, cutShort.upTo(m.eighth))}});
+        const bool whole = plan.sashing.longLength + plan.sashing.longSpare <= usable;
+        if (plan.sashing.longs > 0 && !whole && pieces.pieces.empty()) {
+            const Length least = plan.block.trimmed.along + plan.sashing.finished + m.joinSeam * 2 + m.longSpare;
+            found.push_back({at, "long-cannot-be-joined", {told(usable), told(least)},
+                             {offer("set-usable", at, least.upTo(m.eighth))}});
+        }
+    };
+    check(ClothRole::SashingFront, plan.basis.usableSashFront, plan.sashing.front);
+    if (plan.sashing.cutBack)
+        check(ClothRole::SashingBack, plan.basis.usableSashBack, plan.sashing.back);
+}
+
+void checkBinding(const Project &project, const Plan &plan, const Measures &m, std::vector<Problem> &found)
+{
+    if (!plan.binding || plan.binding->cut < plan.basis.usableBinding)
+        return;
+    Problem problem{"/edge/seam", "binding-wider-than-cloth",
+                    {told(plan.binding->cut), told(plan.basis.usableBinding)}, {}};
+    const std::int64_t folds = project.edge.binding == Binding::Double ? 6 : 4;
+    const Length rest = plan.binding->width - plan.basis.edgeSeam * folds;
+    const Length room = plan.basis.usableBinding - rest - m.bindingStep;
+    const Length largest = show(room.scaled(1, folds), project.marks(), Round::Down).mark;
+    if (largest > Length())
+        problem.offers.push_back(offer("set-binding-seam", problem.at, largest));
+    problem.offers.push_back(offer("set-binding-seam", problem.at, m.leastFold));
+    problem.offers.push_back(offer("set-usable", usablePointer(project, ClothRole::Binding),
+                                   (plan.binding->cut * 2).upTo(m.eighth)));
+    found.push_back(std::move(problem));
+}
+
+} // namespace
+
+std::string usablePointer(const Project &project, ClothRole role)
+{
+    for (std::size_t i = 0; i < project.cloths.size(); ++i)
+        if (project.cloths[i].role == role)
+            return "/cloths/" + std::to_string(i) + "/usable";
+    return "/strip/usable";
+}
+
+std::vector<Problem> remarkProblems(const Project &project, const Plan &plan)
+{
+    const Measures m = measures(project.system);
+    std::vector<Problem> found;
+    checkDrawUp(project, plan, found);
+    checkField(project, plan, found);
+    checkSashing(project, plan, m, found);
+    checkGap(project, plan, m, found);
+    checkStrip(project, plan, m, found);
+    checkFold(project, plan, m, found);
+    checkBands(project, plan, m, found);
+    checkBinding(project, plan, m, found);
+    return found;
+}
+
+std::vector<Problem> problemsOf(const Project &project, const Plan &plan)
+{
+    std::vector<Problem> found = remarkProblems(project, plan);
+    keepWorkingOffers(project, found, false);
+    return found;
+}
+
+} // namespace matside
