@@ -18,8 +18,10 @@ void lookAtHoop(const Project &project, const Plan &plan, const Measures &m, std
     const Length across = plan.basis.field.across - plan.block.sent.across;
     const Length room = min(along, across);
     if (along >= Length() && across >= Length() && room < wanted) {
-        Problem caution{along < wanted ? "/blocks/width" : "/blocks/height", "hoop-is-close",
-                        {told(room, Round::Down), told(wanted)}, {}};
+        Problem caution{along < wanted ? "/blocks/width" : "/blocks/height",
+                        "hoop-is-close",
+                        {told(room, Round::Down), told(wanted)},
+                        {}};
         const auto outline = [&](Length field, Share drawUp) {
             const Length most = (field - wanted).scaled(1'000'000 - drawUp.millionths, 1'000'000);
             return show(most, project.marks(), Round::Down).mark;
@@ -37,7 +39,9 @@ void lookAtHoop(const Project &project, const Plan &plan, const Measures &m, std
     }
     const Length least = project.hoop.kind == HoopKind::Ring ? m.ringMargin : m.magnetMargin;
     if (project.strip.margin < least)
-        found.push_back({"/strip/margin", "margin-is-small", {told(project.strip.margin), told(least)},
+        found.push_back({"/strip/margin",
+                         "margin-is-small",
+                         {told(project.strip.margin), told(least)},
                          {offer("set-margin", "/strip/margin", least)}});
 }
 
@@ -52,17 +56,23 @@ void lookAtStrip(const Project &project, const Plan &plan, const Measures &m, st
     }
     const Length both = plan.basis.allowance * 2;
     if (strip.gap < both && plan.basis.allowance > plan.basis.seam)
-        found.push_back({"/strip/gap", "gap-under-allowances", {told(strip.gap), told(both)},
+        found.push_back({"/strip/gap",
+                         "gap-under-allowances",
+                         {told(strip.gap), told(both)},
                          {offer("set-gap", "/strip/gap", (both + project.strip.sliver).upTo(m.eighth))}});
     if (project.hoop.outside && project.hoop.kind == HoopKind::Magnetic && strip.gap < strip.reach)
-        found.push_back({"/strip/gap", "frame-on-last-block", {told(strip.reach - strip.gap)},
+        found.push_back({"/strip/gap",
+                         "frame-on-last-block",
+                         {told(strip.reach - strip.gap)},
                          {offer("set-gap", "/strip/gap", strip.reach.upTo(m.eighth))}});
     if (!project.strip.harvest || plan.sashing.shorts == 0)
         return;
     const Length piece = strip.width - m.fray * 2;
     const Length wanted = plan.sashing.shortLength + plan.sashing.shortSpare;
     if (piece < wanted)
-        found.push_back({"/strip/harvest", "harvest-is-short", {told(piece), told(wanted)},
+        found.push_back({"/strip/harvest",
+                         "harvest-is-short",
+                         {told(piece), told(wanted)},
                          {offer("set-margin", "/strip/margin",
                                 project.strip.margin + (wanted - piece).scaled(1, 2).upTo(m.eighth))}});
 }
@@ -70,12 +80,15 @@ void lookAtStrip(const Project &project, const Plan &plan, const Measures &m, st
 void lookAtEdges(const Plan &plan, const Measures &m, std::vector<Problem> &found)
 {
     if (plan.binding && plan.basis.edgeSeam > plan.basis.outside)
-        found.push_back({"/edge/seam", "edge-seam-over-outside",
+        found.push_back({"/edge/seam",
+                         "edge-seam-over-outside",
                          {told(plan.basis.edgeSeam), told(plan.basis.outside)},
                          {offer("match-edge-seam", "/edge/seam", plan.basis.outside)}});
     if (plan.fold && plan.fold->catchShown > m.mostCatch) {
-        Problem caution{"/fold", "lip-is-wide",
-                        {told(plan.fold->catchShown, Round::Fine), told(m.mostCatch, Round::Fine)}, {}};
+        Problem caution{"/fold",
+                        "lip-is-wide",
+                        {told(plan.fold->catchShown, Round::Fine), told(m.mostCatch, Round::Fine)},
+                        {}};
         caution.offers.push_back(offer("set-catch", "/fold/catch", m.usualCatch));
         caution.offers.push_back(offer("reckon-cut-back", "/sashing/cutBack", Remove{}));
         found.push_back(std::move(caution));

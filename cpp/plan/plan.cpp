@@ -17,7 +17,8 @@ BlockPlan planBlock(const Project &project, const Basis &basis)
 {
     BlockPlan block;
     block.outline = {project.blocks.width, project.blocks.height};
-    block.sent = {sentFor(block.outline.along, basis.drawAlong), sentFor(block.outline.across, basis.drawAcross)};
+    block.sent = {sentFor(block.outline.along, basis.drawAlong),
+                  sentFor(block.outline.across, basis.drawAcross)};
     const Length both = basis.allowance * 2;
     block.trimmed = {block.outline.along + both, block.outline.across + both};
     return block;
@@ -28,10 +29,13 @@ SizePlan planSize(const Project &project, const Basis &basis, const BlockPlan &b
 {
     const std::int64_t columns = project.blocks.columns;
     const std::int64_t rows = project.blocks.rows;
-    const auto row = [](std::int64_t n, Length piece, Length between) { return piece * n + between * (n - 1); };
+    const auto row = [](std::int64_t n, Length piece, Length between) {
+        return piece * n + between * (n - 1);
+    };
 
     SizePlan size;
-    size.outline = {row(columns, block.outline.along, basis.finished), row(rows, block.outline.across, basis.finished)};
+    size.outline = {row(columns, block.outline.along, basis.finished),
+                    row(rows, block.outline.across, basis.finished)};
     size.raw = {row(columns, block.trimmed.along, sashing.allowanceGap),
                 row(rows, block.trimmed.across, sashing.allowanceGap)};
     const Length edge = isBagged(project) ? Length() : basis.outside * 2;
@@ -68,7 +72,8 @@ std::optional<TablePlan> planTable(const Project &project, const SizePlan &size)
     if (project.table->diameter) {
         const Length across = *project.table->diameter;
         table.round = true;
-        table.reveal = {(across - size.finished.along).scaled(1, 2), (across - size.finished.across).scaled(1, 2)};
+        table.reveal = {(across - size.finished.along).scaled(1, 2),
+                        (across - size.finished.across).scaled(1, 2)};
         table.corner = (across - diagonalOf(size.finished.along, size.finished.across)).scaled(1, 2);
         return table;
     }
@@ -105,8 +110,8 @@ BattingPlan planBatting(const Project &project, const Basis &basis, const BlockP
     const Length inside = basis.seam * 2 + m.halfSeam;
     batting.inside = {block.outline.along + inside, block.outline.across + inside};
     if (project.hoop.opening)
-        batting.insideFits = batting.inside.along <= project.hoop.opening->along
-                             && batting.inside.across <= project.hoop.opening->across;
+        batting.insideFits = batting.inside.along <= project.hoop.opening->along &&
+                             batting.inside.across <= project.hoop.opening->across;
     return batting;
 }
 

@@ -19,11 +19,11 @@ struct BlockPlan {
 };
 
 struct StripPlan {
-    Length width;   ///< S (F1)
-    Length reach;   ///< φ, how far the frame lies beyond the outline, along (F2)
-    Length gap;     ///< G (F3)
-    Length end;     ///< E (F4)
-    Length advance; ///< sent along + gap
+    Length width;                ///< S (F1)
+    Length reach;                ///< φ, how far the frame lies beyond the outline, along (F2)
+    Length gap;                  ///< G (F3)
+    Length end;                  ///< E (F4)
+    Length advance;              ///< sent along + gap
     std::int64_t perStrip = 0;   ///< n (F5); 0 when no block fits
     std::vector<Length> starts;  ///< on flat cloth, from zero
     std::vector<Length> centres; ///< on flat cloth, from zero
@@ -31,7 +31,7 @@ struct StripPlan {
     Length used;
     Length remainder;
     Length usable;
-    std::int64_t strips = 0; ///< for all kits
+    std::int64_t strips = 0;         ///< for all kits
     std::int64_t harvestedPairs = 0; ///< shorts the gaps yield, front and back alike (F3); 0 unless `harvest`
 };
 
@@ -45,23 +45,23 @@ struct SashingPlan {
     Length finished;
     Length cutFront;
     std::optional<Length> cutBack; ///< absent for the clean back
-    Length allowanceGap; ///< g on paper (F7): finished − 2·allowance
-    Length expected;     ///< g − e_f (F9)
-    std::int64_t shorts = 0; ///< per face
-    Length shortLength;      ///< before the spare
+    Length allowanceGap;           ///< g on paper (F7): finished − 2·allowance
+    Length expected;               ///< g − e_f (F9)
+    std::int64_t shorts = 0;       ///< per face
+    Length shortLength;            ///< before the spare
     Length shortSpare;
-    std::int64_t longs = 0;  ///< per face
-    Length longLength;       ///< before the spare
-    Length longSpare;        ///< in all, half at each end
-    LongPieces front;        ///< empty pieces when a long fits its cloth
+    std::int64_t longs = 0; ///< per face
+    Length longLength;      ///< before the spare
+    Length longSpare;       ///< in all, half at each end
+    LongPieces front;       ///< empty pieces when a long fits its cloth
     LongPieces back;
     std::vector<Length> marks; ///< F12, centres of the short sashings from the row's raw left end
 };
 
 struct FoldPlan {
     Length under;
-    Length fold_catch;  ///< as planned
-    Length catchShown;  ///< what folding the shown amount gives
+    Length fold_catch; ///< as planned
+    Length catchShown; ///< what folding the shown amount gives
     Length leastFold;
 };
 
@@ -73,7 +73,7 @@ struct SizePlan {
 };
 
 struct BindingPlan {
-    Length width;  ///< F14
+    Length width; ///< F14
     Length cut;
     Length length; ///< F15, with slack
     std::int64_t strips = 0;
@@ -87,9 +87,9 @@ struct TablePlan {
 
 /// Batting for the hoop strips (F17).
 struct BattingPlan {
-    Length width;             ///< as wide as the strips
-    Length least;             ///< it must reach seam + 1/4 in | 6 mm past every outline
-    Pair inside;              ///< a piece that lies wholly inside a tight ring: outline + 2·seam + 1/2 in | 12 mm
+    Length width; ///< as wide as the strips
+    Length least; ///< it must reach seam + 1/4 in | 6 mm past every outline
+    Pair inside;  ///< a piece that lies wholly inside a tight ring: outline + 2·seam + 1/2 in | 12 mm
     std::optional<bool> insideFits; ///< against the opening, when that is known
 };
 

@@ -53,8 +53,11 @@ void checkDrawUp(const Project &project, const Plan &plan, std::vector<Problem> 
         if (project.made.testBlock)
             problem.offers.push_back(offer("forget-test-block", where, Remove{}));
         else
-            problem.offers.push_back({"set-draw-up", at, share < Share{} ? Share{} : mostDrawUp,
-                                      {share < Share{} ? Share{} : mostDrawUp}, {}});
+            problem.offers.push_back({"set-draw-up",
+                                      at,
+                                      share < Share{} ? Share{} : mostDrawUp,
+                                      {share < Share{} ? Share{} : mostDrawUp},
+                                      {}});
         found.push_back(std::move(problem));
         return;
     }
@@ -66,12 +69,14 @@ void checkSashing(const Project &project, const Plan &plan, const Measures &m, s
     const Length both = basis.allowance * 2;
     const Length least = leastAllowance(basis.seam, m);
     if (basis.allowance < basis.seam && basis.allowance < least) {
-        Problem problem{"/sashing/allowance", "allowance-pared-too-far", {told(basis.allowance), told(least)}, {}};
+        Problem problem{
+            "/sashing/allowance", "allowance-pared-too-far", {told(basis.allowance), told(least)}, {}};
         problem.offers.push_back(offer("set-allowance", problem.at, min(least, basis.seam)));
         found.push_back(std::move(problem));
     }
     if (basis.finished < both) {
-        Problem problem{"/sashing/finished", "sashing-under-allowances", {told(basis.finished), told(both)}, {}};
+        Problem problem{
+            "/sashing/finished", "sashing-under-allowances", {told(basis.finished), told(both)}, {}};
         problem.offers.push_back(offer("set-finished", problem.at, both));
         const Length half = show(basis.finished.scaled(1, 2), project.marks(), Round::Down).mark;
         if (half > Length() && !project.sashing.allowance)
@@ -81,7 +86,8 @@ void checkSashing(const Project &project, const Plan &plan, const Measures &m, s
         found.push_back(std::move(problem));
     }
     if (basis.outside > basis.allowance && project.edge.kind != EdgeKind::Framed && !isBagged(project)) {
-        Problem problem{"/edge/outside", "outside-over-allowance", {told(basis.outside), told(basis.allowance)}, {}};
+        Problem problem{
+            "/edge/outside", "outside-over-allowance", {told(basis.outside), told(basis.allowance)}, {}};
         problem.offers.push_back(offer("set-outside", problem.at, basis.allowance));
         problem.offers.push_back(offer("choose-framed", "/edge/kind", std::string("framed")));
         found.push_back(std::move(problem));
@@ -98,9 +104,12 @@ void checkGap(const Project &project, const Plan &plan, const Measures &m, std::
         found.push_back(std::move(problem));
     };
     if (project.strip.gap && *project.strip.gap < seams)
-        repair({"/strip/gap", "gap-under-seams", {told(*project.strip.gap), told(seams)}, {}}, seams.upTo(m.eighth));
+        repair({"/strip/gap", "gap-under-seams", {told(*project.strip.gap), told(seams)}, {}},
+               seams.upTo(m.eighth));
     if (ring && project.strip.frameMayOverlap)
-        found.push_back({"/strip/frameMayOverlap", "frame-may-overlap-ring", {},
+        found.push_back({"/strip/frameMayOverlap",
+                         "frame-may-overlap-ring",
+                         {},
                          {offer("frame-clear", "/strip/frameMayOverlap", false)}});
     if (ring && plan.strip.gap < plan.strip.reach && project.strip.gap)
         repair({"/strip/gap", "gap-under-reach", {told(*project.strip.gap), told(plan.strip.reach)}, {}},
@@ -133,13 +142,16 @@ void checkStrip(const Project &project, const Plan &plan, const Measures &m, std
     };
     const Length missing = needed(project.strip.tails) - plan.strip.usable;
     const Length missingWithTails = max(needed(true) - plan.strip.usable, Length());
-    Problem problem{"/strip", "no-block-on-strip",
-                    {told(missing, Round::UpEighth), told(missingWithTails, Round::UpEighth)}, {}};
+    Problem problem{"/strip",
+                    "no-block-on-strip",
+                    {told(missing, Round::UpEighth), told(missingWithTails, Round::UpEighth)},
+                    {}};
     if (!project.strip.tails)
         problem.offers.push_back(offer("sew-tails", "/strip/tails", true));
     if (const Length smaller = outlineThatFits(project); smaller > Length())
         problem.offers.push_back(offer("set-block", "/blocks/width", smaller));
-    problem.offers.push_back(offer("set-usable", "/strip/usable", needed(project.strip.tails).upTo(m.eighth)));
+    problem.offers.push_back(
+        offer("set-usable", "/strip/usable", needed(project.strip.tails).upTo(m.eighth)));
     found.push_back(std::move(problem));
 }
 
@@ -148,17 +160,22 @@ void checkFold(const Project &project, const Plan &plan, const Measures &m, std:
     const Length foldCatch = project.fold.fold_catch;
     const bool folded = plan.fold.has_value();
     if (folded && (foldCatch < m.leastCatch || foldCatch > m.mostCatch)) {
-        Problem problem{"/fold/catch", "catch-out-of-range",
-                        {told(foldCatch, Round::Fine), told(m.leastCatch, Round::Fine), told(m.mostCatch, Round::Fine)},
-                        {}};
-        problem.offers.push_back(offer("set-catch", problem.at, foldCatch < m.leastCatch ? m.leastCatch : m.mostCatch));
+        Problem problem{
+            "/fold/catch",
+            "catch-out-of-range",
+            {told(foldCatch, Round::Fine), told(m.leastCatch, Round::Fine), told(m.mostCatch, Round::Fine)},
+            {}};
+        problem.offers.push_back(
+            offer("set-catch", problem.at, foldCatch < m.leastCatch ? m.leastCatch : m.mostCatch));
         problem.offers.push_back(offer("set-catch", problem.at, m.usualCatch));
         found.push_back(std::move(problem));
     }
     if (!folded || plan.fold->under >= plan.fold->leastFold)
         return;
-    Problem problem{"/sashing/cutBack", "fold-too-small",
-                    {told(plan.fold->under, Round::Down), told(plan.fold->leastFold)}, {}};
+    Problem problem{"/sashing/cutBack",
+                    "fold-too-small",
+                    {told(plan.fold->under, Round::Down), told(plan.fold->leastFold)},
+                    {}};
     const Length wider = *plan.sashing.cutBack + (plan.fold->leastFold - plan.fold->under);
     problem.offers.push_back(offer("set-cut-back", problem.at, wider.upTo(m.cutStep)));
     problem.offers.push_back(offer("reckon-cut-back", problem.at, Remove{}));
@@ -172,12 +189,17 @@ void checkBands(const Project &project, const Plan &plan, const Measures &m, std
         const std::string at = usablePointer(project, role);
         const Length cutShort = plan.sashing.shortLength + plan.sashing.shortSpare;
         if (plan.sashing.shorts > 0 && cutShort > usable)
-            found.push_back({at, "short-longer-than-cloth", {told(cutShort), told(usable)},
+            found.push_back({at,
+                             "short-longer-than-cloth",
+                             {told(cutShort), told(usable)},
                              {offer("set-usable", at, cutShort.upTo(m.eighth))}});
         const bool whole = plan.sashing.longLength + plan.sashing.longSpare <= usable;
         if (plan.sashing.longs > 0 && !whole && pieces.pieces.empty()) {
-            const Length least = plan.block.trimmed.along + plan.sashing.finished + m.joinSeam * 2 + m.longSpare;
-            found.push_back({at, "long-cannot-be-joined", {told(usable), told(least)},
+            const Length least =
+                plan.block.trimmed.along + plan.sashing.finished + m.joinSeam * 2 + m.longSpare;
+            found.push_back({at,
+                             "long-cannot-be-joined",
+                             {told(usable), told(least)},
                              {offer("set-usable", at, least.upTo(m.eighth))}});
         }
     };
@@ -190,8 +212,10 @@ void checkBinding(const Project &project, const Plan &plan, const Measures &m, s
 {
     if (!plan.binding || plan.binding->cut < plan.basis.usableBinding)
         return;
-    Problem problem{"/edge/seam", "binding-wider-than-cloth",
-                    {told(plan.binding->cut), told(plan.basis.usableBinding)}, {}};
+    Problem problem{"/edge/seam",
+                    "binding-wider-than-cloth",
+                    {told(plan.binding->cut), told(plan.basis.usableBinding)},
+                    {}};
     const std::int64_t folds = project.edge.binding == Binding::Double ? 6 : 4;
     const Length rest = plan.binding->width - plan.basis.edgeSeam * folds;
     const Length room = plan.basis.usableBinding - rest - m.bindingStep;

@@ -16,16 +16,16 @@ namespace matside {
 /// draw-up-out-of-range (draw-up, most) · short-longer-than-cloth (short, cloth) ·
 /// long-cannot-be-joined (cloth, least)
 ///
-/// Offer codes and arguments: set-block, set-finished, set-seam, set-allowance, set-outside, set-gap, set-cut-back,
-/// set-catch, set-binding-seam, set-usable, set-draw-up (the value) · choose-framed, reckon-gap, reckon-cut-back, frame-clear, sew-tails,
-/// forget-test-block ()
+/// Offer codes and arguments: set-block, set-finished, set-seam, set-allowance, set-outside, set-gap,
+/// set-cut-back, set-catch, set-binding-seam, set-usable, set-draw-up (the value) · choose-framed,
+/// reckon-gap, reckon-cut-back, frame-clear, sew-tails, forget-test-block ()
 [[nodiscard]] std::vector<Problem> problemsOf(const Project &project, const Plan &plan);
 
 /// What can be made but should be looked at:
 /// hoop-is-close (room, wanted) · edge-seam-over-outside (seam, outside) · margin-is-small (margin, least) ·
-/// strip-is-tight (remainder, blocks per strip) · lip-is-wide (catch, most) · harvest-is-short (piece, short with spare) ·
-/// gap-under-allowances (gap, 2·allowance) · frame-on-last-block (overlap) · stiff-lip (overhang, least) ·
-/// corner-hangs (overhang)
+/// strip-is-tight (remainder, blocks per strip) · lip-is-wide (catch, most) · harvest-is-short (piece, short
+/// with spare) · gap-under-allowances (gap, 2·allowance) · frame-on-last-block (overlap) · stiff-lip
+/// (overhang, least) · corner-hangs (overhang)
 ///
 /// Offer codes: as above, and match-edge-seam, set-margin (the value).
 [[nodiscard]] std::vector<Problem> cautionsOf(const Project &project, const Plan &plan);

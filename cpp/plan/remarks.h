@@ -10,7 +10,10 @@ namespace matside {
 [[nodiscard]] std::vector<Problem> remarkCautions(const Project &project, const Plan &plan);
 
 /// Short forms for building a remark.
-[[nodiscard]] inline Argument told(Length length, Round round = Round::Nearest) { return Told{length, round}; }
+[[nodiscard]] inline Argument told(Length length, Round round = Round::Nearest)
+{
+    return Told{length, round};
+}
 [[nodiscard]] inline Offer offer(std::string code, std::string at, Length value)
 {
     return {std::move(code), std::move(at), value, {told(value)}, {}};

@@ -106,7 +106,8 @@ void keepWorkingOffers(const Project &project, std::vector<Problem> &found, bool
             if (!applyTo(tried, offer))
                 return true;
             const Plan after = planFigures(tried);
-            const std::vector<Problem> left = cautions ? remarkCautions(tried, after) : remarkProblems(tried, after);
+            const std::vector<Problem> left =
+                cautions ? remarkCautions(tried, after) : remarkProblems(tried, after);
             return std::any_of(left.begin(), left.end(), [&](const Problem &other) {
                 return other.code == problem.code && other.at == problem.at;
             });

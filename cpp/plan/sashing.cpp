@@ -60,7 +60,8 @@ LongPieces pieced(const SashingPlan &sashing, const std::vector<Length> &mids, L
         const bool first = i == 0;
         const bool last = i == joins.size();
         const Length right = last ? whole + half : joins[i];
-        const Length seams = m.joinSeam * (static_cast<std::int64_t>(!first) + static_cast<std::int64_t>(!last));
+        const Length seams =
+            m.joinSeam * (static_cast<std::int64_t>(!first) + static_cast<std::int64_t>(!last));
         cut.pieces.push_back(right - left + seams);
         left = right;
     }
@@ -90,9 +91,15 @@ void stagger(SashingPlan &sashing, const std::vector<Length> &mids, Length usabl
 
 } // namespace
 
-Length leastFoldFor(Length foldCatch, const Measures &m) { return max(m.leastFold, foldCatch + m.foldOver); }
+Length leastFoldFor(Length foldCatch, const Measures &m)
+{
+    return max(m.leastFold, foldCatch + m.foldOver);
+}
 
-Length leastAllowance(Length seam, const Measures &m) { return seam >= m.halfSeam ? m.parAtHalf : m.parElse; }
+Length leastAllowance(Length seam, const Measures &m)
+{
+    return seam >= m.halfSeam ? m.parAtHalf : m.parElse;
+}
 
 SashingPlan planSashing(const Project &project, const Basis &basis, const BlockPlan &block, const Measures &m)
 {
@@ -102,8 +109,8 @@ SashingPlan planSashing(const Project &project, const Basis &basis, const BlockP
     sashing.finished = basis.finished;
     sashing.cutFront = basis.finished + basis.seam * 2;
     if (project.build == Build::Reversible) {
-        const Length needed = basis.sewnSeam + basis.between + basis.turn + project.fold.fold_catch
-                              + leastFoldFor(project.fold.fold_catch, m);
+        const Length needed = basis.sewnSeam + basis.between + basis.turn + project.fold.fold_catch +
+                              leastFoldFor(project.fold.fold_catch, m);
         sashing.cutBack = project.sashing.cutBack.value_or(max(sashing.cutFront, needed).upTo(m.cutStep));
     }
     sashing.allowanceGap = basis.finished - basis.allowance * 2;

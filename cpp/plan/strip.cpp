@@ -20,8 +20,8 @@ std::int64_t placesOn(Length usable, Length end, Length sent, Length gap)
 }
 
 /// Front-and-back pairs of shorts the gaps yield, counted strip by strip (F3).
-std::int64_t harvested(const Project &project, const StripPlan &strip, Length shortLength, std::int64_t shorts,
-                       const Measures &m)
+std::int64_t harvested(const Project &project, const StripPlan &strip, Length shortLength,
+                       std::int64_t shorts, const Measures &m)
 {
     if (!project.strip.harvest || strip.perStrip < 2 || strip.width - m.fray * 2 < shortLength)
         return 0;

@@ -16,7 +16,7 @@ namespace matside {
 struct Term {
     std::string name;
     std::variant<Length, std::int64_t, Share> value;
-    std::string figure; ///< key of the figure behind it ("strip.gap"), or empty
+    std::string figure;  ///< key of the figure behind it ("strip.gap"), or empty
     std::string entered; ///< JSON pointer of the field behind it ("/seam"), or empty
 };
 
@@ -31,8 +31,10 @@ struct Working {
     std::vector<Term> terms;
 };
 
-/// The working of a figure by its key, or nothing when the plan has no such figure. Costs nothing until asked.
-[[nodiscard]] std::optional<Working> workingOf(const Project &project, const Plan &plan, std::string_view figure);
+/// The working of a figure by its key, or nothing when the plan has no such figure. Costs nothing until
+/// asked.
+[[nodiscard]] std::optional<Working> workingOf(const Project &project, const Plan &plan,
+                                               std::string_view figure);
 
 /// Every figure key that has a working in this plan, in reading order.
 [[nodiscard]] std::vector<std::string> figuresWithWorking(const Plan &plan);

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: MIT
+#include "plan/parts.h"
+#include "plan/sums.h"
+
+#include <array>
+
+namespace matside {
+
+namespace {
+
+using Answer = std::optional<Working>;
+
+Answer outlineAlong(const Sums &a)
+{
+    return Tell("F13", "columns * outline + (columns - 1) * finished", a.plan.size.outline.along)
+        .given("columns", a.project.blocks.columns, "/blocks/columns")
+        .given("outline", a.plan.block.outline.along, "/blocks/width")
+        .from("finished", a.plan.sashing.finished, "sashing.finished");
+}
+Answer outlineAcross(const Sums &a)
+{
+    return Tell("F13", "rows * outline + (rows - 1) * finished", a.plan.size.outline.across)
+        .given("rows", a.project.blocks.rows, "/blocks/rows")
+        .given("outline", a.plan.block.outline.across, "/blocks/height")
+        .from("finished", a.plan.sashing.finished, "sashing.finished");
+}
+Answer rawAlong(const Sums &a)
+{
+    return Tell("F13", "columns * trimmed + (columns - 1) * allowanceGap", a.plan.size.raw.along)
+        .given("columns", a.project.blocks.columns, "/blocks/columns")
+        .from("trimmed", a.plan.block.trimmed.along, "block.trimmed.along")
+        .from("allowanceGap", a.plan.sashing.allowanceGap, "sashing.allowanceGap");
+}
+Answer rawAcross(const Sums &a)
+{
+    return Tell("F13", "rows * trimmed + (rows - 1) * allowanceGap", a.plan.size.raw.across)
+        .given("rows", a.project.blocks.rows, "/blocks/rows")
+        .from("trimmed", a.plan.block.trimmed.across, "block.trimmed.across")
+        .from("allowanceGap", a.plan.sashing.allowanceGap, "sashing.allowanceGap");
+}
+Answer finishedSize(const Sums &a, Length value, Length outline, const char *figure)
+{
+    if (isBagged(a.project))
+        return Tell("F11", "outlines", value).from("outlines", outline, figure);
+    return Tell("F13", "outlines + 2 * outside", value)
+        .from("outlines", outline, figure)
+        .given("outside", a.plan.basis.outside, a.project.edge.outside ? "/edge/outside" : "/seam");
+}
+Answer finishedAlong(const Sums &a)
+{
+    return finishedSize(a, a.plan.size.finished.along, a.plan.size.outline.along, "size.outline.along");
+}
+Answer finishedAcross(const Sums &a)
+{
+    return finishedSize(a, a.plan.size.finished.across, a.plan.size.outline.across, "size.outline.across");
+}
+Answer bindingWide(const Sums &a)
+{
+    if (!a.plan.binding)
+        return std::nullopt;
+    const bool twice = a.project.edge.binding == Binding::Double;
+    return Tell("F14",
+                twice ? "6 * edgeSeam + 2 * (loft + reachBack + turns)"
+                      : "4 * edgeSeam + loft + reachBack + turns",
+                a.plan.binding->width)
+        .given("edgeSeam", a.plan.basis.edgeSeam, a.project.edge.seam ? "/edge/seam" : "/edge/outside")
+        .given("loft", a.project.loft, "/loft")
+        .fixed("reachBack", a.project.edge.sewn == Sewn::Hand ? a.m.bindingHand : a.m.bindingMachine)
+        .fixed("turns", a.m.bindingTurn);
+}
+Answer bindingCut(const Sums &a)
+{
+    if (!a.plan.binding)
+        return std::nullopt;
+    return Tell("F14", "up(width, bindingStep)", a.plan.binding->cut)
+        .from("width", a.plan.binding->width, "binding.width")
+        .fixed("bindingStep", a.m.bindingStep);
+}
+Answer bindingLong(const Sums &a)
+{
+    if (!a.plan.binding)
+        return std::nullopt;
+    return Tell("F15", "2 * (along + across) + cut + slack", a.plan.binding->length, Round::UpQuarter)
+        .from("along", a.plan.size.finished.along, "size.finished.along")
+        .from("across", a.plan.size.finished.across, "size.finished.across")
+        .from("cut", a.plan.binding->cut, "binding.cut")
+        .given("slack", a.project.slack, "/slack");
+}
+Answer bindingStrips(const Sums &a)
+{
+    if (!a.plan.binding)
+        return std::nullopt;
+    return Tell("F15", "ceil((2 * (along + across) + slack) / (usable - cut))", a.plan.binding->strips)
+        .from("along", a.plan.size.finished.along, "size.finished.along")
+        .from("across", a.plan.size.finished.across, "size.finished.across")
+        .given("slack", a.project.slack, "/slack")
+        .given("usable", a.plan.basis.usableBinding, "/cloths")
+        .from("cut", a.plan.binding->cut, "binding.cut");
+}
+Answer reveal(const Sums &a, Length value, std::optional<Length> table, Length size, const char *figure,
+              const char *pointer)
+{
+    if (!a.plan.table || !table)
+        return std::nullopt;
+    return Tell("F22", "(table - size) / 2", value)
+        .given("table", *table, pointer)
+        .from("size", size, figure);
+}
+Answer revealAlong(const Sums &a)
+{
+    if (!a.plan.table)
+        return std::nullopt;
+    const bool round = a.plan.table->round;
+    return reveal(a, a.plan.table->reveal.along, round ? a.project.table->diameter : a.project.table->length,
+                  a.plan.size.finished.along, "size.finished.along",
+                  round ? "/table/diameter" : "/table/length");
+}
+Answer revealAcross(const Sums &a)
+{
+    if (!a.plan.table)
+        return std::nullopt;
+    const bool round = a.plan.table->round;
+    return reveal(a, a.plan.table->reveal.across, round ? a.project.table->diameter : a.project.table->width,
+                  a.plan.size.finished.across, "size.finished.across",
+                  round ? "/table/diameter" : "/table/width");
+}
+Answer corner(const Sums &a)
+{
+    if (!a.plan.table || !a.plan.table->round)
+        return std::nullopt;
+    return Tell("F22", "(table - sqrt(along * along + across * across)) / 2", a.plan.table->corner)
+        .given("table", *a.project.table->diameter, "/table/diameter")
+        .from("along", a.plan.size.finished.along, "size.finished.along")
+        .from("across", a.plan.size.finished.across, "size.finished.across");
+}
+bool bound(const Plan &plan)
+{
+    return plan.binding.has_value();
+}
+bool stripsKnown(const Plan &plan)
+{
+    return plan.binding && plan.binding->strips > 0;
+}
+bool onTable(const Plan &plan)
+{
+    return plan.table.has_value();
+}
+bool onRound(const Plan &plan)
+{
+    return plan.table && plan.table->round;
+}
+
+constexpr std::array sums{
+    Sum{"size.outline.along", outlineAlong},
+    Sum{"size.outline.across", outlineAcross},
+    Sum{"size.raw.along", rawAlong},
+    Sum{"size.raw.across", rawAcross},
+    Sum{"size.finished.along", finishedAlong},
+    Sum{"size.finished.across", finishedAcross},
+    Sum{"binding.width", bindingWide, bound},
+    Sum{"binding.cut", bindingCut, bound},
+    Sum{"binding.length", bindingLong, bound},
+    Sum{"binding.strips", bindingStrips, stripsKnown},
+    Sum{"table.reveal.along", revealAlong, onTable},
+    Sum{"table.reveal.across", revealAcross, onTable},
+    Sum{"table.corner", corner, onRound},
+};
+
+} // namespace
+
+std::span<const Sum> edgeSums()
+{
+    return sums;
+}
+
+} // namespace matside
