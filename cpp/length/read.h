@@ -12,14 +12,14 @@ namespace matside {
 
 /// Why a text is not a length, and where in it (byte offset) the reading stopped.
 enum class ReadFault {
-    Empty,            ///< nothing but blanks
-    NotANumber,       ///< a character that belongs to no length
-    BadFraction,      ///< "1/0", "/2", "1 3/", a top as large as its bottom after a whole number
-    UnknownUnit,      ///< letters that are no unit of length
-    TwoUnits,         ///< "3 in mm"
-    TooLong,          ///< over `longest()`
-    TooFine,          ///< more digits than a length can hold
-    NotAPercent       ///< readShare only
+    Empty,       ///< nothing but blanks
+    NotANumber,  ///< a character that belongs to no length
+    BadFraction, ///< "1/0", "/2", "1 3/", a top as large as its bottom after a whole number
+    UnknownUnit, ///< letters that are no unit of length
+    TwoUnits,    ///< "3 in mm"
+    TooLong,     ///< over `longest()`
+    TooFine,     ///< more digits than a length can hold
+    NotAPercent  ///< readShare only
 };
 struct ReadError {
     ReadFault fault = ReadFault::NotANumber;

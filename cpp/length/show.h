@@ -27,14 +27,14 @@ enum class Lean { Exact, Scant, Generous };
 
 /// A length on a ruler's mark, in parts for a stacked fraction.
 struct Shown {
-    Length mark;               ///< where on the ruler
-    Lean lean = Lean::Exact;   ///< the true length lies under (scant) or over (generous) the mark
+    Length mark;             ///< where on the ruler
+    Lean lean = Lean::Exact; ///< the true length lies under (scant) or over (generous) the mark
     System system = System::Inch;
     bool minus = false;
     std::int64_t whole = 0;
-    std::int64_t num = 0;      ///< 0 when there is no fraction; in metric 5 of 10 for a half
+    std::int64_t num = 0; ///< 0 when there is no fraction; in metric 5 of 10 for a half
     std::int64_t den = 1;
-    bool valid = true;         ///< false for an overflowed length
+    bool valid = true; ///< false for an overflowed length
 };
 
 [[nodiscard]] Shown show(Length length, Marks marks, Round round = Round::Nearest);
