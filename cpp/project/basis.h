@@ -9,12 +9,12 @@ namespace matside {
 /// what the formulas start from. Lengths that the trial has not yet settled are marked.
 struct Basis {
     System system = System::Inch;
-    Length seam;            ///< s: as planned; strips and blocks are cut for it
-    Length sewnSeam;        ///< s': made.testJoin.seam once tried, else s
-    Length nextSeam;        ///< F9: s' + (g_m − g_w)/4 with g_w = 1/32 in | 0.8 mm once a gap was measured, else s'
-    Length between;         ///< D: made.testJoin.between, else the visible sashing
-    Length turn;            ///< e: fold.turn, or F10's e_b = 1.5 t + 0.24 loft once `between` was measured
-    Length loft;            ///< H: made.testJoin.loft, else as planned
+    Length seam;     ///< s: as planned; strips and blocks are cut for it
+    Length sewnSeam; ///< s': made.testJoin.seam once tried, else s
+    Length nextSeam; ///< F9: s' + (g_m − g_w)/4 with g_w = 1/32 in | 0.8 mm once a gap was measured, else s'
+    Length between;  ///< D: made.testJoin.between, else the visible sashing
+    Length turn;     ///< e: fold.turn, or F10's e_b = 1.5 t + 0.24 loft once `between` was measured
+    Length loft;     ///< H: made.testJoin.loft, else as planned
     Length finished;        ///< f: visible sashing
     Length allowance;       ///< the block's own allowance
     Length outside;         ///< a: cloth kept outside the outline
@@ -23,7 +23,7 @@ struct Basis {
     Length usableSashFront; ///< U of the front sashing's cloth
     Length usableSashBack;
     Length usableBinding;
-    Share drawAlong;        ///< measured, else planned
+    Share drawAlong; ///< measured, else planned
     Share drawAcross;
     Pair field;
     Pair hoopOutside;

@@ -19,13 +19,15 @@ struct ReadProject {
 };
 
 /// Why a file could not be read at all (exit 2): not UTF-8, not JSON, a duplicate key, not this format,
-/// a newer version, over a bound (4 MiB, 32 levels, 20 000 values in a list or object, 200 characters in a name…).
+/// a newer version, over a bound (4 MiB, 32 levels, 20 000 values in a list or object, 200 characters in a
+/// name…).
 struct Unreadable {
     Problem problem;
 };
 
 /// Reads a project file (design page 5.1). Never throws; lengths are strings (bare numbers are taken in
-/// the project's unit), wrong types and values become problems at their pointer with the allowed values as offers.
+/// the project's unit), wrong types and values become problems at their pointer with the allowed values as
+/// offers.
 [[nodiscard]] Result<ReadProject, Unreadable> readProject(std::string_view json);
 
 /// Writes a project: fixed key order, two-space indent, a final newline; what was unknown comes last.

@@ -84,7 +84,7 @@ struct Edge {
 struct Hoop {
     std::string name;
     HoopKind kind = HoopKind::Ring;
-    std::optional<Pair> field;   ///< absent = opening less 1/2 in foot clearance on each side (F2)
+    std::optional<Pair> field; ///< absent = opening less 1/2 in foot clearance on each side (F2)
     std::optional<Pair> opening;
     std::optional<Pair> outside; ///< needed
     std::string rest;
@@ -110,8 +110,8 @@ struct Cloth {
     std::string name;
     ClothRole role = ClothRole::Front;
     std::optional<Length> usable;
-    std::string soldBy;              ///< as written: "1/8 yd", "10 cm"
-    Length soldStep;                 ///< the same as a length (1/8 yd | 10 cm by default)
+    std::string soldBy;               ///< as written: "1/8 yd", "10 cm"
+    Length soldStep;                  ///< the same as a length (1/8 yd | 10 cm by default)
     std::optional<std::string> price; ///< per yard | metre, the decimal as written
     std::string colour;
     bool directional = false;
@@ -183,7 +183,8 @@ struct Project {
 };
 
 /// A project with every default of its system (design page 5.1); 3 × 3 blocks of 6 in | 150 mm,
-/// no hoop sizes, no cloths, the two rulers most makers own (24 × 6 and 12 1/2 in square | 600 × 150 and 300 mm).
+/// no hoop sizes, no cloths, the two rulers most makers own (24 × 6 and 12 1/2 in square | 600 × 150 and 300
+/// mm).
 [[nodiscard]] Project freshProject(System system);
 
 /// The cloth that plays a part, or nullptr. Sashings and binding fall back on nothing: ask `Basis`.

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: MIT
+#include "project/made.h"
+
+namespace matside {
+
+bool Made::started() const
+{
+    return !cloths.empty() || testBlock || testJoin || !strips.empty() || !blocks.empty() || !rows.empty() ||
+           !cut.empty() || pins;
+}
+
+} // namespace matside
