@@ -7,7 +7,7 @@ namespace matside {
 
 namespace {
 
-/// Marks listed one by one; a project has at most 1000 columns.
+/// Longs are cut to the mean of the measured rows (F8).
 Length meanRow(const Project &project, Length planned)
 {
     if (project.made.rows.empty())
@@ -127,6 +127,12 @@ SashingPlan planSashing(const Project &project, const Basis &basis, const BlockP
     const Length halfGap = sashing.allowanceGap.scaled(1, 2);
     for (std::int64_t join = 1; join < columns; ++join)
         sashing.marks.push_back(pitch * join - halfGap);
+    // Marks come from the first row that was measured, not from the plan (F12).
+    for (const MadeRow &row : project.made.rows)
+        if (row.joins.size() == sashing.marks.size() && !row.joins.empty()) {
+            sashing.marks = row.joins;
+            break;
+        }
 
     const std::vector<Length> mids = midBlocks(project, basis, block);
     sashing.front = pieced(sashing, mids, basis.usableSashFront, false, m);

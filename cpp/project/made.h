@@ -67,7 +67,7 @@ struct MadeBlock {
 struct MadeRow {
     std::string row;
     Length length;
-    std::int64_t joins = 0;
+    std::vector<Length> joins; ///< centres of its short sashings from the row's raw left end
     std::string rest;
     friend bool operator==(const MadeRow &, const MadeRow &) = default;
 };

@@ -1,0 +1,328 @@
+// SPDX-License-Identifier: MIT
+#include "project/codec.h"
+
+#include "length/read.h"
+#include "project/fields.h"
+#include "project/readmade.h"
+#include "project/spelling.h"
+
+#include <algorithm>
+
+namespace matside {
+
+namespace {
+
+constexpr std::int64_t newestVersion = 1;
+constexpr Share mostDrawUp{150'000};
+
+/// Marks a maker's ruler may have.
+std::vector<Length> marksOf(System system)
+{
+    if (system == System::Metric)
+        return {Length::mm(1), Length::mmTenths(5)};
+    return {Length::inches(0, 1, 16), Length::inches(0, 1, 8), Length::inches(0, 1, 32),
+            Length::inches(0, 1, 64)};
+}
+
+void readFinest(Fields &fields, Length &finest)
+{
+    const std::size_t before = fields.problems().size();
+    fields.length("finest", finest);
+    const std::vector<Length> marks = marksOf(fields.system());
+    const bool isMark = std::find(marks.begin(), marks.end(), finest) != marks.end();
+    if (isMark && fields.problems().size() == before)
+        return;
+    if (!isMark) {
+        std::vector<Offer> offers;
+        for (const Length mark : marks)
+            offers.push_back({"set-length", fields.at("finest"), mark, {Told{mark, Round::Nearest}}, {}});
+        fields.wrong("finest", "finest-not-a-mark", {Told{finest, Round::Nearest}}, std::move(offers));
+        finest = marks.front();
+    }
+}
+
+void readTable(Fields &fields, std::optional<Table> &table)
+{
+    const Json *object = fields.object("table");
+    if (!object)
+        return;
+    Table read;
+    Fields inner(*object, fields.at("table"), fields.system(), fields.problems());
+    inner.length("length", read.length);
+    inner.length("width", read.width);
+    inner.length("diameter", read.diameter);
+    read.rest = inner.rest();
+    const bool whole = read.diameter ? !read.length && !read.width : read.length && read.width;
+    if (!whole)
+        fields.wrong("table", "table-not-whole", {}, {{"take-away", fields.at("table"), Remove{}, {}, {}}});
+    else
+        table = std::move(read);
+}
+
+void readBlocks(Fields &fields, Blocks &blocks)
+{
+    const Json *object = fields.object("blocks");
+    const auto countOffer = [&](const char *key, std::int64_t value) {
+        return Offer{"set-count", fields.at("blocks") + '/' + key, value, {value}, {}};
+    };
+    const auto lengthOffer = [&](const char *key, Length value) {
+        return Offer{"set-length", fields.at("blocks") + '/' + key, value, {Told{value, Round::Nearest}}, {}};
+    };
+    static const Json nothing = Json::object();
+    Fields inner(object ? *object : nothing, fields.at("blocks"), fields.system(), fields.problems());
+    inner.count("columns", blocks.columns, 1, 1000);
+    inner.count("rows", blocks.rows, 1, 1000);
+    inner.length("width", blocks.width);
+    blocks.height = blocks.width;
+    inner.length("height", blocks.height);
+    inner.count("spare", blocks.spare, 0, 1000);
+    if (!inner.has("columns"))
+        inner.needed("columns", {countOffer("columns", blocks.columns)});
+    if (!inner.has("rows"))
+        inner.needed("rows", {countOffer("rows", blocks.rows)});
+    if (!inner.has("width"))
+        inner.needed("width", {lengthOffer("width", blocks.width)});
+    blocks.rest = inner.rest();
+}
+
+void readSashing(Fields &fields, Project &project)
+{
+    if (const Json *object = fields.object("sashing")) {
+        Fields inner(*object, fields.at("sashing"), fields.system(), fields.problems());
+        inner.length("finished", project.sashing.finished);
+        inner.length("cutBack", project.sashing.cutBack);
+        inner.length("allowance", project.sashing.allowance);
+        project.sashing.rest = inner.rest();
+    }
+    if (const Json *object = fields.object("fold")) {
+        Fields inner(*object, fields.at("fold"), fields.system(), fields.problems());
+        inner.length("catch", project.fold.fold_catch);
+        inner.length("turn", project.fold.turn, Least::Zero);
+        project.fold.rest = inner.rest();
+    }
+    if (const Json *object = fields.object("drawUp")) {
+        Fields inner(*object, fields.at("drawUp"), fields.system(), fields.problems());
+        inner.share("along", project.drawUp.along, Share{}, mostDrawUp);
+        inner.share("across", project.drawUp.across, Share{}, mostDrawUp);
+        project.drawUp.rest = inner.rest();
+    }
+}
+
+void readEdge(Fields &fields, Edge &edge)
+{
+    const Json *object = fields.object("edge");
+    if (!object)
+        return;
+    Fields inner(*object, fields.at("edge"), fields.system(), fields.problems());
+    inner.choice("kind", edge.kind, std::span<const Spelling<EdgeKind>>(spelling::edgeKind));
+    inner.length("outside", edge.outside);
+    inner.length("seam", edge.seam);
+    inner.choice("binding", edge.binding, std::span<const Spelling<Binding>>(spelling::binding));
+    inner.choice("sewn", edge.sewn, std::span<const Spelling<Sewn>>(spelling::sewn));
+    edge.rest = inner.rest();
+}
+
+void readHoop(Fields &fields, Project &project)
+{
+    if (const Json *object = fields.object("hoop")) {
+        Fields inner(*object, fields.at("hoop"), fields.system(), fields.problems());
+        inner.word("name", project.hoop.name);
+        inner.choice("kind", project.hoop.kind, std::span<const Spelling<HoopKind>>(spelling::hoopKind));
+        inner.pair("field", project.hoop.field);
+        inner.pair("opening", project.hoop.opening);
+        inner.pair("outside", project.hoop.outside);
+        project.hoop.rest = inner.rest();
+    }
+    if (const Json *object = fields.object("strip")) {
+        Strip &strip = project.strip;
+        Fields inner(*object, fields.at("strip"), fields.system(), fields.problems());
+        inner.length("usable", strip.usable);
+        inner.length("margin", strip.margin, Least::Zero);
+        inner.length("placing", strip.placing, Least::Zero);
+        inner.length("sliver", strip.sliver, Least::Zero);
+        inner.length("tail", strip.tail, Least::Zero);
+        inner.length("gap", strip.gap);
+        inner.flag("frameMayOverlap", strip.frameMayOverlap);
+        inner.flag("tails", strip.tails);
+        inner.flag("harvest", strip.harvest);
+        strip.rest = inner.rest();
+    }
+}
+
+void readSold(Fields &inner, Cloth &cloth)
+{
+    const bool inch = inner.system() == System::Inch;
+    cloth.soldStep = inch ? Length::inches(4, 1, 2) : Length::mm(100);
+    cloth.soldBy = inch ? "1/8 yd" : "10 cm";
+    std::optional<Length> step;
+    inner.length("soldBy", step);
+    if (!step)
+        return;
+    cloth.soldStep = *step;
+    inner.word("soldBy", cloth.soldBy);
+}
+
+void readCloths(Fields &fields, std::vector<Cloth> &cloths)
+{
+    const Json *list = fields.array("cloths", 200);
+    for (std::size_t i = 0; list && i < list->size(); ++i) {
+        Cloth cloth;
+        Fields inner((*list)[i], step(fields.at("cloths"), i), fields.system(), fields.problems());
+        inner.word("id", cloth.id);
+        inner.word("name", cloth.name);
+        inner.choice("role", cloth.role, std::span<const Spelling<ClothRole>>(spelling::role));
+        inner.length("usable", cloth.usable);
+        readSold(inner, cloth);
+        inner.number("price", cloth.price);
+        inner.word("colour", cloth.colour);
+        inner.flag("directional", cloth.directional);
+        cloth.rest = inner.rest();
+        const auto same = [&](const Cloth &other) { return other.id == cloth.id; };
+        if (cloth.id.empty())
+            inner.needed("id", {{"set-word", inner.at("id"), "cloth-" + std::to_string(i + 1), {}, {}}});
+        else if (std::any_of(cloths.begin(), cloths.end(), same))
+            inner.wrong("id", "doubled-id", {cloth.id},
+                        {{"set-word", inner.at("id"), cloth.id + '-' + std::to_string(i + 1), {}, {}}});
+        cloths.push_back(std::move(cloth));
+    }
+}
+
+void readPatches(Fields &fields, Project &project)
+{
+    const Json *list = fields.array("patches", 200);
+    const Length over = fields.system() == System::Inch ? Length::inches(0, 1, 2) : Length::mm(12);
+    for (std::size_t i = 0; list && i < list->size(); ++i) {
+        Patch patch;
+        patch.over = over;
+        Fields inner((*list)[i], step(fields.at("patches"), i), fields.system(), fields.problems());
+        inner.word("name", patch.name);
+        inner.length("width", patch.width);
+        patch.height = patch.width;
+        inner.length("height", patch.height);
+        inner.length("over", patch.over, Least::Zero);
+        inner.word("cloth", patch.cloth);
+        inner.count("perBlock", patch.perBlock, 0, 1000);
+        patch.rest = inner.rest();
+        if (!inner.has("width"))
+            inner.needed("width",
+                         {{"set-length", inner.at("width"), over * 4, {Told{over * 4, Round::Nearest}}, {}}});
+        const auto listed = [&](const Cloth &cloth) { return cloth.id == patch.cloth; };
+        if (std::none_of(project.cloths.begin(), project.cloths.end(), listed)) {
+            std::vector<Offer> offers;
+            for (const Cloth &cloth : project.cloths)
+                offers.push_back({"set-word", inner.at("cloth"), cloth.id, {cloth.id}, {}});
+            inner.wrong("cloth", "cloth-not-listed", {patch.cloth}, std::move(offers));
+        }
+        project.patches.push_back(std::move(patch));
+    }
+}
+
+void readRulers(Fields &fields, Project &project)
+{
+    const Json *list = fields.array("rulers", 50);
+    if (!list)
+        return;
+    project.rulers.clear();
+    for (std::size_t i = 0; i < list->size(); ++i) {
+        Ruler ruler;
+        Fields inner((*list)[i], step(fields.at("rulers"), i), fields.system(), fields.problems());
+        inner.word("name", ruler.name);
+        const Length usual = fields.system() == System::Inch ? Length::inches(6) : Length::mm(150);
+        ruler.length = ruler.width = usual;
+        inner.length("length", ruler.length);
+        inner.length("width", ruler.width);
+        inner.length("finest", ruler.finest);
+        ruler.rest = inner.rest();
+        for (const char *key : {"length", "width"})
+            if (!inner.has(key))
+                inner.needed(key, {{"set-length", inner.at(key), usual, {Told{usual, Round::Nearest}}, {}}});
+        project.rulers.push_back(std::move(ruler));
+    }
+}
+
+void readDesigns(Fields &fields, Project &project)
+{
+    const Json *list = fields.array("designs", 200);
+    for (std::size_t i = 0; list && i < list->size(); ++i) {
+        Design design;
+        Fields inner((*list)[i], step(fields.at("designs"), i), fields.system(), fields.problems());
+        inner.word("id", design.id);
+        inner.words("patches", design.patches);
+        inner.count("stitches", design.stitches, 0, 10'000'000);
+        inner.word("up", design.up);
+        design.rest = inner.rest();
+        project.designs.push_back(std::move(design));
+    }
+    const Json *rows = fields.array("layout", 1000);
+    for (std::size_t r = 0; rows && r < rows->size(); ++r) {
+        std::vector<std::string> row;
+        const Json &held = (*rows)[r];
+        for (std::size_t c = 0; held.is_array() && c < held.size() && held[c].is_string(); ++c)
+            row.push_back(held[c].get<std::string>());
+        if (!held.is_array() || row.size() != held.size())
+            fields.problems().push_back(
+                {step(fields.at("layout"), r), "wrong-type", {std::string("list")}, {}});
+        project.layout.push_back(std::move(row));
+    }
+}
+
+Project readFields(const Json &file, std::vector<Problem> &problems)
+{
+    System system = System::Inch;
+    std::vector<Problem> early;
+    Fields(file, {}, system, early)
+        .choice("system", system, std::span<const Spelling<System>>(spelling::system));
+    Project project = freshProject(system);
+    Fields fields(file, {}, system, problems);
+    fields.choice("system", project.system, std::span<const Spelling<System>>(spelling::system));
+    std::string format;
+    std::int64_t version = newestVersion;
+    fields.word("format", format);
+    fields.count("version", version, 1, newestVersion);
+    fields.word("name", project.name);
+    readFinest(fields, project.finest);
+    fields.choice("hand", project.hand, std::span<const Spelling<Hand>>(spelling::hand));
+    readTable(fields, project.table);
+    readBlocks(fields, project.blocks);
+    readDesigns(fields, project);
+    fields.choice("build", project.build, std::span<const Spelling<Build>>(spelling::build));
+    fields.choice("cleanBack", project.cleanBack, std::span<const Spelling<CleanBack>>(spelling::cleanBack));
+    fields.length("seam", project.seam);
+    readSashing(fields, project);
+    fields.length("loft", project.loft, Least::Zero);
+    readEdge(fields, project.edge);
+    readHoop(fields, project);
+    readCloths(fields, project.cloths);
+    readPatches(fields, project);
+    readRulers(fields, project);
+    fields.count("kits", project.kits, 1, 10'000);
+    fields.flag("kitsShareStrips", project.kitsShareStrips);
+    fields.length("slack", project.slack, Least::Zero);
+    if (const Json *made = fields.object("made"))
+        project.made = readMade(*made, fields.at("made"), system, problems);
+    project.rest = fields.rest();
+    return project;
+}
+
+} // namespace
+
+Result<ReadProject, Unreadable> readProject(std::string_view json)
+{
+    const Result<Json, Problem> read = readJson(json);
+    if (!read)
+        return Unreadable{read.error()};
+    const Json &file = read.value();
+    const auto format = file.is_object() ? file.find("format") : file.end();
+    if (!file.is_object() || format == file.end() || *format != "matside-project")
+        return Unreadable{{"/format", "not-a-project", {}, {}}};
+    const auto version = file.find("version");
+    if (version == file.end() || !version->is_number_integer() || version->get<double>() < 1)
+        return Unreadable{{"/version", "version-unknown", {}, {}}};
+    if (version->get<double>() > static_cast<double>(newestVersion))
+        return Unreadable{{"/version", "version-newer", {version->dump(), newestVersion}, {}}};
+    ReadProject project;
+    project.project = readFields(file, project.problems);
+    return project;
+}
+
+} // namespace matside

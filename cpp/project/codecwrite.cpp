@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: MIT
+#include "project/codec.h"
+
+#include "length/read.h"
+#include "project/readmade.h"
+#include "project/spelling.h"
+
+namespace matside {
+
+namespace {
+
+/// Puts lengths into an object in the project's own way of writing them.
+class Writer {
+public:
+    Writer(Json &object, System system) : m_object(object), m_system(system) {}
+    void length(const char *key, Length length) { m_object[key] = writeLength(length, m_system); }
+    void length(const char *key, const std::optional<Length> &given)
+    {
+        if (given)
+            length(key, *given);
+    }
+    void pair(const char *key, const std::optional<Pair> &given)
+    {
+        if (given)
+            m_object[key] =
+                Json::array({writeLength(given->along, m_system), writeLength(given->across, m_system)});
+    }
+
+private:
+    Json &m_object;
+    System m_system;
+};
+
+Json tableJson(const Table &table, System system)
+{
+    Json object = Json::object();
+    Writer write(object, system);
+    write.length("length", table.length);
+    write.length("width", table.width);
+    write.length("diameter", table.diameter);
+    addRest(object, table.rest);
+    return object;
+}
+
+Json blocksJson(const Blocks &blocks, System system)
+{
+    Json object = {{"columns", blocks.columns}, {"rows", blocks.rows}};
+    Writer write(object, system);
+    write.length("width", blocks.width);
+    write.length("height", blocks.height);
+    object["spare"] = blocks.spare;
+    addRest(object, blocks.rest);
+    return object;
+}
+
+Json edgeJson(const Edge &edge, System system)
+{
+    Json object = {{"kind", spelling::wordFor(spelling::edgeKind, edge.kind)}};
+    Writer write(object, system);
+    write.length("outside", edge.outside);
+    write.length("seam", edge.seam);
+    object["binding"] = spelling::wordFor(spelling::binding, edge.binding);
+    object["sewn"] = spelling::wordFor(spelling::sewn, edge.sewn);
+    addRest(object, edge.rest);
+    return object;
+}
+
+Json hoopJson(const Hoop &hoop, System system)
+{
+    Json object = {{"name", hoop.name}, {"kind", spelling::wordFor(spelling::hoopKind, hoop.kind)}};
+    Writer write(object, system);
+    write.pair("field", hoop.field);
+    write.pair("opening", hoop.opening);
+    write.pair("outside", hoop.outside);
+    addRest(object, hoop.rest);
+    return object;
+}
+
+Json stripJson(const Strip &strip, System system)
+{
+    Json object = Json::object();
+    Writer write(object, system);
+    write.length("usable", strip.usable);
+    write.length("margin", strip.margin);
+    write.length("placing", strip.placing);
+    write.length("sliver", strip.sliver);
+    write.length("tail", strip.tail);
+    write.length("gap", strip.gap);
+    object["frameMayOverlap"] = strip.frameMayOverlap;
+    object["tails"] = strip.tails;
+    object["harvest"] = strip.harvest;
+    addRest(object, strip.rest);
+    return object;
+}
+
+Json clothJson(const Cloth &cloth, System system)
+{
+    Json object = {
+        {"id", cloth.id}, {"name", cloth.name}, {"role", spelling::wordFor(spelling::role, cloth.role)}};
+    Writer(object, system).length("usable", cloth.usable);
+    object["soldBy"] = cloth.soldBy;
+    if (cloth.price)
+        object["price"] = Json::parse(*cloth.price, nullptr, false);
+    if (!cloth.colour.empty())
+        object["colour"] = cloth.colour;
+    object["directional"] = cloth.directional;
+    addRest(object, cloth.rest);
+    return object;
+}
+
+Json patchJson(const Patch &patch, System system)
+{
+    Json object = {{"name", patch.name}};
+    Writer write(object, system);
+    write.length("width", patch.width);
+    write.length("height", patch.height);
+    write.length("over", patch.over);
+    object["cloth"] = patch.cloth;
+    object["perBlock"] = patch.perBlock;
+    addRest(object, patch.rest);
+    return object;
+}
+
+Json rulerJson(const Ruler &ruler, System system)
+{
+    Json object = {{"name", ruler.name}};
+    Writer write(object, system);
+    write.length("length", ruler.length);
+    write.length("width", ruler.width);
+    write.length("finest", ruler.finest);
+    addRest(object, ruler.rest);
+    return object;
+}
+
+Json designJson(const Design &design)
+{
+    Json object = {{"id", design.id}, {"patches", design.patches}, {"stitches", design.stitches}};
+    if (!design.up.empty())
+        object["up"] = design.up;
+    addRest(object, design.rest);
+    return object;
+}
+
+template <class Item, class Write> Json listOf(const std::vector<Item> &items, Write write)
+{
+    Json list = Json::array();
+    for (const Item &item : items)
+        list.push_back(write(item));
+    return list;
+}
+
+void putWidths(Json &file, const Project &p)
+{
+    Json sashing = Json::object();
+    Writer sash(sashing, p.system);
+    sash.length("finished", p.sashing.finished);
+    sash.length("cutBack", p.sashing.cutBack);
+    sash.length("allowance", p.sashing.allowance);
+    addRest(sashing, p.sashing.rest);
+    if (!sashing.empty())
+        file["sashing"] = std::move(sashing);
+
+    Json fold = Json::object();
+    Writer folded(fold, p.system);
+    folded.length("catch", p.fold.fold_catch);
+    folded.length("turn", p.fold.turn);
+    addRest(fold, p.fold.rest);
+    file["fold"] = std::move(fold);
+    file["loft"] = writeLength(p.loft, p.system);
+
+    Json drawUp = {{"along", writeShare(p.drawUp.along)}, {"across", writeShare(p.drawUp.across)}};
+    addRest(drawUp, p.drawUp.rest);
+    file["drawUp"] = std::move(drawUp);
+}
+
+void putLists(Json &file, const Project &p)
+{
+    const System system = p.system;
+    file["cloths"] = listOf(p.cloths, [&](const Cloth &cloth) { return clothJson(cloth, system); });
+    if (!p.patches.empty())
+        file["patches"] = listOf(p.patches, [&](const Patch &patch) { return patchJson(patch, system); });
+    file["rulers"] = listOf(p.rulers, [&](const Ruler &ruler) { return rulerJson(ruler, system); });
+}
+
+} // namespace
+
+void addRest(Json &object, const std::string &rest)
+{
+    if (rest.empty())
+        return;
+    const Json kept = Json::parse(rest, nullptr, false);
+    if (!kept.is_object())
+        return;
+    for (const auto &[key, value] : kept.items())
+        if (!object.contains(key))
+            object[key] = value;
+}
+
+std::string writeProject(const Project &p)
+{
+    Json file = {{"format", "matside-project"}, {"version", 1}, {"name", p.name}};
+    file["system"] = spelling::wordFor(spelling::system, p.system);
+    file["finest"] = writeLength(p.finest, p.system);
+    file["hand"] = spelling::wordFor(spelling::hand, p.hand);
+    if (p.table)
+        file["table"] = tableJson(*p.table, p.system);
+    file["blocks"] = blocksJson(p.blocks, p.system);
+    if (!p.designs.empty())
+        file["designs"] = listOf(p.designs, designJson);
+    if (!p.layout.empty())
+        file["layout"] = p.layout;
+    file["build"] = spelling::wordFor(spelling::build, p.build);
+    file["cleanBack"] = spelling::wordFor(spelling::cleanBack, p.cleanBack);
+    file["seam"] = writeLength(p.seam, p.system);
+    putWidths(file, p);
+    file["edge"] = edgeJson(p.edge, p.system);
+    file["hoop"] = hoopJson(p.hoop, p.system);
+    file["strip"] = stripJson(p.strip, p.system);
+    putLists(file, p);
+    file["kits"] = p.kits;
+    file["kitsShareStrips"] = p.kitsShareStrips;
+    file["slack"] = writeLength(p.slack, p.system);
+    if (Json made = writeMade(p.made, p.system); !made.empty())
+        file["made"] = std::move(made);
+    addRest(file, p.rest);
+    return file.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
+}
+
+} // namespace matside

@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: MIT
+#include "project/readmade.h"
+
+#include "length/read.h"
+#include "project/spelling.h"
+
+namespace matside {
+
+namespace {
+
+constexpr std::size_t mostEvents = 20'000;
+constexpr std::int64_t mostCount = 1'000'000;
+
+/// One reader for every list of `made`.
+template <class Item, class Read>
+void readList(Fields &made, const char *key, std::vector<Item> &items, Read read)
+{
+    const Json *list = made.array(key, mostEvents);
+    for (std::size_t i = 0; list && i < list->size(); ++i) {
+        Fields fields((*list)[i], step(made.at(key), i), made.system(), made.problems());
+        Item item;
+        read(fields, item);
+        item.rest = fields.rest();
+        items.push_back(std::move(item));
+    }
+}
+
+void readTests(Fields &made, Made &to)
+{
+    if (const Json *object = made.object("testBlock")) {
+        Fields fields(*object, made.at("testBlock"), made.system(), made.problems());
+        std::optional<std::array<Length, 2>> sent;
+        std::optional<std::array<Length, 2>> outline;
+        fields.lengths("sent", sent);
+        fields.lengths("outline", outline);
+        if (sent && outline)
+            to.testBlock = TestBlock{*sent, *outline, fields.rest()};
+        else
+            made.wrong("testBlock", "test-block-not-whole", {},
+                       {{"take-away", made.at("testBlock"), Remove{}, {}, {}}});
+    }
+    if (const Json *object = made.object("testJoin")) {
+        Fields fields(*object, made.at("testJoin"), made.system(), made.problems());
+        TestJoin join;
+        fields.length("seam", join.seam);
+        fields.length("gap", join.gap, Least::Negative);
+        fields.length("between", join.between);
+        fields.length("loft", join.loft, Least::Zero);
+        join.rest = fields.rest();
+        to.testJoin = std::move(join);
+    }
+    std::string trial;
+    made.word("trial", trial);
+    to.trialPutOff = trial == "put-off";
+}
+
+void readStrip(Fields &fields, MadeStrip &strip)
+{
+    fields.count("strip", strip.strip, 1, mostCount);
+    fields.length("ended", strip.ended, Least::Zero);
+    readList(fields, "outlines", strip.outlines, [](Fields &inner, MadeOutline &outline) {
+        inner.length("from", outline.from, Least::Zero);
+        inner.length("to", outline.to, Least::Zero);
+    });
+}
+
+void readBlock(Fields &fields, MadeBlock &block)
+{
+    fields.word("block", block.block);
+    fields.count("strip", block.strip, 0, mostCount);
+    fields.count("place", block.place, 0, mostCount);
+    fields.lengths("sides", block.sides);
+    fields.lengths("diagonals", block.diagonals);
+    fields.choice("state", block.state, std::span<const Spelling<BlockState>>(spelling::blockState));
+    fields.word("replaces", block.replaces);
+    fields.words("notes", block.notes);
+}
+
+template <std::size_t N> Json lengthList(const std::array<Length, N> &lengths, System system)
+{
+    Json list = Json::array();
+    for (const Length length : lengths)
+        list.push_back(writeLength(length, system));
+    return list;
+}
+
+Json lengthList(const std::vector<Length> &lengths, System system)
+{
+    Json list = Json::array();
+    for (const Length length : lengths)
+        list.push_back(writeLength(length, system));
+    return list;
+}
+
+Json blockJson(const MadeBlock &block, System system)
+{
+    Json object = Json::object();
+    object["block"] = block.block;
+    object["strip"] = block.strip;
+    object["place"] = block.place;
+    if (block.sides)
+        object["sides"] = lengthList(*block.sides, system);
+    if (block.diagonals)
+        object["diagonals"] = lengthList(*block.diagonals, system);
+    object["state"] = spelling::wordFor(spelling::blockState, block.state);
+    if (!block.replaces.empty())
+        object["replaces"] = block.replaces;
+    if (!block.notes.empty())
+        object["notes"] = block.notes;
+    addRest(object, block.rest);
+    return object;
+}
+
+Json stripJson(const MadeStrip &strip, System system)
+{
+    Json object = Json::object();
+    object["strip"] = strip.strip;
+    if (strip.ended)
+        object["ended"] = writeLength(*strip.ended, system);
+    Json outlines = Json::array();
+    for (const MadeOutline &outline : strip.outlines) {
+        Json one = {{"from", writeLength(outline.from, system)}, {"to", writeLength(outline.to, system)}};
+        addRest(one, outline.rest);
+        outlines.push_back(std::move(one));
+    }
+    if (!outlines.empty())
+        object["outlines"] = std::move(outlines);
+    addRest(object, strip.rest);
+    return object;
+}
+
+Json joinJson(const TestJoin &join, System system)
+{
+    Json object = Json::object();
+    const auto put = [&](const char *key, const std::optional<Length> &length) {
+        if (length)
+            object[key] = writeLength(*length, system);
+    };
+    put("seam", join.seam);
+    put("gap", join.gap);
+    put("between", join.between);
+    put("loft", join.loft);
+    addRest(object, join.rest);
+    return object;
+}
+
+Json clothJson(const MadeCloth &cloth, System system)
+{
+    Json object = Json::object();
+    object["cloth"] = cloth.cloth;
+    if (cloth.usable)
+        object["usable"] = writeLength(*cloth.usable, system);
+    if (cloth.length)
+        object["length"] = writeLength(*cloth.length, system);
+    object["prewashed"] = cloth.prewashed;
+    addRest(object, cloth.rest);
+    return object;
+}
+
+template <class Item, class Write>
+void putList(Json &to, const char *key, const std::vector<Item> &items, Write write)
+{
+    if (items.empty())
+        return;
+    Json list = Json::array();
+    for (const Item &item : items)
+        list.push_back(write(item));
+    to[key] = std::move(list);
+}
+
+} // namespace
+
+Made readMade(const Json &object, const std::string &pointer, System system, std::vector<Problem> &problems)
+{
+    Made made;
+    Fields fields(object, pointer, system, problems);
+    readList(fields, "cloths", made.cloths, [](Fields &inner, MadeCloth &cloth) {
+        inner.word("cloth", cloth.cloth);
+        inner.length("usable", cloth.usable);
+        inner.length("length", cloth.length);
+        inner.flag("prewashed", cloth.prewashed);
+    });
+    readTests(fields, made);
+    readList(fields, "strips", made.strips, readStrip);
+    readList(fields, "blocks", made.blocks, readBlock);
+    readList(fields, "rows", made.rows, [](Fields &inner, MadeRow &row) {
+        inner.word("row", row.row);
+        inner.length("length", row.length);
+        inner.list("joins", row.joins, Least::Positive);
+    });
+    readList(fields, "cut", made.cut, [](Fields &inner, MadeCut &cut) {
+        inner.word("cloth", cut.cloth);
+        inner.word("does", cut.does);
+        inner.count("count", cut.count, 0, mostCount);
+        inner.count("spoiled", cut.spoiled, 0, mostCount);
+    });
+    if (const Json *pins = fields.object("pins")) {
+        Fields inner(*pins, fields.at("pins"), system, problems);
+        made.pins.emplace();
+        inner.count("in", made.pins->in, 0, mostCount);
+        inner.count("out", made.pins->out, 0, mostCount);
+        made.pins->rest = inner.rest();
+    }
+    made.rest = fields.rest();
+    return made;
+}
+
+Json writeMade(const Made &made, System system)
+{
+    Json object = Json::object();
+    putList(object, "cloths", made.cloths, [&](const MadeCloth &cloth) { return clothJson(cloth, system); });
+    if (made.testBlock) {
+        Json test = {{"sent", lengthList(made.testBlock->sent, system)},
+                     {"outline", lengthList(made.testBlock->outline, system)}};
+        addRest(test, made.testBlock->rest);
+        object["testBlock"] = std::move(test);
+    }
+    if (made.testJoin)
+        object["testJoin"] = joinJson(*made.testJoin, system);
+    if (made.trialPutOff)
+        object["trial"] = "put-off";
+    putList(object, "strips", made.strips, [&](const MadeStrip &strip) { return stripJson(strip, system); });
+    putList(object, "blocks", made.blocks, [&](const MadeBlock &block) { return blockJson(block, system); });
+    putList(object, "rows", made.rows, [&](const MadeRow &row) {
+        Json one = {{"row", row.row}, {"length", writeLength(row.length, system)}};
+        if (!row.joins.empty())
+            one["joins"] = lengthList(row.joins, system);
+        addRest(one, row.rest);
+        return one;
+    });
+    putList(object, "cut", made.cut, [&](const MadeCut &cut) {
+        Json one = {{"cloth", cut.cloth}, {"does", cut.does}, {"count", cut.count}};
+        if (cut.spoiled > 0)
+            one["spoiled"] = cut.spoiled;
+        addRest(one, cut.rest);
+        return one;
+    });
+    if (made.pins) {
+        object["pins"] = {{"in", made.pins->in}, {"out", made.pins->out}};
+        addRest(object["pins"], made.pins->rest);
+    }
+    addRest(object, made.rest);
+    return object;
+}
+
+} // namespace matside
