@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Theme
+
+/**
+ * The band is the selvage of the screen: fringe on the outside, pin holes inside, the stations
+ * printed on it and undo at its foot. Folded, only the present station and undo are shown over the
+ * drawing; pressing the station opens the whole band until one is chosen.
+ */
+FocusScope {
+    id: root
+
+    /** List of {name, station}: the word and the number of the station; signs go by number. */
+    property var stations: []
+    property int current: -1
+    property bool canUndo: false
+    property string undoText
+    property bool canShelf: true
+    property bool folded: false
+    property bool open: false
+
+    signal chosen(int station)
+    signal undo()
+    signal shelf()
+
+    readonly property var signs: ["Fit", "Shop", "Cut", "Hoop", "Trim", "Join", "Edge"]
+    readonly property bool whole: !folded || open
+    readonly property bool tall: height > Theme.mm(170)
+    readonly property real undoHeight: Theme.mm(tall ? 18.75 : 15)
+    readonly property real shelfHeight: canShelf && whole ? Theme.mm(tall ? 15 : 13.2) : 0
+    readonly property real cellHeight: whole ? (height - undoHeight - shelfHeight) / Math.max(1, stations.length) : Theme.targetLeast
+    readonly property var shown: whole ? stations : stations.filter(s => s.station === current)
+
+    implicitWidth: Theme.band
+    onFoldedChanged: open = false
+    onCurrentChanged: open = false
+    Keys.onEscapePressed: event => {
+        event.accepted = root.open;
+        root.open = false;
+    }
+
+    function take(station: int) {
+        if (folded && !open) {
+            open = true;
+            return;
+        }
+        open = false;
+        if (station !== current)
+            chosen(station);
+    }
+
+    Selvage {
+        visible: root.whole
+        anchors.fill: parent
+    }
+    Rectangle {
+        visible: !root.whole
+        width: root.width
+        height: root.cellHeight + Theme.key
+        color: Theme.colors.paper
+    }
+    Rectangle {
+        visible: !root.whole
+        y: root.height - height
+        width: root.width
+        height: root.undoHeight
+        color: Theme.colors.paper
+    }
+
+    BandCell {
+        visible: root.canShelf && root.whole
+        width: root.width
+        height: root.shelfHeight
+        sign: "shelf"
+        //: where the projects are kept
+        text: qsTr("Shelf")
+        onClicked: {
+            root.open = false;
+            root.shelf();
+        }
+    }
+    KeyLine {
+        visible: root.canShelf && root.whole
+        y: root.shelfHeight - height
+        width: root.width
+    }
+    Column {
+        y: root.shelfHeight
+        width: root.width
+        Repeater {
+            model: root.shown
+            BandCell {
+                required property var modelData
+                width: root.width
+                height: root.cellHeight
+                text: modelData.name
+                sign: root.signs[modelData.station] ?? ""
+                here: modelData.station === root.current
+                onClicked: root.take(modelData.station)
+            }
+        }
+    }
+    KeyLine {
+        y: root.height - root.undoHeight
+        width: root.width
+    }
+    BandCell {
+        y: root.height - root.undoHeight + Theme.key
+        width: root.width
+        height: root.undoHeight - Theme.key
+        sign: "undo"
+        text: qsTr("Undo")
+        enabled: root.canUndo
+        accessibleName: root.undoText !== "" ? root.undoText : text
+        onClicked: root.undo()
+    }
+    KeyLine {
+        visible: root.whole
+        vertical: true
+        x: Theme.left ? 0 : root.width - width
+        height: root.height
+    }
+}

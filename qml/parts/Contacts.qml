@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+pragma Singleton
+import QtQuick
+
+/** Who is being pressed. One finger at a time: a second press is not taken while the first is held. */
+QtObject {
+    id: contacts
+
+    property Item holder: null
+
+    /** True when `item` now holds the press, false when another does. */
+    function claim(item: Item): bool {
+        if (contacts.holder !== null && contacts.holder !== item)
+            return false;
+        contacts.holder = item;
+        return true;
+    }
+
+    function release(item: Item) {
+        if (contacts.holder === item)
+            contacts.holder = null;
+    }
+}

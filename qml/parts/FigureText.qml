@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Theme
+
+/**
+ * A figure set large: whole number, stacked fraction, unit. `figure` holds the fields
+ * {minus, whole, num, den, unit, lean, text}. When `availableWidth` (px, 0 for endless) does not
+ * hold it, the unit drops to the line below; only when the bare number does not fit either is it
+ * set smaller, and never under the size of a length among words.
+ */
+Item {
+    id: root
+
+    property var figure: null
+    property real cap: Theme.capFigure
+    property color color: Theme.colors.ink
+    property real availableWidth: 0
+    property bool showUnit: true
+    property bool showLean: true
+    property string accessibleName: root.figure ? root.figure.text ?? "" : ""
+    property bool accessibleIgnored: false
+
+    readonly property real baseline: number.y + number.height
+    readonly property real capTop: number.y
+
+    readonly property string wholeText: (figure?.minus ? "\u2212" : "") + (figure?.whole ?? "")
+    readonly property bool hasFraction: (figure?.num ?? "") !== ""
+    readonly property bool hasWhole: wholeText !== ""
+    readonly property string unitText: showUnit ? figure?.unit ?? "" : ""
+    readonly property string leanText: showLean ? figure?.lean ?? "" : ""
+    readonly property bool large: cap >= Theme.capSecond
+
+    /** Width at the asked cap, measured without the unit: everything scales with the cap. */
+    readonly property real bareAtCap: measure.implicitWidth + (hasWhole && hasFraction ? cap * 0.085 : 0)
+                                      + (hasFraction ? measureFraction.implicitWidth : 0)
+    readonly property real setCap: availableWidth > 0 && bareAtCap > availableWidth
+                                   ? Math.max(Math.min(cap, Theme.capInText), cap * availableWidth / bareAtCap) : cap
+    readonly property real bareWidth: (hasWhole ? number.implicitWidth : 0)
+                                      + (hasWhole && hasFraction ? setCap * 0.085 : 0)
+                                      + (hasFraction ? fraction.implicitWidth : 0)
+    readonly property real unitGap: Math.min(Theme.mm(2.4), setCap * 0.3)
+    readonly property bool unitBelow: unitText !== "" && availableWidth > 0
+                                      && bareWidth + unitGap + unit.implicitWidth > availableWidth
+    readonly property bool leanAbove: leanText !== "" && large
+
+    // A large figure keeps its place whether or not it has a fraction.
+    readonly property real over: hasFraction || large ? Math.max(0, (fraction.stack - setCap) / 2) : 0
+    readonly property real leanHeight: leanAbove ? leanWord.implicitHeight + Theme.mm(1) : 0
+    readonly property real leanWidth: leanText !== "" && !leanAbove ? leanWord.implicitWidth + Theme.mm(1.4) : 0
+
+    implicitWidth: Math.max(leanWidth + bareWidth + (unitText !== "" && !unitBelow ? unitGap + unit.implicitWidth : 0),
+                            leanAbove ? leanWord.implicitWidth : 0)
+    implicitHeight: leanHeight + 2 * over + setCap + (unitBelow ? Math.max(0, unit.implicitHeight - over / 2) : 0)
+
+    Accessible.role: Accessible.StaticText
+    Accessible.name: accessibleName
+    Accessible.ignored: accessibleIgnored
+
+    Numeral {
+        id: measure
+        visible: false
+        cap: root.cap
+        text: root.wholeText
+    }
+    Fraction {
+        id: measureFraction
+        visible: false
+        cap: root.cap
+        num: root.figure?.num ?? ""
+        den: root.figure?.den ?? ""
+        alone: !root.hasWhole
+    }
+
+    Word {
+        id: leanWord
+        y: root.leanAbove ? 0 : root.baseline - baselineOffset
+        visible: root.leanText !== ""
+        text: root.leanText
+        color: root.color
+        bold: root.leanAbove
+        cap: root.leanAbove ? Theme.capHead : Theme.capWord
+        wrapMode: Text.NoWrap
+        Accessible.ignored: true
+    }
+    Numeral {
+        id: number
+        x: root.leanWidth
+        y: root.leanHeight + root.over
+        cap: root.setCap
+        text: root.wholeText
+        color: root.color
+    }
+    Fraction {
+        id: fraction
+        x: root.leanWidth + (root.hasWhole ? number.implicitWidth + root.setCap * 0.085 : 0)
+        y: number.y + root.setCap / 2 - stack / 2
+        visible: root.hasFraction
+        cap: root.setCap
+        num: root.figure?.num ?? ""
+        den: root.figure?.den ?? ""
+        alone: !root.hasWhole
+        color: root.color
+    }
+    Word {
+        id: unit
+        x: root.unitBelow ? root.leanWidth : root.leanWidth + root.bareWidth + root.unitGap
+        y: root.unitBelow ? number.y + root.setCap + root.over / 2 : root.baseline - baselineOffset
+        visible: root.unitText !== ""
+        text: root.unitText
+        color: root.color
+        wrapMode: Text.NoWrap
+        Accessible.ignored: true
+    }
+}

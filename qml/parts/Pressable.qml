@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Theme
+
+/**
+ * What every pressable thing does: it acts on release inside, takes no contact wider than 30 mm
+ * (a forearm or a palm) and no second finger, and can be reached and pressed by the keyboard.
+ */
+Item {
+    id: root
+
+    property string accessibleName
+    property string accessibleDescription
+    /** Milliseconds in which a second press is not taken; 0 for keys and steps. */
+    property int guardMs: 0
+    /** True inside a list that is pushed by the finger: a press that travels is no press. */
+    property bool inList: false
+    /** False when a pressable thing around it takes the press. */
+    property bool listening: true
+
+    readonly property bool pressed: (tap.pressed && taken) || keyDown
+    readonly property bool keyboardFocus: activeFocus && enabled
+
+    signal clicked()
+
+    property bool taken: false
+    property bool keyDown: false
+    property double lastTime: 0
+    readonly property real widestContact: Theme.mm(30)
+    property real contact: 0
+
+    activeFocusOnTab: enabled
+
+    Accessible.role: Accessible.Button
+    Accessible.name: accessibleName
+    Accessible.description: accessibleDescription
+    Accessible.focusable: true
+    Accessible.focused: activeFocus
+    Accessible.onPressAction: root.press()
+
+    /** What a finger, a key or a reader does: acts unless disabled or too soon after the last. */
+    function press() {
+        if (!enabled)
+            return;
+        const now = Date.now();
+        if (guardMs > 0 && now - lastTime < guardMs && now >= lastTime)
+            return;
+        lastTime = now;
+        clicked();
+    }
+
+    function isActivation(key: int): bool {
+        return key === Qt.Key_Space || key === Qt.Key_Return || key === Qt.Key_Enter;
+    }
+
+    Keys.onPressed: event => {
+        if (!root.isActivation(event.key))
+            return;
+        event.accepted = true;
+        if (!event.isAutoRepeat)
+            root.keyDown = true;
+    }
+    Keys.onReleased: event => {
+        if (!root.isActivation(event.key) || event.isAutoRepeat)
+            return;
+        event.accepted = true;
+        if (root.keyDown) {
+            root.keyDown = false;
+            root.press();
+        }
+    }
+    onActiveFocusChanged: if (!activeFocus) keyDown = false
+    Component.onDestruction: Contacts.release(root)
+
+    TapHandler {
+        id: tap
+        enabled: root.listening
+        gesturePolicy: root.inList ? TapHandler.DragThreshold : TapHandler.ReleaseWithinBounds
+        longPressThreshold: 3600 // a slow press is a press
+
+        readonly property real size: Math.max(point.ellipseDiameters.width, point.ellipseDiameters.height)
+        onSizeChanged: root.contact = Math.max(root.contact, size)
+
+        onPressedChanged: {
+            if (pressed) {
+                root.contact = size;
+                root.taken = Contacts.claim(root);
+            } else {
+                root.taken = false;
+                Contacts.release(root);
+            }
+        }
+        onTapped: eventPoint => {
+            const widest = Math.max(root.contact, eventPoint.ellipseDiameters.width, eventPoint.ellipseDiameters.height);
+            if (root.taken && widest <= root.widestContact)
+                root.press();
+        }
+    }
+}

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Theme
+
+/** Plain words, sized by cap height (px). Given a width they wrap between words; a word is broken only when it alone is too wide; they never elide. */
+Text {
+    property real cap: Theme.capWord
+    property bool bold: false
+
+    color: Theme.colors.ink
+    font.family: Theme.family
+    font.bold: bold
+    font.pixelSize: Theme.fontSize(cap)
+    lineHeight: 1.22
+    lineHeightMode: Text.ProportionalHeight
+    wrapMode: Text.Wrap
+    textFormat: Text.PlainText
+    renderType: Text.QtRendering
+
+    Accessible.role: Accessible.StaticText
+    Accessible.name: text
+    Accessible.ignored: text === ""
+}
