@@ -1,0 +1,235 @@
+// SPDX-License-Identifier: MIT
+#include "app/planfile.h"
+
+#include "app/wording.h"
+#include "length/read.h"
+
+#include <cmath>
+
+namespace matside {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+double sixPlaces(double value)
+{
+    const double rounded = std::round(value * 1e6) / 1e6;
+    return rounded == 0.0 ? 0.0 : rounded; // never −0
+}
+
+/// Writes lengths on one project's marks.
+class Writer {
+public:
+    Writer(const Project &project, const Plan &plan) : m_project(project), m_plan(plan) {}
+
+    Json block() const
+    {
+        const BlockPlan &b = m_plan.block;
+        return {{"outline", pair(b.outline)}, {"sent", pair(b.sent)}, {"trimmed", pair(b.trimmed)}};
+    }
+
+    Json strip() const
+    {
+        const StripPlan &s = m_plan.strip;
+        return {{"width", one(s.width)},
+                {"reach", one(s.reach)},
+                {"gap", one(s.gap, Round::UpEighth)},
+                {"end", one(s.end, Round::UpEighth)},
+                {"advance", one(s.advance)},
+                {"perStrip", s.perStrip},
+                {"starts", list(s.starts)},
+                {"centres", list(s.centres)},
+                {"drawn", list(s.drawn)},
+                {"used", one(s.used)},
+                {"remainder", one(s.remainder)},
+                {"strips", s.strips},
+                {"usable", one(s.usable)},
+                {"harvestedPairs", s.harvestedPairs}};
+    }
+
+    Json sashing() const
+    {
+        const SashingPlan &s = m_plan.sashing;
+        Json longs{{"count", s.longs}, {"length", one(s.longLength)}, {"spare", one(s.longSpare)}};
+        if (!s.front.pieces.empty()) {
+            longs["pieces"] = list(s.front.pieces, Round::UpQuarter);
+            longs["joins"] = list(s.front.joins);
+        }
+        if (!s.back.pieces.empty())
+            longs["back"] = {{"pieces", list(s.back.pieces, Round::UpQuarter)},
+                             {"joins", list(s.back.joins)}};
+        return {
+            {"finished", one(s.finished)},
+            {"cutFront", one(s.cutFront)},
+            {"cutBack", s.cutBack ? one(*s.cutBack) : Json()},
+            {"allowanceGap", one(s.allowanceGap)},
+            {"expected", one(s.expected)},
+            {"shorts", {{"count", s.shorts}, {"length", one(s.shortLength)}, {"spare", one(s.shortSpare)}}},
+            {"longs", std::move(longs)},
+            {"marks", list(s.marks)}};
+    }
+
+    Json fold() const
+    {
+        if (!m_plan.fold)
+            return {};
+        return {{"under", one(m_plan.fold->under, Round::Down)},
+                {"catch", one(m_plan.fold->fold_catch, Round::Fine)},
+                {"catchShown", one(m_plan.fold->catchShown, Round::Fine)},
+                {"leastFold", one(m_plan.fold->leastFold)}};
+    }
+
+    Json size() const
+    {
+        const SizePlan &s = m_plan.size;
+        Json size{{"outline", pair(s.outline)}, {"raw", pair(s.raw)}, {"finished", pair(s.finished)}};
+        if (s.backing)
+            size["backing"] = pair(*s.backing);
+        return size;
+    }
+
+    Json binding() const
+    {
+        if (!m_plan.binding)
+            return {};
+        const BindingPlan &b = *m_plan.binding;
+        return {{"width", one(b.width)},
+                {"cut", one(b.cut)},
+                {"length", one(b.length, Round::UpQuarter)},
+                {"strips", b.strips}};
+    }
+
+    Json table() const
+    {
+        if (!m_plan.table)
+            return {};
+        Json table{{"reveal", pair(m_plan.table->reveal)}};
+        if (m_plan.table->round)
+            table["corner"] = one(m_plan.table->corner);
+        return table;
+    }
+
+    Json batting() const
+    {
+        const BattingPlan &b = m_plan.batting;
+        Json batting{{"width", one(b.width)}, {"least", one(b.least)}, {"inside", pair(b.inside)}};
+        if (b.insideFits)
+            batting["insideFits"] = *b.insideFits;
+        return batting;
+    }
+
+    Json patches() const
+    {
+        Json patches = Json::array();
+        for (const PatchPlan &patch : m_plan.patches)
+            patches.push_back({{"name", patch.name},
+                               {"cloth", patch.cloth},
+                               {"count", patch.count},
+                               {"rectangle", pair(patch.rectangle)},
+                               {"web", pair(patch.web)}});
+        return patches;
+    }
+
+private:
+    Json one(Length length, Round round = Round::Nearest) const
+    {
+        return lengthFile(length, m_project.marks(), round);
+    }
+    Json pair(const Pair &both) const { return {{"along", one(both.along)}, {"across", one(both.across)}}; }
+    Json list(const std::vector<Length> &lengths, Round round = Round::Nearest) const
+    {
+        Json all = Json::array();
+        for (const Length length : lengths)
+            all.push_back(one(length, round));
+        return all;
+    }
+
+    const Project &m_project;
+    const Plan &m_plan;
+};
+
+struct ValueFile {
+    System system;
+    Json operator()(Length length) const { return writeLength(length, system); }
+    Json operator()(std::int64_t count) const { return count; }
+    Json operator()(bool flag) const { return flag; }
+    Json operator()(Share share) const { return writeShare(share); }
+    Json operator()(const std::string &word) const { return word; }
+    Json operator()(Remove) const { return nullptr; }
+};
+
+Json offerFile(const Offer &offer, Marks marks)
+{
+    Json file{{"at", offer.at},
+              {"value", std::visit(ValueFile{marks.system}, offer.value)},
+              {"says", sentence(offer, marks).toStdString()},
+              {"code", offer.code}};
+    for (const Edit &edit : offer.also)
+        file["also"].push_back({{"at", edit.at}, {"value", std::visit(ValueFile{marks.system}, edit.value)}});
+    return file;
+}
+
+std::string lines(const Json &file)
+{
+    return file.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
+}
+
+} // namespace
+
+nlohmann::ordered_json lengthFile(Length length, Marks marks, Round round)
+{
+    if (!length.valid())
+        return nullptr;
+    return {{"in", sixPlaces(length.asInches())},
+            {"mm", sixPlaces(length.asMm())},
+            {"shows", text(show(length, marks, round))}};
+}
+
+nlohmann::ordered_json problemsFile(const std::vector<Problem> &problems, Marks marks)
+{
+    Json all = Json::array();
+    for (const Problem &problem : problems) {
+        Json offers = Json::array();
+        for (const Offer &offer : problem.offers)
+            offers.push_back(offerFile(offer, marks));
+        all.push_back({{"at", problem.at},
+                       {"code", problem.code},
+                       {"says", sentence(problem, marks).toStdString()},
+                       {"offers", std::move(offers)}});
+    }
+    return all;
+}
+
+std::string writePlanFile(const Project &project, const Plan &plan, const std::vector<Step> &steps,
+                          const std::vector<Problem> &reading)
+{
+    std::vector<Problem> problems = reading;
+    problems.insert(problems.end(), plan.problems.begin(), plan.problems.end());
+    const Writer writer(project, plan);
+    const Marks marks = project.marks();
+    return lines({{"format", "matside-plan"},
+                  {"version", 1},
+                  {"project", project.name},
+                  {"problems", problemsFile(problems, marks)},
+                  {"cautions", problemsFile(plan.cautions, marks)},
+                  {"block", writer.block()},
+                  {"strip", writer.strip()},
+                  {"sashing", writer.sashing()},
+                  {"fold", writer.fold()},
+                  {"size", writer.size()},
+                  {"binding", writer.binding()},
+                  {"table", writer.table()},
+                  {"batting", writer.batting()},
+                  {"patches", writer.patches()},
+                  {"findings", Json::array()},
+                  {"steps", stepsFile(steps, marks)}});
+}
+
+std::string writeUnreadable(const Problem &problem)
+{
+    return lines(
+        {{"format", "matside-plan"}, {"version", 1}, {"problems", problemsFile({problem}, Marks())}});
+}
+
+} // namespace matside

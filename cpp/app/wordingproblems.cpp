@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: MIT
+#include "app/wording.h"
+
+#include <QCoreApplication>
+
+#include <array>
+
+namespace matside {
+
+namespace {
+
+constexpr std::array stops{
+    //: the ring or frame that holds the cloth under the needle
+    Worded{"hoop-unknown",
+           QT_TRANSLATE_NOOP("Words", "The hoop's sizes are missing: enter what it measures outside, and its "
+                                      "stitching field or its opening.")},
+    //: sent: the size given to the machine, larger than the outline by what the cloth draws up
+    Worded{"sent-over-field",
+           QT_TRANSLATE_NOOP("Words", "The block goes to the machine at %1, but the hoop stitches no more "
+                                      "than %2.")},
+    //: sashing: the strip between two blocks; allowance: cloth outside the stitched line
+    Worded{"sashing-under-allowances",
+           QT_TRANSLATE_NOOP("Words",
+                             "A sashing of %1 is narrower than the two allowances under it, %2: they "
+                             "would lie double.")},
+    Worded{
+        "allowance-pared-too-far",
+        QT_TRANSLATE_NOOP("Words", "An allowance of %1 is pared too far to hold a seam; %2 is the least.")},
+    Worded{"outside-over-allowance",
+           QT_TRANSLATE_NOOP("Words",
+                             "The edge keeps %1 outside the stitched line, but the blocks are trimmed "
+                             "to %2: the cloth is not there.")},
+    //: gap: cloth between the outlines of two blocks on one strip
+    Worded{"gap-under-seams",
+           QT_TRANSLATE_NOOP("Words", "A gap of %1 leaves less than the two seam allowances that come out of "
+                                      "it, %2.")},
+    //: reach: how far the hoop's frame lies beyond the stitched line
+    Worded{"gap-under-reach",
+           QT_TRANSLATE_NOOP("Words",
+                             "With a gap of %1 the ring would close on the block before it: the frame "
+                             "reaches %2 beyond the outline.")},
+    Worded{"frame-may-overlap-ring",
+           QT_TRANSLATE_NOOP("Words", "A ring may not lie on a stitched block: it would crush it. Only a "
+                                      "magnetic frame may.")},
+    //: waste tail: scrap cloth sewn to a strip's end so that the hoop can hold it
+    Worded{"no-block-on-strip",
+           QT_TRANSLATE_NOOP("Words",
+                             "Not one block fits on the strip: %1 is missing, and %2 with waste tails "
+                             "sewn to both ends.")},
+    //: fold-under: what is turned under along the back sashing
+    Worded{"fold-too-small",
+           QT_TRANSLATE_NOOP("Words", "Only %1 is left to fold under on the back; less than %2 cannot be "
+                                      "pressed and would be missed by the stitching.")},
+    //: catch: how far the folded edge passes the seam it is caught by
+    Worded{"catch-out-of-range",
+           QT_TRANSLATE_NOOP("Words", "A catch of %1 will not do: keep it between %2 and %3.")},
+    Worded{"binding-wider-than-cloth",
+           QT_TRANSLATE_NOOP("Words", "Binding cut %1 wide does not come out of cloth %2 wide.")},
+    //: draw-up: how much the stitching shrinks the cloth
+    Worded{"draw-up-out-of-range",
+           QT_TRANSLATE_NOOP("Words",
+                             "A draw-up of %1 is not likely; it lies between 0 % and %2. Measure the "
+                             "test block again.")},
+    Worded{"short-longer-than-cloth",
+           QT_TRANSLATE_NOOP("Words", "A short sashing is %1 with its spare, longer than its cloth, %2.")},
+    Worded{"long-cannot-be-joined",
+           QT_TRANSLATE_NOOP("Words",
+                             "Cloth %1 wide is too narrow to piece the long sashings with their joins "
+                             "at mid-block; %2 is the least.")},
+};
+
+constexpr std::array looks{
+    Worded{"hoop-is-close",
+           QT_TRANSLATE_NOOP("Words", "The block has %1 of room in the hoop; %2 lets you place it without "
+                                      "trying twice.")},
+    Worded{"edge-seam-over-outside",
+           QT_TRANSLATE_NOOP("Words",
+                             "The binding's seam of %1 is deeper than the cloth outside the stitched "
+                             "line, %2: it would cover the line.")},
+    //: margin: cloth past the hoop's outside at a strip's long edges
+    Worded{"margin-is-small",
+           QT_TRANSLATE_NOOP("Words", "A margin of %1 past the hoop is hard to hold; %2 is easier.")},
+    Worded{"strip-is-tight",
+           QT_TRANSLATE_NOOP("Words",
+                             "%1 is left over on each strip; a little more draw-up and the %o2 block "
+                             "will not fit.")},
+    //: lip: the part of the fold that stands past the stitching
+    Worded{"lip-is-wide",
+           QT_TRANSLATE_NOOP("Words",
+                             "Folding on the ruler's mark leaves a lip of %1 past the seam; more than "
+                             "%2 may lift.")},
+    //: harvested: cut from the gaps between the blocks of a strip
+    Worded{"harvest-is-short",
+           QT_TRANSLATE_NOOP("Words", "The gap pieces are %1 long, shorter than a short sashing with its "
+                                      "spare, %2.")},
+    Worded{"gap-under-allowances",
+           QT_TRANSLATE_NOOP("Words", "The gap of %1 is under the two wide allowances, %2: the blocks cannot "
+                                      "be cut apart so.")},
+    Worded{"frame-on-last-block",
+           QT_TRANSLATE_NOOP("Words", "The frame lies %1 over the block before it. Pad it, and look for "
+                                      "marks.")},
+    Worded{"stiff-lip",
+           QT_TRANSLATE_NOOP("Words",
+                             "Hanging over by only %1, the edge will stick out stiffly; it falls well "
+                             "from %2.")},
+    Worded{"corner-hangs",
+           QT_TRANSLATE_NOOP("Words",
+                             "The corners hang %1 past the round table and will stick out; they fall "
+                             "well from %2.")},
+};
+
+} // namespace
+
+std::span<const Worded> problemWords()
+{
+    return stops;
+}
+
+std::span<const Worded> cautionWords()
+{
+    return looks;
+}
+
+} // namespace matside

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: MIT
+#include "app/wording.h"
+
+#include <QCoreApplication>
+
+#include <array>
+
+namespace matside {
+
+namespace {
+
+// %1 is the cloth's name.
+constexpr std::array does{
+    Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Square the end of %1 to its fold.")},
+    //: hoop strip: the strip of cloth that goes through the hoop, several blocks to a strip
+    Worded{"cut-strip", QT_TRANSLATE_NOOP("Words", "Cut a hoop strip of %1.")},
+    //: band: a strip as long as the cloth is wide, cut across later into sashings
+    Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Cut a sashing band of %1.")},
+    Worded{"cut-short", QT_TRANSLATE_NOOP("Words", "Cut a short sashing from a band of %1.")},
+    Worded{"cut-long", QT_TRANSLATE_NOOP("Words", "Cut a long sashing from a band of %1.")},
+    Worded{"cut-long-piece", QT_TRANSLATE_NOOP("Words", "Cut a piece of a long sashing from a band of %1.")},
+    Worded{"join-long", QT_TRANSLATE_NOOP("Words", "Sew the pieces to one long sashing of %1.")},
+    Worded{"harvest-short", QT_TRANSLATE_NOOP("Words", "Cut a short sashing of %1 from a gap piece.")},
+    Worded{"cut-patch", QT_TRANSLATE_NOOP("Words", "Cut a patch of %1.")},
+    Worded{"cut-binding", QT_TRANSLATE_NOOP("Words", "Cut a binding strip of %1.")},
+    Worded{"cut-backing", QT_TRANSLATE_NOOP("Words", "Cut the backing of %1.")},
+    Worded{"layer", QT_TRANSLATE_NOOP("Words", "Layer back, batting and front: one hoop strip.")},
+    Worded{"mark-strip", QT_TRANSLATE_NOOP("Words", "Mark the strip's centre line and its places.")},
+    Worded{"stitch-test", QT_TRANSLATE_NOOP("Words", "Stitch the test block.")},
+    Worded{"measure-test", QT_TRANSLATE_NOOP("Words", "Measure the test block's outline, both ways.")},
+    Worded{"test-join", QT_TRANSLATE_NOOP("Words", "Make the test join and measure it.")},
+    Worded{"stitch-block", QT_TRANSLATE_NOOP("Words", "Stitch a block.")},
+    Worded{"trim-patches", QT_TRANSLATE_NOOP("Words", "Trim the patches with scissors, the topmost first.")},
+    Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Press the block, now that it is trimmed.")},
+    Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Cut the strip apart down the middle of each gap.")},
+    Worded{"trim-block",
+           QT_TRANSLATE_NOOP("Words", "Trim the block's four sides, measuring from the stitched outline.")},
+    //: ditch: the line where the sashing meets the block
+    Worded{"join-short",
+           QT_TRANSLATE_NOOP(
+               "Words", "Join two blocks with a short sashing: sew, press, sew, fold, stitch in the ditch.")},
+    Worded{"join-row", QT_TRANSLATE_NOOP("Words", "Measure the row's length.")},
+    Worded{"join-long-row", QT_TRANSLATE_NOOP("Words", "Join two rows with a long sashing, mark to mark.")},
+    Worded{"lay-backing", QT_TRANSLATE_NOOP("Words", "Lay the backing and hold it.")},
+    Worded{"bag-out", QT_TRANSLATE_NOOP("Words", "Sew front to back, turn it out and close it.")},
+    Worded{"square-piece", QT_TRANSLATE_NOOP("Words", "Square the piece, measuring from its sashings.")},
+    Worded{"sew-binding", QT_TRANSLATE_NOOP("Words", "Sew the binding on.")},
+    Worded{"last-look",
+           QT_TRANSLATE_NOOP("Words", "Take a last look: pins counted, threads gone, measured.")},
+};
+
+// %1 is the repetition, %2 how many there are.
+constexpr std::array titles{
+    Worded{"straighten", QT_TRANSLATE_NOOP("Words", "End %1 of %2")},
+    Worded{"cut-strip", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
+    Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
+    Worded{"cut-short", QT_TRANSLATE_NOOP("Words", "Short sashing %1 of %2")},
+    Worded{"cut-long", QT_TRANSLATE_NOOP("Words", "Long sashing %1 of %2")},
+    Worded{"cut-long-piece", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2")},
+    Worded{"join-long", QT_TRANSLATE_NOOP("Words", "Long sashing %1 of %2")},
+    Worded{"harvest-short", QT_TRANSLATE_NOOP("Words", "Short sashing %1 of %2")},
+    Worded{"cut-patch", QT_TRANSLATE_NOOP("Words", "Patch %1 of %2")},
+    Worded{"cut-binding", QT_TRANSLATE_NOOP("Words", "Binding strip %1 of %2")},
+    Worded{"cut-backing", QT_TRANSLATE_NOOP("Words", "Backing %1 of %2")},
+    Worded{"layer", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
+    Worded{"mark-strip", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
+    Worded{"stitch-test", QT_TRANSLATE_NOOP("Words", "Test block %1 of %2")},
+    Worded{"measure-test", QT_TRANSLATE_NOOP("Words", "Test block, measuring")},
+    Worded{"test-join", QT_TRANSLATE_NOOP("Words", "Test join")},
+    Worded{"stitch-block", QT_TRANSLATE_NOOP("Words", "Block %1 of %2")},
+    Worded{"trim-patches", QT_TRANSLATE_NOOP("Words", "Block %1 of %2, patches")},
+    Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Block %1 of %2, pressing")},
+    Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
+    Worded{"trim-block", QT_TRANSLATE_NOOP("Words", "Block %1 of %2")},
+    Worded{"join-short", QT_TRANSLATE_NOOP("Words", "Short join %1 of %2")},
+    Worded{"join-row", QT_TRANSLATE_NOOP("Words", "Row %1 of %2")},
+    Worded{"join-long-row", QT_TRANSLATE_NOOP("Words", "Long join %1 of %2")},
+    Worded{"lay-backing", QT_TRANSLATE_NOOP("Words", "Backing %1 of %2")},
+    Worded{"bag-out", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2")},
+    Worded{"square-piece", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, squaring")},
+    Worded{"sew-binding", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, binding")},
+    Worded{"last-look", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, last look")},
+};
+
+constexpr std::array actions{
+    Worded{"cut", QT_TRANSLATE_NOOP("Words", "Cut, blade closed")},
+    Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Straight, blade closed")},
+    Worded{"join-long", QT_TRANSLATE_NOOP("Words", "Sewn and pressed")},
+    Worded{"layer", QT_TRANSLATE_NOOP("Words", "Layered")},
+    Worded{"mark-strip", QT_TRANSLATE_NOOP("Words", "Marked")},
+    Worded{"stitch", QT_TRANSLATE_NOOP("Words", "Stitched")},
+    Worded{"measure-test", QT_TRANSLATE_NOOP("Words", "Measured")},
+    Worded{"test-join", QT_TRANSLATE_NOOP("Words", "Tried and measured")},
+    Worded{"trim-patches", QT_TRANSLATE_NOOP("Words", "All trimmed")},
+    Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Pressed")},
+    Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Cut apart")},
+    Worded{"trim-block", QT_TRANSLATE_NOOP("Words", "Trimmed, blade closed")},
+    Worded{"join", QT_TRANSLATE_NOOP("Words", "Joined")},
+    Worded{"join-row", QT_TRANSLATE_NOOP("Words", "Measured")},
+    Worded{"lay-backing", QT_TRANSLATE_NOOP("Words", "Laid")},
+    Worded{"bag-out", QT_TRANSLATE_NOOP("Words", "Turned and closed")},
+    Worded{"square-piece", QT_TRANSLATE_NOOP("Words", "Squared, blade closed")},
+    Worded{"sew-binding", QT_TRANSLATE_NOOP("Words", "Bound")},
+    Worded{"last-look", QT_TRANSLATE_NOOP("Words", "All is well")},
+};
+
+} // namespace
+
+std::span<const Worded> doesWords()
+{
+    return does;
+}
+
+std::span<const Worded> titleWords()
+{
+    return titles;
+}
+
+std::span<const Worded> actionWords()
+{
+    return actions;
+}
+
+QString clothText(const Project &project, std::string_view id)
+{
+    for (const Cloth &cloth : project.cloths)
+        if (cloth.id == id)
+            return toQt(cloth.name.empty() ? cloth.id : cloth.name);
+    return id.empty() ? QCoreApplication::translate("Words", "the cloth") : toQt(id);
+}
+
+QString doesText(const Step &step, const Project &project)
+{
+    const QString words = wordsOrCode(does, nameOf(step.does));
+    return words.contains(QStringLiteral("%1")) ? words.arg(clothText(project, step.cloth)) : words;
+}
+
+QString titleText(const Step &step, std::int64_t repetition)
+{
+    QString words = wordsOrCode(titles, nameOf(step.does));
+    words.replace(QStringLiteral("%1"), QString::number(repetition));
+    words.replace(QStringLiteral("%2"), QString::number(step.count));
+    return words;
+}
+
+QString actionText(const Step &step)
+{
+    const std::string name = nameOf(step.does);
+    if (const auto words = wordsFor(actions, name))
+        return *words;
+    const std::string_view kind = name.starts_with("cut") || step.does == Does::HarvestShort ? "cut"
+                                  : name.starts_with("stitch")                               ? "stitch"
+                                                                                             : "join";
+    return wordsOrCode(actions, kind);
+}
+
+QString stationText(Station station)
+{
+    static constexpr std::array names{//: station: deciding table, blocks, hoop and edge
+                                      QT_TRANSLATE_NOOP("Words", "Fit"),
+                                      //: station: what to buy
+                                      QT_TRANSLATE_NOOP("Words", "Shop"), QT_TRANSLATE_NOOP("Words", "Cut"),
+                                      //: station: stitching in the hoop
+                                      QT_TRANSLATE_NOOP("Words", "Hoop"), QT_TRANSLATE_NOOP("Words", "Trim"),
+                                      QT_TRANSLATE_NOOP("Words", "Join"), QT_TRANSLATE_NOOP("Words", "Edge")};
+    return QCoreApplication::translate("Words", names[static_cast<std::size_t>(station)]);
+}
+
+} // namespace matside
