@@ -15,7 +15,7 @@ Pressable {
     readonly property color ink: !enabled ? Theme.colors.line : solid ? Theme.colors.paper : Theme.colors.inkSoft
     readonly property color ground: solid ? Theme.colors.ink : Theme.colors.paper
     readonly property real wordBox: Theme.capWord * 1.3
-    readonly property real signHeight: Math.max(Theme.mm(4.6), Math.min(Theme.mm(low ? 6 : 10.6), height * (low ? 0.5 : 0.44)))
+    readonly property real signHeight: Math.max(Theme.mm(4.6), Math.min(Theme.mm(low ? 6 : 10.6), height * (low ? 0.5 : 0.47)))
 
     implicitWidth: Theme.band
     implicitHeight: Theme.control

@@ -27,10 +27,12 @@ Pressable {
         : solid ? Theme.colors.actionInk : own
     readonly property color edge: !enabled ? Theme.colors.line : solid ? Theme.colors.accent : own
     readonly property real padding: Theme.mm(2.2)
+    /** The least height that holds the words; a low button in a list may take just this. */
+    readonly property real contentHeight: content.height + 2 * padding
     readonly property bool reasonShown: !enabled && reason !== ""
 
     implicitWidth: Math.max(Theme.target, (figure ? length.implicitWidth : words.implicitWidth) + 2 * padding)
-    implicitHeight: Math.max(kind === "outline" && figure ? Theme.step : Theme.target, content.height + 2 * padding)
+    implicitHeight: Math.max(kind === "outline" && figure ? Theme.step : Theme.target, contentHeight)
 
     guardMs: kind === "outline" ? 0 : 400
     accessibleName: figure ? figure.text ?? "" : text

@@ -13,8 +13,8 @@ Shape {
     property real cut: Theme.chamfer
 
     readonly property real inset: strokeWidth / 2
-    readonly property real right: width - inset
-    readonly property real foot: height - inset
+    readonly property real farX: width - inset
+    readonly property real farY: height - inset
 
     ShapePath {
         fillColor: root.fill
@@ -24,8 +24,8 @@ Shape {
         PathPolyline {
             path: [
                 Qt.point(root.cut, root.inset), Qt.point(root.width - root.cut, root.inset),
-                Qt.point(root.right, root.cut), Qt.point(root.right, root.height - root.cut),
-                Qt.point(root.width - root.cut, root.foot), Qt.point(root.cut, root.foot),
+                Qt.point(root.farX, root.cut), Qt.point(root.farX, root.height - root.cut),
+                Qt.point(root.width - root.cut, root.farY), Qt.point(root.cut, root.farY),
                 Qt.point(root.inset, root.height - root.cut), Qt.point(root.inset, root.cut),
                 Qt.point(root.cut, root.inset)
             ]

@@ -20,7 +20,7 @@ Item {
     property string accessibleName: root.figure ? root.figure.text ?? "" : ""
     property bool accessibleIgnored: false
 
-    readonly property real baseline: number.y + number.height
+    readonly property real footLine: number.y + number.height
     readonly property real capTop: number.y
 
     readonly property string wholeText: (figure?.minus ? "\u2212" : "") + (figure?.whole ?? "")
@@ -73,7 +73,7 @@ Item {
 
     Word {
         id: leanWord
-        y: root.leanAbove ? 0 : root.baseline - baselineOffset
+        y: root.leanAbove ? 0 : root.footLine - baselineOffset
         visible: root.leanText !== ""
         text: root.leanText
         color: root.color
@@ -104,7 +104,7 @@ Item {
     Word {
         id: unit
         x: root.unitBelow ? root.leanWidth : root.leanWidth + root.bareWidth + root.unitGap
-        y: root.unitBelow ? number.y + root.setCap + root.over / 2 : root.baseline - baselineOffset
+        y: root.unitBelow ? number.y + root.setCap + root.over / 2 : root.footLine - baselineOffset
         visible: root.unitText !== ""
         text: root.unitText
         color: root.color

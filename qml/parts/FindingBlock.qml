@@ -21,6 +21,18 @@ Item {
     Accessible.role: Accessible.AlertMessage
     Accessible.name: [head, verdict, figure ? figure.text ?? "" : "", remedy].filter(t => t !== "").join(". ")
 
+    // Set as large as the longest word allows, so that no word is ever broken.
+    readonly property real verdictCap: Math.max(Theme.capHead, Math.min(Theme.capSecond, Theme.capSecond * words.width / Math.max(1, longest.advanceWidth)))
+    readonly property real remedyCap: remedy.length <= 12 ? Math.min(Theme.capThird, verdictCap) : Theme.capHead
+
+    TextMetrics {
+        id: longest
+        font.family: Theme.family
+        font.bold: true
+        font.pixelSize: Theme.fontSize(Theme.capSecond)
+        text: root.verdict.split(" ").reduce((a, b) => b.length > a.length ? b : a, "")
+    }
+
     function pinked(w: real, h: real, tooth: real): var {
         const count = Math.max(1, Math.round(w / tooth)), step = w / count;
         const points = [Qt.point(0, 0), Qt.point(w, 0), Qt.point(w, h - tooth / 2)];
@@ -66,8 +78,8 @@ Item {
             width: parent.width
             text: root.verdict
             bold: true
-            cap: root.verdict.length <= 6 ? Theme.capSecond : Theme.capThird
-            lineHeight: 1.05
+            cap: root.verdictCap
+            lineHeight: cap * 1.4
             color: Theme.colors.raised
             Accessible.ignored: true
         }
@@ -76,8 +88,8 @@ Item {
             visible: text !== ""
             text: root.remedy
             bold: true
-            cap: root.remedy.length <= 12 ? Theme.capThird : Theme.capHead
-            lineHeight: 1.1
+            cap: root.remedyCap
+            lineHeight: cap * 1.4
             color: Theme.colors.raised
             Accessible.ignored: true
         }

@@ -71,7 +71,7 @@ Pressable {
         anchors.centerIn: parent
     }
     Item {
-        x: 0
+        visible: hold.progress > 0 // an empty clip would clip nothing
         width: root.width * hold.progress
         height: root.height
         clip: true

@@ -28,19 +28,15 @@ FocusScope {
     signal cancelled()
     signal offerTaken(int index)
 
-    readonly property bool withMarks: !decimal && !counting && marks.length > 0
     readonly property real margin: Theme.margin
-    readonly property real digitsWidth: 3 * key + 2 * Theme.gap
-    readonly property real key: Math.max(Theme.step, Math.min(Theme.mm(16), (width - 2 * margin - Theme.gapTargets
-        - (withMarks ? 3 * Theme.step + 3 * Theme.gap : 0)) / 3 - Theme.gap))
-    readonly property real marksWidth: width - 2 * margin - digitsWidth - Theme.gapTargets
-    readonly property int markColumns: Math.max(1, Math.floor((marksWidth + Theme.gap) / (key + Theme.gap)))
-    readonly property real keysHeight: Math.max(digits.height, withMarks ? Math.min(fractions.height, Math.max(digits.height, height - keysTop - margin - Theme.targetLeast - Theme.gapTargets)) : 0)
-    readonly property real keysTop: head.y + head.height + Theme.gap
+    /** Beside each other on a wide sheet, keys under the value on a tall one. */
+    readonly property bool wide: width > Theme.mm(150) && width > height
+    readonly property real headWidth: wide ? Theme.column - 2 * margin : width - 2 * margin
+    readonly property real headX: wide && !Theme.left ? width - margin - headWidth : margin
     readonly property var shown: Lengths.parse(entry)
 
     implicitWidth: Theme.mm(116)
-    implicitHeight: keysTop + Math.max(digits.height, withMarks ? fractions.height : 0) + Theme.gapTargets + Theme.targetLeast + margin
+    implicitHeight: head.height + 4 * margin + keys.implicitHeight + Theme.targetLeast
 
     Accessible.role: Accessible.Dialog
     Accessible.name: title
@@ -122,144 +118,50 @@ FocusScope {
         width: parent.width
     }
 
-    Column {
+    KeypadHead {
         id: head
-        x: root.margin
+        x: root.headX
         y: root.margin
-        width: root.width - 2 * root.margin
-        spacing: Theme.mm(1.4)
-        Word {
-            width: parent.width
-            visible: text !== ""
-            text: root.title
-            bold: true
-            cap: Theme.capHead
-        }
-        Item {
-            width: parent.width
-            height: value.large ? value.implicitHeight : Theme.capSecond
-            FigureText {
-                id: value
-                figure: ({
-                    minus: false, whole: root.shown.whole.replace(".", Qt.locale().decimalPoint), num: root.shown.num,
-                    den: root.shown.den, unit: root.unit, lean: "", text: root.entry + " " + root.unit
-                })
-                cap: Theme.capSecond
-                color: root.fresh ? Theme.colors.inkSoft : Theme.colors.ink
-                availableWidth: parent.width
-            }
-            Rectangle {
-                anchors.bottom: parent.bottom
-                width: parent.width
-                height: Theme.key
-                color: root.error !== "" ? Theme.colors.stop : Theme.colors.ink
-            }
-        }
-        CautionLine {
-            width: parent.width
-            text: root.error
-        }
-        Flow {
-            width: parent.width
-            spacing: Theme.gap
-            visible: root.offers.length > 0
-            Repeater {
-                model: root.offers
-                CutButton {
-                    required property var modelData
-                    width: Math.min(implicitWidth, head.width)
-                    height: Math.max(Theme.step, implicitHeight - Theme.target + Theme.step)
-                    text: modelData.says
-                    onClicked: root.offerTaken(modelData.index)
-                }
-            }
-        }
+        width: root.headWidth
+        title: root.title
+        untouched: root.fresh
+        error: root.error
+        offers: root.offers
+        figure: ({
+            minus: false, whole: root.shown.whole.replace(".", Qt.locale().decimalPoint), num: root.shown.num,
+            den: root.shown.den, unit: root.unit, lean: "", text: (root.entry + " " + root.unit).trim()
+        })
+        onOfferTaken: index => root.offerTaken(index)
     }
-
-    Grid {
-        id: digits
-        x: root.margin
-        y: root.keysTop
-        columns: 3
-        spacing: Theme.gap
-        Repeater {
-            model: ["7", "8", "9", "4", "5", "6", "1", "2", "3"]
-            KeypadKey {
-                required property string modelData
-                width: root.key
-                height: root.key
-                text: modelData
-                onClicked: root.typed(text)
-            }
-        }
-        KeypadKey {
-            width: root.key
-            height: root.key
-            text: root.decimal ? Qt.locale().decimalPoint : "C"
-            accessibleName: root.decimal ? qsTr("decimal point") : qsTr("clear")
-            onClicked: root.decimal ? root.typed(".") : root.clear()
-        }
-        KeypadKey {
-            width: root.key
-            height: root.key
-            text: "0"
-            onClicked: root.typed("0")
-        }
-        KeypadKey {
-            id: rub
-            width: root.key
-            height: root.key
-            accessibleName: qsTr("rub out the last")
-            onClicked: root.back()
-            Pictogram {
-                name: "back"
-                anchors.centerIn: parent
-                width: Theme.mm(6)
-                ink: rub.ink
-            }
-        }
-    }
-    Flickable {
-        visible: root.withMarks
-        x: root.margin + root.digitsWidth + Theme.gapTargets
-        y: root.keysTop
-        width: root.marksWidth
-        height: root.keysHeight
-        contentHeight: fractions.height
-        interactive: contentHeight > height + 1
-        clip: interactive
-        boundsBehavior: Flickable.StopAtBounds
-        Grid {
-            id: fractions
-            columns: root.markColumns
-            spacing: Theme.gap
-            Repeater {
-                model: root.withMarks ? root.marks : []
-                KeypadKey {
-                    required property var modelData
-                    width: root.key
-                    height: root.key
-                    mark: modelData
-                    chosen: root.shown.num === String(modelData.num) && root.shown.den === String(modelData.den)
-                    onClicked: root.pick(modelData)
-                }
-            }
-        }
+    KeypadKeys {
+        id: keys
+        x: root.wide && Theme.left ? root.headWidth + 2 * root.margin + Theme.gap : root.margin
+        y: root.wide ? root.margin : head.y + head.height + root.margin
+        width: root.wide ? root.width - root.headWidth - 3 * root.margin - Theme.gap : root.width - 2 * root.margin
+        height: (root.wide ? root.height - root.margin : buttons.y - root.margin) - y
+        marks: root.decimal || root.counting ? [] : root.marks
+        decimal: root.decimal
+        num: root.shown.num
+        den: root.shown.den
+        onTyped: character => root.typed(character)
+        onPicked: mark => root.pick(mark)
+        onRubbed: root.back()
+        onCleared: root.clear()
     }
     Row {
-        x: root.margin
-        y: root.keysTop + root.keysHeight + Theme.gapTargets
-        width: root.width - 2 * root.margin
+        id: buttons
+        x: root.headX
+        y: root.height - root.margin - height
         spacing: Theme.gapTargets
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         CutButton {
-            width: (parent.width - Theme.gapTargets) / 3
+            width: Math.max(Theme.target, (root.headWidth - Theme.gapTargets) / 3)
             height: Theme.targetLeast
             text: qsTr("Cancel")
             onClicked: root.cancelled()
         }
         CutButton {
-            width: (parent.width - Theme.gapTargets) * 2 / 3
+            width: root.headWidth - Theme.gapTargets - Math.max(Theme.target, (root.headWidth - Theme.gapTargets) / 3)
             height: Theme.targetLeast
             kind: "action"
             text: qsTr("Done")

@@ -25,13 +25,13 @@ Pressable {
     Word {
         visible: !root.mark
         anchors.centerIn: parent
+        anchors.verticalCenterOffset: cap * 0.1
         width: parent.width
         horizontalAlignment: Text.AlignHCenter
         wrapMode: Text.NoWrap
         text: root.text
         bold: true
         cap: root.text.length > 2 ? Theme.capWord : Theme.capInText
-        lineHeight: 1
         color: root.ink
         Accessible.ignored: true
     }

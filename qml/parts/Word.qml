@@ -11,8 +11,8 @@ Text {
     font.family: Theme.family
     font.bold: bold
     font.pixelSize: Theme.fontSize(cap)
-    lineHeight: 1.22
-    lineHeightMode: Text.ProportionalHeight
+    lineHeight: cap * 1.62
+    lineHeightMode: Text.FixedHeight
     wrapMode: Text.Wrap
     textFormat: Text.PlainText
     renderType: Text.QtRendering

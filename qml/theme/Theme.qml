@@ -51,8 +51,8 @@ QtObject {
     /** No numeral of a fraction is drawn smaller, so that it stays as legible as a word. */
     readonly property real capNumeralLeast: mm(3.94)
 
-    readonly property FontLoader regularFace: FontLoader { source: "fonts/B612-Regular.font" }
-    readonly property FontLoader boldFace: FontLoader { source: "fonts/B612-Bold.font" }
+    readonly property FontLoader regularFace: FontLoader { source: "fonts/Regular.font" }
+    readonly property FontLoader boldFace: FontLoader { source: "fonts/Bold.font" }
     readonly property string family: regularFace.name
 
     /** Pixels of so many millimetres. */
