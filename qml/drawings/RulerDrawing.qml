@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Theme
+import Matside.Parts
+import "rulerlay.js" as RulerLay
+import "rulers.js" as Rulers
+
+/**
+ * The picture of a cut, to scale: which line of which ruler lies on which edge, where the fold is and
+ * where the blade runs. Mirrored for the left hand; its lettering is not.
+ */
+Item {
+    id: root
+
+    /**
+     * {show, layers, firstName, firstLengthIn, firstWidthIn, lineIn, lineFigure, on, secondName,
+     * secondLengthIn, secondWidthIn, secondFigure, keepIn, cutLengthIn, clothLengthIn, fence};
+     * lengths in inches, for drawing only. `on` is "cut-edge", "outline" or "fold".
+     */
+    property var view: null
+    property string clothRole: "front"
+    property string accessibleName
+
+    readonly property bool shown: view !== null && view.show === true && width > 0 && height > 0
+    readonly property real mm: Theme.pxPerMm
+    readonly property real labelWidth: Math.max(lineLength.implicitWidth, lineWords.implicitWidth)
+    readonly property var lie: shown ? RulerLay.lay(view, width, height, mm, labelWidth) : null
+    readonly property bool alongEdge: shown && view.on !== "fold"
+    readonly property bool measured: shown && (view.on ?? "cut-edge") === "cut-edge"
+    readonly property bool second: lie?.v.second ?? false
+    readonly property real blade: lie?.blade ?? 0
+    readonly property real butt: lie?.butt ?? 0
+    readonly property real lineAt: lie?.line ?? 0
+
+    Accessible.role: Accessible.Graphic
+    Accessible.name: accessibleName
+
+    /** Where an item of width `w` starts when its point `at` (0 start, 0.5 middle, 1 end) lies at `x`. */
+    function place(x: real, w: real, at: real): real {
+        const start = x - at * w;
+        return Theme.left ? width - start - w : start;
+    }
+
+    PrintCanvas {
+        id: sheet
+        anchors.fill: parent
+        readonly property real firstGap: lineMeasure.implicitWidth + root.mm * 4
+        readonly property real secondGap: secondMeasure.implicitWidth + root.mm * 4
+        shows: [root.lie, root.clothRole, firstGap, secondGap]
+        Accessible.ignored: true
+        onPrinting: context => {
+            if (root.lie)
+                Rulers.paint(context, Theme.colors, Object.assign({}, root.lie, { gaps: [firstGap, secondGap] }), root.clothRole, unit);
+        }
+    }
+
+    // The line in use, said beside it.
+    FigureText {
+        id: lineLength
+        visible: root.alongEdge
+        figure: root.view?.lineFigure ?? null
+        showUnit: false
+        cap: Theme.capInText
+        color: Theme.colors.accent
+        accessibleIgnored: true
+        x: root.place(lineWords.at, implicitWidth, lineWords.end)
+        y: lineWords.startY - implicitHeight - root.mm * 0.6
+    }
+    Word {
+        id: lineWords
+        readonly property string where: root.lie?.where ?? "none"
+        /** Which end of the words stands at the line: they stand left of it, or out on the waste. */
+        readonly property real end: where === "waste" ? 0 : 1
+        readonly property real at: where === "waste" ? root.lie.clothEnd + root.mm * 3.4 : where === "beside" ? Math.max(root.labelWidth + root.mm, Math.min(root.lineAt, root.lie.firstLeft) - root.mm * 2.7)
+                                                      : root.lineAt - root.mm * 2.7
+        readonly property real startY: where === "above" ? root.lie.firstTop - implicitHeight - root.mm * 0.8
+                                  : !root.lie ? 0 : root.lie.foot - root.lie.cutTop < root.mm * 36 ? root.lie.cutTop - implicitHeight - root.mm * 3
+                                  : (root.lie.cutTop + root.lie.foot) / 2
+        visible: root.alongEdge && text !== ""
+        wrapMode: Text.NoWrap
+        horizontalAlignment: Theme.left === (end === 1) ? Text.AlignLeft : Text.AlignRight
+        //: where the ruler's line lies: two short lines, broken by hand
+        text: !root.shown ? "" : root.view.on === "outline" ? qsTr("on the outer\nstitches") : root.lie.v.mat ? qsTr("mat lines\nfrom here") : qsTr("on the\ncut edge")
+        color: Theme.colors.accent
+        x: root.place(at, implicitWidth, end)
+        y: startY
+        Accessible.ignored: true
+    }
+
+    RulerWords {
+        anchors.fill: parent
+        lie: root.lie
+        firstText: root.view?.firstName ?? ""
+        secondText: root.view?.secondName ?? ""
+        ground: Theme.colors[root.clothRole === "patch" ? "patchA" : root.clothRole] ?? Theme.colors.front
+    }
+
+    FigureText {
+        id: lineMeasure
+        readonly property real from: root.second ? root.lineAt : root.lie?.edge ?? 0
+        readonly property real to: root.second ? root.butt : root.blade
+        readonly property bool apart: to - from <= sheet.firstGap + root.mm * 5
+        visible: root.measured
+        figure: root.view?.lineFigure ?? null
+        showUnit: false
+        cap: Theme.capInText
+        accessibleIgnored: true
+        x: root.place(apart ? from - root.mm * 2 : (from + to) / 2, implicitWidth, apart ? 1 : 0.5)
+        y: (root.lie?.measureY ?? 0) - capTop - cap / 2
+    }
+    FigureText {
+        id: secondMeasure
+        readonly property bool apart: root.blade - root.butt <= sheet.secondGap + root.mm * 5
+        visible: root.measured && root.second
+        figure: root.view?.secondFigure ?? null
+        showUnit: false
+        cap: Theme.capInText
+        accessibleIgnored: true
+        x: root.place(apart ? root.blade + root.mm * 2 : (root.butt + root.blade) / 2, implicitWidth, apart ? 0 : 0.5)
+        y: (root.lie?.measureY ?? 0) - capTop - cap / 2
+    }
+}

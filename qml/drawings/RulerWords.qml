@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Theme
+import Matside.Parts
+
+/** The names in the picture of a cut: rulers, what is kept, fold, selvages. They stand on bare cloth or a margin. */
+Item {
+    id: root
+
+    /** The layout of the picture (rulerlay.js), null when nothing is shown. */
+    property var lie: null
+    property string firstText
+    property string secondText
+    property color ground: Theme.colors.front
+
+    /** Where an item of width `w` starts when its point `at` (0 start, 0.5 middle, 1 end) lies at `x`. */
+    function place(x: real, w: real, at: real): real {
+        const start = x - at * w;
+        return Theme.left ? width - start - w : start;
+    }
+
+    visible: lie !== null
+
+    readonly property real mm: Theme.pxPerMm
+    readonly property bool edgeCut: (lie?.v.on ?? "") === "cut-edge"
+    readonly property bool glass: lie !== null && !lie.v.mat
+    readonly property real firstFrom: Math.max(0, lie?.firstLeft ?? 0)
+    /** The bare part of the first ruler, beside the cloth; its name stands there when there is room. */
+    readonly property real bare: edgeCut && glass ? (lie?.edge ?? 0) - firstFrom : 0
+    readonly property bool clothAtLeft: (lie?.v.on ?? "") === "fold"
+    /** Where the cloth leaves the sheet: its edges are named there. */
+    readonly property real behind: clothAtLeft ? 2.7 * mm : width - 2.7 * mm
+    readonly property bool firstBeside: bare > firstName.implicitWidth + 3 * mm
+
+    Word {
+        id: firstName
+        visible: root.glass && text !== "" && (root.firstBeside || !root.lie.v.second)
+        wrapMode: Text.NoWrap
+        text: root.firstText
+        readonly property bool narrow: root.lie !== null && !root.firstBeside
+            && (root.lie.butt - root.firstFrom < implicitWidth + root.mm || root.lie.firstTop > root.lie.cutTop)
+        x: !root.lie ? 0 : narrow ? root.place(root.firstFrom - 2 * root.mm, implicitWidth, 1)
+             : root.firstBeside ? root.place(root.firstFrom + root.bare / 2, implicitWidth, 0.5)
+             : root.place((root.firstFrom + root.lie.butt) / 2, implicitWidth, 0.5)
+        y: !root.lie ? 0 : narrow ? root.lie.base - implicitHeight
+             : root.firstBeside || root.lie.firstTop > root.lie.cutTop ? Math.max(0, root.lie.firstTop) + 4 * root.mm
+             : Math.max(root.mm * 1.5, root.lie.cutTop - 8.4 * root.mm)
+        Accessible.ignored: true
+    }
+    Word {
+        visible: root.glass && root.lie.v.second && text !== ""
+        wrapMode: Text.NoWrap
+        text: root.secondText
+        x: root.lie ? root.place((root.lie.butt + root.lie.blade) / 2, implicitWidth, 0.5) : 0
+        y: root.lie ? Math.max(root.mm * 1.5, root.lie.cutTop - 8.4 * root.mm) : 0
+        Accessible.ignored: true
+    }
+    Rectangle {
+        visible: kept.visible
+        x: kept.x - root.mm
+        y: kept.y - root.mm * 0.2
+        width: kept.implicitWidth + 2 * root.mm
+        height: kept.implicitHeight + root.mm * 0.6
+        color: root.ground
+    }
+    Word {
+        id: kept
+        readonly property bool above: root.lie !== null && root.lie.v.second && root.lie.firstTop - root.lie.cutTop > 16 * root.mm
+        visible: root.edgeCut && root.lie.blade - root.lie.edge > implicitWidth + 3 * root.mm
+        wrapMode: Text.NoWrap
+        bold: true
+        //: the part of the cloth that is kept
+        text: qsTr("keep")
+        x: root.lie ? root.place((root.lie.edge + (above ? root.lie.butt : root.lie.blade)) / 2, implicitWidth, 0.5) : 0
+        y: root.lie ? root.lie.cutTop + 7.6 * root.mm : 0
+        Accessible.ignored: true
+    }
+    Word {
+        visible: root.lie !== null && (root.lie.v.on !== "outline")
+        wrapMode: Text.NoWrap
+        bold: true
+        //: the folded edge of the cloth, or that it lies unfolded
+        text: !root.lie ? "" : root.lie.v.folded ? qsTr("fold") : qsTr("one layer")
+        x: root.place(root.behind, implicitWidth, root.clothAtLeft ? 0 : 1)
+        y: !root.lie ? 0 : (root.lie.v.selvages || root.lie.v.folded ? root.lie.foot : root.lie.cutTop) - implicitHeight - root.mm * 1.6
+        Accessible.ignored: true
+    }
+    Word {
+        visible: root.lie !== null && root.lie.v.selvages
+        wrapMode: Text.NoWrap
+        text: root.lie && root.lie.v.folded ? qsTr("selvages") : qsTr("selvage")
+        x: root.place(root.behind, implicitWidth, root.clothAtLeft ? 0 : 1)
+        y: root.lie ? root.lie.cutTop - implicitHeight - 2 * root.mm : 0
+        Accessible.ignored: true
+    }
+    Word {
+        visible: root.lie !== null && (root.lie.v.on === "outline" || root.lie.v.on === "fold")
+        wrapMode: Text.NoWrap
+        //: cloth that falls away
+        text: qsTr("waste")
+        x: root.lie ? root.place(root.lie.clothEnd + 3.4 * root.mm, implicitWidth, 0) : 0
+        y: root.lie ? root.lie.cutTop + 7 * root.mm : 0
+        Accessible.ignored: true
+    }
+}

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Theme
+import Matside.Parts
+import "tablelay.js" as TableLay
+import "tables.js" as Tables
+
+/**
+ * The table with the piece on it, to scale: what shows of the table is written on the table. Held by
+ * its corner grip the piece asks for a new size; who owns the drawing decides and sets the numbers.
+ */
+Item {
+    id: root
+
+    /** All the numbers below at once, as one object; or set them singly. Millimetres. */
+    property var view: null
+    property string shape: view?.shape ?? "none"
+    property real tableAlongMm: view?.tableAlongMm ?? 0
+    property real tableAcrossMm: view?.tableAcrossMm ?? 0
+    property real finishedAlongMm: view?.finishedAlongMm ?? 0
+    property real finishedAcrossMm: view?.finishedAcrossMm ?? 0
+    property int columns: view?.columns ?? 0
+    property int rows: view?.rows ?? 0
+    property real trimmedAlongMm: view?.trimmedAlongMm ?? 0
+    property real trimmedAcrossMm: view?.trimmedAcrossMm ?? 0
+    property real outlineAlongMm: view?.outlineAlongMm ?? 0
+    property real outlineAcrossMm: view?.outlineAcrossMm ?? 0
+    property real sashingMm: view?.sashingMm ?? 0
+    property real edgeMm: view?.edgeMm ?? 0
+    property var revealAlong: view?.revealAlong ?? null
+    property var revealAcross: view?.revealAcross ?? null
+    property var corner: view?.corner ?? null
+    property bool reversible: view?.reversible ?? false
+    /** Which face lies up: "front" or "back". */
+    property string face: "front"
+    /** Patches on each block: list of {role, points: [[x, y], …]}, 0 to 1 of the outline. */
+    property var motif: []
+    property bool dragEnabled: false
+    property string accessibleName
+
+    signal dragStarted()
+    /** The finished size asked for, mm. */
+    signal dragged(real alongMm, real acrossMm)
+    signal released()
+    signal stepped(int along, int across)
+
+    readonly property bool ready: finishedAlongMm > 0 && finishedAcrossMm > 0 && columns > 0 && rows > 0 && width > 0 && height > 0
+    readonly property var lie: ready ? TableLay.lay(root, width, height, Theme.mm(outside ? 31 : 4), Theme.mm(outside ? 11 : 4)) : null
+    /** True when what is written cannot stand on what shows of the table. */
+    readonly property bool outside: hasTable && (tableAlongMm - finishedAlongMm <= 0 || tableAcrossMm - finishedAcrossMm <= 0)
+    readonly property bool hasTable: shape === "rect" || shape === "round"
+
+    Accessible.role: Accessible.Graphic
+    Accessible.name: accessibleName
+
+    PrintCanvas {
+        id: sheet
+        anchors.fill: parent
+        shows: [root.lie, root.face, root.motif]
+        Accessible.ignored: true
+        onPrinting: context => {
+            if (root.lie)
+                Tables.paint(context, Theme.colors, root.lie, root.face === "back", root.face === "back" ? [] : root.motif, unit);
+        }
+    }
+    Word {
+        visible: !root.ready
+        anchors.centerIn: parent
+        width: Math.min(parent.width - 2 * Theme.margin, Theme.mm(90))
+        horizontalAlignment: Text.AlignHCenter
+        //: shown where the drawing will be while the project has no size yet
+        text: qsTr("The piece is drawn here once it has a size.")
+        color: Theme.colors.inkSoft
+    }
+
+    Repeater {
+        model: root.ready && root.hasTable ? [[-1, 0], [1, 0], [0, -1], [0, 1]] : []
+        RevealMark {
+            required property var modelData
+            figure: modelData[0] !== 0 ? root.revealAlong : root.revealAcross
+            lie: root.lie
+            sideX: modelData[0]
+            sideY: modelData[1]
+        }
+    }
+    RevealMark {
+        visible: root.ready && root.hasTable && root.shape === "round" && (root.corner?.valid ?? root.corner !== null)
+        figure: root.corner
+        lie: root.lie
+        sideX: 1
+        sideY: -1
+    }
+
+    CornerGrip {
+        id: grip
+        visible: root.dragEnabled && root.ready
+        enabled: visible
+        readonly property real cornerX: root.lie ? root.lie.piece.x + root.lie.piece.w : 0
+        x: Theme.left ? root.width - cornerX - width / 2 : cornerX - width / 2
+        y: root.lie ? root.lie.piece.y + root.lie.piece.h - height / 2 : 0
+        accessibleName: qsTr("size of the piece: drag, or use the arrow keys")
+
+        property real fromAlong: 0
+        property real fromAcross: 0
+        property real scaleThen: 1
+        onStarted: {
+            fromAlong = root.finishedAlongMm;
+            fromAcross = root.finishedAcrossMm;
+            scaleThen = root.lie.k;
+            root.dragStarted();
+        }
+        // The piece stays centred on the table: its corner goes half as far as it grows.
+        onMoved: (dx, dy) => root.dragged(Math.max(0, fromAlong + 2 * (Theme.left ? -dx : dx) / scaleThen),
+                                          Math.max(0, fromAcross + 2 * dy / scaleThen))
+        onReleased: root.released()
+        onStepped: (along, across) => root.stepped(along, across)
+    }
+}

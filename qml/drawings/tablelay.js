@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+.pragma library
+
+// The table and what lies on it, millimetres of cloth to pixels of the sheet, centred on each other.
+
+/** `beside` and `over` px are kept free at the sides and above and below for what is written there. */
+function lay(t, width, height, beside, over) {
+    const hasTable = t.shape === "rect" || t.shape === "round";
+    const along = Math.max(1, t.finishedAlongMm, hasTable ? t.tableAlongMm : 0);
+    const across = Math.max(1, t.finishedAcrossMm, hasTable ? t.tableAcrossMm : 0);
+    const k = Math.max(0.001, Math.min((width - 2 * beside) / along, (height - 2 * over) / across));
+    const box = (a, b) => ({ x: (width - a * k) / 2, y: (height - b * k) / 2, w: a * k, h: b * k });
+    return {
+        k, hasTable, round: t.shape === "round",
+        table: hasTable ? box(t.tableAlongMm, t.tableAcrossMm) : null,
+        piece: box(Math.max(1, t.finishedAlongMm), Math.max(1, t.finishedAcrossMm)),
+        columns: Math.max(1, t.columns), rows: Math.max(1, t.rows),
+        sashing: Math.max(0, t.sashingMm) * k, edge: Math.max(0, t.edgeMm) * k,
+        outlineAlong: t.outlineAlongMm * k, outlineAcross: t.outlineAcrossMm * k
+    };
+}
+
+/** The visible part of each block and its stitched outline, row by row. */
+function blocks(g) {
+    const out = [], p = g.piece, cw = p.w / g.columns, ch = p.h / g.rows;
+    const low = i => i === 0 ? g.edge : g.sashing / 2;
+    const high = (i, count) => i === count - 1 ? g.edge : g.sashing / 2;
+    for (let j = 0; j < g.rows; ++j) {
+        for (let i = 0; i < g.columns; ++i) {
+            const x = p.x + i * cw, y = p.y + j * ch;
+            const w = Math.max(1, cw - low(i) - high(i, g.columns));
+            const h = Math.max(1, ch - low(j) - high(j, g.rows));
+            const ow = Math.min(g.outlineAlong, cw), oh = Math.min(g.outlineAcross, ch);
+            out.push({
+                x: x + low(i), y: y + low(j), w, h,
+                outline: { x: x + (cw - ow) / 2, y: y + (ch - oh) / 2, w: ow, h: oh }
+            });
+        }
+    }
+    return out;
+}

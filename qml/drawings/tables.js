@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+.pragma library
+.import "printing.js" as Printing
+.import "tablelay.js" as TableLay
+
+// Paints the table as boards and the piece on it: sashing, blocks with their stitched outlines, edge.
+
+function paint(context, c, g, back, motif, u) {
+    if (g.table)
+        table(context, c, g, u);
+    const p = g.piece;
+    const cloth = back ? "back" : "front";
+    const between = g.sashing > 0 ? "sashing" : cloth;
+    // Marks at half size: the cloth is far away here.
+    Printing.clothRect(context, c, between, p.x, p.y, p.w, p.h, u * 0.5);
+    for (const b of TableLay.blocks(g)) {
+        context.fillStyle = c[cloth];
+        context.fillRect(b.x, b.y, b.w, b.h);
+        if (b.w > 40 * u && b.h > 40 * u)
+            Printing.clothRect(context, c, cloth, b.x, b.y, b.w, b.h, u * 0.55);
+        context.strokeStyle = c.ink;
+        context.lineWidth = 1.2 * u * c.lineScale;
+        context.strokeRect(b.x, b.y, b.w, b.h);
+        if (b.w > 90 * u && b.h > 90 * u)
+            outline(context, c, b, u);
+        for (const shape of motif)
+            patch(context, c, b, shape, u);
+    }
+    edge(context, c, g, u);
+}
+
+function table(context, c, g, u) {
+    const t = g.table;
+    const trace = () => {
+        if (g.round)
+            context.ellipse(t.x, t.y, t.w, t.h);
+        else
+            context.rect(t.x, t.y, t.w, t.h);
+    };
+    Printing.clothShape(context, c, "table", t.x, t.y, t.w, t.h, u, trace);
+    context.beginPath();
+    trace();
+    context.strokeStyle = c.ink;
+    context.lineWidth = 4 * u * c.lineScale;
+    context.stroke();
+}
+
+/** The stitched outline, and an echo inside it where there is room. */
+function outline(context, c, b, u) {
+    const o = b.outline;
+    const inset = Math.max(0, (o.w - b.w) / 2 + 4 * u, (o.h - b.h) / 2 + 4 * u);
+    const w = o.w - 2 * inset, h = o.h - 2 * inset;
+    if (w < 8 * u || h < 8 * u)
+        return;
+    Printing.roleRect(context, "stitched", o.x + inset, o.y + inset, w, h, c.stitched, 1.6 * u * c.lineScale);
+    const further = Math.max(5 * u, Math.min(w, h) * 0.07);
+    if (w > 110 * u && h > 110 * u)
+        Printing.roleRect(context, "echo", o.x + inset + further, o.y + inset + further, w - 2 * further, h - 2 * further,
+                          c.echo, 1.1 * u * c.lineScale);
+}
+
+/** A patch: {role, points: [[x, y], …]}, points from 0 to 1 of the outline's width and height. */
+function patch(context, c, b, shape, u) {
+    const o = b.outline;
+    const trace = () => {
+        shape.points.forEach(([x, y], i) => {
+            if (i === 0)
+                context.moveTo(o.x + x * o.w, o.y + y * o.h);
+            else
+                context.lineTo(o.x + x * o.w, o.y + y * o.h);
+        });
+        context.closePath();
+    };
+    context.beginPath();
+    trace();
+    context.fillStyle = c[shape.role] ?? c.patchA;
+    context.fill();
+    context.strokeStyle = c.ink;
+    context.lineWidth = 1.3 * u * c.lineScale;
+    context.lineJoin = "round";
+    context.stroke();
+    context.lineJoin = "miter";
+}
+
+/** The binding: a solid band inside the piece's edge, mitred at the corners. */
+function edge(context, c, g, u) {
+    const p = g.piece;
+    const width = Math.max(3.4 * u, Math.min(g.edge, Math.min(p.w, p.h) * 0.08));
+    context.strokeStyle = c.binding;
+    context.lineWidth = width;
+    context.strokeRect(p.x + width / 2, p.y + width / 2, p.w - width, p.h - width);
+    if (width < 6 * u)
+        return;
+    for (const [x, y, dx, dy] of [[p.x, p.y, 1, 1], [p.x + p.w, p.y, -1, 1], [p.x + p.w, p.y + p.h, -1, -1], [p.x, p.y + p.h, 1, -1]])
+        Printing.strokeLine(context, x, y, x + dx * width, y + dy * width, c.raised, 1.1 * u * c.lineScale);
+}
