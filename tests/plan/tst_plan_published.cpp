@@ -70,7 +70,7 @@ void PlanPublished::bindingStripsAllowForTheJoins()
     project.slack = in(slack);
     project.strip.usable = in(cloth);
     project.loft = Length();
-    project.edge.seam = (cut - in(0, 3, 16)).scaled(1, 6);
+    project.edge.seam = (cut - in(0, 1, 4)).scaled(1, 6);
     const Plan p = plan(project);
     QCOMPARE(p.binding->cut, cut);
     QCOMPARE((p.size.finished.along + p.size.finished.across) * 2, in(0, 1, 8) * perimeterEighths);

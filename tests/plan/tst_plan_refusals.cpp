@@ -80,7 +80,11 @@ const Refusal refusals[] = {
     {"little left on the strip", "strip-is-tight", "/strip", true, true, [](Project &p) { p.strip.usable = in(34, 1, 2); }},
     {"lip too wide", "lip-is-wide", "/fold", true, true, [](Project &p) { p.fold.fold_catch = in(0, 3, 16); }},
     {"harvested pieces without spare", "harvest-is-short", "/strip/harvest", true, true,
-     [](Project &p) { p.strip.harvest = true; p.blocks.height = in(7, 3, 4); p.strip.margin = in(0, 1, 4); }},
+     [](Project &p) { p.strip.harvest = true;
+         p.blocks.height = in(7, 3, 4);
+         p.hoop.outside->across = in(9);
+         p.strip.margin = in(0, 1, 4);
+     }},
     {"gap that leaves no allowance", "gap-under-allowances", "/strip/gap", true, true,
      [](Project &p) {
          p.hoop = planhelp::hoopQ();

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+#include "bench/build.h"
+
+namespace matside {
+
+namespace {
+
+std::vector<Piece> cutStrips(Bench &bench)
+{
+    const Pair size{bench.plan.strip.usable, bench.plan.strip.width};
+    std::vector<Piece> layers;
+    for (const ClothRole role : {ClothRole::Front, ClothRole::Back, ClothRole::Batting}) {
+        if (role == ClothRole::Back && !reversible(bench.project))
+            continue;
+        const std::string cloth = clothId(bench.project, role);
+        Step &cut = cutAcross(bench, Does::CutStrip, cloth, bench.plan.strip.strips, size, Length());
+        cut.figure = "strip.width";
+        cut.makes = {{"hoop-strip/" + cloth, 1}};
+        layers.push_back({"hoop-strip/" + cloth, 1});
+    }
+    return layers;
+}
+
+void cutPatches(Bench &bench)
+{
+    std::int64_t number = 0;
+    for (const PatchPlan &patch : bench.plan.patches) {
+        if (patch.count == 0)
+            continue;
+        Step &cut =
+            add(bench, Station::Cut, Does::CutPatch, patch.count * bench.project.kits, patch.cloth, ++number);
+        cut.size = patch.rectangle;
+        cut.ruler = placeRulers(bench.project.rulers, patch.rectangle.across, patch.rectangle.along, 1);
+        cut.makes = {{"patch/" + std::to_string(number), 1}};
+        cut.check = "web-on-wrong-side";
+    }
+}
+
+/// One step for every block, taking the piece the step before made.
+Step &eachBlock(Bench &bench, Station station, Does does, const char *takes, const char *makes)
+{
+    Step &step = add(bench, station, does, blocksWanted(bench.project));
+    step.takes = {{takes, 1}};
+    step.makes = {{makes, 1}};
+    return step;
+}
+
+} // namespace
+
+void addBlocks(Bench &bench)
+{
+    const Project &project = bench.project;
+    const StripPlan &strip = bench.plan.strip;
+    const std::vector<Piece> layers = cutStrips(bench);
+    cutPatches(bench);
+
+    Step &layer = add(bench, Station::Hoop, Does::Layer, strip.strips);
+    layer.takes = layers;
+    layer.makes = {{"layered-strip", 1}};
+    layer.check = "back-wrong-side-up";
+    layer.caution = "adhesive";
+
+    Step &mark = add(bench, Station::Hoop, Does::MarkStrip, strip.strips);
+    mark.figure = strip.perStrip > 0 ? "strip.centres.0" : "strip.end";
+    mark.at = strip.centres;
+    mark.takes = {{"layered-strip", 1}};
+    mark.makes = {{"place", strip.perStrip}};
+    mark.check = "every-tick-from-zero";
+
+    Step &stitch = eachBlock(bench, Station::Hoop, Does::StitchBlock, "place", "stitched-block");
+    stitch.figure = "strip.gap";
+    stitch.size = bench.plan.block.sent;
+    stitch.check = "pins-out-of-hoop";
+    stitch.caution = project.hoop.kind == HoopKind::Magnetic ? "magnets" : "needle";
+    std::int64_t number = 0;
+    for (std::size_t i = 0; i < bench.plan.patches.size(); ++i)
+        if (bench.plan.patches[i].count > 0)
+            stitch.takes.push_back({"patch/" + std::to_string(++number), project.patches[i].perBlock});
+
+    const char *stitched = "stitched-block";
+    if (number > 0) {
+        // Scissors before heat, always: a pressed patch can no longer be trimmed.
+        Step &trim = eachBlock(bench, Station::Hoop, Does::TrimPatches, stitched, "patched-block");
+        trim.check = "trim-close-to-stitches";
+        trim.caution = "scissors";
+        stitched = "patched-block";
+    }
+    Step &press = eachBlock(bench, Station::Hoop, Does::PressBlock, stitched, "pressed-block");
+    press.check = "lift-and-set-down";
+    press.caution = "iron";
+
+    Step &apart = eachBlock(bench, Station::Trim, Does::RoughApart, "pressed-block", "rough-block");
+    apart.check = "nothing-underneath";
+    apart.caution = "blade";
+    Step &trim = eachBlock(bench, Station::Trim, Does::TrimBlock, "rough-block", "block");
+    trim.figure = "block.trimmed.along";
+    trim.size = bench.plan.block.trimmed;
+    trim.ruler = placeOnOutline(project.rulers, bench.plan.basis.allowance,
+                                max(bench.plan.block.trimmed.along, bench.plan.block.trimmed.across));
+    trim.check = "outer-line-at-both-corners";
+    trim.caution = "blade";
+}
+
+} // namespace matside

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "bench/ruler.h"
+#include "bench/step.h"
+
+#include <set>
+
+namespace matside {
+
+/// What the steps are built from, and the steps so far.
+struct Bench {
+    const Project &project;
+    const Plan &plan;
+    std::vector<Step> steps;
+    std::set<std::string> straight; ///< cloths whose end is square already
+    bool trial = false;             ///< the steps being added belong to the trial
+};
+
+/// A cloth's id, or its role's name where no cloth is listed.
+[[nodiscard]] std::string clothId(const Project &project, ClothRole role);
+/// Sashings and binding without a cloth of their own come from the front's or the back's.
+[[nodiscard]] std::string bandCloth(const Project &project, ClothRole role);
+[[nodiscard]] bool reversible(const Project &project);
+/// Blocks to stitch for all kits, spares included.
+[[nodiscard]] std::int64_t blocksWanted(const Project &project);
+
+/// Begins a step: its id from the trial, what it does, a number where one cloth has several, and its cloth.
+Step &add(Bench &build, Station station, Does does, std::int64_t count, const std::string &cloth = {},
+          std::int64_t number = 0);
+/// Squares a cloth's end, once.
+void straighten(Bench &build, const std::string &cloth);
+/// A strip cut across a cloth: width × usable.
+Step &cutAcross(Bench &build, Does does, const std::string &cloth, std::int64_t count, Pair size,
+                Length usedLength);
+
+void addTrial(Bench &build);
+void addBlocks(Bench &build);
+void addSashings(Bench &build);
+void addJoining(Bench &build);
+
+} // namespace matside

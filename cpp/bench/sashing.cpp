@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+#include "bench/build.h"
+#include "bench/nest.h"
+
+#include "plan/formulas.h"
+
+#include <algorithm>
+
+namespace matside {
+
+namespace {
+
+/// One face's sashing: where it comes from and what is cut.
+struct Face {
+    std::string name; ///< "front" or "back"
+    std::string cloth;
+    Length width;
+    Length usable;
+    const LongPieces &pieces;
+    const char *figure;
+};
+
+std::vector<Lot> lotsOf(const Bench &bench, const Face &face, std::int64_t shorts)
+{
+    const SashingPlan &sashing = bench.plan.sashing;
+    const std::int64_t longs = sashing.longs * bench.project.kits;
+    std::vector<Lot> lots{{sashing.shortLength + sashing.shortSpare, shorts}};
+    if (face.pieces.pieces.empty())
+        lots.push_back({sashing.longLength + sashing.longSpare, longs});
+    for (const Length piece : face.pieces.pieces)
+        lots.push_back({piece, longs});
+    return lots;
+}
+
+Step &crossCut(Bench &bench, const Face &face, Does does, std::int64_t count, Length length,
+               std::int64_t number = 0)
+{
+    Step &cut = add(bench, Station::Cut, does, count, face.cloth, number);
+    cut.size = Pair{length, face.width};
+    cut.ruler = placeRulers(bench.project.rulers, length, face.width, 1);
+    cut.check = "ends-square";
+    cut.takes = {{"band/" + face.name, 0}};
+    return cut;
+}
+
+void cutLongs(Bench &bench, const Face &face)
+{
+    const SashingPlan &sashing = bench.plan.sashing;
+    const std::int64_t longs = sashing.longs * bench.project.kits;
+    if (longs == 0)
+        return;
+    if (face.pieces.pieces.empty()) {
+        Step &cut = crossCut(bench, face, Does::CutLong, longs, sashing.longLength + sashing.longSpare);
+        cut.figure = "sashing.longs.length";
+        cut.makes = {{"long/" + face.name, 1}};
+        return;
+    }
+    std::vector<Piece> pieces;
+    for (std::size_t i = 0; i < face.pieces.pieces.size(); ++i) {
+        const auto number = static_cast<std::int64_t>(i + 1);
+        Step &cut = crossCut(bench, face, Does::CutLongPiece, longs, face.pieces.pieces[i], number);
+        cut.makes = {{"long-piece/" + face.name + '/' + std::to_string(number), 1}};
+        pieces.push_back(cut.makes.front());
+    }
+    Step &join = add(bench, Station::Join, Does::JoinLong, longs, face.cloth);
+    join.takes = pieces;
+    join.makes = {{"long/" + face.name, 1}};
+    join.seam = measures(bench.project.system).joinSeam;
+    join.at = face.pieces.joins;
+    join.size = Pair{sashing.longLength + sashing.longSpare, face.width};
+    join.check = "joins-at-mid-block";
+    join.caution = "needle";
+}
+
+void cutFace(Bench &bench, const Face &face)
+{
+    const SashingPlan &sashing = bench.plan.sashing;
+    const std::int64_t harvested = bench.plan.strip.harvestedPairs;
+    const std::int64_t shorts = sashing.shorts * bench.project.kits - harvested;
+    const Length cutShort = sashing.shortLength + sashing.shortSpare;
+    if (harvested > 0) {
+        // A gap piece is as long as the strip is wide, less its frayed edges: often just the short itself.
+        const Length piece = bench.plan.strip.width - measures(bench.project.system).fray * 2;
+        Step &take = add(bench, Station::Trim, Does::HarvestShort, harvested, face.cloth);
+        take.size = Pair{min(cutShort, piece), face.width};
+        take.figure = face.figure;
+        take.ruler = placeRulers(bench.project.rulers, face.width, piece, 1);
+        take.makes = {{"short/" + face.name, 1}};
+        take.check = "batting-peeled-off";
+        take.caution = "blade";
+    }
+    const std::int64_t bands = bandsFor(lotsOf(bench, face, shorts), face.usable);
+    if (bands == 0)
+        return;
+    const std::int64_t longs = sashing.longs;
+    const Length longest = longs == 0 ? cutShort
+                           : face.pieces.pieces.empty()
+                               ? sashing.longLength + sashing.longSpare
+                               : *std::max_element(face.pieces.pieces.begin(), face.pieces.pieces.end());
+    Step &band = cutAcross(bench, Does::CutBand, face.cloth, bands, {face.usable, face.width}, longest);
+    band.figure = face.figure;
+    band.makes = {{"band/" + face.name, 1}};
+    if (shorts > 0) {
+        Step &cut = crossCut(bench, face, Does::CutShort, shorts, cutShort);
+        cut.figure = "sashing.shorts.length";
+        cut.makes = {{"short/" + face.name, 1}};
+    }
+    cutLongs(bench, face);
+}
+
+} // namespace
+
+void addSashings(Bench &bench)
+{
+    const SashingPlan &sashing = bench.plan.sashing;
+    cutFace(bench, {"front", bandCloth(bench.project, ClothRole::SashingFront), sashing.cutFront,
+                    bench.plan.basis.usableSashFront, sashing.front, "sashing.cutFront"});
+    if (sashing.cutBack)
+        cutFace(bench, {"back", bandCloth(bench.project, ClothRole::SashingBack), *sashing.cutBack,
+                        bench.plan.basis.usableSashBack, sashing.back, "sashing.cutBack"});
+}
+
+} // namespace matside

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: MIT
+#include "bench/build.h"
+#include "bench/progress.h"
+
+#include "plan/formulas.h"
+#include "plan/working.h"
+
+#include <algorithm>
+
+namespace matside {
+
+namespace {
+
+constexpr std::string_view roleNames[] = {"front", "back",          "batting",      "patch",
+                                          "web",   "sashing-front", "sashing-back", "binding"};
+
+/// Steps whose figures hang on the test block or the test join.
+bool hangsOnTrial(const Step &step, const Plan &plan)
+{
+    if (step.trial)
+        return false;
+    const bool sashing = step.does == Does::CutBand || step.does == Does::CutShort ||
+                         step.does == Does::CutLong || step.does == Does::CutLongPiece ||
+                         step.does == Does::HarvestShort || step.does == Does::JoinShort ||
+                         step.does == Does::JoinLongRow;
+    const bool block =
+        step.does == Does::MarkStrip || step.does == Does::StitchBlock || step.does == Does::CutStrip;
+    const bool joins = plan.sashing.shorts > 0 || plan.sashing.longs > 0;
+    return (block && !plan.basis.blockTried) || (sashing && joins && !plan.basis.joinTried);
+}
+
+} // namespace
+
+bool reversible(const Project &project)
+{
+    return project.build == Build::Reversible;
+}
+
+std::string clothId(const Project &project, ClothRole role)
+{
+    const Cloth *cloth = clothFor(project, role);
+    return cloth ? cloth->id : std::string(roleNames[static_cast<std::size_t>(role)]);
+}
+
+std::string bandCloth(const Project &project, ClothRole role)
+{
+    if (clothFor(project, role))
+        return clothId(project, role);
+    return clothId(project, role == ClothRole::SashingBack ? ClothRole::Back : ClothRole::Front);
+}
+
+std::int64_t blocksWanted(const Project &project)
+{
+    return (project.blocks.columns * project.blocks.rows + project.blocks.spare) * project.kits;
+}
+
+Step &add(Bench &bench, Station station, Does does, std::int64_t count, const std::string &cloth,
+          std::int64_t number)
+{
+    Step step;
+    step.id = (bench.trial ? "trial/" : "") + nameOf(does) +
+              (number > 0 ? '-' + std::to_string(number) : std::string()) +
+              (cloth.empty() ? std::string() : '/' + cloth);
+    step.station = station;
+    step.does = does;
+    step.trial = bench.trial;
+    step.cloth = cloth;
+    step.count = count;
+    if (station == Station::Cut)
+        step.caution = "blade";
+    bench.steps.push_back(std::move(step));
+    return bench.steps.back();
+}
+
+void straighten(Bench &bench, const std::string &cloth)
+{
+    if (!bench.straight.insert(cloth).second)
+        return;
+    Step &step = add(bench, Station::Cut, Does::Straighten, 1, cloth);
+    step.makes = {{"straight/" + cloth, 1}};
+    step.check = "cross-line-on-fold";
+    RulerPlace place;
+    place.layers = 2;
+    place.on = LineOn::Fold;
+    place.keep = "left-of-ruler";
+    const auto longest = std::max_element(bench.project.rulers.begin(), bench.project.rulers.end(),
+                                          [](const Ruler &a, const Ruler &b) { return a.length < b.length; });
+    if (longest == bench.project.rulers.end()) {
+        place.fence = Fence::Mat;
+    } else {
+        place.first = longest->name;
+        place.firstLength = longest->length;
+        place.firstWidth = longest->width;
+        const bool whole = longest->length * 2 >= bench.plan.basis.usable;
+        place.fence = whole ? Fence::LongEnough : Fence::SlideAlong;
+    }
+    step.ruler = place;
+}
+
+Step &cutAcross(Bench &bench, Does does, const std::string &cloth, std::int64_t count, Pair size,
+                Length usedLength)
+{
+    straighten(bench, cloth);
+    Step &step = add(bench, Station::Cut, does, count, cloth);
+    const std::int64_t layers = layersFor(bench.project.system, size.across, usedLength);
+    step.size = size;
+    step.ruler = placeRulers(bench.project.rulers, size.across,
+                             layers == 2 ? size.along.scaled(1, 2) : size.along, layers);
+    step.check = layers == 2 ? "cut-edge-square-to-fold" : "line-at-both-ends";
+    step.takes = {{"straight/" + cloth, 0}};
+    return step;
+}
+
+std::vector<Step> steps(const Project &project, const Plan &plan)
+{
+    Bench bench{project, plan, {}, {}, false};
+    if (!project.made.trialPutOff)
+        addTrial(bench);
+    addBlocks(bench);
+    addSashings(bench);
+    addJoining(bench);
+    takeProgress(project, bench.steps);
+    for (Step &step : bench.steps)
+        step.notTried = hangsOnTrial(step, plan);
+    return std::move(bench.steps);
+}
+
+std::optional<std::size_t> nextStep(const std::vector<Step> &steps)
+{
+    const auto open =
+        std::find_if(steps.begin(), steps.end(), [](const Step &step) { return step.done < step.count; });
+    if (open == steps.end())
+        return std::nullopt;
+    return static_cast<std::size_t>(open - steps.begin());
+}
+
+} // namespace matside
