@@ -46,9 +46,7 @@ Item {
     signal stepped(int along, int across)
 
     readonly property bool ready: finishedAlongMm > 0 && finishedAcrossMm > 0 && columns > 0 && rows > 0 && width > 0 && height > 0
-    readonly property var lie: ready ? TableLay.lay(root, width, height, Theme.mm(outside ? 31 : 4), Theme.mm(outside ? 11 : 4)) : null
-    /** True when what is written cannot stand on what shows of the table. */
-    readonly property bool outside: hasTable && (tableAlongMm - finishedAlongMm <= 0 || tableAcrossMm - finishedAcrossMm <= 0)
+    readonly property var lie: ready ? TableLay.lay(root, width, height, Theme.pxPerMm) : null
     readonly property bool hasTable: shape === "rect" || shape === "round"
 
     Accessible.role: Accessible.Graphic

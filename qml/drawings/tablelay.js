@@ -3,12 +3,19 @@
 
 // The table and what lies on it, millimetres of cloth to pixels of the sheet, centred on each other.
 
-/** `beside` and `over` px are kept free at the sides and above and below for what is written there. */
-function lay(t, width, height, beside, over) {
+/** `mm` px to the millimetre. Where a figure cannot stand on what shows of the table, paper is kept free for it. */
+function lay(t, width, height, mm) {
     const hasTable = t.shape === "rect" || t.shape === "round";
     const along = Math.max(1, t.finishedAlongMm, hasTable ? t.tableAlongMm : 0);
     const across = Math.max(1, t.finishedAcrossMm, hasTable ? t.tableAcrossMm : 0);
-    const k = Math.max(0.001, Math.min((width - 2 * beside) / along, (height - 2 * over) / across));
+    const scale = (beside, over) => Math.max(0.001, Math.min((width - 2 * beside) / along, (height - 2 * over) / across));
+    const narrow = (table, piece, need) => hasTable && (table - piece) / 2 * scale(4 * mm, 4 * mm) < need;
+    // What a figure takes of bare wood: more when it has a fraction.
+    const needs = (figure, plain, stacked) => ((figure?.num ?? "") !== "" ? stacked : plain) * mm;
+    const hangsBeside = hasTable && t.tableAlongMm < t.finishedAlongMm, hangsOver = hasTable && t.tableAcrossMm < t.finishedAcrossMm;
+    const beside = hangsBeside ? 31 : narrow(t.tableAlongMm, t.finishedAlongMm, needs(t.revealAlong, 8, 17)) ? 19 : 4;
+    const over = hangsOver || narrow(t.tableAcrossMm, t.finishedAcrossMm, needs(t.revealAcross, 7.6, 11)) ? 11.5 : 4;
+    const k = scale(beside * mm, over * mm);
     const box = (a, b) => ({ x: (width - a * k) / 2, y: (height - b * k) / 2, w: a * k, h: b * k });
     return {
         k, hasTable, round: t.shape === "round",

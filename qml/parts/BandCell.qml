@@ -29,7 +29,7 @@ Pressable {
         color: root.ground
     }
     Item {
-        id: print
+        id: printed
         anchors.centerIn: parent
         width: parent.width
         height: picture.height + Theme.mm(1.6) + root.wordBox
@@ -38,7 +38,7 @@ Pressable {
             name: root.sign
             height: root.signHeight
             width: height * 48 / 44
-            x: (print.width - width) / 2
+            x: (printed.width - width) / 2
             ink: root.ink
             ground: root.ground
         }

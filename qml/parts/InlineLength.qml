@@ -75,7 +75,7 @@ Item {
     Repeater {
         id: repeater
         model: root.tokens
-        onItemRemoved: root.lay()
+        onCountChanged: root.lay()
         delegate: Item {
             id: token
             required property var modelData

@@ -18,7 +18,7 @@ Item {
     /** False when a pressable thing around it takes the press. */
     property bool listening: true
 
-    readonly property bool pressed: (tap.pressed && taken) || keyDown
+    readonly property bool pressed: (tap.pressed && taken && tap.inside) || keyDown
     readonly property bool keyboardFocus: activeFocus && enabled
 
     signal clicked()
@@ -78,6 +78,8 @@ Item {
         gesturePolicy: root.inList ? TapHandler.DragThreshold : TapHandler.ReleaseWithinBounds
         longPressThreshold: 3600 // a slow press is a press
 
+        readonly property bool inside: point.position.x >= 0 && point.position.y >= 0
+            && point.position.x <= root.width && point.position.y <= root.height
         readonly property real size: Math.max(point.ellipseDiameters.width, point.ellipseDiameters.height)
         onSizeChanged: root.contact = Math.max(root.contact, size)
 

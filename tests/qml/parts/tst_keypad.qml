@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtTest
+import Matside.Theme
+import Matside.Parts
+
+PartCase {
+    id: test
+    name: "Keypad"
+    height: 820
+
+    readonly property var eighths: [
+        { num: 1, den: 8, text: "1/8" }, { num: 1, den: 4, text: "1/4" }, { num: 3, den: 8, text: "3/8" }, { num: 1, den: 2, text: "1/2" },
+        { num: 5, den: 8, text: "5/8" }, { num: 3, den: 4, text: "3/4" }, { num: 7, den: 8, text: "7/8" }
+    ]
+
+    Component {
+        id: made
+        Keypad {
+            id: pad
+            width: Theme.mm(116)
+            height: 800
+            title: "sashing"
+            unit: "in"
+            marks: test.eighths
+            readonly property SignalSpy doneSpy: SignalSpy {
+                target: pad
+                signalName: "done"
+            }
+            readonly property SignalSpy cancelSpy: SignalSpy {
+                target: pad
+                signalName: "cancelled"
+            }
+            readonly property SignalSpy offerSpy: SignalSpy {
+                target: pad
+                signalName: "offerTaken"
+            }
+        }
+    }
+
+    function find(item: Item, name: string): Item {
+        for (let i = 0; i < item.children.length; ++i) {
+            const child = item.children[i];
+            if (child.accessibleName === name && child.visible)
+                return child;
+            const inside = find(child, name);
+            if (inside)
+                return inside;
+        }
+        return null;
+    }
+    function press(pad: Item, names: var) {
+        for (const n of names) {
+            const key = find(pad, n);
+            verify(key, "no key " + n);
+            mouseClick(key);
+        }
+    }
+
+    function test_digitsAndAFraction() {
+        const pad = createTemporaryObject(made, test);
+        press(pad, ["1", "3", "1/4"]);
+        compare(pad.entry, "13 1/4");
+        press(pad, ["3/8"]);
+        compare(pad.entry, "13 3/8");
+        press(pad, ["3/8"]); // the same again takes it off
+        compare(pad.entry, "13");
+        press(pad, ["1/2", "2"]); // a digit still belongs to the whole number
+        compare(pad.entry, "132 1/2");
+        press(pad, ["Done"]);
+        compare(pad.doneSpy.count, 1);
+        compare(pad.doneSpy.signalArguments[0][0], "132 1/2");
+    }
+    function test_fractionAlone() {
+        const pad = createTemporaryObject(made, test);
+        press(pad, ["5/8"]);
+        compare(pad.entry, "5/8");
+    }
+    function test_rubOutAndClear() {
+        const pad = createTemporaryObject(made, test);
+        press(pad, ["2", "1", "1/4", "rub out the last"]);
+        compare(pad.entry, "21");
+        press(pad, ["rub out the last"]);
+        compare(pad.entry, "2");
+        press(pad, ["7", "clear"]);
+        compare(pad.entry, "");
+        press(pad, ["Done"]); // nothing entered, nothing done
+        compare(pad.doneSpy.count, 0);
+    }
+    function test_startStandsUntilTheFirstKey() {
+        const pad = createTemporaryObject(made, test);
+        pad.start("13 1/4");
+        compare(pad.entry, "13 1/4");
+        press(pad, ["7"]);
+        compare(pad.entry, "7");
+        pad.start("13 1/4");
+        press(pad, ["1/2"]);
+        compare(pad.entry, "1/2");
+    }
+    function test_decimal() {
+        const pad = createTemporaryObject(made, test, { decimal: true, unit: "mm" });
+        press(pad, ["3", "3", "7", "decimal point", "5", "decimal point"]);
+        compare(pad.entry, "337.5");
+        compare(find(pad, "1/4"), null);
+    }
+    function test_counting() {
+        const pad = createTemporaryObject(made, test, { counting: true, unit: "" });
+        compare(find(pad, "1/4"), null);
+        press(pad, ["6"]);
+        compare(pad.entry, "6");
+    }
+    function test_typedOnAKeyboard() {
+        const pad = createTemporaryObject(made, test);
+        pad.start("");
+        for (const k of ["2", "1", " ", "3", "/", "8"])
+            keyClick(k);
+        compare(pad.entry, "21 3/8");
+        keyClick(Qt.Key_Backspace);
+        compare(pad.entry, "21 3/");
+        keyClick("4");
+        keyClick(Qt.Key_Return);
+        compare(pad.doneSpy.signalArguments[0][0], "21 3/4");
+        keyClick(Qt.Key_Escape);
+        compare(pad.cancelSpy.count, 1);
+    }
+    function test_errorAndOffers() {
+        const pad = createTemporaryObject(made, test, { error: "The sashing must be at least twice the seam.", offers: [{ says: "1/2 in", index: 0 }, { says: "seam 3/16 in", index: 4 }] });
+        press(pad, ["seam 3/16 in"]);
+        compare(pad.offerSpy.signalArguments[0][0], 4);
+        compare(overflowing(pad), []);
+    }
+    function test_tooLongIsNotTaken() {
+        const pad = createTemporaryObject(made, test, { longest: 3 });
+        press(pad, ["1", "2", "3", "4"]);
+        compare(pad.entry, "123");
+    }
+    function test_keysAreLargeEnough_data() {
+        return [{ tag: "tall", w: 116, h: 800 }, { tag: "wide", w: 195, h: 640 }];
+    }
+    function test_keysAreLargeEnough(data) {
+        const pad = createTemporaryObject(made, test);
+        pad.width = Theme.mm(data.w);
+        pad.height = data.h;
+        compare(pad.wide, data.tag === "wide");
+        for (const name of ["1", "0", "clear", "7/8", "1/8"]) {
+            const key = find(pad, name);
+            // At least 13 mm with 3 mm between (MIL-STD-1472E 5.4.3.1.3.3; Colle and Hiszem 2004).
+            verify(key.width >= Theme.mm(13) - 0.01 && key.height >= Theme.mm(13) - 0.01, name + " " + key.width);
+        }
+        verify(pad.height >= pad.implicitHeight || pad.wide, "needs " + pad.implicitHeight + " has " + pad.width + " by " + pad.height);
+        const one = find(pad, "1"), two = find(pad, "2");
+        verify(two.x - one.x - one.width >= Theme.mm(3) - 0.01);
+        const seven = find(pad, "7/8");
+        const at = seven.mapToItem(pad, 0, 0);
+        verify(at.x + seven.width <= pad.width + 0.5);
+    }
+}
