@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Drawings
+import Matside.Parts
+import Matside.Theme
+
+/** The window: the band of stations at the holding hand's edge, and one page beside it. */
+Window {
+    id: root
+
+    width: 1280
+    height: 800
+    minimumWidth: 480
+    minimumHeight: 360
+    visible: true
+    title: Session.projectName.length > 0 ? qsTr("%1: Matside").arg(Session.projectName) : "Matside"
+    color: Theme.colors.paper
+
+    readonly property bool working: Session.view === "station"
+    /** An 8 in screen: the band folds into one button and targets take their least size. */
+    readonly property bool small: Math.max(width, height) / Theme.pxPerMm < 190
+
+    Binding { target: Theme; property: "set"; value: Look.colourSet }
+    Binding { target: Theme; property: "pxPerMm"; value: Look.pxPerMm }
+    Binding { target: Theme; property: "left"; value: Session.leftHanded }
+    Binding { target: Theme; property: "reducedMotion"; value: Look.reducedMotion }
+    Binding { target: Theme; property: "small"; value: root.small }
+
+    FocusScope {
+        id: sheet
+        anchors.fill: parent
+        focus: true
+
+        Keys.onEscapePressed: page.item?.escape()
+
+        Loader {
+            id: page
+            x: band.visible && !Theme.left ? band.width : 0
+            width: parent.width - (band.visible ? band.width : 0)
+            height: parent.height - notice.height
+            focus: true
+            source: Session.view === "shelf" ? "ShelfPage.qml"
+                    : Session.view === "settings" ? "SettingsPage.qml"
+                    : Session.station === 0 ? "FitPage.qml"
+                    : Session.station === 2 ? "CutPage.qml" : "PlainPage.qml"
+        }
+
+        NoticeLine {
+            id: notice
+            x: page.x
+            width: page.width
+            y: parent.height - height
+            text: Session.notice
+            onDismissed: Session.dismissNotice()
+        }
+
+        Band {
+            id: band
+            visible: root.working
+            x: Theme.left ? parent.width - width : 0
+            width: Theme.band
+            height: parent.height
+            folded: root.small
+            current: Session.station
+            canUndo: Session.canUndo
+            undoText: Session.undoText
+            stations: [0, 1, 2, 3, 4, 5, 6].map(station => ({
+                name: Session.stationName(station), station: station }))
+            onChosen: station => Session.station = station
+            onUndo: Session.undo()
+            onShelf: Session.showShelf()
+        }
+    }
+}

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Drawings
+import Matside.Parts
+import Matside.Theme
+
+/** One project on the shelf: its picture, its name, what comes next; and, opened out, what can be done with it. */
+Item {
+    id: root
+
+    required property string id
+    required property string name
+    required property string nextText
+    required property bool putAway
+    required property bool isDemo
+    required property int columns
+    required property int rows
+    required property real blockRatio
+    required property color frontColour
+    required property color backColour
+    required property color bindingColour
+    required property bool started
+
+    property bool opened: false
+    property bool renaming: false
+
+    signal toggled()
+
+    implicitHeight: line.height + (opened ? more.height + Theme.gapTargets : 0)
+
+    Item {
+        id: line
+        width: parent.width
+        height: Theme.target
+
+        Pressable {
+            width: parent.width - dots.width - Theme.gapTargets
+            height: parent.height
+            inList: true
+            accessibleName: root.name + ". " + root.nextText
+            onClicked: Session.openProject(root.id)
+
+            PiecePicture {
+                id: picture
+                x: Theme.margin
+                anchors.verticalCenter: parent.verticalCenter
+                width: Theme.mm(30)
+                height: Theme.mm(20)
+                columns: root.columns
+                rows: root.rows
+                ratio: root.blockRatio
+                frontColour: root.frontColour
+                backColour: root.backColour
+                bindingColour: root.bindingColour
+            }
+            Column {
+                x: picture.x + picture.width + Theme.margin
+                width: parent.width - x
+                anchors.verticalCenter: parent.verticalCenter
+                spacing: Theme.mm(1)
+                Word {
+                    width: parent.width
+                    cap: Theme.capHead
+                    bold: true
+                    text: root.name
+                }
+                InlineLength {
+                    width: parent.width
+                    text: root.nextText
+                }
+            }
+        }
+        CutButton {
+            id: dots
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.margin
+            anchors.verticalCenter: parent.verticalCenter
+            width: Theme.mm(32)
+            height: Theme.step
+            kind: "outline"
+            cap: Theme.capWord
+            text: root.opened ? qsTr("Less") : qsTr("More")
+            onClicked: root.toggled()
+        }
+    }
+    Flow {
+        id: more
+        visible: root.opened
+        x: Theme.margin
+        y: line.height + Theme.gap
+        width: parent.width - 2 * Theme.margin
+        spacing: Theme.gap
+
+        readonly property real each: Math.max(Theme.mm(44), (width - 2 * spacing) / 3)
+
+        CutButton {
+            width: more.each
+            height: Theme.step
+            kind: "outline"
+            cap: Theme.capWord
+            text: qsTr("Make again in other cloth")
+            onClicked: Shelf.makeAgain(root.id)
+        }
+        CutButton {
+            width: more.each
+            height: Theme.step
+            kind: "outline"
+            cap: Theme.capWord
+            text: qsTr("Rename")
+            onClicked: root.renaming = !root.renaming
+        }
+        CutButton {
+            visible: Session.units.length > 0
+            width: more.each
+            height: Theme.step
+            kind: "outline"
+            cap: Theme.capWord
+            text: qsTr("A copy in millimetres")
+            onClicked: Shelf.metricCopy(root.id)
+        }
+        CutButton {
+            width: more.each
+            height: Theme.step
+            kind: "outline"
+            cap: Theme.capWord
+            text: root.putAway ? qsTr("Bring back") : qsTr("Put away")
+            onClicked: root.putAway ? Shelf.bringBack(root.id) : Shelf.putAway(root.id)
+        }
+        HoldButton {
+            width: more.each
+            height: Theme.step
+            kind: "stop"
+            text: qsTr("Hold to throw away")
+            onHeld: Shelf.throwAway(root.id)
+        }
+        PlainField {
+            visible: root.renaming
+            width: more.width
+            text: root.name
+            accessibleName: qsTr("Name of the project")
+            onAccepted: text => {
+                Shelf.rename(root.id, text);
+                root.renaming = false;
+            }
+        }
+    }
+    KeyLine {
+        y: parent.height - height
+        width: parent.width
+    }
+}
