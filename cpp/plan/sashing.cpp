@@ -28,38 +28,16 @@ std::vector<Length> midBlocks(const Project &project, const Basis &basis, const 
     return mids;
 }
 
-/// Cuts a row's length into the fewest pieces that fit the cloth. `late` sets the joins as far left as
-/// they will go instead of as far right, so that front and back joins do not fall on the same block.
-LongPieces pieced(const SashingPlan &sashing, const std::vector<Length> &mids, Length usable, bool late,
-                  const Measures &m)
+/// What a set of joins makes of a long: the pieces' cut lengths, with spare at the ends and join seams.
+LongPieces piecesAt(const SashingPlan &sashing, std::vector<Length> joins, const Measures &m)
 {
     LongPieces cut;
     const Length half = sashing.longSpare.scaled(1, 2);
-    const Length whole = sashing.longLength;
-    if (sashing.longs == 0 || whole + sashing.longSpare <= usable)
-        return cut;
-
-    // From the left, each join at the last mid-block the cloth reaches; mirrored for `late`.
-    std::vector<Length> joins;
-    Length from = -half;
-    while (whole - from + half + (joins.empty() ? Length() : m.joinSeam) > usable) {
-        const Length reach = from + usable - m.joinSeam - (joins.empty() ? Length() : m.joinSeam);
-        const auto past = std::upper_bound(mids.begin(), mids.end(), reach);
-        if (past == mids.begin() || *(past - 1) <= from)
-            return {}; // the cloth is narrower than a block: no join can stand at a mid-block
-        from = *(past - 1);
-        joins.push_back(from);
-    }
-    if (late) {
-        std::reverse(joins.begin(), joins.end());
-        std::transform(joins.begin(), joins.end(), joins.begin(), [&](Length join) { return whole - join; });
-    }
-
     Length left = -half;
     for (std::size_t i = 0; i <= joins.size(); ++i) {
         const bool first = i == 0;
         const bool last = i == joins.size();
-        const Length right = last ? whole + half : joins[i];
+        const Length right = last ? sashing.longLength + half : joins[i];
         const Length seams =
             m.joinSeam * (static_cast<std::int64_t>(!first) + static_cast<std::int64_t>(!last));
         cut.pieces.push_back(right - left + seams);
@@ -69,24 +47,59 @@ LongPieces pieced(const SashingPlan &sashing, const std::vector<Length> &mids, L
     return cut;
 }
 
-/// Puts the back's joins on another block than the front's where they would meet.
-void stagger(SashingPlan &sashing, const std::vector<Length> &mids, Length usableBack, const Measures &m)
+bool fits(const LongPieces &cut, Length usable)
 {
-    sashing.back = pieced(sashing, mids, usableBack, true, m);
-    if (sashing.back.joins != sashing.front.joins || sashing.back.joins.size() != 1 || mids.size() < 2)
-        return;
-    // One join in the very middle of the row: the neighbouring block serves if the cloth reaches it.
-    const auto middle = std::find(mids.begin(), mids.end(), sashing.back.joins.front());
+    return std::all_of(cut.pieces.begin(), cut.pieces.end(), [&](Length piece) { return piece <= usable; });
+}
+
+/// The fewest joins: each at the last mid-block the cloth still reaches. Empty when no mid-block serves.
+std::vector<Length> fewestJoins(const SashingPlan &sashing, const std::vector<Length> &mids, Length usable,
+                                const Measures &m)
+{
+    std::vector<Length> joins;
     const Length half = sashing.longSpare.scaled(1, 2);
-    for (const auto &other : {middle == mids.begin() ? middle + 1 : middle - 1,
-                              middle + 1 == mids.end() ? middle - 1 : middle + 1}) {
-        const Length first = *other + half + m.joinSeam;
-        const Length second = sashing.longLength - *other + half + m.joinSeam;
-        if (first <= usableBack && second <= usableBack) {
-            sashing.back = {{first, second}, {*other}};
-            return;
-        }
+    Length from = -half;
+    while (sashing.longLength - from + half + (joins.empty() ? Length() : m.joinSeam) > usable) {
+        const Length reach = from + usable - m.joinSeam * (joins.empty() ? 1 : 2);
+        const auto past = std::upper_bound(mids.begin(), mids.end(), reach);
+        if (past == mids.begin() || *(past - 1) <= from)
+            return {};
+        from = *(past - 1);
+        joins.push_back(from);
     }
+    return joins;
+}
+
+/// As many joins, spread evenly so that no piece is longer than need be; the back's stand one block on, so
+/// that they do not fall on the front's.
+LongPieces pieced(const SashingPlan &sashing, const std::vector<Length> &mids, Length usable, bool back,
+                  const Measures &m)
+{
+    if (sashing.longs == 0 || sashing.longLength + sashing.longSpare <= usable)
+        return {};
+    const std::vector<Length> fewest = fewestJoins(sashing, mids, usable, m);
+    if (fewest.empty())
+        return {};
+    const auto count = static_cast<std::int64_t>(fewest.size());
+    std::vector<Length> even;
+    for (std::int64_t i = 1; i <= count; ++i) {
+        const Length wanted = sashing.longLength.scaled(i, count + 1);
+        const auto past = std::upper_bound(mids.begin(), mids.end(), wanted);
+        const auto before = past == mids.begin() ? past : past - 1;
+        const auto chosen = back && past != mids.end() ? past : before;
+        if (even.empty() || *chosen > even.back())
+            even.push_back(*chosen);
+    }
+    LongPieces cut = piecesAt(sashing, std::move(even), m);
+    if (cut.joins.size() == fewest.size() && fits(cut, usable))
+        return cut;
+    std::vector<Length> joins = fewest;
+    if (back) { // the same from the other end
+        std::reverse(joins.begin(), joins.end());
+        std::transform(joins.begin(), joins.end(), joins.begin(),
+                       [&](Length join) { return sashing.longLength - join; });
+    }
+    return piecesAt(sashing, std::move(joins), m);
 }
 
 } // namespace
@@ -137,7 +150,7 @@ SashingPlan planSashing(const Project &project, const Basis &basis, const BlockP
     const std::vector<Length> mids = midBlocks(project, basis, block);
     sashing.front = pieced(sashing, mids, basis.usableSashFront, false, m);
     if (sashing.cutBack)
-        stagger(sashing, mids, basis.usableSashBack, m);
+        sashing.back = pieced(sashing, mids, basis.usableSashBack, true, m);
     return sashing;
 }
 
