@@ -90,6 +90,7 @@ Item {
     RulerWords {
         anchors.fill: parent
         lie: root.lie
+        nameY: lineWords.visible && lineWords.where === "beside" ? lineWords.y + lineWords.implicitHeight + root.mm * 2.4 : -1
         firstText: root.view?.firstName ?? ""
         secondText: root.view?.secondName ?? ""
         ground: Theme.colors[root.clothRole === "patch" ? "patchA" : root.clothRole] ?? Theme.colors.front
@@ -99,7 +100,7 @@ Item {
         id: lineMeasure
         readonly property real from: root.second ? root.lineAt : root.lie?.edge ?? 0
         readonly property real to: root.second ? root.butt : root.blade
-        readonly property bool apart: to - from <= sheet.firstGap + root.mm * 5
+        readonly property bool apart: to - from <= sheet.firstGap + (root.lie?.measureSlack ?? 0)
         visible: root.measured
         figure: root.view?.lineFigure ?? null
         showUnit: false
@@ -110,7 +111,7 @@ Item {
     }
     FigureText {
         id: secondMeasure
-        readonly property bool apart: root.blade - root.butt <= sheet.secondGap + root.mm * 5
+        readonly property bool apart: root.blade - root.butt <= sheet.secondGap + (root.lie?.measureSlack ?? 0)
         visible: root.measured && root.second
         figure: root.view?.secondFigure ?? null
         showUnit: false

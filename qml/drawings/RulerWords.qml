@@ -11,6 +11,8 @@ Item {
     property var lie: null
     property string firstText
     property string secondText
+    /** Where the first ruler's name goes when it stands beside the ruler; below 0: at the ruler's foot. */
+    property real nameY: -1
     property color ground: Theme.colors.front
 
     /** Where an item of width `w` starts when its point `at` (0 start, 0.5 middle, 1 end) lies at `x`. */
@@ -35,24 +37,26 @@ Item {
     Word {
         id: firstName
         visible: root.glass && text !== "" && (root.firstBeside || !root.lie.v.second)
-        wrapMode: Text.NoWrap
         text: root.firstText
+        horizontalAlignment: !narrow ? Text.AlignHCenter : Theme.left ? Text.AlignLeft : Text.AlignRight
         readonly property bool narrow: root.lie !== null && !root.firstBeside
             && (root.lie.butt - root.firstFrom < implicitWidth + root.mm || root.lie.firstTop > root.lie.cutTop)
-        x: !root.lie ? 0 : narrow ? root.place(root.firstFrom - 2 * root.mm, implicitWidth, 1)
-             : root.firstBeside ? root.place(root.firstFrom + root.bare / 2, implicitWidth, 0.5)
-             : root.place((root.firstFrom + root.lie.butt) / 2, implicitWidth, 0.5)
-        y: !root.lie ? 0 : narrow ? root.lie.base - implicitHeight
+        width: narrow ? Math.max(root.mm * 12, Math.min(implicitWidth, root.firstFrom - 3 * root.mm)) : implicitWidth
+        x: !root.lie ? 0 : narrow ? root.place(root.firstFrom - 2 * root.mm, width, 1)
+             : root.firstBeside ? root.place(root.firstFrom + root.bare / 2, width, 0.5)
+             : root.place((root.firstFrom + root.lie.butt) / 2, width, 0.5)
+        y: !root.lie ? 0 : narrow ? (root.nameY >= 0 ? root.nameY : root.lie.base - height)
              : root.firstBeside || root.lie.firstTop > root.lie.cutTop ? Math.max(0, root.lie.firstTop) + 4 * root.mm
              : Math.max(root.mm * 1.5, root.lie.cutTop - 8.4 * root.mm)
         Accessible.ignored: true
     }
     Word {
         visible: root.glass && root.lie.v.second && text !== ""
-        wrapMode: Text.NoWrap
         text: root.secondText
-        x: root.lie ? root.place((root.lie.butt + root.lie.blade) / 2, implicitWidth, 0.5) : 0
-        y: root.lie ? Math.max(root.mm * 1.5, root.lie.cutTop - 8.4 * root.mm) : 0
+        horizontalAlignment: Text.AlignHCenter
+        width: root.lie ? Math.min(implicitWidth, root.lie.blade - root.lie.butt - 3 * root.mm) : implicitWidth
+        x: root.lie ? root.place((root.lie.butt + root.lie.blade) / 2, width, 0.5) : 0
+        y: root.lie ? Math.max(root.mm * 1.5, root.lie.cutTop - height - 2 * root.mm) : 0
         Accessible.ignored: true
     }
     Rectangle {

@@ -75,6 +75,8 @@ function lay(view, width, height, mm, label) {
         clothEnd: straight ? x(0.7) : outline ? x(Math.max(0.6, v.line)) : x(edge + v.clothLength),
         outlineLeft: x(-(v.keep - v.line)), outlineTop: y(v.cut - v.line), outlineFoot: y(v.line),
         head: Math.max(mm * 2.6, Math.min(y(v.cut), y(longest - over)) - 4 * mm),
+        /** A measure shorter than its figure by this much carries the figure beside it. */
+        measureSlack: 2.4 * mm,
         measureY: y(-over) + 7.4 * mm
     };
 }

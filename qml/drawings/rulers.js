@@ -25,7 +25,7 @@ function paint(context, c, g, role, u) {
         return;
     const pieces = g.v.second ? [[g.line, g.butt, g.gaps[0]], [g.butt, g.blade, g.gaps[1]]] : [[g.edge, g.blade, g.gaps[0]]];
     for (const [a, b, gap] of pieces)
-        Printing.measure(context, c, a, b, g.measureY, b - a > gap + 30 * u ? gap : 0, u);
+        Printing.measure(context, c, a, b, g.measureY, b - a > gap + g.measureSlack ? gap : 0, u);
 }
 
 /** The cloth: what is kept printed full, what stays behind pale. */

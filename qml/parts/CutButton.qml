@@ -27,6 +27,9 @@ Pressable {
         : solid ? Theme.colors.actionInk : own
     readonly property color edge: !enabled ? Theme.colors.line : solid ? Theme.colors.accent : own
     readonly property real padding: Theme.mm(2.2)
+    readonly property real sidePadding: Theme.mm(0.9)
+    /** Set smaller, down to the floor of 3.84 mm, when the longest word would otherwise be broken. */
+    readonly property real setCap: Math.min(cap, Math.max(Theme.mm(3.84), cap * (width - 2 * sidePadding - 1) / Math.max(1, longest.advanceWidth)))
     /** The least height that holds the words; a low button in a list may take just this. */
     readonly property real contentHeight: content.height + 2 * padding
     readonly property bool reasonShown: !enabled && reason !== ""
@@ -38,6 +41,13 @@ Pressable {
     accessibleName: figure ? figure.text ?? "" : text
     accessibleDescription: reasonShown ? reason : ""
 
+    TextMetrics {
+        id: longest
+        font.family: Theme.family
+        font.bold: root.bold
+        font.pixelSize: Theme.fontSize(root.cap)
+        text: root.text.split(" ").reduce((a, b) => b.length > a.length ? b : a, "")
+    }
     CutShape {
         anchors.fill: parent
         fill: root.ground
@@ -48,8 +58,8 @@ Pressable {
         id: content
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: root.figure ? 0 : root.cap * 0.06
-        x: root.padding
-        width: root.width - 2 * root.padding
+        x: root.sidePadding
+        width: root.width - 2 * root.sidePadding
         height: (root.figure ? length.implicitHeight : words.implicitHeight)
                 + (root.reasonShown ? why.implicitHeight + Theme.mm(1) : 0)
 
@@ -59,7 +69,7 @@ Pressable {
             width: parent.width
             horizontalAlignment: Text.AlignHCenter
             text: root.text
-            cap: root.cap
+            cap: root.width > 0 ? root.setCap : root.cap
             bold: root.bold
             color: root.lettering
             Accessible.ignored: true

@@ -113,6 +113,12 @@ PartCase {
         verify(b.implicitHeight > Theme.target);
         compare(overflowing(b), []);
     }
+    function test_aWordIsSetSmallerBeforeItIsBroken() {
+        const b = createTemporaryObject(made, test, { kind: "outline", text: "Zurückgehen", width: Theme.mm(30) });
+        verify(b.setCap < b.cap);
+        verify(b.setCap >= Theme.mm(3.84));
+        compare(overflowing(b), []);
+    }
     function test_reading() {
         const b = createTemporaryObject(made, test, { kind: "outline", figure: figure("9", "3", "4", "in") });
         compare(b.Accessible.name, "9 3/4 in");

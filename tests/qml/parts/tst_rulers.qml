@@ -42,6 +42,8 @@ PartCase {
     }
     function test_everythingIsOnTheSheet_data() {
         return [{ tag: "two rulers", view: two({}) }, { tag: "one ruler", view: one({}) },
+                { tag: "long names", view: two({ firstName: "großes Quadrat", secondName: "langes breites Lineal" }) },
+                { tag: "one ruler, long name", view: one({ firstName: "langes breites Lineal" }) },
                 { tag: "narrow strip", view: one({ lineIn: 1.5, keepIn: 1.5, lineFigure: figure("1", "1", "2", "in") }) },
                 { tag: "one layer, slid", view: one({ layers: 1, cutLengthIn: 42, fence: "slide" }) },
                 { tag: "strip turned", view: one({ layers: 1, firstLengthIn: 12.5, firstWidthIn: 12.5, lineIn: 8.5, keepIn: 8.5, cutLengthIn: 2.5 }) },
