@@ -28,6 +28,7 @@ Item {
     readonly property bool alongEdge: shown && view.on !== "fold"
     readonly property bool measured: shown && (view.on ?? "cut-edge") === "cut-edge"
     readonly property bool second: lie?.v.second ?? false
+    readonly property bool mat: lie?.v.mat ?? false
     readonly property real blade: lie?.blade ?? 0
     readonly property real butt: lie?.butt ?? 0
     readonly property real lineAt: lie?.line ?? 0
@@ -52,6 +53,32 @@ Item {
             if (root.lie)
                 Rulers.paint(context, Theme.colors, Object.assign({}, root.lie, { gaps: [firstGap, secondGap] }), root.clothRole, unit);
         }
+    }
+
+    // On the mat's lines the words stand on bare paper.
+    Rectangle {
+        visible: root.mat && lineLength.visible
+        x: lineLength.x - root.mm
+        y: lineLength.y - root.mm * 0.4
+        width: lineLength.implicitWidth + 2 * root.mm
+        height: lineLength.implicitHeight + root.mm * 0.8
+        color: Theme.colors.paper
+    }
+    Rectangle {
+        visible: root.mat && lineWords.visible
+        x: lineWords.x - root.mm
+        y: lineWords.y - root.mm * 0.4
+        width: lineWords.implicitWidth + 2 * root.mm
+        height: lineWords.implicitHeight + root.mm * 0.8
+        color: Theme.colors.paper
+    }
+    Rectangle {
+        visible: root.mat && lineMeasure.visible
+        x: lineMeasure.x - root.mm
+        y: lineMeasure.y - root.mm * 0.4
+        width: lineMeasure.implicitWidth + 2 * root.mm
+        height: lineMeasure.implicitHeight + root.mm * 0.8
+        color: Theme.colors.paper
     }
 
     // The line in use, said beside it.

@@ -37,6 +37,8 @@ function cloth(context, c, g, role, u) {
         Printing.clothRect(context, c, role, 0, g.cutTop, g.blade, high, u);
         ragged(context, c, g, u);
     } else {
+        context.fillStyle = c.paper; // cloth hides the mat's lines
+        context.fillRect(g.blade, g.cutTop, Math.max(0, end - g.blade), high);
         context.globalAlpha = 0.42;
         context.fillStyle = Printing.tone(c, role === "patch" ? "patchA" : role);
         context.fillRect(g.blade, g.cutTop, Math.max(0, end - g.blade), high);
@@ -168,11 +170,11 @@ function slideGhost(context, c, g, u) {
 function mat(context, c, g, u) {
     for (let i = -Math.ceil(g.edge / g.k) - 1; i * g.k + g.edge < g.width; ++i) {
         const a = g.edge + i * g.k;
-        Printing.strokeLine(context, a, 0, a, g.height, c.rulerMark, (i % 5 === 0 ? 1.4 : 0.6) * u * c.lineScale);
+        Printing.strokeLine(context, a, 0, a, g.height, c.rulerMark, (i % 5 === 0 ? 1.2 : 0.5) * u * c.lineScale);
     }
     for (let i = -Math.ceil((g.height - g.foot) / g.k); g.foot - i * g.k > 0; ++i) {
         const b = g.foot - i * g.k;
-        Printing.strokeLine(context, 0, b, g.width, b, c.rulerMark, (i % 5 === 0 ? 1.4 : 0.6) * u * c.lineScale);
+        Printing.strokeLine(context, 0, b, g.width, b, c.rulerMark, (i % 5 === 0 ? 1.2 : 0.5) * u * c.lineScale);
     }
 }
 
