@@ -95,7 +95,8 @@ inline QByteArray codes(const std::vector<Problem> &found)
 /// Seed and count of a long run, or the usual ones.
 inline std::uint64_t seed(std::uint64_t usual)
 {
-    return qEnvironmentVariableIsSet("MATSIDE_SEED") ? qEnvironmentVariable("MATSIDE_SEED").toULongLong() : usual;
+    return qEnvironmentVariableIsSet("MATSIDE_SEED") ? qEnvironmentVariable("MATSIDE_SEED").toULongLong()
+                                                     : usual;
 }
 inline int count(int usual)
 {

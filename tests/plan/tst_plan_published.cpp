@@ -66,7 +66,8 @@ void PlanPublished::bindingStripsAllowForTheJoins()
     QFETCH(Length, cut);
     QFETCH(int, strips);
     // A one-block piece whose perimeter is the published one, bound in a cut width as near as may be.
-    Project project = planhelp::piece(1, 1, in(0, 1, 8) * (perimeterEighths / 4) - in(1), planhelp::hoopP(), in(60));
+    Project project =
+        planhelp::piece(1, 1, in(0, 1, 8) * (perimeterEighths / 4) - in(1), planhelp::hoopP(), in(60));
     project.slack = in(slack);
     project.strip.usable = in(cloth);
     project.loft = Length();
@@ -79,12 +80,12 @@ void PlanPublished::bindingStripsAllowForTheJoins()
     Length tape = in(cloth);
     int needed = 1;
     while (tape < in(0, 1, 8) * perimeterEighths + in(slack) + cut) {
-        tape += in(cloth) - cut;
+        tape += in(cloth)-cut;
         ++needed;
     }
     QVERIFY(std::abs(needed - strips) <= 1);
-    QVERIFY(in(cloth) * p.binding->strips - cut * (p.binding->strips - 1)
-            >= in(0, 1, 8) * perimeterEighths + in(slack));
+    QVERIFY(in(cloth)*p.binding->strips - cut * (p.binding->strips - 1) >=
+            in(0, 1, 8) * perimeterEighths + in(slack));
 }
 
 void PlanPublished::bulkLiesBetweenThePublishedStrips_data()
@@ -106,7 +107,8 @@ void PlanPublished::bulkLiesBetweenThePublishedStrips()
 
 void PlanPublished::squareWithSeamsGrowsByTwoAllowances()
 {
-    // L. Clements, The Quilter's Bible, on-line reader page 48: with 1/4 in seams a square is cut 1/2 in larger.
+    // L. Clements, The Quilter's Bible, on-line reader page 48: with 1/4 in seams a square is cut 1/2 in
+    // larger.
     Project project = planhelp::piece(1, 1, in(6), planhelp::hoopP(), in(40));
     project.seam = in(0, 1, 4);
     QCOMPARE(plan(project).block.trimmed.along, in(6, 1, 2));

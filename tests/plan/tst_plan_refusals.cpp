@@ -26,14 +26,18 @@ const Refusal refusals[] = {
     {"block over the field across", "sent-over-field", "/blocks/height", false, true,
      [](Project &p) { p.blocks.height = in(8); }},
     {"block over the field by draw-up alone", "sent-over-field", "/blocks/width", false, true,
-     [](Project &p) { p.blocks.width = in(7, 7, 8); p.drawUp.along = Share{1'000}; }},
+     [](Project &p) {
+         p.blocks.width = in(7, 7, 8);
+         p.drawUp.along = Share{1'000};
+     }},
     {"sashing of 3/4 at a 1/2 seam", "sashing-under-allowances", "/sashing/finished", false, true,
      [](Project &p) { p.sashing.finished = in(0, 3, 4); }},
     {"allowance pared to 1/4 at a 1/2 seam", "allowance-pared-too-far", "/sashing/allowance", false, true,
      [](Project &p) { p.sashing.allowance = in(0, 1, 4); }},
     {"edge wider than the allowance", "outside-over-allowance", "/edge/outside", false, true,
      [](Project &p) { p.edge.outside = in(0, 3, 4); }},
-    {"gap under two seams", "gap-under-seams", "/strip/gap", false, true, [](Project &p) { p.strip.gap = in(0, 3, 4); }},
+    {"gap under two seams", "gap-under-seams", "/strip/gap", false, true,
+     [](Project &p) { p.strip.gap = in(0, 3, 4); }},
     {"frame over the last block, two rings", "frame-may-overlap-ring", "/strip/frameMayOverlap", false, true,
      [](Project &p) { p.strip.frameMayOverlap = true; }},
     {"gap under the reach, two rings", "gap-under-reach", "/strip/gap", false, true,
@@ -49,12 +53,18 @@ const Refusal refusals[] = {
     {"catch that curls", "catch-out-of-range", "/fold/catch", false, true,
      [](Project &p) { p.fold.fold_catch = in(0, 1, 4); }},
     {"binding as wide as its cloth", "binding-wider-than-cloth", "/edge/seam", false, true,
-     [](Project &p) { p.edge.outside = p.edge.seam = in(7); p.edge.kind = EdgeKind::Framed; }},
+     [](Project &p) {
+         p.edge.outside = p.edge.seam = in(7);
+         p.edge.kind = EdgeKind::Framed;
+     }},
     {"draw-up beyond belief", "draw-up-out-of-range", "/drawUp/along", false, true,
      [](Project &p) { p.drawUp.along = Share{400'000}; }},
     {"test block misread", "draw-up-out-of-range", "/made/testBlock", false, true,
-     [](Project &p) { p.made.testBlock = TestBlock{{in(6), in(6)}, {in(4), in(6)}, {}}; }},
-    {"hoop not measured", "hoop-unknown", "/hoop/outside", false, false, [](Project &p) { p.hoop.outside.reset(); }},
+     [](Project &p) {
+         p.made.testBlock = TestBlock{{in(6), in(6)}, {in(4), in(6)}, {}};
+     }},
+    {"hoop not measured", "hoop-unknown", "/hoop/outside", false, false,
+     [](Project &p) { p.hoop.outside.reset(); }},
     {"sashing cloth shorter than a short", "short-longer-than-cloth", "/cloths/0/usable", false, true,
      [](Project &p) {
          Cloth cloth;
@@ -63,7 +73,8 @@ const Refusal refusals[] = {
          cloth.usable = in(5);
          p.cloths.push_back(cloth);
      }},
-    {"sashing cloth too narrow to join at mid-block", "long-cannot-be-joined", "/cloths/0/usable", false, true,
+    {"sashing cloth too narrow to join at mid-block", "long-cannot-be-joined", "/cloths/0/usable", false,
+     true,
      [](Project &p) {
          Cloth cloth;
          cloth.id = "bands";
@@ -74,13 +85,19 @@ const Refusal refusals[] = {
     {"little room in the field", "hoop-is-close", "/blocks/width", true, true,
      [](Project &p) { p.blocks.width = p.blocks.height = in(7, 3, 4); }},
     {"binding seam over the outside", "edge-seam-over-outside", "/edge/seam", true, true,
-     [](Project &p) { p.edge.outside = in(0, 1, 4); p.edge.seam = in(0, 1, 2); }},
+     [](Project &p) {
+         p.edge.outside = in(0, 1, 4);
+         p.edge.seam = in(0, 1, 2);
+     }},
     {"margin of 1/4 with two rings", "margin-is-small", "/strip/margin", true, true,
      [](Project &p) { p.strip.margin = in(0, 1, 4); }},
-    {"little left on the strip", "strip-is-tight", "/strip", true, true, [](Project &p) { p.strip.usable = in(34, 1, 2); }},
-    {"lip too wide", "lip-is-wide", "/fold", true, true, [](Project &p) { p.fold.fold_catch = in(0, 3, 16); }},
+    {"little left on the strip", "strip-is-tight", "/strip", true, true,
+     [](Project &p) { p.strip.usable = in(34, 1, 2); }},
+    {"lip too wide", "lip-is-wide", "/fold", true, true,
+     [](Project &p) { p.fold.fold_catch = in(0, 3, 16); }},
     {"harvested pieces without spare", "harvest-is-short", "/strip/harvest", true, true,
-     [](Project &p) { p.strip.harvest = true;
+     [](Project &p) {
+         p.strip.harvest = true;
          p.blocks.height = in(7, 3, 4);
          p.hoop.outside->across = in(9);
          p.strip.margin = in(0, 1, 4);
@@ -94,11 +111,18 @@ const Refusal refusals[] = {
          p.sashing.finished = in(1, 1, 2);
      }},
     {"magnetic frame on the last block", "frame-on-last-block", "/strip/gap", true, true,
-     [](Project &p) { p.hoop = planhelp::hoopQ(); p.strip.gap = in(1, 1, 2); }},
+     [](Project &p) {
+         p.hoop = planhelp::hoopQ();
+         p.strip.gap = in(1, 1, 2);
+     }},
     {"a lip over the table's edge", "stiff-lip", "/table", true, false,
-     [](Project &p) { p.table = Table{in(18), in(40), std::nullopt, {}}; }},
+     [](Project &p) {
+         p.table = Table{in(18), in(40), std::nullopt, {}};
+     }},
     {"corners over a round table", "corner-hangs", "/table", true, false,
-     [](Project &p) { p.table = Table{std::nullopt, std::nullopt, in(27), {}}; }},
+     [](Project &p) {
+         p.table = Table{std::nullopt, std::nullopt, in(27), {}};
+     }},
 };
 
 const Problem *find(const std::vector<Problem> &found, const Refusal &refusal)
@@ -180,11 +204,21 @@ void PlanRefusals::everyOfferOfRandomProjectsMendsItsProblem()
                                   project.blocks.height - project.finest * chance.between(-8, 8)};
         const Length some = project.finest * chance.between(2, 40);
         switch (chance.between(0, 4)) {
-        case 0: project.strip.gap = some; break;
-        case 1: project.sashing.finished = some; break;
-        case 2: project.sashing.cutBack = some; break;
-        case 3: project.edge.outside = some; break;
-        default: project.strip.usable = some * 10; break;
+        case 0:
+            project.strip.gap = some;
+            break;
+        case 1:
+            project.sashing.finished = some;
+            break;
+        case 2:
+            project.sashing.cutBack = some;
+            break;
+        case 3:
+            project.edge.outside = some;
+            break;
+        default:
+            project.strip.usable = some * 10;
+            break;
         }
         const std::string file = writeProject(project);
         for (const Problem &problem : plan(project).problems) {

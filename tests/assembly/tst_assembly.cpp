@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: MIT
+//
+// The steps alone make the piece. They are read from the real program's plan file; each is then left out,
+// done twice, or done before the step it waits for, and every time the piece must fail.
+#include "workroom.h"
+
+#include <QFile>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <QtTest>
+
+#include <algorithm>
+
+using workroom::Json;
+using workroom::Room;
+
+namespace {
+
+Json projectNamed(const QByteArray &name)
+{
+    QFile file(QStringLiteral(TEST_DATA_DIR "/project-example.json"));
+    if (!file.open(QIODevice::ReadOnly))
+        return {};
+    Json project = Json::parse(file.readAll().toStdString());
+    if (name == "example")
+        return project;
+    project["blocks"] = {{"columns", 3}, {"rows", 3}, {"width", "6 in"}, {"spare", 0}};
+    project["drawUp"] = {{"along", "0 %"}, {"across", "0 %"}};
+    project.erase("patches");
+    if (name == "clean back, layered")
+        project["build"] = "clean-back";
+    if (name == "clean back, bagged") {
+        project["build"] = "clean-back";
+        project["cleanBack"] = "bagged";
+    }
+    if (name == "one row")
+        project["blocks"]["rows"] = 1;
+    if (name == "one column")
+        project["blocks"]["columns"] = 1;
+    if (name == "one block")
+        project["blocks"] = {{"columns", 1}, {"rows", 1}, {"width", "6 in"}};
+    if (name == "five kits")
+        project["kits"] = 5;
+    if (name == "metric")
+        project = {
+            {"format", "matside-project"},
+            {"version", 1},
+            {"name", "metric"},
+            {"system", "metric"},
+            {"blocks", {{"columns", 3}, {"rows", 4}, {"width", "150 mm"}}},
+            {"hoop", {{"kind", "ring"}, {"field", {"200 mm", "200 mm"}}, {"outside", {"248 mm", "248 mm"}}}},
+            {"strip", {{"usable", "1060 mm"}}},
+            {"edge", {{"outside", "12 mm"}, {"seam", "6 mm"}}}};
+    return project;
+}
+
+Json planOf(const Json &project)
+{
+    QTemporaryDir dir;
+    const QString path = dir.filePath(QStringLiteral("project.json"));
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly))
+        return {};
+    file.write(QByteArray::fromStdString(project.dump()));
+    file.close();
+    QProcess matside;
+    matside.start(QStringLiteral(MATSIDE_PROGRAM), {QStringLiteral("--plan"), path});
+    if (!matside.waitForFinished() || matside.exitCode() != 0)
+        return {};
+    return Json::parse(matside.readAllStandardOutput().toStdString());
+}
+
+Room roomFor(const Json &project)
+{
+    const bool inch = project.value("system", "inch") == "inch";
+    const auto read = [&](const char *inches, std::int64_t mm) {
+        return inch ? workroom::Length::ticks(std::llround(std::atof(inches) * 8128))
+                    : workroom::Length::mm(mm);
+    };
+    Room room;
+    room.shortSpare = read("0.5", 12);
+    room.longSpare = read("1", 25);
+    room.slack = read("8", 200);
+    room.columns = project["blocks"]["columns"];
+    room.rows = project["blocks"]["rows"];
+    room.spare = project["blocks"].value("spare", 0);
+    room.kits = project.value("kits", 1);
+    const workroom::Length usable = read("40.5", 1060);
+    for (const char *cloth : {"front", "back", "batting", "sashing-front", "sashing-back", "binding"})
+        room.usable[cloth] = usable;
+    if (project.contains("cloths"))
+        for (const Json &cloth : project["cloths"])
+            room.usable[cloth["id"]] = usable;
+    return room;
+}
+
+/// A step that makes something this one takes, or −1.
+int waitsFor(const Json &steps, int index)
+{
+    for (const Json &taken : steps[static_cast<std::size_t>(index)]["takes"])
+        for (int i = index - 1; i >= 0; --i)
+            for (const Json &made : steps[static_cast<std::size_t>(i)]["makes"])
+                if (made["piece"] == taken["piece"])
+                    return i;
+    return -1;
+}
+
+} // namespace
+
+class Assembly : public QObject {
+    Q_OBJECT
+private slots:
+    void theStepsMakeThePiece_data();
+    void theStepsMakeThePiece();
+    void aStepLeftOutIsMissed_data();
+    void aStepLeftOutIsMissed();
+    void aStepDoneTwiceIsNoticed_data();
+    void aStepDoneTwiceIsNoticed();
+    void aStepBeforeItsTimeFails_data();
+    void aStepBeforeItsTimeFails();
+    void wrongSizesAndCountsFail();
+    void noSashingButTheTrialsComesBeforeTheTrialsEnd();
+    void aCleanBackHasNoBackSashing();
+
+private:
+    static void names()
+    {
+        QTest::addColumn<QByteArray>("name");
+        for (const char *name : {"example", "nine blocks", "metric", "clean back, layered",
+                                 "clean back, bagged", "one row", "one column", "one block", "five kits"})
+            QTest::newRow(name) << QByteArray(name);
+    }
+};
+
+void Assembly::theStepsMakeThePiece_data()
+{
+    names();
+}
+void Assembly::theStepsMakeThePiece()
+{
+    QFETCH(QByteArray, name);
+    const Json project = projectNamed(name);
+    const Json plan = planOf(project);
+    QVERIFY(!plan.is_null());
+    const std::string wrong = workroom::makeThePiece(plan, roomFor(project));
+    QVERIFY2(wrong.empty(), wrong.c_str());
+}
+
+void Assembly::aStepLeftOutIsMissed_data()
+{
+    names();
+}
+void Assembly::aStepLeftOutIsMissed()
+{
+    QFETCH(QByteArray, name);
+    const Json project = projectNamed(name);
+    const Json plan = planOf(project);
+    QVERIFY(plan["steps"].size() > 5);
+    for (std::size_t i = 0; i < plan["steps"].size(); ++i) {
+        Json without = plan;
+        without["steps"].erase(i);
+        QVERIFY2(!workroom::makeThePiece(without, roomFor(project)).empty(),
+                 plan["steps"][i]["id"].dump().c_str());
+    }
+}
+
+void Assembly::aStepDoneTwiceIsNoticed_data()
+{
+    names();
+}
+void Assembly::aStepDoneTwiceIsNoticed()
+{
+    QFETCH(QByteArray, name);
+    const Json project = projectNamed(name);
+    const Json plan = planOf(project);
+    QVERIFY(plan["steps"].size() > 5);
+    for (std::size_t i = 0; i < plan["steps"].size(); ++i) {
+        Json twice = plan;
+        Json again = plan["steps"][i];
+        again["id"] = again["id"].get<std::string>() + "/again";
+        twice["steps"].insert(twice["steps"].begin() + static_cast<std::ptrdiff_t>(i), again);
+        QVERIFY2(!workroom::makeThePiece(twice, roomFor(project)).empty(),
+                 plan["steps"][i]["id"].dump().c_str());
+    }
+}
+
+void Assembly::aStepBeforeItsTimeFails_data()
+{
+    names();
+}
+void Assembly::aStepBeforeItsTimeFails()
+{
+    QFETCH(QByteArray, name);
+    const Json project = projectNamed(name);
+    const Json plan = planOf(project);
+    int swapped = 0;
+    for (int i = 0; i < static_cast<int>(plan["steps"].size()); ++i) {
+        const int before = waitsFor(plan["steps"], i);
+        if (before < 0)
+            continue;
+        Json turned = plan;
+        std::swap(turned["steps"][static_cast<std::size_t>(i)],
+                  turned["steps"][static_cast<std::size_t>(before)]);
+        QVERIFY2(!workroom::makeThePiece(turned, roomFor(project)).empty(),
+                 plan["steps"][static_cast<std::size_t>(i)]["id"].dump().c_str());
+        ++swapped;
+    }
+    QVERIFY(swapped > 5);
+}
+
+void Assembly::wrongSizesAndCountsFail()
+{
+    const Json project = projectNamed("example");
+    const Json plan = planOf(project);
+    for (std::size_t i = 0; i < plan["steps"].size(); ++i) {
+        Json fewer = plan;
+        Json &step = fewer["steps"][i];
+        if (step["count"].get<int>() < 2 || step["trial"].get<bool>())
+            continue;
+        step["count"] = step["count"].get<int>() - 1;
+        QVERIFY2(!workroom::makeThePiece(fewer, roomFor(project)).empty(), step["id"].dump().c_str());
+    }
+    Json narrow = plan;
+    for (Json &step : narrow["steps"])
+        if (step["does"] == "trim-block")
+            step["size"]["length"]["in"] = 7.9;
+    QVERIFY(!workroom::makeThePiece(narrow, roomFor(project)).empty());
+}
+
+void Assembly::noSashingButTheTrialsComesBeforeTheTrialsEnd()
+{
+    const Json plan = planOf(projectNamed("example"));
+    bool tried = false;
+    for (const Json &step : plan["steps"]) {
+        tried = tried || step["does"] == "test-join";
+        const std::string does = step["does"];
+        if (does == "cut-band" || does == "cut-short" || does.starts_with("cut-long"))
+            QVERIFY2(tried || step["trial"].get<bool>(), step["id"].dump().c_str());
+        QVERIFY(!step["trial"].get<bool>() || !tried || step["does"] == "test-join");
+    }
+    QVERIFY(tried);
+}
+
+void Assembly::aCleanBackHasNoBackSashing()
+{
+    for (const char *name : {"clean back, layered", "clean back, bagged"}) {
+        const Json plan = planOf(projectNamed(name));
+        QVERIFY(plan["sashing"]["cutBack"].is_null());
+        for (const Json &step : plan["steps"]) {
+            QVERIFY2(step["cloth"] != "bands-back", step["id"].dump().c_str());
+            for (const Json &made : step["makes"])
+                QVERIFY(made["piece"].get<std::string>().find("/back") == std::string::npos ||
+                        made["piece"].get<std::string>().starts_with("straight/"));
+        }
+    }
+}
+
+QTEST_GUILESS_MAIN(Assembly)
+#include "tst_assembly.moc"
