@@ -191,11 +191,14 @@ void PlanWorkings::everyTermOfASumIsKnownOrEntered()
     const Project project =
         planhelp::piece(3, 3, Length::inches(6), planhelp::hoopP(), Length::inches(40, 1, 2));
     const Plan p = plan(project);
-    for (const std::string &figure : figuresWithWorking(p))
-        for (const Term &term : workingOf(project, p, figure)->terms)
+    for (const std::string &figure : figuresWithWorking(p)) {
+        const auto working = workingOf(project, p, figure);
+        QVERIFY(working);
+        for (const Term &term : working->terms)
             QVERIFY2(term.figure.empty() || term.figure.starts_with("strip.") ||
                          workingOf(project, p, term.figure),
                      (figure + " leads to " + term.figure).c_str());
+    }
 }
 
 void PlanWorkings::unknownFiguresHaveNoSum()

@@ -1,0 +1,269 @@
+// SPDX-License-Identifier: MIT
+#include "project/codec.h"
+
+#include <QFile>
+#include <QtTest>
+
+#include <random>
+
+using namespace matside;
+
+namespace {
+
+std::string example()
+{
+    QFile file(QStringLiteral(TEST_DATA_DIR "/project-example.json"));
+    return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
+}
+
+std::string small(const std::string &more)
+{
+    return R"({"format":"matside-project","version":1,"blocks":{"columns":3,"rows":3,"width":"6 in"})" +
+           (more.empty() ? "" : "," + more) + "}";
+}
+
+} // namespace
+
+class CodecTest : public QObject {
+    Q_OBJECT
+private slots:
+    void exampleComesBackAsItWent();
+    void unknownKeysAreKeptAtEveryLevel();
+    void secondExportIsTheSameToTheByte();
+    void everythingMadeComesBack();
+    void refusesWhatItCannotRead_data();
+    void refusesWhatItCannotRead();
+    void namesThePlaceOfEachFault_data();
+    void namesThePlaceOfEachFault();
+    void everyOfferOfTheCodecMendsItsFault();
+    void editsMakeWhatIsMissingAndNothingElse();
+    void cutShortOrChangedBytesNeverHarm();
+};
+
+void CodecTest::exampleComesBackAsItWent()
+{
+    const auto read = readProject(example());
+    QVERIFY(read.ok());
+    QCOMPARE(read.value().problems.size(), std::size_t(0));
+    const Project &project = read.value().project;
+    QCOMPARE(project.name, std::string("Reading-room runner"));
+    QCOMPARE(project.blocks.columns, 6);
+    QCOMPARE(project.drawUp.along, Share{20'000});
+    QCOMPARE(project.cloths.size(), std::size_t(8));
+    QCOMPARE(*project.cloths[0].price, std::string("9.5"));
+    QCOMPARE(project.hoop.field->along, Length::inches(9, 1, 4));
+    const auto again = readProject(writeProject(project));
+    QVERIFY(again.ok());
+    QCOMPARE(again.value().project, project);
+}
+
+void CodecTest::unknownKeysAreKeptAtEveryLevel()
+{
+    std::string text = example();
+    for (const char *place : {"\"blocks\": {", "\"edge\": {", "\"hoop\": {", "\"strip\": {", "\"fold\": {",
+                              "\"drawUp\": {", "\"sashing\": {", "\"table\": {"}) {
+        const std::size_t at = text.find(place);
+        QVERIFY2(at != std::string::npos, place);
+        text.insert(at + std::string(place).size(), "\"strange\": {\"deep\": [1, 2.5, null, \"x\"]},");
+    }
+    text.insert(text.find("\"id\": \"ground\""), "\"strange\": true,");
+    text.insert(text.find('{') + 1, "\"strangest\": \"\u00E9\",");
+    const auto read = readProject(text);
+    QVERIFY(read.ok());
+    const std::string written = writeProject(read.value().project);
+    std::size_t found = 0;
+    for (std::size_t at = written.find("\"strange\""); at != std::string::npos;
+         at = written.find("\"strange\"", at + 1))
+        ++found;
+    QCOMPARE(found, std::size_t(9));
+    QVERIFY(written.find("\"strangest\": \"\u00E9\"") != std::string::npos);
+}
+
+void CodecTest::secondExportIsTheSameToTheByte()
+{
+    const std::string first = writeProject(readProject(example()).value().project);
+    const std::string second = writeProject(readProject(first).value().project);
+    QCOMPARE(second, first);
+    for (const System system : {System::Inch, System::Metric}) {
+        const std::string fresh = writeProject(freshProject(system));
+        const auto read = readProject(fresh);
+        QVERIFY(read.ok() && read.value().problems.empty());
+        QCOMPARE(writeProject(read.value().project), fresh);
+        QCOMPARE(read.value().project, freshProject(system));
+    }
+}
+
+void CodecTest::everythingMadeComesBack()
+{
+    const std::string text = small(R"("made":{"cloths":[{"cloth":"a","usable":"39 in","prewashed":true}],
+        "testBlock":{"sent":["6 in","6 in"],"outline":["5 7/8 in","5 15/16 in"]},
+        "testJoin":{"seam":"1/2 in","gap":"-1/16 in","between":"31/32 in","loft":"1/8 in"},
+        "trial":"put-off",
+        "strips":[{"strip":1,"ended":"19 in","outlines":[{"from":"2 5/8 in","to":"9 5/8 in"}]}],
+        "blocks":[{"block":"A1","strip":1,"place":1,"sides":["6 in","6 in","6 in","6 in"],
+                   "diagonals":["8 5/8 in","8 3/8 in"],"state":"trimmed","replaces":"","notes":["n"]}],
+        "rows":[{"row":"A","length":"21 in","joins":["7 in","14 in"]}],
+        "cut":[{"cloth":"ground","does":"cut-strip","count":2,"spoiled":1}],
+        "pins":{"in":12,"out":11}})");
+    const auto read = readProject(text);
+    QVERIFY(read.ok());
+    QVERIFY2(read.value().problems.empty(),
+             read.value().problems.empty() ? "" : read.value().problems[0].at.c_str());
+    const Made &made = read.value().project.made;
+    QVERIFY(made.started() && made.trialPutOff);
+    QCOMPARE(*made.testJoin->gap, Length::inches(0, -1, 16));
+    QCOMPARE(made.blocks[0].state, BlockState::Trimmed);
+    QCOMPARE(made.rows[0].joins.size(), std::size_t(2));
+    QCOMPARE(made.cut[0].spoiled, 1);
+    QCOMPARE(readProject(writeProject(read.value().project)).value().project, read.value().project);
+}
+
+void CodecTest::refusesWhatItCannotRead_data()
+{
+    QTest::addColumn<QByteArray>("text");
+    QTest::addColumn<QByteArray>("code");
+    const auto row = [](const char *name, const std::string &text, const char *code) {
+        QTest::newRow(name) << QByteArray::fromStdString(text) << QByteArray(code);
+    };
+    row("empty", "", "not-utf8-or-json");
+    row("not JSON", "plan", "not-utf8-or-json");
+    row("bad UTF-8", "{\"format\":\"matside-project\",\"version\":1,\"name\":\"\xC3\x28\"}",
+        "not-utf8-or-json");
+    row("not a number", "{\"format\":\"matside-project\",\"version\":NaN}", "not-utf8-or-json");
+    row("number beyond any", small("\"kits\":1e999"), "not-utf8-or-json");
+    row("doubled key", small("\"seam\":\"1/2 in\",\"seam\":\"1/4 in\""), "doubled-key");
+    row("too deep", std::string(100'000, '['), "too-deep");
+    row("too large", std::string(5U << 20U, ' '), "file-too-large");
+    row("another format", "{\"format\":\"something\",\"version\":1}", "not-a-project");
+    row("a list", "[]", "not-a-project");
+    row("no version", "{\"format\":\"matside-project\"}", "version-unknown");
+    row("newer version", "{\"format\":\"matside-project\",\"version\":2}", "version-newer");
+    row("far newer version", "{\"format\":\"matside-project\",\"version\":99999999999999999999}",
+        "version-unknown");
+    std::string many = "{\"format\":\"matside-project\",\"version\":1,\"x\":[0";
+    for (int i = 0; i < 30'000; ++i)
+        many += ",0";
+    row("too many values", many + "]}", "too-many-values");
+    row("too long a text", small("\"name\":\"" + std::string(30'000, 'a') + "\""), "text-too-long");
+}
+void CodecTest::refusesWhatItCannotRead()
+{
+    QFETCH(QByteArray, text);
+    QFETCH(QByteArray, code);
+    const auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
+    QVERIFY(!read.ok());
+    QCOMPARE(QByteArray::fromStdString(read.error().problem.code), code);
+}
+
+void CodecTest::namesThePlaceOfEachFault_data()
+{
+    QTest::addColumn<QByteArray>("more");
+    QTest::addColumn<QByteArray>("at");
+    QTest::addColumn<QByteArray>("code");
+    const auto row = [](const char *more, const char *at, const char *code) {
+        QTest::newRow(more) << QByteArray(more) << QByteArray(at) << QByteArray(code);
+    };
+    row(R"("seam":"half an inch")", "/seam", "not-a-length");
+    row(R"("seam":true)", "/seam", "wrong-type");
+    row(R"("seam":"-1/2 in")", "/seam", "length-too-small");
+    row(R"("seam":"0 in")", "/seam", "length-too-small");
+    row(R"("seam":"90000 m")", "/seam", "length-too-long");
+    row(R"("build":"inside-out")", "/build", "not-a-choice");
+    row(R"("hand":7)", "/hand", "not-a-choice");
+    row(R"("kits":0)", "/kits", "count-out-of-range");
+    row(R"("kits":100000)", "/kits", "count-out-of-range");
+    row(R"("kits":1.5)", "/kits", "count-out-of-range");
+    row(R"("kits":"two")", "/kits", "wrong-type");
+    row(R"("drawUp":{"along":"20 %"})", "/drawUp/along", "draw-up-out-of-range");
+    row(R"("drawUp":{"across":"-1 %"})", "/drawUp/across", "draw-up-out-of-range");
+    row(R"("finest":"1/5 in")", "/finest", "finest-not-a-mark");
+    row(R"("hoop":{"field":["5 in"]})", "/hoop/field", "wrong-type");
+    row(R"("hoop":{"field":["5 in","x"]})", "/hoop/field/1", "not-a-length");
+    row(R"("table":{"length":"60 in"})", "/table", "table-not-whole");
+    row(R"("cloths":[{"id":"a"},{"id":"a"}])", "/cloths/1/id", "doubled-id");
+    row(R"("cloths":[{}])", "/cloths/0/id", "needed");
+    row(R"("cloths":[{"id":"a","role":"lining"}])", "/cloths/0/role", "not-a-choice");
+    row(R"("patches":[{"name":"p","width":"2 in","cloth":"none"}])", "/patches/0/cloth", "cloth-not-listed");
+    row(R"("strip":{"tails":"yes"})", "/strip/tails", "wrong-type");
+    row(R"("made":{"testBlock":{"sent":["6 in"]}})", "/made/testBlock/sent", "wrong-count");
+    row(R"("made":{"blocks":[{"state":"eaten"}]})", "/made/blocks/0/state", "not-a-choice");
+    row(R"("name":[1])", "/name", "wrong-type");
+}
+void CodecTest::namesThePlaceOfEachFault()
+{
+    QFETCH(QByteArray, more);
+    QFETCH(QByteArray, at);
+    QFETCH(QByteArray, code);
+    const auto read = readProject(small(more.toStdString()));
+    QVERIFY(read.ok());
+    QVERIFY(!read.value().problems.empty());
+    QCOMPARE(QByteArray::fromStdString(read.value().problems[0].at), at);
+    QCOMPARE(QByteArray::fromStdString(read.value().problems[0].code), code);
+}
+
+void CodecTest::everyOfferOfTheCodecMendsItsFault()
+{
+    int offers = 0;
+    for (const char *more :
+         {R"("seam":"half an inch")", R"("build":"inside-out")", R"("kits":0)", R"("kits":1.5)",
+          R"("drawUp":{"along":"20 %"})", R"("finest":"1/5 in")", R"("table":{"length":"60 in"})",
+          R"("cloths":[{"id":"a"},{"id":"a"}])", R"("cloths":[{}])",
+          R"("cloths":[{"id":"b"}],"patches":[{"name":"p","width":"2 in","cloth":"none"}])",
+          R"("sashing":{"finished":"wide"})", R"("system":"ells")"}) {
+        const std::string file = small(more);
+        const auto faulty = readProject(file);
+        QVERIFY(faulty.ok());
+        for (const Problem &problem : faulty.value().problems) {
+            QVERIFY2(!problem.offers.empty(), problem.code.c_str());
+            for (const Offer &offer : problem.offers) {
+                ++offers;
+                const auto mended = readProject(applyOffer(file, offer));
+                QVERIFY(mended.ok());
+                for (const Problem &left : mended.value().problems)
+                    QVERIFY2(left.at != problem.at || left.code != problem.code,
+                             (problem.at + offer.code).c_str());
+            }
+        }
+    }
+    QVERIFY(offers > 15);
+}
+
+void CodecTest::editsMakeWhatIsMissingAndNothingElse()
+{
+    const std::string file = small("");
+    const std::string edited = applyEdits(
+        file, {{"/strip/gap", Length::inches(2)}, {"/seam", Length::inches(0, 1, 4)}}, System::Inch);
+    const Project project = readProject(edited).value().project;
+    QCOMPARE(*project.strip.gap, Length::inches(2));
+    QCOMPARE(project.seam, Length::inches(0, 1, 4));
+    QCOMPARE(project.blocks.columns, 3);
+    QCOMPARE(applyEdits(file, {{"/cloths/3/usable", Length::inches(2)}, {"nonsense", true}}, System::Inch),
+             file);
+    const std::string removed = applyEdits(edited, {{"/strip/gap", Remove{}}}, System::Inch);
+    QVERIFY(!readProject(removed).value().project.strip.gap);
+}
+
+void CodecTest::cutShortOrChangedBytesNeverHarm()
+{
+    const std::string whole = example();
+    for (std::size_t length = 0; length + 1 < whole.size(); length += 3)
+        (void)readProject(whole.substr(0, length));
+    std::mt19937_64 engine(31);
+    int read = 0;
+    for (int i = 0; i < 4000; ++i) {
+        std::string changed = whole;
+        changed[engine() % changed.size()] = static_cast<char>(engine());
+        const auto result = readProject(changed);
+        if (!result.ok())
+            continue;
+        ++read;
+        const std::string once = writeProject(result.value().project);
+        const auto again = readProject(once);
+        QVERIFY(again.ok());
+        QCOMPARE(writeProject(again.value().project), once);
+    }
+    QVERIFY(read > 100);
+}
+
+QTEST_GUILESS_MAIN(CodecTest)
+#include "tst_codec.moc"
