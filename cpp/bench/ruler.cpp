@@ -47,6 +47,16 @@ const Laid *oneRuler(const std::vector<Laid> &ways, Length width, Length cutLeng
     return best;
 }
 
+/// Another ruler that measures the rest, the longest beside the cut.
+const Laid *spacerFor(const std::vector<Laid> &ways, const Laid &fence, Length rest)
+{
+    const Laid *best = nullptr;
+    for (const Laid &way : ways)
+        if (way.ruler != fence.ruler && way.measure >= rest && (!best || way.along > best->along))
+            best = &way;
+    return best;
+}
+
 /// Two butted: the fence is the longest way of lying that leaves a rest another ruler can measure.
 bool twoRulers(RulerPlace &place, const std::vector<Laid> &ways, Length width, Length cutLength, bool slide)
 {
@@ -54,19 +64,16 @@ bool twoRulers(RulerPlace &place, const std::vector<Laid> &ways, Length width, L
     const Laid *spacer = nullptr;
     for (const Laid &second : ways) {
         const Length rest = width - second.measure;
-        if (rest <= Length() || (!slide && second.along < cutLength))
+        if (rest <= Length() || (!slide && second.along < cutLength) ||
+            (fence && second.along <= fence->along))
             continue;
-        if (fence && second.along <= fence->along)
+        const Laid *first = spacerFor(ways, second, rest);
+        if (!first)
             continue;
-        for (const Laid &first : ways) {
-            if (first.ruler == second.ruler || first.measure < rest)
-                continue;
-            fence = &second;
-            if (!spacer || spacer->ruler == second.ruler || first.along > spacer->along)
-                spacer = &first;
-        }
+        fence = &second;
+        spacer = first;
     }
-    if (!fence || !spacer || spacer->ruler == fence->ruler)
+    if (!fence)
         return false;
     layFirst(place, *spacer, width - fence->measure);
     place.second = fence->ruler->name;
