@@ -36,6 +36,7 @@ struct Worded {
 [[nodiscard]] std::span<const Worded> figureWords();
 [[nodiscard]] std::span<const Worded> choiceWords();
 [[nodiscard]] std::span<const Worded> fieldWords();
+[[nodiscard]] std::span<const Worded> commandWords();
 
 /// The words for a code, translated; nothing when the code is unknown.
 [[nodiscard]] std::optional<QString> wordsFor(std::span<const Worded> words, std::string_view code);

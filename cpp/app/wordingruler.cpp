@@ -12,6 +12,46 @@ namespace {
 constexpr std::array checks{
     Worded{"cut-edge-square-to-fold",
            QT_TRANSLATE_NOOP("Words", "Is the cut edge still square to the fold?")},
+    Worded{
+        "cross-line-on-fold",
+        QT_TRANSLATE_NOOP("Words", "A cross line lies on the fold, the edge just inside both ragged ends.")},
+    Worded{"line-at-both-ends", QT_TRANSLATE_NOOP("Words", "The line touches at both ends.")},
+    Worded{"back-wrong-side-up",
+           QT_TRANSLATE_NOOP("Words",
+                             "Back wrong side up, batting, front right side up, smoothed from the middle.")},
+    Worded{
+        "every-tick-from-zero",
+        QT_TRANSLATE_NOOP("Words", "Every tick measured from the one zero end, never from the tick before.")},
+    Worded{"pins-out-of-hoop",
+           QT_TRANSLATE_NOOP("Words", "Pins out of the hoop, cord clear, bobbin full enough.")},
+    Worded{"off-hoop-pressed-rested",
+           QT_TRANSLATE_NOOP("Words", "Off the hoop, pressed and ten minutes rested before measuring.")},
+    Worded{"ends-square", QT_TRANSLATE_NOOP("Words", "Both ends square to the band’s long edge.")},
+    Worded{"measure-gap-and-distance",
+           QT_TRANSLATE_NOOP(
+               "Words",
+               "Measure the gap between the allowances and the distance between the two seams on the back.")},
+    Worded{"web-on-wrong-side", QT_TRANSLATE_NOOP("Words", "The web is on the wrong side of the patch.")},
+    Worded{"trim-close-to-stitches",
+           QT_TRANSLATE_NOOP("Words", "Close to the stitches, the topmost patch first.")},
+    Worded{"lift-and-set-down", QT_TRANSLATE_NOOP("Words", "Lift and set down, front first, then the back.")},
+    Worded{"nothing-underneath", QT_TRANSLATE_NOOP("Words", "Nothing lies underneath.")},
+    Worded{"outer-line-at-both-corners",
+           QT_TRANSLATE_NOOP("Words",
+                             "The line lies on the outer stitches at both corners, not on the echo line.")},
+    Worded{"joins-at-mid-block",
+           QT_TRANSLATE_NOOP("Words", "Each join stands in the middle of a block, never at a crossing.")},
+    Worded{"batting-peeled-off",
+           QT_TRANSLATE_NOOP("Words", "Batting and back peeled off, no stitching in the piece.")},
+    Worded{"both-strips-caught", QT_TRANSLATE_NOOP("Words", "Both strips are caught along the whole seam.")},
+    Worded{"rows-alike", QT_TRANSLATE_NOOP("Words", "All rows are alike in length, or nearly.")},
+    Worded{"mark-on-every-short", QT_TRANSLATE_NOOP("Words", "A mark meets each short sashing.")},
+    Worded{"held-flat", QT_TRANSLATE_NOOP("Words", "The backing lies flat and is held.")},
+    Worded{"opening-closed", QT_TRANSLATE_NOOP("Words", "Turned, corners out, the opening closed.")},
+    Worded{"no-join-on-a-corner",
+           QT_TRANSLATE_NOOP("Words", "No join lands on a corner or a sashing’s end.")},
+    Worded{"diagonals-alike", QT_TRANSLATE_NOOP("Words", "Both diagonals are alike.")},
+    Worded{"pins-in-equal-pins-out", QT_TRANSLATE_NOOP("Words", "As many pins out as went in.")},
 };
 
 /// One line at the moment of danger.
@@ -23,6 +63,10 @@ constexpr std::array guards{
                                                  "and this tablet.")},
     Worded{"needle", QT_TRANSLATE_NOOP("Words", "Pins out of the hoop? Cord, hair and sleeves clear?")},
     Worded{"iron", QT_TRANSLATE_NOOP("Words", "Iron on its stand, off afterwards; steam burns.")},
+    Worded{"adhesive", QT_TRANSLATE_NOOP("Words", "Spray by an open window, away from flame.")},
+    Worded{"scissors",
+           QT_TRANSLATE_NOOP("Words", "Hoop flat on the table, machine stopped, scissor points up.")},
+    Worded{"finished-use", QT_TRANSLATE_NOOP("Words", "Not a hot mat. Keep it 12 in (30 cm) from candles.")},
     Worded{"pins", QT_TRANSLATE_NOOP("Words", "Count the pins in and count them out.")},
 };
 

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: MIT
+#include "app/field.h"
+
+#include "project/spelling.h"
+
+namespace matside {
+
+namespace {
+
+std::optional<Length> lengthIn(const OfferValue &value)
+{
+    const Length *length = std::get_if<Length>(&value);
+    return length ? std::optional(*length) : std::nullopt;
+}
+
+/// A choice among an enumeration's spellings.
+template <class E, std::size_t N, class Reach>
+Field choiceOf(const char *pointer, const char *group, const std::array<Spelling<E>, N> &spellings,
+               Reach reach)
+{
+    Field field{pointer, group, FieldKind::Choice};
+    for (const Spelling<E> &spelling : spellings)
+        field.choices.emplace_back(spelling.word);
+    field.get = [&spellings, reach](const Project &project, const Plan &) -> OfferValue {
+        Project copy = project;
+        return spelling::wordFor(spellings, reach(copy));
+    };
+    field.put = [&spellings, reach](Project &project, const OfferValue &value) {
+        const std::string *word = std::get_if<std::string>(&value);
+        for (const Spelling<E> &spelling : spellings)
+            if (word && spelling.word == *word)
+                reach(project) = spelling.value;
+    };
+    return field;
+}
+
+/// One side of a hoop's size; entering one side of an unknown size makes it square.
+Field hoopSide(const char *pointer, std::optional<Pair> Hoop::*size, Length Pair::*side)
+{
+    Field field{pointer, "hoop"};
+    field.get = [size, side](const Project &project, const Plan &plan) -> OfferValue {
+        if (const std::optional<Pair> &known = project.hoop.*size)
+            return (*known).*side;
+        return size == &Hoop::field ? plan.basis.field.*side : Length();
+    };
+    field.put = [size, side](Project &project, const OfferValue &value) {
+        const auto length = lengthIn(value);
+        if (!length) {
+            (project.hoop.*size).reset();
+            return;
+        }
+        if (!(project.hoop.*size))
+            project.hoop.*size = Pair{*length, *length};
+        (*(project.hoop.*size)).*side = *length;
+    };
+    field.given = [size](const Project &project) {
+        return size != &Hoop::field || project.hoop.field || !project.hoop.opening;
+    };
+    return field;
+}
+
+Field stripLength(const char *pointer, Length Strip::*side)
+{
+    Field field{pointer, "strip"};
+    field.get = [side](const Project &project, const Plan &) -> OfferValue { return project.strip.*side; };
+    field.put = [side](Project &project, const OfferValue &value) {
+        if (const auto length = lengthIn(value))
+            project.strip.*side = *length;
+    };
+    field.leastLength = Length();
+    return field;
+}
+
+Field stripReckoned(const char *pointer, std::optional<Length> Strip::*side, Length StripPlan::*inForce)
+{
+    Field field{pointer, "strip"};
+    field.get = [inForce](const Project &, const Plan &plan) -> OfferValue { return plan.strip.*inForce; };
+    field.put = [side](Project &project, const OfferValue &value) { project.strip.*side = lengthIn(value); };
+    field.given = [side](const Project &project) { return (project.strip.*side).has_value(); };
+    return field;
+}
+
+Field stripFlag(const char *pointer, bool Strip::*flag)
+{
+    Field field{pointer, "strip", FieldKind::Flag};
+    field.get = [flag](const Project &project, const Plan &) -> OfferValue { return project.strip.*flag; };
+    field.put = [flag](Project &project, const OfferValue &value) {
+        if (const bool *given = std::get_if<bool>(&value))
+            project.strip.*flag = *given;
+    };
+    return field;
+}
+
+bool isBound(const Project &project)
+{
+    return project.edge.kind != EdgeKind::Bagged;
+}
+
+Field edgeLength(const char *pointer, std::optional<Length> Edge::*side, Length Basis::*inForce)
+{
+    Field field{pointer, "edge"};
+    field.get = [inForce](const Project &, const Plan &plan) -> OfferValue { return plan.basis.*inForce; };
+    field.put = [side](Project &project, const OfferValue &value) { project.edge.*side = lengthIn(value); };
+    field.given = [side](const Project &project) { return (project.edge.*side).has_value(); };
+    field.inUse = isBound;
+    field.fine = true;
+    return field;
+}
+
+Field clothUsable(const Project &project, std::size_t index)
+{
+    Field field{"/cloths/" + std::to_string(index) + "/usable", "cloths"};
+    field.label = "/cloths/usable";
+    const Cloth &cloth = project.cloths[index];
+    field.name = cloth.name.empty() ? cloth.id : cloth.name;
+    field.get = [index](const Project &from, const Plan &plan) -> OfferValue {
+        return index < from.cloths.size() ? from.cloths[index].usable.value_or(plan.strip.usable) : Length();
+    };
+    field.put = [index](Project &to, const OfferValue &value) {
+        if (index < to.cloths.size())
+            to.cloths[index].usable = lengthIn(value);
+    };
+    field.given = [index](const Project &from) {
+        return index < from.cloths.size() && from.cloths[index].usable.has_value();
+    };
+    return field;
+}
+
+Field rulerSide(const Project &project, std::size_t index, const char *key, Length Ruler::*side)
+{
+    Field field{"/rulers/" + std::to_string(index) + '/' + key, "rulers"};
+    field.label = std::string("/rulers/") + key;
+    field.name = project.rulers[index].name;
+    field.get = [index, side](const Project &from, const Plan &) -> OfferValue {
+        return index < from.rulers.size() ? from.rulers[index].*side : Length();
+    };
+    field.put = [index, side](Project &to, const OfferValue &value) {
+        if (const auto length = lengthIn(value); length && index < to.rulers.size())
+            to.rulers[index].*side = *length;
+    };
+    return field;
+}
+
+} // namespace
+
+std::vector<Field> hoopFields()
+{
+    Field hoopKind = choiceOf("/hoop/kind", "hoop", spelling::hoopKind,
+                              [](Project &project) -> HoopKind & { return project.hoop.kind; });
+    return {std::move(hoopKind),
+            hoopSide("/hoop/outside/0", &Hoop::outside, &Pair::along),
+            hoopSide("/hoop/outside/1", &Hoop::outside, &Pair::across),
+            hoopSide("/hoop/field/0", &Hoop::field, &Pair::along),
+            hoopSide("/hoop/field/1", &Hoop::field, &Pair::across),
+            hoopSide("/hoop/opening/0", &Hoop::opening, &Pair::along),
+            hoopSide("/hoop/opening/1", &Hoop::opening, &Pair::across),
+            stripReckoned("/strip/usable", &Strip::usable, &StripPlan::usable),
+            stripReckoned("/strip/gap", &Strip::gap, &StripPlan::gap),
+            stripLength("/strip/margin", &Strip::margin),
+            stripLength("/strip/placing", &Strip::placing),
+            stripLength("/strip/sliver", &Strip::sliver),
+            stripLength("/strip/tail", &Strip::tail),
+            stripFlag("/strip/tails", &Strip::tails),
+            stripFlag("/strip/frameMayOverlap", &Strip::frameMayOverlap),
+            stripFlag("/strip/harvest", &Strip::harvest)};
+}
+
+std::vector<Field> edgeFields(const Project &project)
+{
+    std::vector<Field> fields{
+        choiceOf("/edge/kind", "edge", spelling::edgeKind,
+                 [](Project &to) -> EdgeKind & { return to.edge.kind; }),
+        edgeLength("/edge/outside", &Edge::outside, &Basis::outside),
+        edgeLength("/edge/seam", &Edge::seam, &Basis::edgeSeam),
+        choiceOf("/edge/binding", "edge", spelling::binding,
+                 [](Project &to) -> Binding & { return to.edge.binding; }),
+        choiceOf("/edge/sewn", "edge", spelling::sewn, [](Project &to) -> Sewn & { return to.edge.sewn; }),
+    };
+    fields[3].inUse = fields[4].inUse = isBound;
+    Field slack{"/slack", "edge"};
+    slack.get = [](const Project &from, const Plan &) -> OfferValue { return from.slack; };
+    slack.put = [](Project &to, const OfferValue &value) { to.slack = lengthIn(value).value_or(to.slack); };
+    slack.inUse = isBound;
+    slack.leastLength = Length();
+    fields.push_back(std::move(slack));
+    for (std::size_t i = 0; i < project.cloths.size(); ++i)
+        fields.push_back(clothUsable(project, i));
+    for (std::size_t i = 0; i < project.rulers.size(); ++i) {
+        fields.push_back(rulerSide(project, i, "length", &Ruler::length));
+        fields.push_back(rulerSide(project, i, "width", &Ruler::width));
+    }
+    return fields;
+}
+
+} // namespace matside

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+#include "app/fitmodel.h"
+
+#include "app/figures.h"
+#include "app/wording.h"
+#include "project/codec.h"
+
+#include <cmath>
+#include <numeric>
+
+namespace matside {
+
+FitModel::FitModel(Workspace &workspace)
+    : m_workspace(workspace), m_fields(workspace), m_figures(workspace), m_problems(workspace)
+{
+    connect(&m_workspace, &Workspace::changed, this, &FitModel::refresh);
+    refresh();
+}
+
+void FitModel::refresh()
+{
+    m_fields.refresh();
+    m_figures.refresh();
+    m_problems.refresh();
+    emit changed();
+}
+
+FigureView FitModel::finishedAlong() const
+{
+    return planFigure(m_workspace.project(), m_workspace.plan(), "size.finished.along");
+}
+
+FigureView FitModel::finishedAcross() const
+{
+    return planFigure(m_workspace.project(), m_workspace.plan(), "size.finished.across");
+}
+
+FigureView FitModel::block() const
+{
+    return figureOf(m_workspace.project().blocks.width, m_workspace.project().marks());
+}
+
+TableView FitModel::drawing() const
+{
+    return tableView(m_workspace.project(), m_workspace.plan());
+}
+
+std::optional<Project> FitModel::with(const QString &pointer, const OfferValue &value) const
+{
+    const Field *field = m_fields.find(pointer);
+    if (!field)
+        return std::nullopt;
+    Project next = m_workspace.project();
+    // A square block stays square while its width is changed.
+    const bool square = pointer == QStringLiteral("/blocks/width") && next.blocks.width == next.blocks.height;
+    field->put(next, value);
+    if (square)
+        next.blocks.height = next.blocks.width;
+    return next;
+}
+
+void FitModel::takeOffer(int row, int index)
+{
+    if (const Offer *offer = m_problems.offer(row, index))
+        (void)m_workspace.commitText("offer", applyOffer(m_workspace.shownText(), *offer));
+}
+
+void FitModel::nudge(const QString &pointer, int steps)
+{
+    const Field *field = m_fields.find(pointer);
+    if (!field)
+        return;
+    const OfferValue value =
+        nudged(*field, field->get(m_workspace.project(), m_workspace.plan()), steps, m_workspace.project());
+    if (const auto next = with(pointer, value))
+        (void)m_workspace.commit("edit", *next);
+}
+
+QVariantMap FitModel::enter(const QString &pointer, const QString &text)
+{
+    const Field *field = m_fields.find(pointer);
+    const auto answer = [](bool ok, const QString &says) {
+        return QVariantMap{{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
+    };
+    if (!field)
+        return answer(false, tr("This cannot be changed here."));
+    const auto read = readEntry(*field, text, m_workspace.project());
+    if (!read)
+        return answer(false, read.error().says);
+    const auto next = with(pointer, read.value());
+    const bool saved = next && m_workspace.commit("edit", *next);
+    return answer(saved, saved ? QString() : tr("That could not be saved."));
+}
+
+void FitModel::choose(const QString &pointer, const QVariant &value)
+{
+    OfferValue chosen = value.toString().toStdString();
+    if (value.typeId() == QMetaType::Bool)
+        chosen = value.toBool();
+    if (const auto next = with(pointer, chosen))
+        (void)m_workspace.commit("edit", *next);
+}
+
+QVariantList FitModel::marks(const QString &) const
+{
+    QVariantList list;
+    const Project &project = m_workspace.project();
+    if (project.system == System::Metric)
+        return list;
+    const std::int64_t parts = std::min<std::int64_t>(Length::inches(1).floorDiv(project.finest), 16);
+    for (std::int64_t num = 1; num < parts; ++num) {
+        const std::int64_t common = std::gcd(num, parts);
+        list.append(QVariantMap{
+            {QStringLiteral("num"), QString::number(num / common)},
+            {QStringLiteral("den"), QString::number(parts / common)},
+            {QStringLiteral("text"), QStringLiteral("%1/%2").arg(num / common).arg(parts / common)}});
+    }
+    return list;
+}
+
+void FitModel::beginDrag(const QString &pointer)
+{
+    if (m_fields.find(pointer))
+        (void)m_workspace.settle("drag");
+}
+
+void FitModel::dragTo(const QString &pointer, double mm)
+{
+    const Field *field = m_fields.find(pointer);
+    if (!field || field->kind != FieldKind::Length || !std::isfinite(mm) || std::abs(mm) > 1e7)
+        return;
+    const Length step = stepOfField(*field, m_workspace.project());
+    const Length snapped = Length::ticks(std::llround(mm * Length::ticksPerMm)).nearestTo(step);
+    const auto value = checkEntry(*field, snapped, m_workspace.project());
+    const auto next = with(pointer, value ? value.value() : value.error().nearest);
+    if (next && *next != m_workspace.project())
+        m_workspace.preview(*next);
+}
+
+void FitModel::dragCorner(double alongMm, double acrossMm)
+{
+    const Plan &plan = m_workspace.plan();
+    const auto blocks = [](double wanted, Length edge, Length block, Length sashing, std::int64_t now) {
+        const double pitch = (block + sashing).asMm();
+        if (pitch <= 0 || !std::isfinite(wanted))
+            return now;
+        return std::clamp<std::int64_t>(std::llround((wanted - edge.asMm() + sashing.asMm()) / pitch), 1,
+                                        100);
+    };
+    Project next = m_workspace.project();
+    const Length edge = plan.size.finished.along - plan.size.outline.along;
+    next.blocks.columns =
+        blocks(alongMm, edge, next.blocks.width, plan.sashing.finished, next.blocks.columns);
+    next.blocks.rows = blocks(acrossMm, edge, next.blocks.height, plan.sashing.finished, next.blocks.rows);
+    if (next != m_workspace.project())
+        m_workspace.preview(next);
+}
+
+void FitModel::endDrag()
+{
+    (void)m_workspace.settle("drag");
+}
+
+} // namespace matside

@@ -1,0 +1,234 @@
+// SPDX-License-Identifier: MIT
+#include "app/session.h"
+
+#include "app/wording.h"
+
+namespace matside {
+
+namespace {
+constexpr SettingKey<bool> leftKey{"left-handed"};
+constexpr SettingKey<bool> stillKey{"reduced-motion"};
+constexpr SettingKey<std::int64_t> stationKey{"station-number"};
+constexpr int lastStation = static_cast<int>(Station::Edge);
+
+template <class T> std::optional<T> held(const Store &store, SettingKey<T> key)
+{
+    const auto value = store.setting(key);
+    return value ? value.value() : std::optional<T>();
+}
+} // namespace
+
+Session::Session(Workspace &workspace) : m_workspace(workspace)
+{
+    m_left = held(m_workspace.store(), leftKey).value_or(false);
+    connect(&m_workspace, &Workspace::changed, this, [this] {
+        emit projectChanged();
+        emit undoChanged();
+    });
+    connect(&m_workspace, &Workspace::failed, this, &Session::tell);
+    switch (m_workspace.store().access()) {
+    case Access::Full:
+        break;
+    case Access::SecondInstance:
+        m_notice = tr("Matside is open elsewhere: here you can look, but not change.");
+        break;
+    case Access::ReadOnlyFolder:
+        m_notice = tr("The folder cannot be written: you can look, but not change.");
+        break;
+    case Access::Damaged:
+        m_notice = tr("The file of projects is damaged. What can be read is shown; nothing is written.");
+        break;
+    }
+}
+
+void Session::resume()
+{
+    const auto project = held(m_workspace.store(), settings::openProject);
+    if (!project || project->isEmpty() || !m_workspace.open(*project))
+        return;
+    m_station = static_cast<int>(held(m_workspace.store(), stationKey).value_or(0));
+    m_view = QStringLiteral("station");
+    emit stationChanged();
+    emit viewChanged();
+}
+
+void Session::setStation(int station)
+{
+    if (station < 0 || station > lastStation || station == m_station)
+        return;
+    (void)m_workspace.settle("drag");
+    m_station = station;
+    if (!readOnly())
+        (void)m_workspace.store().setSetting(stationKey, static_cast<std::int64_t>(station));
+    emit stationChanged();
+}
+
+void Session::setView(const QString &view)
+{
+    if (view == m_view)
+        return;
+    m_view = view;
+    emit viewChanged();
+    emit undoChanged();
+}
+
+QString Session::projectName() const
+{
+    return m_workspace.isOpen() ? toQt(m_workspace.project().name) : QString();
+}
+
+bool Session::isDemo() const
+{
+    const auto rows = m_workspace.store().projects();
+    if (!rows)
+        return false;
+    for (const ProjectRow &row : rows.value())
+        if (row.id == m_workspace.id())
+            return row.kind == ProjectKind::Demo;
+    return false;
+}
+
+void Session::setLeftHanded(bool left)
+{
+    if (left == m_left)
+        return;
+    m_left = left;
+    if (!readOnly())
+        (void)m_workspace.store().setSetting(leftKey, left);
+    emit handChanged();
+}
+
+std::optional<Reversible> Session::next() const
+{
+    const Store &store = m_workspace.store();
+    const auto found =
+        m_view == QStringLiteral("station") ? store.undoable(m_workspace.id()) : store.undoableShelf();
+    return found ? found.value() : std::optional<Reversible>();
+}
+
+bool Session::canUndo() const
+{
+    return !readOnly() && next().has_value();
+}
+
+QString Session::undoText() const
+{
+    const auto command = next();
+    return command ? wordsOrCode(commandWords(), command->label.code.toStdString()) : QString();
+}
+
+bool Session::readOnly() const
+{
+    return !m_workspace.store().canWrite();
+}
+
+QString Session::units() const
+{
+    return m_workspace.project().system == System::Inch ? QStringLiteral("in") : QStringLiteral("mm");
+}
+
+void Session::tell(const QString &notice)
+{
+    m_notice = notice;
+    emit noticeChanged();
+}
+
+void Session::dismissNotice()
+{
+    tell({});
+}
+
+void Session::undo()
+{
+    if (m_view == QStringLiteral("station")) {
+        (void)m_workspace.undo();
+        return;
+    }
+    if (const auto undone = m_workspace.store().undoShelf(); !undone)
+        tell(storeSentence(undone.error()));
+    emit shelfUndone();
+    emit undoChanged();
+}
+
+void Session::openProject(const QString &id)
+{
+    if (!m_workspace.open(id))
+        return;
+    // A piece that was begun opens at its next step; one that was not opens at Fit.
+    const auto next = nextStep(m_workspace.steps());
+    const bool started = m_workspace.project().made.started();
+    setStation(started && next ? static_cast<int>(m_workspace.steps()[*next].station) : 0);
+    setView(QStringLiteral("station"));
+}
+
+void Session::showShelf()
+{
+    (void)m_workspace.settle("drag");
+    setView(QStringLiteral("shelf"));
+}
+
+QString Session::stationName(int station) const
+{
+    return stationText(static_cast<Station>(std::clamp(station, 0, lastStation)));
+}
+
+QString Session::stationHint(int station) const
+{
+    switch (static_cast<Station>(std::clamp(station, 0, lastStation))) {
+    case Station::Fit:
+        return tr("What fits the table and the hoop.");
+    case Station::Shop:
+        return tr("Everything to be cut, cloth by cloth, with its figures.");
+    case Station::Cut:
+        return tr("The next cut and where the ruler lies.");
+    case Station::Hoop:
+        return tr("Layer, mark and stitch: the steps and their figures.");
+    case Station::Trim:
+        return tr("Cut apart and trim on the stitched line.");
+    case Station::Join:
+        return tr("Join the blocks to rows and the rows to the piece.");
+    case Station::Edge:
+        return tr("Square it, close the edge, and look it over.");
+    }
+    return {};
+}
+
+Look::Look(Store &store, double reportedPxPerMm) : m_store(store)
+{
+    m_set = held(m_store, settings::colours).value_or(m_set);
+    m_still = held(m_store, stillKey).value_or(false);
+    const double reported = reportedPxPerMm > 1 && reportedPxPerMm < 40 ? reportedPxPerMm : m_pxPerMm;
+    m_pxPerMm = held(m_store, settings::calibration).value_or(reported);
+}
+
+void Look::setColourSet(const QString &set)
+{
+    if (set == m_set)
+        return;
+    m_set = set;
+    if (m_store.canWrite())
+        (void)m_store.setSetting(settings::colours, set);
+    emit changed();
+}
+
+void Look::setPxPerMm(double pxPerMm)
+{
+    if (qFuzzyCompare(pxPerMm, m_pxPerMm))
+        return;
+    m_pxPerMm = pxPerMm;
+    if (m_store.canWrite())
+        (void)m_store.setSetting(settings::calibration, pxPerMm);
+    emit changed();
+}
+
+void Look::setReducedMotion(bool still)
+{
+    if (still == m_still)
+        return;
+    m_still = still;
+    if (m_store.canWrite())
+        (void)m_store.setSetting(stillKey, still);
+    emit changed();
+}
+
+} // namespace matside

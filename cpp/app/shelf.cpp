@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: MIT
+#include "app/shelf.h"
+
+#include "app/wording.h"
+#include "project/codec.h"
+
+namespace matside {
+
+namespace {
+
+Project projectIn(const QString &document)
+{
+    const QByteArray text = document.toUtf8();
+    auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
+    return read ? std::move(read.value().project) : Project();
+}
+
+QString nextOf(const Project &project)
+{
+    const Plan plan = matside::plan(project);
+    if (!plan.problems.empty())
+        return sentence(plan.problems.front(), project.marks());
+    const std::vector<Step> all = steps(project, plan);
+    const auto next = nextStep(all);
+    if (!next)
+        return Shelf::tr("Finished");
+    return Shelf::tr("Next: %1").arg(doesText(all[*next], project));
+}
+
+QColor colourOf(const Project &project, ClothRole role, const char *otherwise)
+{
+    const Cloth *cloth = clothFor(project, role);
+    const QColor colour(cloth ? toQt(cloth->colour) : QString());
+    return colour.isValid() ? colour : QColor(QLatin1String(otherwise));
+}
+
+} // namespace
+
+Shelf::Shelf(Workspace &workspace, Session &session) : m_workspace(workspace), m_session(session)
+{
+    connect(&m_session, &Session::shelfUndone, this, &Shelf::reload);
+    connect(&m_session, &Session::viewChanged, this, [this] {
+        if (m_session.view() == QStringLiteral("shelf"))
+            reload();
+    });
+    reload();
+}
+
+void Shelf::reload()
+{
+    beginResetModel();
+    m_items.clear();
+    const auto rows = m_workspace.store().projects(m_showPutAway);
+    if (rows)
+        for (const ProjectRow &row : rows.value()) {
+            const auto document = m_workspace.store().load(row.id);
+            if (!document)
+                continue;
+            Item item{row, projectIn(document.value()), {}};
+            item.next = nextOf(item.project);
+            m_items.push_back(std::move(item));
+        }
+    endResetModel();
+    emit countChanged();
+}
+
+int Shelf::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : count();
+}
+
+QVariant Shelf::data(const QModelIndex &index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const Item &item = m_items[static_cast<std::size_t>(index.row())];
+    const Project &project = item.project;
+    switch (role) {
+    case Id:
+        return item.row.id;
+    case Name:
+        return item.row.name;
+    case NextText:
+        return item.next;
+    case PutAway:
+        return item.row.putAway;
+    case IsDemo:
+        return item.row.kind == ProjectKind::Demo;
+    case Columns:
+        return static_cast<int>(project.blocks.columns);
+    case Rows:
+        return static_cast<int>(project.blocks.rows);
+    case BlockRatio:
+        return project.blocks.height.asMm() / std::max(project.blocks.width.asMm(), 0.1);
+    case Front:
+        return colourOf(project, ClothRole::Front, "#c9bda2");
+    case Back:
+        return colourOf(project, ClothRole::Back, "#4a6480");
+    case Binding:
+        return colourOf(project, ClothRole::Binding, "#27535a");
+    case Started:
+        return project.made.started();
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> Shelf::roleNames() const
+{
+    return {{Id, "id"},
+            {Name, "name"},
+            {NextText, "nextText"},
+            {PutAway, "putAway"},
+            {IsDemo, "isDemo"},
+            {Columns, "columns"},
+            {Rows, "rows"},
+            {BlockRatio, "blockRatio"},
+            {Front, "frontColour"},
+            {Back, "backColour"},
+            {Binding, "bindingColour"},
+            {Started, "started"}};
+}
+
+void Shelf::setShowPutAway(bool show)
+{
+    if (show == m_showPutAway)
+        return;
+    m_showPutAway = show;
+    emit showPutAwayChanged();
+    reload();
+}
+
+QString Shelf::nameOf(const QString &id) const
+{
+    for (const Item &item : m_items)
+        if (item.row.id == id)
+            return item.row.name;
+    return {};
+}
+
+template <class T> bool Shelf::after(const StoreResult<T> &done)
+{
+    if (!done)
+        m_session.tell(storeSentence(done.error()));
+    reload();
+    emit m_session.undoChanged();
+    return done.ok();
+}
+
+void Shelf::createProject(const QString &name, const QString &system)
+{
+    Project project = freshProject(system == QStringLiteral("metric") ? System::Metric : System::Inch);
+    project.name = name.toStdString();
+    const auto made = m_workspace.store().create(QString::fromStdString(writeProject(project)));
+    if (after(made))
+        m_session.openProject(made.value());
+}
+
+void Shelf::makeAgain(const QString &id)
+{
+    after(m_workspace.store().makeAgain(id, tr("%1, again").arg(nameOf(id))));
+}
+
+void Shelf::rename(const QString &id, const QString &name)
+{
+    if (name.trimmed().isEmpty()) {
+        m_session.tell(tr("A project needs a name. The old one was kept."));
+        return;
+    }
+    after(m_workspace.store().rename(id, name.trimmed()));
+}
+
+void Shelf::putAway(const QString &id)
+{
+    after(m_workspace.store().putAway(id));
+}
+
+void Shelf::bringBack(const QString &id)
+{
+    after(m_workspace.store().bringBack(id));
+}
+
+void Shelf::throwAway(const QString &id)
+{
+    after(m_workspace.store().throwAway(id));
+}
+
+void Shelf::metricCopy(const QString &id)
+{
+    after(m_workspace.store().metricCopy(id, tr("%1, in millimetres").arg(nameOf(id))));
+}
+
+} // namespace matside

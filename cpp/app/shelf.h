@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/session.h"
+
+#include <QAbstractListModel>
+#include <QColor>
+
+namespace matside {
+
+/// Every project on the shelf, with its picture, its name and what comes next.
+class Shelf : public QAbstractListModel, public Single<Shelf> {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(bool showPutAway READ showPutAway WRITE setShowPutAway NOTIFY showPutAwayChanged FINAL)
+    Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
+public:
+    enum Role {
+        Id = Qt::UserRole + 1,
+        Name,
+        NextText,
+        PutAway,
+        IsDemo,
+        Columns,
+        Rows,
+        BlockRatio,
+        Front,
+        Back,
+        Binding,
+        Started
+    };
+
+    Shelf(Workspace &workspace, Session &session);
+    using Single<Shelf>::create;
+
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    [[nodiscard]] bool showPutAway() const { return m_showPutAway; }
+    void setShowPutAway(bool show);
+    [[nodiscard]] int count() const { return static_cast<int>(m_items.size()); }
+    void reload();
+
+    Q_INVOKABLE void createProject(const QString &name, const QString &system);
+    Q_INVOKABLE void makeAgain(const QString &id);
+    Q_INVOKABLE void rename(const QString &id, const QString &name);
+    Q_INVOKABLE void putAway(const QString &id);
+    Q_INVOKABLE void bringBack(const QString &id);
+    Q_INVOKABLE void throwAway(const QString &id);
+    Q_INVOKABLE void metricCopy(const QString &id);
+
+signals:
+    void showPutAwayChanged();
+    void countChanged();
+
+private:
+    struct Item {
+        ProjectRow row;
+        Project project;
+        QString next;
+    };
+    [[nodiscard]] QString nameOf(const QString &id) const;
+    /// Tells what was refused, or shows the shelf anew.
+    template <class T> bool after(const StoreResult<T> &done);
+
+    Workspace &m_workspace;
+    Session &m_session;
+    std::vector<Item> m_items;
+    bool m_showPutAway = false;
+};
+
+} // namespace matside

@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: MIT
+//
+// What a step answers: something's wrong, the trial's measures, and the sum behind a figure.
+#include "app/figures.h"
+#include "app/stepmodel.h"
+#include "app/wording.h"
+#include "length/read.h"
+#include "plan/working.h"
+
+namespace matside {
+
+namespace {
+
+QVariantMap answer(bool ok, const QString &says)
+{
+    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
+}
+
+/// A value of the trial: typed, or as it was planned.
+struct Asked {
+    const char *name;
+    QString says;
+    Length planned;
+    bool negative = false;
+};
+
+std::vector<Asked> askedOf(const QString &kind, const Plan &plan)
+{
+    if (kind == QStringLiteral("measure-test"))
+        return {{"sentAlong", StepModel::tr("sent, along"), plan.block.sent.along},
+                {"sentAcross", StepModel::tr("sent, across"), plan.block.sent.across},
+                {"outlineAlong", StepModel::tr("measured outline, along"), plan.block.outline.along},
+                {"outlineAcross", StepModel::tr("measured outline, across"), plan.block.outline.across}};
+    if (kind == QStringLiteral("test-join"))
+        return {{"seam", StepModel::tr("seam, as sewn"), plan.basis.seam},
+                {"gap", StepModel::tr("gap between the allowances (minus: they overlap)"),
+                 plan.sashing.allowanceGap, true},
+                {"between", StepModel::tr("distance between the seams, on the back"), plan.sashing.finished}};
+    return {};
+}
+
+QString plainTerm(const Term &term, Marks marks)
+{
+    if (const Length *length = std::get_if<Length>(&term.value))
+        return figureText(*length, marks);
+    if (const std::int64_t *count = std::get_if<std::int64_t>(&term.value))
+        return QString::number(*count);
+    return toQt(writeShare(std::get<Share>(term.value)));
+}
+
+/// The formula with the terms' own words in it: "hoop, outside + 2 × margin".
+QString inWords(const Working &working)
+{
+    QString told;
+    std::string word;
+    const auto flush = [&] {
+        if (!word.empty())
+            told += wordsOrCode(termWords(), word);
+        word.clear();
+    };
+    for (const char c : working.formula) {
+        if ((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z')) {
+            word += c;
+            continue;
+        }
+        flush();
+        if (c == '*')
+            told += QStringLiteral("×");
+        else if (c == '/')
+            told += QStringLiteral("÷");
+        else if (c == '-')
+            told += QStringLiteral("−");
+        else
+            told += QLatin1Char(c);
+    }
+    flush();
+    return told;
+}
+
+} // namespace
+
+QVariantList StepModel::wrongAnswers() const
+{
+    const auto row = [](const char *kind, const QString &says) {
+        return QVariantMap{{QStringLiteral("kind"), QString::fromLatin1(kind)},
+                           {QStringLiteral("says"), says}};
+    };
+    return {row("narrow", tr("Too narrow or crooked")), row("spoiled", tr("Spoiled")),
+            row("ran-out", tr("The cloth ran out")), row("already", tr("Done already")),
+            row("changed-mind", tr("I changed my mind"))};
+}
+
+void StepModel::wrong(const QString &kind)
+{
+    const Step *step = current();
+    if (!step)
+        return;
+    const QString what = matside::doesText(*step, m_workspace.project());
+    const QString size =
+        step->size ? figureText(step->size->across, m_workspace.project().marks()) : QString();
+    const std::int64_t left = step->count - step->done;
+    if (kind == QStringLiteral("already")) {
+        m_answer = record("done", 1, 0) ? tr("Counted as done.") : tr("That could not be counted.");
+    } else if (kind == QStringLiteral("narrow") || kind == QStringLiteral("spoiled")) {
+        m_answer = record("spoiled", 1, 1) ? tr("Keep it for a narrower piece or for patches. Straighten the "
+                                                "end, then: %1 Still to make: %2.")
+                                                 .arg(what)
+                                                 .arg(left)
+                                           : tr("That could not be recorded.");
+    } else if (kind == QStringLiteral("ran-out")) {
+        m_answer = size.isEmpty() ? tr("Still to make: %1. %2").arg(left).arg(what)
+                                  : tr("Still to make: %1 of %2. Buy at least that, and 2 in (5 cm) to "
+                                       "straighten. What is cut already stays good.")
+                                        .arg(left)
+                                        .arg(size);
+    } else {
+        m_answer = tr("Nothing was changed. What you decide at Fit follows at once; what is cut stays cut.");
+    }
+    emit answered();
+    emit changed();
+}
+
+QVariantList StepModel::trialFields() const
+{
+    QVariantList list;
+    const Marks marks = m_workspace.project().marks();
+    for (const Asked &asked : askedOf(trialKind(), m_workspace.plan()))
+        list.append(QVariantMap{{QStringLiteral("name"), QString::fromLatin1(asked.name)},
+                                {QStringLiteral("says"), asked.says},
+                                {QStringLiteral("text"), figureText(asked.planned, marks)},
+                                {QStringLiteral("entry"), QString()}});
+    return list;
+}
+
+QVariantMap StepModel::enterTrial(const QString &kind, const QVariantMap &values)
+{
+    const System system = m_workspace.project().system;
+    std::vector<Length> read;
+    for (const Asked &asked : askedOf(kind, m_workspace.plan())) {
+        const QString text = values.value(QString::fromLatin1(asked.name)).toString();
+        if (text.isEmpty()) {
+            read.push_back(asked.planned);
+            continue;
+        }
+        const auto length = readLength(text.toStdString(), system);
+        if (!length)
+            return answer(false, asked.says + QStringLiteral(": ") + sentence(length.error(), system));
+        if (!asked.negative && length.value() <= Length())
+            return answer(false, tr("%1 must be more than nothing.").arg(asked.says));
+        read.push_back(length.value());
+    }
+    Project next = m_workspace.project();
+    if (read.size() == 4)
+        next.made.testBlock = TestBlock{{read[0], read[1]}, {read[2], read[3]}, {}};
+    else if (read.size() == 3)
+        next.made.testJoin = TestJoin{read[0], read[1], read[2], next.loft, {}};
+    else
+        return answer(false, tr("There is nothing to measure here."));
+    const Plan after = matside::plan(next);
+    for (const Problem &problem : after.problems)
+        if (problem.at.starts_with("/made"))
+            return answer(false, sentence(problem, next.marks()));
+    const bool saved = m_workspace.commit("trial", next);
+    return answer(saved, saved ? QString() : tr("That could not be saved."));
+}
+
+QVariantList StepModel::workingFor(const QString &key) const
+{
+    QVariantList list;
+    const Project &project = m_workspace.project();
+    const auto working = workingOf(project, m_workspace.plan(), key.toStdString());
+    if (!working)
+        return list;
+    for (const Term &term : working->terms) {
+        const bool deeper = !term.figure.empty() && workingOf(project, m_workspace.plan(), term.figure);
+        list.append(QVariantMap{{QStringLiteral("name"), wordsOrCode(termWords(), term.name)},
+                                {QStringLiteral("text"), plainTerm(term, project.marks())},
+                                {QStringLiteral("figureKey"), deeper ? toQt(term.figure) : QString()},
+                                {QStringLiteral("enteredAt"), toQt(term.entered)}});
+    }
+    return list;
+}
+
+QString StepModel::workingSentence(const QString &key) const
+{
+    const auto working = workingOf(m_workspace.project(), m_workspace.plan(), key.toStdString());
+    if (!working)
+        return {};
+    const FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), key.toStdString());
+    return QStringLiteral("%1: %2 = {%3}")
+        .arg(wordsOrCode(figureWords(), working->figure), inWords(*working), figure.text);
+}
+
+} // namespace matside

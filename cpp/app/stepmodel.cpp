@@ -1,0 +1,368 @@
+// SPDX-License-Identifier: MIT
+#include "app/stepmodel.h"
+
+#include "app/figures.h"
+#include "app/wording.h"
+#include "bench/progress.h"
+
+namespace matside {
+
+StepsModel::StepsModel(Workspace &workspace) : m_workspace(workspace) {}
+
+void StepsModel::show(std::vector<std::size_t> rows, std::optional<std::size_t> current)
+{
+    m_current = current;
+    if (rows == m_rows && !rows.empty()) {
+        emit dataChanged(index(0, 0), index(count() - 1, 0));
+        return;
+    }
+    beginResetModel();
+    m_rows = std::move(rows);
+    endResetModel();
+    emit countChanged();
+}
+
+std::optional<std::size_t> StepsModel::stepAt(int row) const
+{
+    return row >= 0 && row < count() ? std::optional(m_rows[static_cast<std::size_t>(row)]) : std::nullopt;
+}
+
+int StepsModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : count();
+}
+
+QVariant StepsModel::data(const QModelIndex &index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const std::size_t at = m_rows[static_cast<std::size_t>(index.row())];
+    const std::vector<Step> &all = m_workspace.steps();
+    if (at >= all.size())
+        return {};
+    const Step &step = all[at];
+    switch (role) {
+    case Title:
+        return matside::doesText(step, m_workspace.project());
+    case FigureText: {
+        const Marks marks = m_workspace.project().marks();
+        if (step.size)
+            return QStringLiteral("%1 × %2").arg(figureText(step.size->across, marks),
+                                                 figureText(step.size->along, marks));
+        return planFigure(m_workspace.project(), m_workspace.plan(), step.figure).text;
+    }
+    case StationNumber:
+        return static_cast<int>(step.station);
+    case Count:
+        return static_cast<int>(step.count);
+    case DoneCount:
+        return static_cast<int>(step.done);
+    case IsCurrent:
+        return m_current == at;
+    case Trial:
+        return step.trial;
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> StepsModel::roleNames() const
+{
+    return {{Title, "title"}, {FigureText, "figureText"}, {StationNumber, "station"},
+            {Count, "count"}, {DoneCount, "done"},        {IsCurrent, "isCurrent"},
+            {Trial, "trial"}};
+}
+
+StepModel::StepModel(Workspace &workspace, Session &session)
+    : m_workspace(workspace), m_session(session), m_steps(workspace)
+{
+    connect(&m_workspace, &Workspace::changed, this, &StepModel::refresh);
+    connect(&m_workspace, &Workspace::opened, this, [this] {
+        m_chosen.reset();
+        m_asking = m_resuming = false;
+    });
+    connect(&m_session, &Session::stationChanged, this, [this] {
+        m_chosen.reset();
+        m_asking = false;
+        refresh();
+    });
+    refresh();
+}
+
+void StepModel::refresh()
+{
+    // While Fit is dragged no step is on the screen: laying them out can wait.
+    const auto station = static_cast<Station>(m_session.station());
+    if (station == Station::Fit && m_workspace.previewing())
+        return;
+    const std::vector<Step> &all = m_workspace.steps();
+    std::vector<std::size_t> rows;
+    m_current.reset();
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const bool here =
+            station == Station::Shop ? all[i].station == Station::Cut : all[i].station == station;
+        if (!here)
+            continue;
+        rows.push_back(i);
+        if (!m_current && all[i].done < all[i].count && station != Station::Shop)
+            m_current = i;
+    }
+    if (m_chosen && *m_chosen < all.size() && all[*m_chosen].done < all[*m_chosen].count)
+        m_current = m_chosen;
+    m_steps.show(std::move(rows), m_current);
+    emit changed();
+}
+
+const Step *StepModel::current() const
+{
+    const std::vector<Step> &all = m_workspace.steps();
+    return m_current && *m_current < all.size() ? &all[*m_current] : nullptr;
+}
+
+QString StepModel::title() const
+{
+    const Step *step = current();
+    return step ? titleText(*step, step->done + 1) : QString();
+}
+
+int StepModel::count() const
+{
+    return current() ? static_cast<int>(current()->count) : 0;
+}
+
+int StepModel::done() const
+{
+    return current() ? static_cast<int>(current()->done) : 0;
+}
+
+QString StepModel::doesText() const
+{
+    return current() ? matside::doesText(*current(), m_workspace.project()) : QString();
+}
+
+FigureView StepModel::figure() const
+{
+    const Step *step = current();
+    if (!step)
+        return {};
+    if (FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), step->figure);
+        figure.valid) {
+        // A short is cut with its spare: the figure on the ruler is the cut, its sum the length beneath it.
+        const bool spare = step->does == Does::CutShort || step->does == Does::CutLong;
+        if (!spare || !step->size)
+            return figure;
+        FigureView cut = figureOf(step->size->along, m_workspace.project().marks());
+        cut.key = figure.key;
+        cut.hasWorking = figure.hasWorking;
+        return cut;
+    }
+    if (!step->size)
+        return {};
+    const bool crossCut = step->does == Does::CutLongPiece;
+    return figureOf(crossCut ? step->size->along : step->size->across, m_workspace.project().marks());
+}
+
+QStringList StepModel::lines() const
+{
+    const Step *step = current();
+    return step && step->ruler ? rulerLines(*step->ruler, m_workspace.project().marks()) : QStringList();
+}
+
+QString StepModel::caution() const
+{
+    const Step *step = current();
+    return step && !step->caution.empty() ? wordsOrCode(guardWords(), step->caution) : QString();
+}
+
+QString StepModel::check() const
+{
+    const Step *step = current();
+    return step && !step->check.empty() ? wordsOrCode(checkWords(), step->check) : QString();
+}
+
+QString StepModel::clothName() const
+{
+    const Step *step = current();
+    return step && !step->cloth.empty() ? clothText(m_workspace.project(), step->cloth) : QString();
+}
+
+QColor StepModel::clothColour() const
+{
+    const Step *step = current();
+    for (const Cloth &cloth : m_workspace.project().cloths)
+        if (step && cloth.id == step->cloth)
+            return QColor(toQt(cloth.colour));
+    return QColor(0xc9, 0xbd, 0xa2);
+}
+
+QString StepModel::clothRole() const
+{
+    const Step *step = current();
+    if (!step)
+        return QStringLiteral("front");
+    for (const Cloth &cloth : m_workspace.project().cloths) {
+        if (cloth.id != step->cloth)
+            continue;
+        switch (cloth.role) {
+        case ClothRole::Back:
+            return QStringLiteral("back");
+        case ClothRole::Batting:
+            return QStringLiteral("batting");
+        case ClothRole::Patch:
+        case ClothRole::Web:
+            return QStringLiteral("patch");
+        case ClothRole::SashingFront:
+        case ClothRole::SashingBack:
+            return QStringLiteral("sashing");
+        case ClothRole::Binding:
+            return QStringLiteral("binding");
+        case ClothRole::Front:
+            break;
+        }
+        return QStringLiteral("front");
+    }
+    return toQt(step->cloth == "back" || step->cloth == "batting" ? step->cloth : "front");
+}
+
+QString StepModel::actionText() const
+{
+    return current() ? matside::actionText(*current()) : QString();
+}
+
+bool StepModel::canGoNext() const
+{
+    return current() && !m_session.readOnly() && m_workspace.plan().problems.empty();
+}
+
+bool StepModel::canGoBack() const
+{
+    return !m_session.readOnly() && m_session.canUndo();
+}
+
+bool StepModel::trial() const
+{
+    return current() && current()->trial;
+}
+
+bool StepModel::notTried() const
+{
+    return current() && current()->notTried;
+}
+
+QString StepModel::elsewhereText() const
+{
+    const std::vector<Step> &all = m_workspace.steps();
+    if (!m_workspace.plan().problems.empty())
+        return sentence(m_workspace.plan().problems.front(), m_workspace.project().marks());
+    const auto next = nextStep(all);
+    if (!next)
+        return tr("Everything is done.");
+    //: %1 is a station's name, %2 what is to be done there
+    return tr("Next, at %1: %2")
+        .arg(stationText(all[*next].station), matside::doesText(all[*next], m_workspace.project()));
+}
+
+RulerView StepModel::ruler() const
+{
+    return current() ? rulerView(*current(), m_workspace.project(), m_workspace.plan()) : RulerView();
+}
+
+QString StepModel::trialKind() const
+{
+    const Step *step = current();
+    if (!step || (step->does != Does::MeasureTest && step->does != Does::TestJoin))
+        return {};
+    return toQt(nameOf(step->does));
+}
+
+bool StepModel::record(const char *code, std::int64_t done, std::int64_t spoiled)
+{
+    const Step *step = current();
+    if (!step || m_session.readOnly())
+        return false;
+    Project next = m_workspace.project();
+    const std::string does = progressName(*step);
+    const auto same = [&](const MadeCut &cut) { return cut.cloth == step->cloth && cut.does == does; };
+    auto held = std::find_if(next.made.cut.begin(), next.made.cut.end(), same);
+    if (held == next.made.cut.end()) {
+        next.made.cut.push_back({step->cloth, does, 0, 0, {}});
+        held = next.made.cut.end() - 1;
+    }
+    held->count = std::max<std::int64_t>(held->count + done, 0);
+    held->spoiled = std::clamp<std::int64_t>(held->spoiled + spoiled, 0, held->count);
+    return m_workspace.commit(code, next);
+}
+
+void StepModel::next()
+{
+    m_resuming = false;
+    if (canGoNext())
+        (void)record("done", 1, 0);
+}
+
+void StepModel::back()
+{
+    if (!canGoBack())
+        return;
+    m_asking = true;
+    emit changed();
+}
+
+void StepModel::answerUndo(const QString &answer)
+{
+    m_asking = false;
+    if (answer == QStringLiteral("mistake")) {
+        (void)m_workspace.undo();
+    } else {
+        // The last thing done was spoiled: it stays on record and is to be made again.
+        Project next = m_workspace.project();
+        if (!next.made.cut.empty()) {
+            MadeCut &last = next.made.cut.back();
+            last.spoiled = std::min(last.spoiled + 1, last.count);
+            (void)m_workspace.commit("spoiled", next);
+        }
+    }
+    emit changed();
+}
+
+void StepModel::goTo(int row)
+{
+    m_chosen = m_steps.stepAt(row);
+    refresh();
+}
+
+void StepModel::putOffTrial()
+{
+    Project next = m_workspace.project();
+    next.made.trialPutOff = true;
+    (void)m_workspace.commit("put-off", next);
+}
+
+void StepModel::askAboutLast()
+{
+    m_resuming = current() != nullptr && m_workspace.project().made.started();
+    emit changed();
+}
+
+QString StepModel::resumeLast() const
+{
+    const Step *step = current();
+    return step ? tr("You were at: %1").arg(titleText(*step, step->done + 1)) : QString();
+}
+
+QString StepModel::resumeNext() const
+{
+    const Step *step = current();
+    return step ? tr("%1 Did you finish this?").arg(matside::doesText(*step, m_workspace.project()))
+                : QString();
+}
+
+void StepModel::answerResume(bool finished)
+{
+    m_resuming = false;
+    if (finished)
+        next();
+    emit changed();
+}
+
+} // namespace matside

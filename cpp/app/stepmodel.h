@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/session.h"
+#include "app/views.h"
+
+#include <QAbstractListModel>
+#include <QVariantList>
+#include <QVariantMap>
+
+namespace matside {
+
+/// The steps of the present station, as a list.
+class StepsModel : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to StepModel")
+    Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
+public:
+    enum Role { Title = Qt::UserRole + 1, FigureText, StationNumber, Count, DoneCount, IsCurrent, Trial };
+    explicit StepsModel(Workspace &workspace);
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
+    /// Shows these steps (indices into the workspace's), with one of them current.
+    void show(std::vector<std::size_t> rows, std::optional<std::size_t> current);
+    [[nodiscard]] std::optional<std::size_t> stepAt(int row) const;
+
+signals:
+    void countChanged();
+
+private:
+    Workspace &m_workspace;
+    std::vector<std::size_t> m_rows;
+    std::optional<std::size_t> m_current;
+};
+
+/// The step at hand at the present station: its figure, where the ruler lies, and what can be said of it.
+class StepModel : public QObject, public Single<StepModel> {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(int count READ count NOTIFY changed FINAL)
+    Q_PROPERTY(int done READ done NOTIFY changed FINAL)
+    Q_PROPERTY(QString doesText READ doesText NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView figure READ figure NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList lines READ lines NOTIFY changed FINAL)
+    Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
+    Q_PROPERTY(QString check READ check NOTIFY changed FINAL)
+    Q_PROPERTY(QString clothName READ clothName NOTIFY changed FINAL)
+    Q_PROPERTY(QColor clothColour READ clothColour NOTIFY changed FINAL)
+    Q_PROPERTY(QString clothRole READ clothRole NOTIFY changed FINAL)
+    Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
+    Q_PROPERTY(bool canGoNext READ canGoNext NOTIFY changed FINAL)
+    Q_PROPERTY(bool canGoBack READ canGoBack NOTIFY changed FINAL)
+    Q_PROPERTY(bool trial READ trial NOTIFY changed FINAL)
+    Q_PROPERTY(bool notTried READ notTried NOTIFY changed FINAL)
+    Q_PROPERTY(bool finished READ finished NOTIFY changed FINAL)
+    Q_PROPERTY(QString elsewhereText READ elsewhereText NOTIFY changed FINAL)
+    Q_PROPERTY(matside::RulerView ruler READ ruler NOTIFY changed FINAL)
+    Q_PROPERTY(matside::StepsModel *steps READ steps CONSTANT FINAL)
+    Q_PROPERTY(QVariantList wrongAnswers READ wrongAnswers NOTIFY changed FINAL)
+    Q_PROPERTY(QString lastAnswer READ lastAnswer NOTIFY answered FINAL)
+    Q_PROPERTY(bool askUndoDone READ askUndoDone NOTIFY changed FINAL)
+    Q_PROPERTY(QString trialKind READ trialKind NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList trialFields READ trialFields NOTIFY changed FINAL)
+    Q_PROPERTY(bool resuming READ resuming NOTIFY changed FINAL)
+    Q_PROPERTY(QString resumeLast READ resumeLast NOTIFY changed FINAL)
+    Q_PROPERTY(QString resumeNext READ resumeNext NOTIFY changed FINAL)
+public:
+    StepModel(Workspace &workspace, Session &session);
+    using Single<StepModel>::create;
+
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] int count() const;
+    [[nodiscard]] int done() const;
+    [[nodiscard]] QString doesText() const;
+    [[nodiscard]] FigureView figure() const;
+    [[nodiscard]] QStringList lines() const;
+    [[nodiscard]] QString caution() const;
+    [[nodiscard]] QString check() const;
+    [[nodiscard]] QString clothName() const;
+    [[nodiscard]] QColor clothColour() const;
+    [[nodiscard]] QString clothRole() const;
+    [[nodiscard]] QString actionText() const;
+    [[nodiscard]] bool canGoNext() const;
+    [[nodiscard]] bool canGoBack() const;
+    [[nodiscard]] bool trial() const;
+    [[nodiscard]] bool notTried() const;
+    [[nodiscard]] bool finished() const { return !m_current.has_value(); }
+    [[nodiscard]] QString elsewhereText() const;
+    [[nodiscard]] RulerView ruler() const;
+    [[nodiscard]] StepsModel *steps() { return &m_steps; }
+    [[nodiscard]] QVariantList wrongAnswers() const;
+    [[nodiscard]] QString lastAnswer() const { return m_answer; }
+    [[nodiscard]] bool askUndoDone() const { return m_asking; }
+    [[nodiscard]] QString trialKind() const;
+    [[nodiscard]] QVariantList trialFields() const;
+    [[nodiscard]] bool resuming() const { return m_resuming; }
+    [[nodiscard]] QString resumeLast() const;
+    [[nodiscard]] QString resumeNext() const;
+    /// Asks "did you finish this?" of the step at hand, once, after the program was started again.
+    void askAboutLast();
+
+    Q_INVOKABLE void next();
+    Q_INVOKABLE void back();
+    Q_INVOKABLE void answerUndo(const QString &answer);
+    Q_INVOKABLE void goTo(int row);
+    Q_INVOKABLE void wrong(const QString &kind);
+    Q_INVOKABLE void putOffTrial();
+    Q_INVOKABLE QVariantMap enterTrial(const QString &kind, const QVariantMap &values);
+    Q_INVOKABLE QVariantList workingFor(const QString &key) const;
+    Q_INVOKABLE QString workingSentence(const QString &key) const;
+    Q_INVOKABLE void answerResume(bool finished);
+
+signals:
+    void changed();
+    void answered();
+
+private:
+    [[nodiscard]] const Step *current() const;
+    void refresh();
+    /// Adds so many done and spoiled to the record of the step at hand.
+    bool record(const char *code, std::int64_t done, std::int64_t spoiled);
+
+    Workspace &m_workspace;
+    Session &m_session;
+    StepsModel m_steps;
+    std::optional<std::size_t> m_current;
+    std::optional<std::size_t> m_chosen;
+    QString m_answer;
+    bool m_asking = false;
+    bool m_resuming = false;
+};
+
+} // namespace matside

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include "app/wording.h"
+
+#include <QCoreApplication>
+
+#include <array>
+
+namespace matside {
+
+namespace {
+
+constexpr std::array fields{
+    Worded{"/table", QT_TRANSLATE_NOOP("Words", "table")},
+    Worded{"/table/length", QT_TRANSLATE_NOOP("Words", "length")},
+    Worded{"/table/width", QT_TRANSLATE_NOOP("Words", "width")},
+    Worded{"/table/diameter", QT_TRANSLATE_NOOP("Words", "across")},
+    Worded{"/blocks/columns", QT_TRANSLATE_NOOP("Words", "columns")},
+    Worded{"/blocks/rows", QT_TRANSLATE_NOOP("Words", "rows")},
+    Worded{"/blocks/width", QT_TRANSLATE_NOOP("Words", "block along")},
+    Worded{"/blocks/height", QT_TRANSLATE_NOOP("Words", "block across")},
+    Worded{"/blocks/spare", QT_TRANSLATE_NOOP("Words", "spare blocks")},
+    Worded{"/build", QT_TRANSLATE_NOOP("Words", "made")},
+    Worded{"/cleanBack", QT_TRANSLATE_NOOP("Words", "clean back")},
+    Worded{"/kits", QT_TRANSLATE_NOOP("Words", "kits")},
+    Worded{"/seam", QT_TRANSLATE_NOOP("Words", "seam")},
+    Worded{"/loft", QT_TRANSLATE_NOOP("Words", "batting’s thickness")},
+    Worded{"/drawUp/along", QT_TRANSLATE_NOOP("Words", "draw-up along")},
+    Worded{"/drawUp/across", QT_TRANSLATE_NOOP("Words", "draw-up across")},
+    Worded{"/sashing/finished", QT_TRANSLATE_NOOP("Words", "sashing, as seen")},
+    Worded{"/sashing/cutBack", QT_TRANSLATE_NOOP("Words", "back strip, cut")},
+    Worded{"/sashing/allowance", QT_TRANSLATE_NOOP("Words", "block’s allowance")},
+    Worded{"/fold/catch", QT_TRANSLATE_NOOP("Words", "catch")},
+    Worded{"/fold/turn", QT_TRANSLATE_NOOP("Words", "turn over the bulk")},
+    Worded{"/hoop/kind", QT_TRANSLATE_NOOP("Words", "kind")},
+    Worded{"/hoop/outside/0", QT_TRANSLATE_NOOP("Words", "outside, along")},
+    Worded{"/hoop/outside/1", QT_TRANSLATE_NOOP("Words", "outside, across")},
+    Worded{"/hoop/field/0", QT_TRANSLATE_NOOP("Words", "field, along")},
+    Worded{"/hoop/field/1", QT_TRANSLATE_NOOP("Words", "field, across")},
+    Worded{"/hoop/opening/0", QT_TRANSLATE_NOOP("Words", "opening, along")},
+    Worded{"/hoop/opening/1", QT_TRANSLATE_NOOP("Words", "opening, across")},
+    Worded{"/strip/usable", QT_TRANSLATE_NOOP("Words", "usable length")},
+    Worded{"/strip/gap", QT_TRANSLATE_NOOP("Words", "gap between outlines")},
+    Worded{"/strip/margin", QT_TRANSLATE_NOOP("Words", "margin past the hoop")},
+    Worded{"/strip/placing", QT_TRANSLATE_NOOP("Words", "placing by eye, within")},
+    Worded{"/strip/sliver", QT_TRANSLATE_NOOP("Words", "sliver cut away")},
+    Worded{"/strip/tail", QT_TRANSLATE_NOOP("Words", "tail past the frame")},
+    Worded{"/strip/tails", QT_TRANSLATE_NOOP("Words", "waste tails sewn on")},
+    Worded{"/strip/frameMayOverlap", QT_TRANSLATE_NOOP("Words", "frame may lie on the last block")},
+    Worded{"/strip/harvest", QT_TRANSLATE_NOOP("Words", "gaps give the sashing")},
+    Worded{"/edge/kind", QT_TRANSLATE_NOOP("Words", "edge")},
+    Worded{"/edge/outside", QT_TRANSLATE_NOOP("Words", "cloth kept outside")},
+    Worded{"/edge/seam", QT_TRANSLATE_NOOP("Words", "binding’s seam")},
+    Worded{"/edge/binding", QT_TRANSLATE_NOOP("Words", "binding")},
+    Worded{"/edge/sewn", QT_TRANSLATE_NOOP("Words", "sewn on the back")},
+    Worded{"/slack", QT_TRANSLATE_NOOP("Words", "to spare")},
+    Worded{"/cloths/usable", QT_TRANSLATE_NOOP("Words", "usable width")},
+    Worded{"/rulers/length", QT_TRANSLATE_NOOP("Words", "length")},
+    Worded{"/rulers/width", QT_TRANSLATE_NOOP("Words", "width")},
+    Worded{"/finest", QT_TRANSLATE_NOOP("Words", "finest mark")},
+    Worded{"group:table", QT_TRANSLATE_NOOP("Words", "The table")},
+    Worded{"group:blocks", QT_TRANSLATE_NOOP("Words", "The blocks")},
+    Worded{"group:seam", QT_TRANSLATE_NOOP("Words", "Seam and draw-up")},
+    Worded{"group:sashing", QT_TRANSLATE_NOOP("Words", "Sashing and fold")},
+    Worded{"group:hoop", QT_TRANSLATE_NOOP("Words", "The hoop")},
+    Worded{"group:strip", QT_TRANSLATE_NOOP("Words", "The hoop strip")},
+    Worded{"group:edge", QT_TRANSLATE_NOOP("Words", "The edge")},
+    Worded{"group:cloths", QT_TRANSLATE_NOOP("Words", "The cloths")},
+    Worded{"group:rulers", QT_TRANSLATE_NOOP("Words", "Your rulers")},
+};
+
+constexpr std::array choices{
+    Worded{"none", QT_TRANSLATE_NOOP("Words", "no table")},
+    Worded{"rect", QT_TRANSLATE_NOOP("Words", "four-sided")},
+    Worded{"round", QT_TRANSLATE_NOOP("Words", "round")},
+    Worded{"reversible", QT_TRANSLATE_NOOP("Words", "reversible")},
+    Worded{"clean-back", QT_TRANSLATE_NOOP("Words", "with one clean back")},
+    Worded{"layered", QT_TRANSLATE_NOOP("Words", "layered and bound")},
+    Worded{"bagged", QT_TRANSLATE_NOOP("Words", "bagged out")},
+    Worded{"bound", QT_TRANSLATE_NOOP("Words", "bound")},
+    Worded{"framed", QT_TRANSLATE_NOOP("Words", "framed")},
+    Worded{"double", QT_TRANSLATE_NOOP("Words", "double fold")},
+    Worded{"single", QT_TRANSLATE_NOOP("Words", "single fold")},
+    Worded{"hand", QT_TRANSLATE_NOOP("Words", "by hand")},
+    Worded{"machine", QT_TRANSLATE_NOOP("Words", "by machine")},
+    Worded{"ring", QT_TRANSLATE_NOOP("Words", "two rings")},
+    Worded{"magnetic", QT_TRANSLATE_NOOP("Words", "magnetic frame")},
+    Worded{"true", QT_TRANSLATE_NOOP("Words", "yes")},
+    Worded{"false", QT_TRANSLATE_NOOP("Words", "no")},
+};
+
+constexpr std::array commands{
+    Worded{"create", QT_TRANSLATE_NOOP("Words", "new project")},
+    Worded{"demo", QT_TRANSLATE_NOOP("Words", "demo")},
+    Worded{"make-again", QT_TRANSLATE_NOOP("Words", "make again")},
+    Worded{"metric-copy", QT_TRANSLATE_NOOP("Words", "copy in millimetres")},
+    Worded{"rename", QT_TRANSLATE_NOOP("Words", "rename")},
+    Worded{"put-away", QT_TRANSLATE_NOOP("Words", "put away")},
+    Worded{"bring-back", QT_TRANSLATE_NOOP("Words", "bring back")},
+    Worded{"throw-away", QT_TRANSLATE_NOOP("Words", "throw away")},
+    Worded{"edit", QT_TRANSLATE_NOOP("Words", "change")},
+    Worded{"offer", QT_TRANSLATE_NOOP("Words", "remedy")},
+    Worded{"drag", QT_TRANSLATE_NOOP("Words", "drag")},
+    Worded{"done", QT_TRANSLATE_NOOP("Words", "done")},
+    Worded{"spoiled", QT_TRANSLATE_NOOP("Words", "spoiled")},
+    Worded{"trial", QT_TRANSLATE_NOOP("Words", "trial")},
+    Worded{"put-off", QT_TRANSLATE_NOOP("Words", "trial put off")},
+};
+
+} // namespace
+
+std::span<const Worded> fieldWords()
+{
+    return fields;
+}
+
+std::span<const Worded> choiceWords()
+{
+    return choices;
+}
+
+std::span<const Worded> commandWords()
+{
+    return commands;
+}
+
+} // namespace matside

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+#include "app/workspace.h"
+
+#include "project/codec.h"
+
+#include <QCoreApplication>
+
+namespace matside {
+
+QString storeSentence(const StoreError &error)
+{
+    const auto tell = [](const char *text) { return QCoreApplication::translate("Store", text); };
+    switch (error.code) {
+    case StoreCode::Disk:
+        return tell("The disk is full. Nothing was lost; free some room and try again.");
+    case StoreCode::ReadOnly:
+        return tell("This is open for reading only, so nothing can be changed here.");
+    case StoreCode::Busy:
+        return tell("Another program holds the file. Try again in a moment.");
+    case StoreCode::Stale:
+        return tell("The project was changed elsewhere. Open it again from the shelf.");
+    case StoreCode::Newer:
+        return tell("These projects were saved by a newer Matside. They were left as they are.");
+    case StoreCode::Damaged:
+        return tell("The file is damaged. What can be read is shown.");
+    case StoreCode::NothingLeft:
+        return tell("There is nothing left to undo.");
+    default:
+        return tell("That could not be saved: %1").arg(error.detail);
+    }
+}
+
+Workspace::Workspace(Store &store) : m_store(store) {}
+
+const std::vector<Step> &Workspace::steps() const
+{
+    // Steps are only laid out when someone looks: a drag at Fit needs none.
+    if (!m_stepsFresh)
+        m_steps = matside::steps(m_shown, m_plan);
+    m_stepsFresh = true;
+    return m_steps;
+}
+
+void Workspace::fail(const StoreError &error)
+{
+    emit failed(storeSentence(error));
+}
+
+void Workspace::take(const QString &document)
+{
+    m_document = document;
+    const QByteArray text = document.toUtf8();
+    auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
+    m_saved = read ? std::move(read.value().project) : Project();
+    m_shown = m_saved;
+    m_previewing = false;
+    m_plan = matside::plan(m_shown);
+    m_stepsFresh = false;
+}
+
+bool Workspace::open(const QString &id)
+{
+    const auto document = m_store.load(id);
+    if (!document) {
+        fail(document.error());
+        return false;
+    }
+    m_id = id;
+    take(document.value());
+    if (m_store.canWrite())
+        (void)m_store.setSetting(settings::openProject, id);
+    emit opened();
+    emit changed();
+    return true;
+}
+
+void Workspace::close()
+{
+    m_id.clear();
+}
+
+bool Workspace::commit(const char *code, const Project &next)
+{
+    if (next == m_saved) {
+        if (m_previewing)
+            preview(m_saved);
+        m_previewing = false;
+        return true;
+    }
+    return commitText(code, writeProject(next));
+}
+
+bool Workspace::commitText(const char *code, const std::string &document)
+{
+    const QString after = QString::fromStdString(document);
+    const QString name = QString::fromLatin1(code);
+    const auto saved = m_store.applyEdit(m_id, {{QStringLiteral("edit"), name}, m_document, after});
+    if (!saved) {
+        preview(m_saved);
+        m_previewing = false;
+        fail(saved.error());
+        return false;
+    }
+    take(after);
+    emit changed();
+    return true;
+}
+
+void Workspace::preview(const Project &next)
+{
+    m_shown = next;
+    m_previewing = true;
+    m_plan = matside::plan(m_shown);
+    m_stepsFresh = false;
+    emit changed();
+}
+
+bool Workspace::settle(const char *code)
+{
+    return !m_previewing || commit(code, Project(m_shown));
+}
+
+bool Workspace::undo()
+{
+    const auto undone = m_store.undo(m_id);
+    if (!undone) {
+        fail(undone.error());
+        return false;
+    }
+    take(undone.value().document);
+    emit changed();
+    return true;
+}
+
+std::string Workspace::shownText() const
+{
+    return writeProject(m_shown);
+}
+
+} // namespace matside

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "bench/step.h"
+#include "store/store.h"
+
+#include <QObject>
+
+#include <memory>
+
+namespace matside {
+
+/// The project that lies open: its document in the store, what follows from it, and the one way of changing
+/// it. A change is in the store before changed() tells the screen. Not for QML: the models stand between.
+class Workspace : public QObject {
+    Q_OBJECT
+public:
+    explicit Workspace(Store &store);
+
+    [[nodiscard]] Store &store() { return m_store; }
+    [[nodiscard]] const QString &id() const { return m_id; }
+    [[nodiscard]] bool isOpen() const { return !m_id.isEmpty(); }
+    /// What is shown: while a drag lasts, the project as dragged.
+    [[nodiscard]] const Project &project() const { return m_shown; }
+    [[nodiscard]] const Plan &plan() const { return m_plan; }
+    [[nodiscard]] const std::vector<Step> &steps() const;
+
+    bool open(const QString &id);
+    void close();
+    /// Saves a changed project as one command; nothing is shown unless it was saved.
+    bool commit(const char *code, const Project &next);
+    /// Saves a changed document (an offer taken on its text).
+    bool commitText(const char *code, const std::string &document);
+    /// Shows a project as it would be, without saving.
+    void preview(const Project &next);
+    [[nodiscard]] bool previewing() const { return m_previewing; }
+    /// Saves what is previewed, or takes it back when nothing came of it.
+    bool settle(const char *code);
+    bool undo();
+    [[nodiscard]] QString document() const { return m_document; }
+    /// The document as previewed or saved, for looking at offers.
+    [[nodiscard]] std::string shownText() const;
+
+signals:
+    void changed();
+    void opened();
+    /// Why something could not be saved.
+    void failed(const QString &says);
+
+private:
+    void take(const QString &document);
+    void fail(const StoreError &error);
+
+    Store &m_store;
+    QString m_id;
+    QString m_document;
+    Project m_saved;
+    Project m_shown;
+    Plan m_plan;
+    mutable std::vector<Step> m_steps;
+    mutable bool m_stepsFresh = false;
+    bool m_previewing = false;
+};
+
+/// Plain words for why the store refused, with what can be done.
+[[nodiscard]] QString storeSentence(const StoreError &error);
+
+} // namespace matside

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+#include "app/plancommand.h"
+#include "main/pictures.h"
+#include "main/room.h"
+
+#include <QCommandLineParser>
+#include <QFile>
+#include <QGuiApplication>
+#include <QScreen>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+
+#include <cstdio>
+#include <cstring>
+
+namespace matside {
+namespace {
+
+bool asked(int argc, char **argv, const char *option)
+{
+    for (int i = 1; i < argc; ++i)
+        if (std::strcmp(argv[i], option) == 0)
+            return true;
+    return false;
+}
+
+/// Pictures and the self test draw without a screen and without a graphics card.
+void drawWithoutScreen()
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("QT_QUICK_BACKEND", "software");
+}
+
+QString pristineDemo()
+{
+    QFile file(QStringLiteral(":/demo/demo-project.json"));
+    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+}
+
+double reportedPxPerMm()
+{
+    const QScreen *screen = QGuiApplication::primaryScreen();
+    return screen ? screen->physicalDotsPerInch() / 25.4 : 0;
+}
+
+int refuse(const QString &says)
+{
+    std::fprintf(stderr, "%s\n", qPrintable(says));
+    return 1;
+}
+
+int runWindow(const QCommandLineParser &options)
+{
+    const bool drawing =
+        options.isSet(QStringLiteral("pictures")) || options.isSet(QStringLiteral("self-test"));
+    QTemporaryDir passing;
+    QString dir = options.value(QStringLiteral("data"));
+    if (dir.isEmpty())
+        dir = drawing ? passing.path() : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    auto store = openStore(dir);
+    if (!store)
+        return refuse(storeSentence(store.error()));
+    const bool demo = drawing || options.isSet(QStringLiteral("demo"));
+    QString first;
+    QString document = pristineDemo();
+    if (options.isSet(QStringLiteral("pictures")) && !options.positionalArguments().isEmpty()) {
+        QFile file(options.positionalArguments().constFirst());
+        if (!file.open(QIODevice::ReadOnly))
+            return refuse(QGuiApplication::translate("Main", "%1 cannot be read.").arg(file.fileName()));
+        document = QString::fromUtf8(file.readAll());
+    }
+    if (demo && store.value()->canWrite()) {
+        const auto made = store.value()->ensureDemo(document);
+        if (!made)
+            return refuse(storeSentence(made.error()));
+        first = made.value();
+    }
+    Room room(std::move(store).value(), drawing ? 5.87 : reportedPxPerMm());
+    if (first.isEmpty())
+        room.session().resume();
+    else
+        room.session().openProject(first);
+    if (!drawing)
+        room.steps().askAboutLast();
+    if (!room.show())
+        return refuse(QGuiApplication::translate("Main", "The window could not be opened."));
+    if (options.isSet(QStringLiteral("pictures")))
+        return takePictures(room, options.value(QStringLiteral("pictures")));
+    if (options.isSet(QStringLiteral("self-test")))
+        return selfTest(room);
+    return QGuiApplication::exec();
+}
+
+int run(int argc, char **argv)
+{
+    QCoreApplication::setApplicationName(QStringLiteral("matside"));
+    if (asked(argc, argv, "--plan")) {
+        const QCoreApplication app(argc, argv);
+        const QStringList arguments = QCoreApplication::arguments();
+        const qsizetype at = arguments.indexOf(QStringLiteral("--plan"));
+        return at + 1 < arguments.size()
+                   ? runPlanCommand(arguments[at + 1])
+                   : refuse(QStringLiteral("--plan needs a file, or - for standard input."));
+    }
+    if (asked(argc, argv, "--pictures") || asked(argc, argv, "--self-test"))
+        drawWithoutScreen();
+    const QGuiApplication app(argc, argv);
+    QCommandLineParser options;
+    options.setApplicationDescription(
+        QGuiApplication::translate("Main", "The next cut, beside the cutting mat."));
+    options.addHelpOption();
+    options.addOption({QStringLiteral("data"),
+                       QGuiApplication::translate("Main", "Keep the data in this folder."),
+                       QStringLiteral("DIR")});
+    options.addOption({QStringLiteral("demo"), QGuiApplication::translate("Main", "Open the demo project.")});
+    options.addOption(
+        {QStringLiteral("plan"),
+         QGuiApplication::translate("Main", "Print the plan of a project file (- for standard input)."),
+         QStringLiteral("FILE")});
+    options.addOption({QStringLiteral("pictures"),
+                       QGuiApplication::translate("Main", "Draw every station into this folder."),
+                       QStringLiteral("DIR")});
+    QCommandLineOption self(QStringLiteral("self-test"));
+    self.setFlags(QCommandLineOption::HiddenFromHelp);
+    options.addOption(self);
+    options.addPositionalArgument(QStringLiteral("FILE"),
+                                  QGuiApplication::translate("Main", "A project file, for --pictures."),
+                                  QStringLiteral("[FILE]"));
+    options.process(app);
+    return runWindow(options);
+}
+
+} // namespace
+} // namespace matside
+
+int main(int argc, char **argv)
+{
+    return matside::run(argc, argv);
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#include "main/room.h"
+
+namespace matside {
+
+Room::Room(std::unique_ptr<Store> store, double pxPerMm)
+    : m_store(std::move(store)), m_workspace(*m_store), m_session(m_workspace), m_look(*m_store, pxPerMm),
+      m_shelf(m_workspace, m_session), m_fit(m_workspace), m_steps(m_workspace, m_session)
+{
+    Single<Session>::hand(&m_session);
+    Single<Look>::hand(&m_look);
+    Single<Shelf>::hand(&m_shelf);
+    Single<FitModel>::hand(&m_fit);
+    Single<StepModel>::hand(&m_steps);
+    m_engine.addImportPath(QStringLiteral(":/qt/qml"));
+}
+
+bool Room::show()
+{
+    m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Matside/Stations/Main.qml")));
+    return !m_engine.rootObjects().isEmpty();
+}
+
+} // namespace matside

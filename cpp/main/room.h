@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/fitmodel.h"
+#include "app/session.h"
+#include "app/shelf.h"
+#include "app/stepmodel.h"
+
+#include <QQmlApplicationEngine>
+
+namespace matside {
+
+/// Everything the window stands on, made in order and handed to QML. Only wires.
+class Room {
+public:
+    Room(std::unique_ptr<Store> store, double pxPerMm);
+    Room(const Room &) = delete;
+    Room &operator=(const Room &) = delete;
+
+    /// Loads the window; false when it cannot be.
+    bool show();
+    [[nodiscard]] Session &session() { return m_session; }
+    [[nodiscard]] Look &look() { return m_look; }
+    [[nodiscard]] StepModel &steps() { return m_steps; }
+    [[nodiscard]] Workspace &workspace() { return m_workspace; }
+    [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
+
+private:
+    std::unique_ptr<Store> m_store;
+    Workspace m_workspace;
+    Session m_session;
+    Look m_look;
+    Shelf m_shelf;
+    FitModel m_fit;
+    StepModel m_steps;
+    QQmlApplicationEngine m_engine;
+};
+
+} // namespace matside
