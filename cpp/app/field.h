@@ -21,8 +21,8 @@ struct Field {
     std::string pointer;
     const char *group = "";
     FieldKind kind = FieldKind::Length;
-    std::function<OfferValue(const Project &, const Plan &)> get; ///< the value in force
-    std::function<void(Project &, const OfferValue &)> put;       ///< Remove: let it be reckoned
+    std::function<OfferValue(const Project &, const Plan &)> get = {}; ///< the value in force
+    std::function<void(Project &, const OfferValue &)> put = {};       ///< Remove: let it be reckoned
     std::function<bool(const Project &)> given = {};              ///< absent: always given
     std::function<bool(const Project &)> inUse = {};              ///< absent: always in use
     std::vector<std::string> choices = {};                        ///< codes, worded by choiceWords()

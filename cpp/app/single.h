@@ -10,15 +10,15 @@ namespace matside {
 /// leaves it in C++ hands.
 template <class Model> class Single {
 public:
-    static void hand(Model *model) { held() = model; }
+    static void hand(Model *model) { handed() = model; }
     static Model *create(QQmlEngine *, QJSEngine *)
     {
-        QJSEngine::setObjectOwnership(held(), QJSEngine::CppOwnership);
-        return held();
+        QJSEngine::setObjectOwnership(handed(), QJSEngine::CppOwnership);
+        return handed();
     }
 
 private:
-    static Model *&held()
+    static Model *&handed()
     {
         static Model *model = nullptr;
         return model;

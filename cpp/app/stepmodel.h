@@ -5,6 +5,7 @@
 #include "app/views.h"
 
 #include <QAbstractListModel>
+#include <QColor>
 #include <QVariantList>
 #include <QVariantMap>
 

@@ -14,7 +14,7 @@ FocusScope {
     /** What stands in the column: "work", "working", "wrong". */
     property string shows: "work"
 
-    function escape() {
+    function leave() {
         shows = "work";
     }
 

@@ -15,7 +15,7 @@ FocusScope {
     property string shows: "fields"
     property string entering
 
-    function escape() {
+    function leave() {
         shows = "fields";
     }
     function begin(pointer: string, label: string, kind: string, text: string) {

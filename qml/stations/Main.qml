@@ -32,7 +32,7 @@ Window {
         anchors.fill: parent
         focus: true
 
-        Keys.onEscapePressed: page.item?.escape()
+        Keys.onEscapePressed: page.item?.leave()
 
         Loader {
             id: page

@@ -12,7 +12,7 @@ FocusScope {
     readonly property bool upright: height > width
     property string shows: "work"
 
-    function escape() {
+    function leave() {
         shows = "work";
     }
 

@@ -9,7 +9,7 @@ import Matside.Theme
 FocusScope {
     id: root
 
-    function escape() {
+    function leave() {
         Session.view = "shelf";
     }
 

@@ -11,7 +11,7 @@ FocusScope {
 
     property string opened
 
-    function escape() {
+    function leave() {
         opened = "";
     }
 
