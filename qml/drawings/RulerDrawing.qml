@@ -107,7 +107,7 @@ Item {
         wrapMode: Text.NoWrap
         horizontalAlignment: Theme.left === (end === 1) ? Text.AlignLeft : Text.AlignRight
         //: where the ruler's line lies: two short lines, broken by hand
-        text: !root.shown ? "" : root.view.on === "outline" ? qsTr("on the outer\nstitches") : root.lie.v.mat ? qsTr("mat lines\nfrom here") : qsTr("on the\ncut edge")
+        text: !root.shown ? "" : root.view.on === "outline" ? qsTr("on the outer\nstitches") : root.view.fence === "mat" ? qsTr("mat lines\nfrom here") : qsTr("on the\ncut edge")
         color: Theme.colors.accent
         x: root.place(at, implicitWidth, end)
         y: startY

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Drawings
@@ -58,66 +57,41 @@ FocusScope {
         width: root.upright ? root.width : Theme.column
         height: root.upright ? Math.min(root.height * 0.62, Theme.mm(132)) : root.height
 
-        Loader {
-            id: inside
-            anchors.fill: parent
-            focus: true
-            sourceComponent: StepModel.resuming ? resume
-                             : root.shows === "working" ? working
-                             : root.shows === "wrong" ? wrong
-                             : StepModel.askUndoDone ? undone : work
-        }
-    }
+        readonly property string sheet: StepModel.resuming ? "resume" : root.shows !== "work" ? root.shows
+                                        : StepModel.askUndoDone ? "undone"
+                                        : "work"
 
-    Component {
-        id: work
         CutColumn {
+            anchors.fill: parent
+            visible: column.sheet === "work"
             onWorking: key => {
                 root.shows = "working";
-                inside.item.show(key);
+                sum.show(key);
             }
-            onWrong: root.shows = "wrong"
+            onWrong: {
+                trouble.answered = false;
+                root.shows = "wrong";
+            }
         }
-    }
-    Component {
-        id: working
-        WorkingSheet { onClosed: root.shows = "work" }
-    }
-    Component {
-        id: wrong
-        WrongSheet { onClosed: root.shows = "work" }
-    }
-    Component {
-        id: resume
-        ResumeSheet {}
-    }
-    Component {
-        id: undone
-        Item {
-            Word {
-                width: parent.width
-                cap: Theme.capHead
-                bold: true
-                text: qsTr("Was it tapped by mistake, or is the piece spoiled?")
-            }
-            CutButton {
-                anchors.bottom: spoiled.top
-                anchors.bottomMargin: Theme.gapTargets
-                width: parent.width
-                height: Theme.target
-                kind: "action"
-                text: qsTr("Tapped by mistake")
-                onClicked: StepModel.answerUndo("mistake")
-            }
-            CutButton {
-                id: spoiled
-                anchors.bottom: parent.bottom
-                width: parent.width
-                height: Theme.target
-                kind: "outline"
-                text: qsTr("Done and spoiled")
-                onClicked: StepModel.answerUndo("spoiled")
-            }
+        WorkingSheet {
+            id: sum
+            anchors.fill: parent
+            visible: column.sheet === "working"
+            onClosed: root.shows = "work"
+        }
+        WrongSheet {
+            id: trouble
+            anchors.fill: parent
+            visible: column.sheet === "wrong"
+            onClosed: root.shows = "work"
+        }
+        ResumeSheet {
+            anchors.fill: parent
+            visible: column.sheet === "resume"
+        }
+        UndoneSheet {
+            anchors.fill: parent
+            visible: column.sheet === "undone"
         }
     }
 }

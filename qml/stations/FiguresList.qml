@@ -23,17 +23,22 @@ ListView {
             ProblemRow { width: root.width }
         }
     }
-    delegate: ChoiceRow {
+    delegate: Item {
         id: row
-        required property var modelData
-        required property var figure
         required property string label
+        required property var figure
         width: root.width
-        inList: true
-        text: label
-        detail: figure.untried ? qsTr("not tried yet") : ""
-        figure: row.figure
-        enabled: row.figure.hasWorking
-        onClicked: root.working(row.figure.key)
+        implicitHeight: line.implicitHeight
+
+        ChoiceRow {
+            id: line
+            width: parent.width
+            inList: true
+            text: row.label
+            detail: row.figure.untried ? qsTr("not tried yet") : ""
+            figure: row.figure
+            enabled: row.figure.hasWorking
+            onClicked: root.working(row.figure.key)
+        }
     }
 }

@@ -11,34 +11,52 @@ Item {
     signal working(string key)
     signal ask(string pointer, string label, string kind, string text)
 
-    implicitHeight: size.height + steppers.height + Theme.gapTargets
+    implicitHeight: size.height + steppers.height + Theme.gap
 
     Row {
         id: size
         spacing: Theme.gap
         WorkedFigure {
             figure: FitModel.finishedAlong
-            cap: Theme.capSecond
-            width: Math.max(implicitWidth, Theme.targetLeast)
+            cap: Theme.capSecond * 0.85
+            width: Math.max(number.implicitWidth, Theme.mm(34))
             showUnit: false
             onWorking: root.working("size.finished.along")
+
+            FigureText {
+                id: number
+                visible: false
+                figure: FitModel.finishedAlong
+                cap: Theme.capSecond * 0.85
+                showUnit: false
+                accessibleIgnored: true
+            }
         }
         Word {
-            cap: Theme.capThird
+            cap: Theme.capThird * 0.8
+            topPadding: Theme.mm(2)
             text: "×"
         }
         WorkedFigure {
             figure: FitModel.finishedAcross
-            cap: Theme.capSecond
-            width: Math.max(implicitWidth, Theme.targetLeast)
+            cap: Theme.capSecond * 0.85
+            width: Math.max(other.implicitWidth, Theme.mm(42))
             onWorking: root.working("size.finished.across")
+
+            FigureText {
+                id: other
+                visible: false
+                figure: FitModel.finishedAcross
+                cap: Theme.capSecond * 0.85
+                accessibleIgnored: true
+            }
         }
     }
     Row {
         id: steppers
-        y: size.height + Theme.gapTargets
+        y: size.height + Theme.gap
         width: parent.width
-        spacing: Theme.gapTargets
+        spacing: Theme.gap
         readonly property real each: (width - 2 * spacing) / 3
 
         Stepper {

@@ -67,7 +67,7 @@ FocusScope {
         id: column
         x: root.upright || Theme.left ? 0 : root.width - width
         y: root.upright ? drawing.y + drawing.height : 0
-        width: root.upright ? root.width : Math.max(Theme.mm(92), Math.min(root.width * 0.46, Theme.mm(112)))
+        width: root.upright ? root.width : Math.min(Theme.mm(110), root.width * 0.62)
         height: root.height - y
 
         Item {

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Parts
@@ -61,35 +60,45 @@ FocusScope {
         width: root.upright ? root.width : Theme.column
         height: root.upright ? Math.min(root.height * 0.62, Theme.mm(132)) : root.height
 
-        Loader {
-            id: inside
-            anchors.fill: parent
-            focus: true
-            sourceComponent: root.shows === "working" ? working
-                             : root.shows === "wrong" ? wrong
-                             : StepModel.trialKind.length > 0 && !StepModel.finished ? trial : work
-        }
-    }
-    Component {
-        id: work
+        readonly property string sheet: StepModel.resuming ? "resume" : root.shows !== "work" ? root.shows
+                                        : StepModel.askUndoDone ? "undone"
+                                        : StepModel.trialKind.length > 0 && !StepModel.finished ? "trial" : "work"
+
         CutColumn {
+            anchors.fill: parent
+            visible: column.sheet === "work"
             onWorking: key => {
                 root.shows = "working";
-                inside.item.show(key);
+                sum.show(key);
             }
-            onWrong: root.shows = "wrong"
+            onWrong: {
+                trouble.answered = false;
+                root.shows = "wrong";
+            }
         }
-    }
-    Component {
-        id: trial
-        TrialSheet {}
-    }
-    Component {
-        id: working
-        WorkingSheet { onClosed: root.shows = "work" }
-    }
-    Component {
-        id: wrong
-        WrongSheet { onClosed: root.shows = "work" }
+        WorkingSheet {
+            id: sum
+            anchors.fill: parent
+            visible: column.sheet === "working"
+            onClosed: root.shows = "work"
+        }
+        WrongSheet {
+            id: trouble
+            anchors.fill: parent
+            visible: column.sheet === "wrong"
+            onClosed: root.shows = "work"
+        }
+        ResumeSheet {
+            anchors.fill: parent
+            visible: column.sheet === "resume"
+        }
+        UndoneSheet {
+            anchors.fill: parent
+            visible: column.sheet === "undone"
+        }
+        TrialSheet {
+            anchors.fill: parent
+            visible: column.sheet === "trial"
+        }
     }
 }
