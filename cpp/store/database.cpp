@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "store/database.h"
 
+#include <QFile>
+#include <QFileInfo>
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QSqlRecord>
+#include <QUrl>
 #include <QUuid>
 
 namespace matside {
@@ -53,46 +56,103 @@ Database::~Database()
     QSqlDatabase::removeDatabase(m_name);
 }
 
-StoreResult<Done> Database::open(const QString &path, bool readOnly)
+StoreResult<Done> Database::connect(const QString &file, const QString &options)
 {
     QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_name);
-    database.setDatabaseName(path);
-    database.setConnectOptions(readOnly ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=3000")
-                                        : QStringLiteral("QSQLITE_BUSY_TIMEOUT=3000"));
+    database.setDatabaseName(file);
+    database.setConnectOptions(options);
     if (!database.open())
-        return StoreError{StoreCode::CannotOpen, database.lastError().text()};
-    if (auto set = run(QStringLiteral("PRAGMA foreign_keys = ON")); !set)
-        return set.error();
-    const auto on = value(QStringLiteral("PRAGMA foreign_keys"));
-    if (!on)
-        return on.error();
-    if (on.value().toInt() != 1)
-        return StoreError{StoreCode::Refused, QStringLiteral("foreign keys cannot be switched on")};
+        return faultOf(database.lastError());
     return Done{};
 }
 
-StoreResult<std::vector<Row>> Database::run(const QString &sql, const std::vector<QVariant> &values) const
+StoreResult<Done> Database::open(const QString &path, Mode mode)
 {
+    const QString patient = QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000");
+    if (mode == Mode::Write)
+        return connect(path, patient);
+    const QString reading = patient + QStringLiteral(";QSQLITE_OPEN_READONLY");
+    if (mode == Mode::Read)
+        return connect(path, reading);
+    QStringList logs{QStringLiteral("-wal"), QStringLiteral("-journal")};
+    logs.removeIf([&](const QString &log) { return QFileInfo(path + log).size() == 0; });
+    if (logs.isEmpty()) {
+        const QByteArray url = QUrl::fromLocalFile(QFileInfo(path).absoluteFilePath()).toEncoded();
+        return connect(QString::fromLatin1(url) + QStringLiteral("?immutable=1"),
+                       reading + QStringLiteral(";QSQLITE_OPEN_URI"));
+    }
+    // What was done last lies in the log, and SQLite cannot read that without writing beside it.
+    m_copied = std::make_unique<QTemporaryDir>();
+    const QString copy = m_copied->filePath(QStringLiteral("copy.sqlite"));
+    logs.append(QString());
+    for (const QString &end : std::as_const(logs))
+        if (!QFile::copy(path + end, copy + end) ||
+            !QFile::setPermissions(copy + end, QFileDevice::ReadOwner | QFileDevice::WriteOwner))
+            return StoreError{StoreCode::Disk, QStringLiteral("cannot copy the log to read it")};
+    return connect(copy, patient);
+}
+
+StoreResult<Done> Database::makeDurable() const
+{
+    struct Pragma {
+        QString name, value, answer;
+    };
+    for (const auto &[name, wanted, answer] :
+         {Pragma{QStringLiteral("journal_mode"), QStringLiteral("WAL"), QStringLiteral("wal")},
+          Pragma{QStringLiteral("synchronous"), QStringLiteral("FULL"), QStringLiteral("2")},
+          Pragma{QStringLiteral("foreign_keys"), QStringLiteral("ON"), QStringLiteral("1")}}) {
+        const QString pragma = QStringLiteral("PRAGMA ") + name;
+        if (const auto set = run(pragma + QStringLiteral(" = ") + wanted); !set)
+            return set.error();
+        const auto now = value(pragma);
+        if (!now)
+            return now.error();
+        if (now.value().toString() != answer)
+            return StoreError{StoreCode::Refused, pragma + QStringLiteral(" had no effect")};
+    }
+    return Done{};
+}
+
+std::vector<Row> Database::runUntilFault(const QString &sql, const std::vector<QVariant> &values,
+                                         std::optional<StoreError> &fault) const
+{
+    fault.reset();
+    std::vector<Row> rows;
     QSqlQuery query(QSqlDatabase::database(m_name, false));
     query.setForwardOnly(true);
-    if (!query.prepare(sql))
-        return faultOf(query.lastError());
+    if (!query.prepare(sql)) {
+        fault = faultOf(query.lastError());
+        return rows;
+    }
     // A missing value would be stored as NULL without a word.
-    if (sql.count(QLatin1Char('?')) != static_cast<qsizetype>(values.size()))
-        return StoreError{StoreCode::Refused, QStringLiteral("wrong number of values for: ") + sql};
+    if (sql.count(QLatin1Char('?')) != static_cast<qsizetype>(values.size())) {
+        fault = StoreError{StoreCode::Refused, QStringLiteral("wrong number of values for: ") + sql};
+        return rows;
+    }
     for (const QVariant &value : values)
         query.addBindValue(value);
-    if (!query.exec())
-        return faultOf(query.lastError());
-    std::vector<Row> rows;
+    if (!query.exec()) {
+        fault = faultOf(query.lastError());
+        return rows;
+    }
+    const int columns = query.record().count();
     while (query.next()) {
         Row row;
-        for (int column = 0; column < query.record().count(); ++column)
+        for (int column = 0; column < columns; ++column)
             row.push_back(query.value(column));
         rows.push_back(std::move(row));
     }
     if (query.lastError().isValid())
-        return faultOf(query.lastError());
+        fault = faultOf(query.lastError());
+    return rows;
+}
+
+StoreResult<std::vector<Row>> Database::run(const QString &sql, const std::vector<QVariant> &values) const
+{
+    std::optional<StoreError> fault;
+    auto rows = runUntilFault(sql, values, fault);
+    if (fault)
+        return *fault;
     return rows;
 }
 

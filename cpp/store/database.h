@@ -4,8 +4,11 @@
 #include "store/fault.h"
 
 #include <QSqlDatabase>
+#include <QTemporaryDir>
 #include <QVariant>
 
+#include <memory>
+#include <optional>
 #include <vector>
 
 namespace matside {
@@ -16,22 +19,36 @@ using Row = std::vector<QVariant>;
 /// of values is an error. The connection belongs to this object and to the thread that opened it.
 class Database {
 public:
+    enum class Mode {
+        Write,    ///< made when missing; what is committed is on the disk; foreign keys on
+        Read,     ///< beside a running writer
+        Snapshot, ///< of a file nobody writes: neither it nor anything beside it is made or changed
+    };
+
     Database();
     ~Database();
     Database(const Database &) = delete;
     Database &operator=(const Database &) = delete;
 
-    /// Opens the file, switches foreign keys on and checks that they are.
-    [[nodiscard]] StoreResult<Done> open(const QString &path, bool readOnly);
+    [[nodiscard]] StoreResult<Done> open(const QString &path, Mode mode);
+    /// To be called once what is there has been looked at: write-ahead log, full flushing, foreign keys,
+    /// each checked.
+    [[nodiscard]] StoreResult<Done> makeDurable() const;
     /// Runs a statement and gives every row of its answer.
     [[nodiscard]] StoreResult<std::vector<Row>> run(const QString &sql,
                                                     const std::vector<QVariant> &values = {}) const;
+    /// The rows up to the first fault, which is told: of a damaged table, what can be read.
+    [[nodiscard]] std::vector<Row> runUntilFault(const QString &sql, const std::vector<QVariant> &values,
+                                                 std::optional<StoreError> &fault) const;
     /// The first column of the first row, invalid when there is none.
     [[nodiscard]] StoreResult<QVariant> value(const QString &sql,
                                               const std::vector<QVariant> &values = {}) const;
 
 private:
+    [[nodiscard]] StoreResult<Done> connect(const QString &file, const QString &options);
+
     QString m_name;
+    std::unique_ptr<QTemporaryDir> m_copied; ///< the copy that is read, when there had to be one
 };
 
 /// Begins a transaction that writes; unless committed it is taken back when the guard goes.

@@ -1,39 +1,44 @@
 // SPDX-License-Identifier: MIT
 //
 // Edits, and how they are taken back and done again. Order is a counter, never the clock.
-#include "store/opening.h"
 #include "store/writing.h"
-
-#include "project/codec.h"
 
 namespace matside {
 
 namespace {
 
-constexpr int commandsKept = 500;
-
 struct Found {
     std::int64_t seq = 0;
     QString project;
+    bool shelf = false;
     CommandLabel label;
-    QString before;
-    QString after;
+    Stretch change;
 };
 
-/// The last command done, or the first one undone.
+/// The last command done, or the first one undone: of one project, or of the shelf. A rename stands in the
+/// project's own row of commands, and is the shelf's too while it is that row's next.
+QString choosing(bool shelf, bool undone)
+{
+    const QString other = undone ? QStringLiteral("<") : QStringLiteral(">");
+    const QString state = undone ? QStringLiteral("1") : QStringLiteral("0");
+    QString sql = QStringLiteral(
+        "SELECT seq, project, shelf, kind, code, args, place, before, after FROM commands AS c WHERE ");
+    sql += shelf ? QStringLiteral("(shelf = 1 OR kind = 'rename') AND (shelf = 1 OR NOT EXISTS (SELECT 1 "
+                                  "FROM commands AS d WHERE d.project = c.project AND d.shelf = 0 AND "
+                                  "d.undone = %1 AND d.seq %2 c.seq))")
+                       .arg(state, other)
+                 : QStringLiteral("project = ? AND shelf = 0");
+    return sql + QStringLiteral(" AND undone = %1 ORDER BY seq %2 LIMIT 1")
+                     .arg(state, undone ? QStringLiteral("ASC") : QStringLiteral("DESC"));
+}
+
 StoreResult<std::optional<Found>> find(const Database &database, const std::optional<QString> &project,
                                        bool undone)
 {
-    QString sql = QStringLiteral(
-        "SELECT seq, project, kind, code, args, before, after FROM commands WHERE shelf = ? AND undone = ?");
-    std::vector<QVariant> values{project ? 0 : 1, undone ? 1 : 0};
-    if (project) {
-        sql += QStringLiteral(" AND project = ?");
+    std::vector<QVariant> values;
+    if (project)
         values.emplace_back(*project);
-    }
-    sql +=
-        undone ? QStringLiteral(" ORDER BY seq ASC LIMIT 1") : QStringLiteral(" ORDER BY seq DESC LIMIT 1");
-    const auto rows = database.run(sql, values);
+    const auto rows = database.run(choosing(!project, undone), values);
     if (!rows)
         return rows.error();
     if (rows.value().empty())
@@ -41,9 +46,9 @@ StoreResult<std::optional<Found>> find(const Database &database, const std::opti
     const Row &row = rows.value().front();
     return std::optional<Found>(Found{row[0].toLongLong(),
                                       row[1].toString(),
-                                      {row[2].toString(), row[3].toString(), row[4].toString()},
-                                      row[5].toString(),
-                                      row[6].toString()});
+                                      row[2].toInt() != 0,
+                                      {row[3].toString(), row[4].toString(), row[5].toString()},
+                                      {row[6].toLongLong(), row[7].toString(), row[8].toString()}});
 }
 
 StoreResult<std::optional<Reversible>> reversible(const Database &database,
@@ -58,12 +63,12 @@ StoreResult<std::optional<Reversible>> reversible(const Database &database,
         Reversible{found.value()->seq, found.value()->project, found.value()->label});
 }
 
-/// A shelf command's state is "flag=0" or "flag=1".
-StoreResult<Done> turnFlag(const Database &database, const QString &project, const QString &state)
+/// A shelf command's state is "mark=0" or "mark=1".
+StoreResult<Done> turnMark(const Database &database, const QString &project, const QString &state)
 {
     const QStringList parts = state.split(QLatin1Char('='));
     const bool known = parts.size() == 2 &&
-                       (parts[0] == QLatin1String(thrownAway) || parts[0] == QLatin1String(putAwayFlag));
+                       (parts[0] == QLatin1String(thrownAwayMark) || parts[0] == QLatin1String(putAwayMark));
     if (!known)
         return StoreError{StoreCode::Damaged, state};
     const auto turned = database.run(QStringLiteral("UPDATE projects SET %1 = ? WHERE id = ?").arg(parts[0]),
@@ -71,6 +76,30 @@ StoreResult<Done> turnFlag(const Database &database, const QString &project, con
     if (!turned)
         return turned.error();
     return Done{};
+}
+
+/// Gives the project's document as it is then.
+StoreResult<QString> carryOut(const Database &database, const Found &command, bool redo)
+{
+    const Stretch &change = command.change;
+    const QString &from = redo ? change.before : change.after;
+    const QString &to = redo ? change.after : change.before;
+    if (command.shelf) {
+        if (const auto turned = turnMark(database, command.project, to); !turned)
+            return turned.error();
+        const auto document = documentOf(database, command.project);
+        const bool gone = !document && document.error().code == StoreCode::NotFound;
+        return gone ? StoreResult<QString>(QString()) : document;
+    }
+    const auto held = documentOf(database, command.project);
+    if (!held)
+        return held.error();
+    const auto document = replaced(held.value(), change.place, from, to);
+    if (!document)
+        return StoreError{StoreCode::Damaged, QStringLiteral("command %1 does not fit").arg(command.seq)};
+    if (const auto put = putDocument(database, command.project, *document); !put)
+        return put.error();
+    return *document;
 }
 
 StoreResult<Reversed> reverse(const Database &database, const std::optional<QString> &project, bool redo)
@@ -84,86 +113,19 @@ StoreResult<Reversed> reverse(const Database &database, const std::optional<QStr
     if (!found.value())
         return StoreError{StoreCode::NothingLeft, {}};
     const Found &command = *found.value();
-    const QString state = redo ? command.after : command.before;
-    const auto put =
-        project ? putDocument(database, command.project, state) : turnFlag(database, command.project, state);
-    if (!put)
-        return put.error();
+    const auto document = carryOut(database, command, redo);
+    if (!document)
+        return document.error();
     if (const auto marked = database.run(QStringLiteral("UPDATE commands SET undone = ? WHERE seq = ?"),
                                          {redo ? 0 : 1, QVariant::fromValue<qlonglong>(command.seq)});
         !marked)
         return marked.error();
     if (const auto done = transaction.commit(); !done)
         return done.error();
-    return Reversed{command.seq, command.project, command.label, project ? state : QString()};
+    return Reversed{command.seq, command.project, command.label, document.value()};
 }
 
 } // namespace
-
-StoreResult<std::int64_t> nextNumber(const Database &database)
-{
-    const auto number =
-        database.value(QStringLiteral("UPDATE counter SET next = next + 1 WHERE one = 1 RETURNING next - 1"));
-    if (!number)
-        return number.error();
-    return static_cast<std::int64_t>(number.value().toLongLong());
-}
-
-StoreResult<QString> nameIn(const QString &document)
-{
-    const QByteArray text = document.toUtf8();
-    const auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
-    if (!read)
-        return StoreError{StoreCode::Unreadable, QString::fromStdString(read.error().problem.code)};
-    return QString::fromStdString(read.value().project.name);
-}
-
-StoreResult<Done> putDocument(const Database &database, const QString &id, const QString &document)
-{
-    const auto name = nameIn(document);
-    if (!name)
-        return name.error();
-    const auto number = nextNumber(database);
-    if (!number)
-        return number.error();
-    const auto put =
-        database.run(QStringLiteral("UPDATE projects SET document = ?, name = ?, changed = ? WHERE id = ?"),
-                     {document, name.value(), QVariant::fromValue<qlonglong>(number.value()), id});
-    if (!put)
-        return put.error();
-    return Done{};
-}
-
-StoreResult<std::int64_t> remember(const Database &database, const Remembered &command)
-{
-    const auto number = nextNumber(database);
-    if (!number)
-        return number.error();
-    const QVariant shelf = command.shelf ? 1 : 0;
-    const auto forgotten =
-        command.shelf
-            ? database.run(QStringLiteral("DELETE FROM commands WHERE shelf = 1 AND undone = 1"))
-            : database.run(
-                  QStringLiteral("DELETE FROM commands WHERE shelf = 0 AND undone = 1 AND project = ?"),
-                  {command.project});
-    if (!forgotten)
-        return forgotten.error();
-    const auto kept = database.run(
-        QStringLiteral("INSERT INTO commands (seq, project, shelf, kind, code, args, before, after, undone) "
-                       "VALUES (?, ?, ?, ?, ?, ?, ?, ?, 0)"),
-        {QVariant::fromValue<qlonglong>(number.value()), command.project, shelf, command.label.kind,
-         command.label.code, command.label.args, command.before, command.after});
-    if (!kept)
-        return kept.error();
-    const auto trimmed = database.run(
-        QStringLiteral(
-            "DELETE FROM commands WHERE shelf = ? AND project = ? AND seq <= (SELECT seq FROM commands "
-            "WHERE shelf = ? AND project = ? ORDER BY seq DESC LIMIT 1 OFFSET ?)"),
-        {shelf, command.project, shelf, command.project, commandsKept});
-    if (!trimmed)
-        return trimmed.error();
-    return number.value();
-}
 
 StoreResult<std::int64_t> Store::applyEdit(const QString &id, const Command &command)
 {
@@ -179,7 +141,8 @@ StoreResult<std::int64_t> Store::applyEdit(const QString &id, const Command &com
         return StoreError{StoreCode::Stale, id};
     if (const auto put = putDocument(*m_database, id, command.after); !put)
         return put.error();
-    const auto number = remember(*m_database, {id, false, command.label, command.before, command.after});
+    const auto number =
+        remember(*m_database, {id, false, command.label, stretchBetween(command.before, command.after)});
     if (!number)
         return number.error();
     if (const auto done = transaction.commit(); !done)

@@ -3,6 +3,11 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
+
+#ifdef Q_OS_UNIX
+#include <unistd.h>
+#endif
 
 namespace matside {
 
@@ -16,24 +21,85 @@ StoreResult<Done> runAll(const Database &database, const QStringList &statements
     return Done{};
 }
 
-/// Version 1. Every order is a counter; documents are the project file's own text.
+/// Version 1. Every order is a counter; documents are the project file's own text. A command of a project
+/// keeps the one stretch in which the documents differ: at `place`, in UTF-16 units, stood `before` and
+/// stands `after`. One of the shelf keeps "mark=0" or "mark=1".
 StoreResult<Done> first(const Database &database)
 {
     return runAll(
         database,
         {QStringLiteral("CREATE TABLE projects (id TEXT NOT NULL PRIMARY KEY, name TEXT NOT NULL, "
-                        "kind TEXT NOT NULL CHECK (kind IN ('own', 'demo')), put_away INTEGER NOT NULL, "
-                        "thrown_away INTEGER NOT NULL, position INTEGER NOT NULL, created INTEGER NOT NULL, "
-                        "changed INTEGER NOT NULL, document TEXT NOT NULL) STRICT"),
-         QStringLiteral("CREATE TABLE commands (seq INTEGER NOT NULL PRIMARY KEY, project TEXT NOT NULL "
-                        "REFERENCES projects (id) ON DELETE CASCADE, shelf INTEGER NOT NULL, "
-                        "kind TEXT NOT NULL, code TEXT NOT NULL, args TEXT NOT NULL, before TEXT NOT NULL, "
-                        "after TEXT NOT NULL, undone INTEGER NOT NULL) STRICT"),
-         QStringLiteral("CREATE INDEX commands_of_project ON commands (project, shelf, undone, seq)"),
+                        "kind TEXT NOT NULL CHECK (kind IN ('own', 'demo')), "
+                        "put_away INTEGER NOT NULL CHECK (put_away IN (0, 1)), "
+                        "thrown_away INTEGER NOT NULL CHECK (thrown_away IN (0, 1)), position INTEGER NOT "
+                        "NULL, created INTEGER NOT NULL, "
+                        "changed INTEGER NOT NULL) STRICT"),
+         QStringLiteral("CREATE TABLE project_state (project TEXT NOT NULL PRIMARY KEY "
+                        "REFERENCES projects (id) ON DELETE CASCADE, document TEXT NOT NULL) STRICT"),
+         QStringLiteral(
+             "CREATE TABLE commands (seq INTEGER NOT NULL PRIMARY KEY, project TEXT NOT NULL "
+             "REFERENCES projects (id) ON DELETE CASCADE, shelf INTEGER NOT NULL CHECK (shelf IN (0, 1)), "
+             "kind TEXT NOT NULL, code TEXT NOT NULL, args TEXT NOT NULL CHECK (json_valid(args)), "
+             "place INTEGER NOT NULL, before TEXT NOT NULL, after TEXT NOT NULL, "
+             "undone INTEGER NOT NULL CHECK (undone IN (0, 1))) STRICT"),
+         QStringLiteral("CREATE INDEX commands_of_project ON commands (project, shelf, seq)"),
+         QStringLiteral(
+             "CREATE INDEX commands_of_shelf ON commands (seq) WHERE shelf = 1 OR kind = 'rename'"),
          QStringLiteral("CREATE TABLE settings (key TEXT NOT NULL PRIMARY KEY, value TEXT NOT NULL) STRICT"),
          QStringLiteral("CREATE TABLE counter (one INTEGER NOT NULL PRIMARY KEY CHECK (one = 1), "
                         "next INTEGER NOT NULL) STRICT"),
          QStringLiteral("INSERT INTO counter (one, next) VALUES (1, 1)")});
+}
+
+StoreResult<Done> step(const Database &database, const Migration &migration)
+{
+    Transaction transaction(database);
+    if (!transaction.began())
+        return transaction.began().error();
+    if (const auto ran = migration.run(database); !ran)
+        return ran.error();
+    // A pragma takes no bound value. This one is taken back with the rest.
+    const QString version = QStringLiteral("PRAGMA user_version = %1").arg(migration.version);
+    if (const auto set = database.run(version); !set)
+        return set.error();
+    return transaction.commit();
+}
+
+/// SQLite leaves a copy to the system to write when it likes; an upgrade must not be faster than that.
+bool flushed(const QString &path)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::ReadWrite))
+        return false;
+#ifdef Q_OS_UNIX
+    return ::fsync(file.handle()) == 0;
+#else
+    return true;
+#endif
+}
+
+StoreResult<Done> checkCopy(const QString &path)
+{
+    Database copy;
+    if (const auto opened = copy.open(path, Database::Mode::Snapshot); !opened)
+        return opened.error();
+    const auto sound = copy.value(QStringLiteral("PRAGMA integrity_check(1)"));
+    if (!sound)
+        return sound.error();
+    if (sound.value().toString() != QStringLiteral("ok"))
+        return StoreError{StoreCode::Damaged, sound.value().toString()};
+    return Done{};
+}
+
+StoreResult<Done> copyFirst(const Database &database, const QString &backups, int version)
+{
+    const QString stem = QDir(backups).filePath(QStringLiteral("matside-version-%1").arg(version));
+    QString path = stem + QStringLiteral(".sqlite");
+    for (int number = 2; QFile::exists(path); ++number)
+        path = QStringLiteral("%1-%2.sqlite").arg(stem).arg(number);
+    if (const auto copied = copyTo(database, path); !copied)
+        return StoreError{StoreCode::NoCopy, copied.error().detail};
+    return Done{};
 }
 
 } // namespace
@@ -48,21 +114,24 @@ StoreResult<Done> copyTo(const Database &database, const QString &path)
 {
     if (QFile::exists(path))
         return StoreError{StoreCode::Exists, path};
-    if (const auto copied = database.run(QStringLiteral("VACUUM INTO ?"), {path}); !copied)
-        return copied.error();
-    Database copy;
-    if (const auto opened = copy.open(path, true); !opened)
-        return opened.error();
-    const auto sound = copy.value(QStringLiteral("PRAGMA integrity_check"));
-    if (!sound)
-        return sound.error();
-    if (sound.value().toString() != QStringLiteral("ok"))
-        return StoreError{StoreCode::Damaged, sound.value().toString()};
-    return Done{};
+    if (!QDir().mkpath(QFileInfo(path).absolutePath()))
+        return StoreError{StoreCode::CannotOpen, path};
+    const QString part = path + QStringLiteral(".part");
+    QFile::remove(part);
+    StoreResult<Done> copied = Done{};
+    if (const auto ran = database.run(QStringLiteral("VACUUM INTO ?"), {part}); !ran)
+        copied = ran.error();
+    else if (const auto sound = checkCopy(part); !sound)
+        copied = sound.error();
+    else if (!flushed(part) || !QFile::rename(part, path))
+        copied = StoreError{StoreCode::Disk, path};
+    if (!copied)
+        QFile::remove(part);
+    return copied;
 }
 
 StoreResult<Done> migrate(const Database &database, const std::vector<Migration> &migrations,
-                          const QString &copies)
+                          const QString &backups)
 {
     const auto held = database.value(QStringLiteral("PRAGMA user_version"));
     if (!held)
@@ -72,29 +141,13 @@ StoreResult<Done> migrate(const Database &database, const std::vector<Migration>
         return StoreError{StoreCode::Newer, QString::number(from)};
     if (from == migrations.back().version)
         return Done{};
-    if (from > 0) {
-        QString path = copies + QStringLiteral("/before-%1.sqlite").arg(migrations.back().version);
-        for (int number = 2; QFile::exists(path); ++number)
-            path = copies + QStringLiteral("/before-%1-%2.sqlite").arg(migrations.back().version).arg(number);
-        if (!QDir().mkpath(copies))
-            return StoreError{StoreCode::NoCopy, copies};
-        if (const auto copied = copyTo(database, path); !copied)
-            return StoreError{StoreCode::NoCopy, copied.error().detail};
-    }
-    for (const Migration &migration : migrations) {
-        if (migration.version <= from)
-            continue;
-        Transaction transaction(database);
-        if (!transaction.began())
-            return transaction.began().error();
-        if (const auto ran = migration.run(database); !ran)
-            return ran.error();
-        if (const auto set = database.run(QStringLiteral("PRAGMA user_version = %1").arg(migration.version));
-            !set)
-            return set.error();
-        if (const auto done = transaction.commit(); !done)
-            return done.error();
-    }
+    if (from > 0)
+        if (const auto copied = copyFirst(database, backups, from); !copied)
+            return copied.error();
+    for (const Migration &migration : migrations)
+        if (migration.version > from)
+            if (const auto done = step(database, migration); !done)
+                return done.error();
     return Done{};
 }
 

@@ -15,11 +15,11 @@ struct Migration {
 [[nodiscard]] const std::vector<Migration> &allMigrations();
 
 /// Brings a database up to date, each migration in a transaction with its version. A database that holds
-/// something is copied first, into `copies`, and the copy is checked. Newer ones are refused.
+/// something is copied first, into `backups`, named with the version it has. Newer ones are refused.
 [[nodiscard]] StoreResult<Done> migrate(const Database &database, const std::vector<Migration> &migrations,
-                                        const QString &copies);
+                                        const QString &backups);
 
-/// A whole copy of an open database as a new file, opened again and checked.
+/// A whole copy of an open database as a new file: written beside it, checked, flushed, then named.
 [[nodiscard]] StoreResult<Done> copyTo(const Database &database, const QString &path);
 
 } // namespace matside

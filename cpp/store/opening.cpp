@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "store/opening.h"
 
+#include "store/lock.h"
+
 #include <QDir>
 #include <QFileInfo>
 
@@ -8,15 +10,12 @@ namespace matside {
 
 namespace {
 
-StoreResult<Done> makeDurable(const Database &database)
-{
-    for (const char *pragma : {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL"})
-        if (const auto set = database.run(QLatin1String(pragma)); !set)
-            return set.error();
-    return Done{};
-}
+struct Opened {
+    std::unique_ptr<Database> database;
+    Access access = Access::Full;
+};
 
-/// A damaged file opens without a word; the first look at its pages tells.
+/// A damaged file opens without a word; looking at its pages tells.
 StoreResult<Done> probe(const Database &database)
 {
     const auto sound = database.value(QStringLiteral("PRAGMA quick_check(1)"));
@@ -27,45 +26,88 @@ StoreResult<Done> probe(const Database &database)
     return Done{};
 }
 
-struct Opened {
-    std::unique_ptr<Database> database;
-    Access access;
-};
+/// Refuses what this program cannot read: another's file, a newer store, and an older one that is not to be
+/// upgraded.
+StoreResult<Done> fits(const Database &database, int newest, bool upgrade)
+{
+    const auto version = database.value(QStringLiteral("PRAGMA user_version"));
+    if (!version)
+        return version.error();
+    const int held = version.value().toInt();
+    const QString detail = QStringLiteral("version %1, this program has %2").arg(held).arg(newest);
+    if (held > newest)
+        return StoreError{StoreCode::Newer, detail};
+    const auto tables = database.value(QStringLiteral("SELECT count(*) FROM sqlite_schema"));
+    if (!tables)
+        return tables.error();
+    if (held == 0 && tables.value().toInt() > 0)
+        return StoreError{StoreCode::CannotOpen, QStringLiteral("the file was made by something else")};
+    if (held < newest && !upgrade)
+        return StoreError{StoreCode::NeedsUpgrade, detail};
+    return Done{};
+}
 
-StoreResult<Opened> openForReading(const QString &file, Access access, int newest)
+StoreResult<Opened> openBesideAWriter(const QString &file, int newest)
 {
     auto database = std::make_unique<Database>();
-    if (const auto opened = database->open(file, true); !opened)
+    if (const auto opened = database->open(file, Database::Mode::Read); !opened)
         return opened.error();
-    const auto version = database->value(QStringLiteral("PRAGMA user_version"));
-    if (version && version.value().toInt() > newest)
-        return StoreError{StoreCode::Newer, version.value().toString()};
-    if (version && access != Access::Damaged && version.value().toInt() < newest)
-        return StoreError{StoreCode::NeedsUpgrade, version.value().toString()};
-    if (!version && access != Access::Damaged)
-        return version.error();
-    return Opened{std::move(database), access};
+    if (const auto fit = fits(*database, newest, false); !fit)
+        return fit.error();
+    return Opened{std::move(database), Access::SecondInstance};
 }
 
 StoreResult<Opened> openForWriting(const QString &file, const std::vector<Migration> &migrations)
 {
     auto database = std::make_unique<Database>();
-    if (const auto opened = database->open(file, false); !opened)
+    if (const auto opened = database->open(file, Database::Mode::Write); !opened)
         return opened.error();
-    // Look before touching: a newer or damaged file stays as it is, to the byte.
-    const auto version = database->value(QStringLiteral("PRAGMA user_version"));
-    if (!version)
-        return version.error();
-    if (version.value().toInt() > migrations.back().version)
-        return StoreError{StoreCode::Newer, version.value().toString()};
-    if (const auto sound = probe(*database); !sound)
-        return sound.error();
-    if (const auto durable = makeDurable(*database); !durable)
+    if (const auto durable = database->makeDurable(); !durable)
         return durable.error();
-    const QString copies = QFileInfo(file).dir().filePath(QStringLiteral("copies"));
-    if (const auto migrated = migrate(*database, migrations, copies); !migrated)
+    const QString backups = QFileInfo(file).dir().filePath(QStringLiteral("backups"));
+    if (const auto migrated = migrate(*database, migrations, backups); !migrated)
         return migrated.error();
     return Opened{std::move(database), Access::Full};
+}
+
+bool cannotWrite(StoreCode code)
+{
+    return code == StoreCode::ReadOnly || code == StoreCode::Disk || code == StoreCode::CannotOpen;
+}
+
+/// Looks before touching: a newer or damaged file stays as it is, to the byte.
+StoreResult<Opened> openExisting(const QString &file, bool mayWrite, const std::vector<Migration> &migrations)
+{
+    const int newest = migrations.back().version;
+    auto looked = std::make_unique<Database>();
+    if (const auto opened = looked->open(file, Database::Mode::Snapshot); !opened)
+        return opened.error();
+    const auto fit = fits(*looked, newest, true);
+    if (!fit && fit.error().code != StoreCode::Damaged)
+        return fit.error();
+    if (!fit || !probe(*looked))
+        return Opened{std::move(looked), Access::Damaged};
+    // The permissions are asked first: SQLite would open such a file and only stumble at the first edit.
+    if (mayWrite && QFileInfo(file).isWritable()) {
+        auto opened = openForWriting(file, migrations);
+        if (opened || !cannotWrite(opened.error().code))
+            return opened;
+    }
+    if (const auto current = fits(*looked, newest, false); !current)
+        return current.error();
+    return Opened{std::move(looked), Access::ReadOnlyFolder};
+}
+
+StoreResult<Opened> openAny(const QString &file, const StoreLock &lock,
+                            const std::vector<Migration> &migrations)
+{
+    if (!lock.held() && lock.taken())
+        return openBesideAWriter(file, migrations.back().version);
+    if (QFileInfo(file).size() > 0)
+        return openExisting(file, lock.held(), migrations);
+    if (!lock.held())
+        return StoreError{StoreCode::CannotOpen, QStringLiteral("nothing can be written beside ") + file};
+    return openForWriting(file, migrations);
 }
 
 } // namespace
@@ -89,29 +131,14 @@ StoreResult<std::unique_ptr<Store>> openStore(const QString &dir)
 
 StoreResult<std::unique_ptr<Store>> openStore(const QString &dir, const std::vector<Migration> &migrations)
 {
-    const QString file = storeFile(dir);
     if (!QDir().mkpath(dir))
-        return StoreError{StoreCode::CannotOpen, dir};
-    const int newest = migrations.back().version;
+        return StoreError{StoreCode::CannotOpen, QStringLiteral("cannot make the folder ") + dir};
     auto lock = std::make_unique<StoreLock>(QDir(dir).filePath(QStringLiteral("matside.lock")));
-    const auto reading = [&](Access access) -> StoreResult<std::unique_ptr<Store>> {
-        auto opened = openForReading(file, access, newest);
-        if (!opened)
-            return opened.error();
-        return std::unique_ptr<Store>(new Store(nullptr, std::move(opened.value().database), access));
-    };
-    if (!lock->take())
-        return reading(lock->taken() ? Access::SecondInstance : Access::ReadOnlyFolder);
-    auto opened = openForWriting(file, migrations);
-    if (opened)
-        return std::unique_ptr<Store>(
-            new Store(std::move(lock), std::move(opened.value().database), Access::Full));
-    const StoreCode why = opened.error().code;
-    if (why == StoreCode::Damaged)
-        return reading(Access::Damaged);
-    if (why == StoreCode::ReadOnly)
-        return reading(Access::ReadOnlyFolder);
-    return opened.error();
+    auto opened = openAny(storeFile(dir), *lock, migrations);
+    if (!opened)
+        return opened.error();
+    return std::unique_ptr<Store>(
+        new Store(std::move(lock), std::move(opened.value().database), opened.value().access));
 }
 
 } // namespace matside

@@ -1,37 +1,82 @@
 // SPDX-License-Identifier: MIT
-#include "store/opening.h"
+#include "store/database.h"
+#include "store/store.h"
 
 #include "project/codec.h"
 
 #include <QDir>
 #include <QSaveFile>
 
+#include <set>
+
 namespace matside {
+
+namespace {
+
+/// Every row number that can still be reached. A damaged page stops a walk; walking from both ends, and
+/// then asking for each number by itself, a page takes only its own rows with it.
+std::set<qlonglong> reachable(const Database &database)
+{
+    constexpr qlonglong askedSingly = 20'000; // far more projects than a shelf has had
+    std::set<qlonglong> numbers;
+    std::optional<StoreError> fault;
+    for (const char *order : {"ASC", "DESC"})
+        for (const Row &row : database.runUntilFault(
+                 QStringLiteral("SELECT rowid FROM project_state NOT INDEXED ORDER BY rowid ") +
+                     QLatin1String(order),
+                 {}, fault))
+            numbers.insert(row[0].toLongLong());
+    for (qlonglong number = 1; fault && number <= askedSingly; ++number)
+        numbers.insert(number);
+    return numbers;
+}
+
+QString freeName(const QString &dir, const std::string &name)
+{
+    QString plain;
+    for (const QChar c : QString::fromStdString(name).left(60))
+        plain += c.isLetterOrNumber() || c == u'-' ? c : QChar(u' ');
+    plain = plain.simplified();
+    if (plain.isEmpty())
+        plain = QStringLiteral("project");
+    QString path = QDir(dir).filePath(plain + QStringLiteral(".json"));
+    for (int number = 2; QFile::exists(path); ++number)
+        path = QDir(dir).filePath(QStringLiteral("%1 %2.json").arg(plain).arg(number));
+    return path;
+}
+
+} // namespace
 
 StoreResult<Exported> Store::exportReadable(const QString &dir) const
 {
     if (!QDir().mkpath(dir))
         return StoreError{StoreCode::CannotOpen, dir};
-    // Row by row: a damaged page takes its own rows with it, not the others.
-    const auto ids = m_database->run(QStringLiteral("SELECT rowid FROM projects ORDER BY rowid"));
-    if (!ids)
-        return ids.error();
     Exported exported;
-    for (const Row &row : ids.value()) {
-        const auto document =
-            m_database->value(QStringLiteral("SELECT document FROM projects WHERE rowid = ?"), {row[0]});
-        const QByteArray text = document ? document.value().toString().toUtf8() : QByteArray();
+    std::optional<StoreError> fault;
+    std::set<QString> missing;
+    std::set<QString> thrownAway;
+    for (const Row &row : m_database->runUntilFault(
+             QStringLiteral("SELECT id, thrown_away FROM projects NOT INDEXED ORDER BY rowid"), {}, fault))
+        (row[1].toInt() != 0 ? thrownAway : missing).insert(row[0].toString());
+    for (const qlonglong number : reachable(*m_database)) {
+        const auto rows = m_database->run(
+            QStringLiteral("SELECT project, document FROM project_state NOT INDEXED WHERE rowid = ?"),
+            {number});
+        if (!rows || rows.value().empty() || thrownAway.contains(rows.value()[0][0].toString()))
+            continue;
+        const QByteArray text = rows.value()[0][1].toString().toUtf8();
         const auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
         if (!read) {
-            exported.unreadable.append(row[0].toString());
+            missing.insert(rows.value()[0][0].toString());
             continue;
         }
-        const QString path = QDir(dir).filePath(QStringLiteral("project-%1.json").arg(row[0].toLongLong()));
-        QSaveFile file(path);
+        QSaveFile file(freeName(dir, read.value().project.name));
         if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size() || !file.commit())
             return StoreError{StoreCode::Disk, file.errorString()};
-        exported.files.append(path);
+        exported.files.append(file.fileName());
+        missing.erase(rows.value()[0][0].toString());
     }
+    exported.unreadable = QStringList(missing.begin(), missing.end());
     return exported;
 }
 

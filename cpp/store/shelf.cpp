@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 //
 // The shelf: making, copying, putting away and throwing away. Each is a command that can be taken back.
-#include "store/opening.h"
 #include "store/writing.h"
 
 #include "project/codec.h"
 
+#include <QJsonArray>
+#include <QJsonDocument>
 #include <QUuid>
 
 namespace matside {
@@ -21,64 +22,122 @@ StoreResult<Project> projectIn(const QString &document)
     return std::move(read.value().project);
 }
 
-QString flag(const char *name, bool on)
+QString mark(const char *name, bool on)
 {
     return QLatin1String(name) + (on ? QStringLiteral("=1") : QStringLiteral("=0"));
 }
 
-StoreResult<QString> insert(const Database &database, const QString &document, const char *kind,
-                            const char *code)
+/// The words of a shelf command need the project's name.
+CommandLabel labelOf(const char *kind, const QString &name)
+{
+    const QByteArray args = QJsonDocument(QJsonArray{name}).toJson(QJsonDocument::Compact);
+    return {QString::fromLatin1(kind), QString::fromLatin1(kind), QString::fromUtf8(args)};
+}
+
+struct Making {
+    const char *kind;    ///< "own" or "demo"
+    const char *does;    ///< the command's kind
+    QString beside = {}; ///< the project to lie beside; none: first on the shelf
+};
+
+/// The place on the shelf: higher lies further ahead. Room is made by moving the rest of the shelf back.
+StoreResult<qlonglong> placeFor(const Database &database, const QString &beside, std::int64_t number)
+{
+    const auto place = database.value(QStringLiteral("SELECT position FROM projects WHERE id = ?"), {beside});
+    if (!place)
+        return place.error();
+    if (!place.value().isValid())
+        return static_cast<qlonglong>(number);
+    const auto moved = database.run(
+        QStringLiteral("UPDATE projects SET position = position - 1 WHERE position < ?"), {place.value()});
+    if (!moved)
+        return moved.error();
+    return place.value().toLongLong() - 1;
+}
+
+StoreResult<Done> insertRows(const Database &database, const QString &id, const QString &document,
+                             const Making &making)
 {
     const auto name = nameIn(document);
     if (!name)
         return name.error();
-    Transaction transaction(database);
-    if (!transaction.began())
-        return transaction.began().error();
     const auto number = nextNumber(database);
     if (!number)
         return number.error();
-    const QString id = QUuid::createUuid().toString(QUuid::WithoutBraces);
+    const auto place = placeFor(database, making.beside, number.value());
+    if (!place)
+        return place.error();
     const QVariant order = QVariant::fromValue<qlonglong>(number.value());
-    const auto made =
-        database.run(QStringLiteral("INSERT INTO projects (id, name, kind, put_away, thrown_away, position, "
-                                    "created, changed, document) "
-                                    "VALUES (?, ?, ?, 0, 0, ?, ?, ?, ?)"),
-                     {id, name.value(), QString::fromLatin1(kind), order, order, order, document});
+    const auto made = database.run(
+        QStringLiteral("INSERT INTO projects (id, name, kind, put_away, thrown_away, position, created, "
+                       "changed) VALUES (?, ?, ?, 0, 0, ?, ?, ?)"),
+        {id, name.value(), QString::fromLatin1(making.kind), place.value(), order, order});
     if (!made)
         return made.error();
-    const CommandLabel label{QString::fromLatin1(code), QString::fromLatin1(code)};
-    const auto kept = remember(database, {id, true, label, flag(thrownAway, true), flag(thrownAway, false)});
+    const auto put = database.run(
+        QStringLiteral("INSERT INTO project_state (project, document) VALUES (?, ?)"), {id, document});
+    if (!put)
+        return put.error();
+    const auto kept = remember(database, {id,
+                                          true,
+                                          labelOf(making.does, name.value()),
+                                          {0, mark(thrownAwayMark, true), mark(thrownAwayMark, false)}});
     if (!kept)
         return kept.error();
+    return Done{};
+}
+
+StoreResult<QString> insert(const Database &database, const QString &document, const Making &making)
+{
+    if (const auto project = projectIn(document); !project)
+        return project.error();
+    Transaction transaction(database);
+    if (!transaction.began())
+        return transaction.began().error();
+    const QString id = QUuid::createUuid().toString(QUuid::WithoutBraces);
+    if (const auto inserted = insertRows(database, id, document, making); !inserted)
+        return inserted.error();
     if (const auto done = transaction.commit(); !done)
         return done.error();
     return id;
 }
 
 StoreResult<Done> turn(const Database &database, const QString &id, const char *name, bool on,
-                       const char *code)
+                       const char *does)
 {
     Transaction transaction(database);
     if (!transaction.began())
         return transaction.began().error();
-    const auto held = database.value(
-        QStringLiteral("SELECT %1 FROM projects WHERE id = ? AND thrown_away = 0").arg(QLatin1String(name)),
-        {id});
+    const auto held =
+        database.run(QStringLiteral("SELECT %1, name FROM projects WHERE id = ? AND thrown_away = 0")
+                         .arg(QLatin1String(name)),
+                     {id});
     if (!held)
         return held.error();
-    if (!held.value().isValid())
+    if (held.value().empty())
         return StoreError{StoreCode::NotFound, id};
-    if ((held.value().toInt() != 0) == on)
+    const Row &row = held.value().front();
+    if ((row[0].toInt() != 0) == on)
         return Done{};
     const auto turned = database.run(
         QStringLiteral("UPDATE projects SET %1 = ? WHERE id = ?").arg(QLatin1String(name)), {on ? 1 : 0, id});
     if (!turned)
         return turned.error();
-    const CommandLabel label{QString::fromLatin1(code), QString::fromLatin1(code)};
-    if (const auto kept = remember(database, {id, true, label, flag(name, !on), flag(name, on)}); !kept)
+    const Remembered command{
+        id, true, labelOf(does, row[1].toString()), {0, mark(name, !on), mark(name, on)}};
+    if (const auto kept = remember(database, command); !kept)
         return kept.error();
     return transaction.commit();
+}
+
+/// The demo changed last, or an empty text.
+StoreResult<QString> lastDemo(const Database &database)
+{
+    const auto held = database.value(QStringLiteral(
+        "SELECT id FROM projects WHERE kind = 'demo' AND thrown_away = 0 ORDER BY changed DESC LIMIT 1"));
+    if (!held)
+        return held.error();
+    return held.value().toString();
 }
 
 const StoreError readOnlyStore{StoreCode::ReadOnly, {}};
@@ -89,7 +148,7 @@ StoreResult<QString> Store::create(const QString &document)
 {
     if (!canWrite())
         return readOnlyStore;
-    return insert(*m_database, document, "own", "create");
+    return insert(*m_database, document, {"own", "create"});
 }
 
 StoreResult<Done> Store::rename(const QString &id, const QString &name)
@@ -98,11 +157,16 @@ StoreResult<Done> Store::rename(const QString &id, const QString &name)
     if (!document)
         return document.error();
     const QByteArray text = document.value().toUtf8();
-    const std::string renamed = applyEdits({text.constData(), static_cast<std::size_t>(text.size())},
-                                           {{"/name", name.toStdString()}}, System::Inch);
-    const auto done = applyEdit(id, {{QStringLiteral("rename"), QStringLiteral("rename")},
-                                     document.value(),
-                                     QString::fromStdString(renamed)});
+    const QString renamed =
+        QString::fromStdString(applyEdits({text.constData(), static_cast<std::size_t>(text.size())},
+                                          {{"/name", name.toStdString()}}, System::Inch));
+    // A name may be longer than a project file allows.
+    const auto project = projectIn(renamed);
+    if (!project)
+        return project.error();
+    if (QString::fromStdString(project.value().name) != name)
+        return StoreError{StoreCode::Refused, QStringLiteral("the document took no such name")};
+    const auto done = applyEdit(id, {labelOf("rename", name), document.value(), renamed});
     if (!done)
         return done.error();
     return Done{};
@@ -110,17 +174,17 @@ StoreResult<Done> Store::rename(const QString &id, const QString &name)
 
 StoreResult<Done> Store::putAway(const QString &id)
 {
-    return canWrite() ? turn(*m_database, id, putAwayFlag, true, "put-away")
+    return canWrite() ? turn(*m_database, id, putAwayMark, true, "put-away")
                       : StoreResult<Done>(readOnlyStore);
 }
 StoreResult<Done> Store::bringBack(const QString &id)
 {
-    return canWrite() ? turn(*m_database, id, putAwayFlag, false, "bring-back")
+    return canWrite() ? turn(*m_database, id, putAwayMark, false, "bring-back")
                       : StoreResult<Done>(readOnlyStore);
 }
 StoreResult<Done> Store::throwAway(const QString &id)
 {
-    return canWrite() ? turn(*m_database, id, thrownAway, true, "throw-away")
+    return canWrite() ? turn(*m_database, id, thrownAwayMark, true, "throw-away")
                       : StoreResult<Done>(readOnlyStore);
 }
 
@@ -136,7 +200,8 @@ StoreResult<QString> Store::makeAgain(const QString &id, const QString &name)
         return project.error();
     project.value().made = {};
     project.value().name = name.toStdString();
-    return insert(*m_database, QString::fromStdString(writeProject(project.value())), "own", "make-again");
+    return insert(*m_database, QString::fromStdString(writeProject(project.value())),
+                  {"own", "make-again", id});
 }
 
 StoreResult<QString> Store::metricCopy(const QString &id, const QString &name)
@@ -151,23 +216,25 @@ StoreResult<QString> Store::metricCopy(const QString &id, const QString &name)
         return project.error();
     Project copy = inWholeMillimetres(project.value());
     copy.name = name.toStdString();
-    return insert(*m_database, QString::fromStdString(writeProject(copy)), "own", "metric-copy");
+    return insert(*m_database, QString::fromStdString(writeProject(copy)), {"own", "metric-copy", id});
 }
 
 StoreResult<QString> Store::ensureDemo(const QString &pristine)
 {
-    const auto held = m_database->value(QStringLiteral(
-        "SELECT id FROM projects WHERE kind = 'demo' AND thrown_away = 0 ORDER BY changed DESC LIMIT 1"));
+    const auto held = lastDemo(*m_database);
     if (!held)
         return held.error();
-    return held.value().isValid() ? StoreResult<QString>(held.value().toString()) : freshDemo(pristine);
+    return held.value().isEmpty() ? freshDemo(pristine) : held;
 }
 
 StoreResult<QString> Store::freshDemo(const QString &pristine)
 {
     if (!canWrite())
         return readOnlyStore;
-    return insert(*m_database, pristine, "demo", "demo");
+    const auto held = lastDemo(*m_database);
+    if (!held)
+        return held.error();
+    return insert(*m_database, pristine, {"demo", "demo", held.value()});
 }
 
 } // namespace matside

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "store/store.h"
 
-#include "project/codec.h"
 #include "store/database.h"
-#include "store/opening.h"
+#include "store/migrations.h"
+#include "store/writing.h"
 
 namespace matside {
 
@@ -53,14 +53,15 @@ bool fromText(const QString &text, double &value)
 
 StoreResult<std::vector<ProjectRow>> Store::projects(bool includePutAway) const
 {
-    const auto rows =
-        m_database->run(QStringLiteral("SELECT id, name, kind, put_away, created, changed FROM projects "
-                                       "WHERE thrown_away = 0 AND put_away <= ? ORDER BY position DESC"),
-                        {includePutAway ? 1 : 0});
-    if (!rows)
-        return rows.error();
+    std::optional<StoreError> fault;
+    const auto rows = m_database->runUntilFault(
+        QStringLiteral("SELECT id, name, kind, put_away, created, changed FROM projects "
+                       "WHERE thrown_away = 0 AND put_away <= ? ORDER BY position DESC"),
+        {includePutAway ? 1 : 0}, fault);
+    if (fault && m_access != Access::Damaged)
+        return *fault;
     std::vector<ProjectRow> projects;
-    for (const Row &row : rows.value())
+    for (const Row &row : rows)
         projects.push_back(
             {row[0].toString(), row[1].toString(),
              row[2].toString() == QStringLiteral("demo") ? ProjectKind::Demo : ProjectKind::Own,
@@ -70,13 +71,7 @@ StoreResult<std::vector<ProjectRow>> Store::projects(bool includePutAway) const
 
 StoreResult<QString> Store::load(const QString &id) const
 {
-    const auto document = m_database->value(
-        QStringLiteral("SELECT document FROM projects WHERE id = ? AND thrown_away = 0"), {id});
-    if (!document)
-        return document.error();
-    if (!document.value().isValid())
-        return StoreError{StoreCode::NotFound, id};
-    return document.value().toString();
+    return documentOf(*m_database, id);
 }
 
 StoreResult<Done> Store::backupTo(const QString &path) const

@@ -102,7 +102,8 @@ public:
     [[nodiscard]] StoreResult<QString> load(const QString &id) const;
     /// A new project, first on the shelf. Gives its id.
     [[nodiscard]] StoreResult<QString> create(const QString &document);
-    /// Also an edit of the project: undo(id) takes it back too.
+    /// An edit of the project: undo(id) takes it back, and so does undoShelf() while it is the project's
+    /// last. The document's name is what changes.
     [[nodiscard]] StoreResult<Done> rename(const QString &id, const QString &name);
     [[nodiscard]] StoreResult<Done> putAway(const QString &id);
     [[nodiscard]] StoreResult<Done> bringBack(const QString &id);
@@ -142,7 +143,6 @@ public:
     [[nodiscard]] StoreResult<Exported> exportReadable(const QString &dir) const;
 
 private:
-    friend class StoreOpening;
     friend StoreResult<std::unique_ptr<Store>> openStore(const QString &, const std::vector<Migration> &);
     Store(std::unique_ptr<StoreLock> lock, std::unique_ptr<Database> database, Access access);
 

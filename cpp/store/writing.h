@@ -9,22 +9,36 @@ namespace matside {
 /// The next number of the one counter that orders everything; inside the caller's transaction.
 [[nodiscard]] StoreResult<std::int64_t> nextNumber(const Database &database);
 
-/// What a command of the shelf turns: one flag of one project.
-inline constexpr auto thrownAway = "thrown_away";
-inline constexpr auto putAwayFlag = "put_away";
+/// What a command of the shelf turns: one mark of one project.
+inline constexpr auto thrownAwayMark = "thrown_away";
+inline constexpr auto putAwayMark = "put_away";
 
-/// One command to be remembered, inside the caller's transaction. What had been undone is forgotten.
+/// The one stretch in which two texts differ: at `place`, in UTF-16 units, stood `before`, stands `after`.
+struct Stretch {
+    std::int64_t place = 0;
+    QString before;
+    QString after;
+};
+[[nodiscard]] Stretch stretchBetween(const QString &before, const QString &after);
+/// `text` with `from` replaced by `to` at that place; nullopt when `from` does not stand there.
+[[nodiscard]] std::optional<QString> replaced(const QString &text, std::int64_t place, const QString &from,
+                                              const QString &to);
+
+/// One command to be remembered, inside the caller's transaction. What had been undone is forgotten, and
+/// what is too old to be undone.
 struct Remembered {
     QString project;
     bool shelf = false;
     CommandLabel label;
-    QString before;
-    QString after;
+    Stretch change;
 };
 [[nodiscard]] StoreResult<std::int64_t> remember(const Database &database, const Remembered &command);
 
-/// The name inside a document; Unreadable when it is no project file.
+/// The name inside a document; Unreadable when it is no JSON object.
 [[nodiscard]] StoreResult<QString> nameIn(const QString &document);
+
+/// The document of a project that has not been thrown away.
+[[nodiscard]] StoreResult<QString> documentOf(const Database &database, const QString &id);
 
 /// Puts a document in its project's place, with its name.
 [[nodiscard]] StoreResult<Done> putDocument(const Database &database, const QString &id,
