@@ -23,10 +23,10 @@ struct Field {
     FieldKind kind = FieldKind::Length;
     std::function<OfferValue(const Project &, const Plan &)> get = {}; ///< the value in force
     std::function<void(Project &, const OfferValue &)> put = {};       ///< Remove: let it be reckoned
-    std::function<bool(const Project &)> given = {};              ///< absent: always given
-    std::function<bool(const Project &)> inUse = {};              ///< absent: always in use
-    std::vector<std::string> choices = {};                        ///< codes, worded by choiceWords()
-    std::int64_t least = 1;                                       ///< of a count
+    std::function<bool(const Project &)> given = {};                   ///< absent: always given
+    std::function<bool(const Project &)> inUse = {};                   ///< absent: always in use
+    std::vector<std::string> choices = {};                             ///< codes, worded by choiceWords()
+    std::int64_t least = 1;                                            ///< of a count
     std::int64_t most = 1000;
     Length leastLength = Length::ticks(1); ///< of a length
     bool fine = false;                     ///< steps by 1/32 in | 0.5 mm

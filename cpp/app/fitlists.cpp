@@ -144,6 +144,9 @@ QVariant FieldsModel::data(const QModelIndex &index, int role) const
         return nudged(field, value, 1, project) != value;
     case Reckoned:
         return field.given && !field.given(project);
+    case FirstOfGroup:
+        return index.row() == 0 ||
+               std::string_view(m_fields[static_cast<std::size_t>(index.row()) - 1].group) != field.group;
     case InUse:
         return !field.inUse || field.inUse(project);
     default:
@@ -153,10 +156,13 @@ QVariant FieldsModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> FieldsModel::roleNames() const
 {
-    return {{Pointer, "pointer"},     {Group, "group"},     {Label, "label"},     {Kind, "kind"},
-            {Figure, "figure"},       {Value, "value"},     {Choices, "choices"}, {ChoiceText, "choiceText"},
-            {ProblemText, "problem"}, {CanLess, "canLess"}, {CanMore, "canMore"}, {Reckoned, "reckoned"},
-            {InUse, "inUse"}};
+    return {{Pointer, "pointer"},     {Group, "group"},
+            {Label, "label"},         {Kind, "kind"},
+            {Figure, "figure"},       {Value, "value"},
+            {Choices, "choices"},     {ChoiceText, "choiceText"},
+            {ProblemText, "problem"}, {CanLess, "canLess"},
+            {CanMore, "canMore"},     {Reckoned, "reckoned"},
+            {InUse, "inUse"},         {FirstOfGroup, "firstOfGroup"}};
 }
 
 FiguresModel::FiguresModel(Workspace &workspace) : m_workspace(workspace) {}

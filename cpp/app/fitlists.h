@@ -29,6 +29,7 @@ public:
         CanLess,
         CanMore,
         Reckoned,
+        FirstOfGroup,
         InUse
     };
     explicit FieldsModel(Workspace &workspace);

@@ -16,9 +16,17 @@ void StepsModel::show(std::vector<std::size_t> rows, std::optional<std::size_t> 
         emit dataChanged(index(0, 0), index(count() - 1, 0));
         return;
     }
-    beginResetModel();
-    m_rows = std::move(rows);
-    endResetModel();
+    // Rows go and come one after the other: a list that is just making its rows can follow that.
+    if (!m_rows.empty()) {
+        beginRemoveRows({}, 0, count() - 1);
+        m_rows.clear();
+        endRemoveRows();
+    }
+    if (!rows.empty()) {
+        beginInsertRows({}, 0, static_cast<int>(rows.size()) - 1);
+        m_rows = std::move(rows);
+        endInsertRows();
+    }
     emit countChanged();
 }
 
@@ -186,13 +194,13 @@ QString StepModel::clothName() const
     return step && !step->cloth.empty() ? clothText(m_workspace.project(), step->cloth) : QString();
 }
 
-QColor StepModel::clothColour() const
+QString StepModel::clothColour() const
 {
     const Step *step = current();
     for (const Cloth &cloth : m_workspace.project().cloths)
         if (step && cloth.id == step->cloth)
-            return QColor(toQt(cloth.colour));
-    return QColor(0xc9, 0xbd, 0xa2);
+            return toQt(cloth.colour);
+    return QStringLiteral("#c9bda2");
 }
 
 QString StepModel::clothRole() const

@@ -5,7 +5,6 @@
 #include "app/views.h"
 
 #include <QAbstractListModel>
-#include <QColor>
 #include <QVariantList>
 #include <QVariantMap>
 
@@ -47,11 +46,12 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(int done READ done NOTIFY changed FINAL)
     Q_PROPERTY(QString doesText READ doesText NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView figure READ figure NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList lines READ lines NOTIFY changed FINAL)
+    Q_PROPERTY(QString firstLine READ firstLine NOTIFY changed FINAL)
+    Q_PROPERTY(QString spoken READ spoken NOTIFY changed FINAL)
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
     Q_PROPERTY(QString check READ check NOTIFY changed FINAL)
     Q_PROPERTY(QString clothName READ clothName NOTIFY changed FINAL)
-    Q_PROPERTY(QColor clothColour READ clothColour NOTIFY changed FINAL)
+    Q_PROPERTY(QString clothColour READ clothColour NOTIFY changed FINAL)
     Q_PROPERTY(QString clothRole READ clothRole NOTIFY changed FINAL)
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
     Q_PROPERTY(bool canGoNext READ canGoNext NOTIFY changed FINAL)
@@ -80,10 +80,13 @@ public:
     [[nodiscard]] QString doesText() const;
     [[nodiscard]] FigureView figure() const;
     [[nodiscard]] QStringList lines() const;
+    /// The first thing to know about the ruler; all of it in one breath.
+    [[nodiscard]] QString firstLine() const { return lines().value(0); }
+    [[nodiscard]] QString spoken() const { return lines().join(QStringLiteral(". ")); }
     [[nodiscard]] QString caution() const;
     [[nodiscard]] QString check() const;
     [[nodiscard]] QString clothName() const;
-    [[nodiscard]] QColor clothColour() const;
+    [[nodiscard]] QString clothColour() const;
     [[nodiscard]] QString clothRole() const;
     [[nodiscard]] QString actionText() const;
     [[nodiscard]] bool canGoNext() const;

@@ -69,7 +69,7 @@ Item {
             visible: text.length > 0
             width: parent.width
             text: root.finished ? StepModel.elsewhereText
-                                : StepModel.figure.valid && StepModel.lines.length > 0 ? StepModel.lines[0] : StepModel.doesText
+                                : StepModel.figure.valid && StepModel.firstLine.length > 0 ? StepModel.firstLine : StepModel.doesText
         }
         Word {
             visible: StepModel.notTried && !root.finished

@@ -39,7 +39,7 @@ FocusScope {
         height: root.height - (root.upright ? column.height : 0)
         view: StepModel.ruler
         clothRole: StepModel.clothRole
-        accessibleName: StepModel.lines.join(". ")
+        accessibleName: StepModel.spoken
     }
     InlineLength {
         visible: !drawing.visible

@@ -22,14 +22,17 @@ Item {
     required property bool canMore
     required property bool reckoned
     required property bool inUse
+    required property bool firstOfGroup
 
     signal ask(string pointer, string label, string kind, string text)
 
     readonly property bool chosen: kind === "choice" || kind === "flag"
 
+    readonly property real headroom: firstOfGroup ? heading.height + Theme.gapTargets + Theme.gap : 0
+
     enabled: inUse
     opacity: inUse ? 1 : 0.55
-    implicitHeight: chosen ? picker.height + Theme.gap : stepper.height + Theme.gap
+    implicitHeight: headroom + (chosen ? picker.height : stepper.height) + Theme.gap
 
     function turn(by: int) {
         if (root.kind === "flag") {
@@ -44,8 +47,18 @@ Item {
         FitModel.choose(root.pointer, next.value);
     }
 
+    Word {
+        id: heading
+        visible: root.firstOfGroup
+        y: Theme.gapTargets
+        width: parent.width
+        cap: Theme.capHead
+        bold: true
+        text: root.group
+    }
     Stepper {
         id: stepper
+        y: root.headroom
         visible: !root.chosen
         width: parent.width
         label: root.label
@@ -61,6 +74,7 @@ Item {
     }
     ChoiceRow {
         id: picker
+        y: root.headroom
         visible: root.chosen
         width: parent.width
         inList: true

@@ -15,16 +15,6 @@ ListView {
     boundsBehavior: Flickable.StopAtBounds
     spacing: Theme.gap
     model: FitModel.fields
-    section.property: "group"
-    section.delegate: Word {
-        required property string section
-        width: root.width
-        cap: Theme.capHead
-        bold: true
-        topPadding: Theme.gapTargets
-        bottomPadding: Theme.gap
-        text: section
-    }
     delegate: FieldRow {
         width: root.width
         onAsk: (pointer, label, kind, text) => root.ask(pointer, label, kind, text)

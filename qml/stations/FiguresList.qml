@@ -6,39 +6,47 @@ import Matside.Parts
 import Matside.Theme
 
 /** Every figure that follows, live; a press opens its sum. Problems and cautions stand on top. */
-ListView {
+Item {
     id: root
 
     signal working(string key)
 
-    clip: true
-    boundsBehavior: Flickable.StopAtBounds
-    model: FitModel.figures
-    header: Column {
-        width: root.width
-        spacing: Theme.gap
-        bottomPadding: FitModel.problems.count > 0 ? Theme.gapTargets : 0
-        Repeater {
-            model: FitModel.problems
-            ProblemRow { width: root.width }
+    ListView {
+        id: problems
+        width: parent.width
+        height: Math.min(contentHeight, root.height * 0.5)
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        model: FitModel.problems
+        delegate: ProblemRow {
+            width: problems.width
         }
     }
-    delegate: Item {
-        id: row
-        required property string label
-        required property var figure
-        width: root.width
-        implicitHeight: line.implicitHeight
+    ListView {
+        id: list
+        y: problems.height + Theme.gap
+        width: parent.width
+        height: root.height - y
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        model: FitModel.figures
+        delegate: Item {
+            id: row
+            required property string label
+            required property var figure
+            width: list.width
+            implicitHeight: line.implicitHeight
 
-        ChoiceRow {
-            id: line
-            width: parent.width
-            inList: true
-            text: row.label
-            detail: row.figure.untried ? qsTr("not tried yet") : ""
-            figure: row.figure
-            enabled: row.figure.hasWorking
-            onClicked: root.working(row.figure.key)
+            ChoiceRow {
+                id: line
+                width: parent.width
+                inList: true
+                text: row.label
+                detail: row.figure.untried ? qsTr("not tried yet") : ""
+                figure: row.figure
+                enabled: row.figure.hasWorking
+                onClicked: root.working(row.figure.key)
+            }
         }
     }
 }

@@ -21,6 +21,13 @@ Window {
     /** An 8 in screen: the band folds into one button and targets take their least size. */
     readonly property bool small: Math.max(width, height) / Theme.pxPerMm < 190
 
+    function stationList(): var {
+        const list = [];
+        for (let station = 0; station < 7; ++station)
+            list.push({ name: Session.stationName(station), station: station });
+        return list;
+    }
+
     Binding { target: Theme; property: "set"; value: Look.colourSet }
     Binding { target: Theme; property: "pxPerMm"; value: Look.pxPerMm }
     Binding { target: Theme; property: "left"; value: Session.leftHanded }
@@ -65,8 +72,7 @@ Window {
             current: Session.station
             canUndo: Session.canUndo
             undoText: Session.undoText
-            stations: [0, 1, 2, 3, 4, 5, 6].map(station => ({
-                name: Session.stationName(station), station: station }))
+            stations: root.stationList()
             onChosen: station => Session.station = station
             onUndo: Session.undo()
             onShelf: Session.showShelf()

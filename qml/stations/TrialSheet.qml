@@ -31,7 +31,7 @@ Item {
         visible: root.entering.length === 0
         y: head.height + Theme.gap
         width: parent.width
-        height: parent.height - y - take.height - off.height - 2 * Theme.gapTargets
+        height: parent.height - y - take.height - off.height - 2 * Theme.gapTargets - (wrong.visible ? wrong.height + Theme.gap : 0)
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         model: StepModel.trialFields
@@ -43,12 +43,15 @@ Item {
             detail: root.values[modelData.name] ?? modelData.text
             onClicked: root.begin(modelData.name, root.values[modelData.name] ?? modelData.entry)
         }
-        footer: Word {
-            width: list.width
-            visible: root.error.length > 0
-            color: Theme.colors.stop
-            text: root.error
-        }
+    }
+    Word {
+        id: wrong
+        visible: root.error.length > 0 && root.entering.length === 0
+        anchors.bottom: off.top
+        anchors.bottomMargin: Theme.gap
+        width: parent.width
+        color: Theme.colors.stop
+        text: root.error
     }
     CutButton {
         id: off
