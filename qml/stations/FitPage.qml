@@ -99,7 +99,7 @@ FocusScope {
                     height: Theme.step
                     kind: root.shows === "figures" ? "action" : "outline"
                     cap: Theme.capWord
-                    text: FitModel.problems.count > 0 ? qsTr("What follows (%n to look at)", "", FitModel.problems.count)
+                    text: FitModel.problems.count > 0 ? qsTr("What follows (%n)", "", FitModel.problems.count)
                                                       : qsTr("What follows")
                     onClicked: root.shows = "figures"
                 }

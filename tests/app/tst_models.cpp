@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: MIT
+//
+// From an empty start to the last step, killed and opened again: what the screen was told was saved first.
+#include "app/fitmodel.h"
+#include "app/session.h"
+#include "app/shelf.h"
+#include "app/stepmodel.h"
+#include "project/codec.h"
+
+#include <QAbstractItemModelTester>
+#include <QTemporaryDir>
+#include <QtTest>
+
+using namespace matside;
+
+namespace {
+
+/// The models as main wires them, over a store in a folder.
+struct Desk {
+    explicit Desk(const QString &dir)
+        : store(std::move(openStore(dir)).value()), workspace(*store), session(workspace),
+          shelf(workspace, session), fit(workspace), steps(workspace, session)
+    {
+    }
+    std::unique_ptr<Store> store;
+    Workspace workspace;
+    Session session;
+    Shelf shelf;
+    FitModel fit;
+    StepModel steps;
+};
+
+bool enter(Desk &desk, const char *pointer, const char *text)
+{
+    return desk.fit.enter(QLatin1String(pointer), QLatin1String(text)).value(QStringLiteral("ok")).toBool();
+}
+
+void setUp(Desk &desk)
+{
+    desk.shelf.createProject(QStringLiteral("Topper"), QStringLiteral("inch"));
+    for (const char *side : {"/hoop/outside/0", "/hoop/outside/1"})
+        QVERIFY(enter(desk, side, "9 3/4"));
+    for (const char *side : {"/hoop/field/0", "/hoop/field/1"})
+        QVERIFY(enter(desk, side, "7 7/8"));
+}
+
+} // namespace
+
+class ModelsTest : public QObject {
+    Q_OBJECT
+private slots:
+    void listsKeepTheirPromises();
+    void emptyStartToTheLastStepAcrossStarts();
+    void everyEditIsSavedBeforeItIsShown();
+    void badEntriesLoseNothing();
+    void dragsPlanAtEachStepAndAreOneChange();
+    void spoiledPiecesAreToBeMadeAgain();
+    void everySumCanBeOpened();
+};
+
+void ModelsTest::listsKeepTheirPromises()
+{
+    QTemporaryDir dir;
+    Desk desk(dir.path());
+    const auto fatal = QAbstractItemModelTester::FailureReportingMode::QtTest;
+    const QAbstractItemModelTester shelf(&desk.shelf, fatal);
+    const QAbstractItemModelTester fields(desk.fit.fields(), fatal);
+    const QAbstractItemModelTester figures(desk.fit.figures(), fatal);
+    const QAbstractItemModelTester problems(desk.fit.problems(), fatal);
+    const QAbstractItemModelTester steps(desk.steps.steps(), fatal);
+    setUp(desk);
+    for (int station = 0; station <= 6; ++station)
+        desk.session.setStation(station);
+    desk.session.showShelf();
+    QCOMPARE(desk.shelf.count(), 1);
+    const QString id = desk.shelf.data(desk.shelf.index(0), Shelf::Id).toString();
+    desk.shelf.makeAgain(id);
+    desk.shelf.metricCopy(id);
+    QCOMPARE(desk.shelf.count(), 3);
+    desk.shelf.throwAway(id);
+    QCOMPARE(desk.shelf.count(), 2);
+    desk.session.undo();
+    QCOMPARE(desk.shelf.count(), 3);
+}
+
+void ModelsTest::emptyStartToTheLastStepAcrossStarts()
+{
+    QTemporaryDir dir;
+    {
+        Desk desk(dir.path());
+        setUp(desk);
+        QCOMPARE(desk.fit.problems()->count(), 0);
+    }
+    int done = 0;
+    bool more = true;
+    while (more) {
+        // A fresh start each round, as after a dead battery.
+        Desk desk(dir.path());
+        desk.session.resume();
+        for (int tap = 0; tap < 25 && more; ++tap) {
+            const auto next = nextStep(desk.workspace.steps());
+            more = next.has_value();
+            if (!more)
+                break;
+            const Step step = desk.workspace.steps()[*next];
+            desk.session.setStation(static_cast<int>(step.station));
+            QVERIFY(!desk.steps.finished());
+            if (desk.steps.trialKind().isEmpty())
+                desk.steps.next();
+            else
+                QVERIFY(
+                    desk.steps.enterTrial(desk.steps.trialKind(), {}).value(QStringLiteral("ok")).toBool());
+            ++done;
+            QVERIFY(done < 500);
+        }
+        QCOMPARE(desk.store->load(desk.workspace.id()).value(), desk.workspace.document());
+    }
+    Desk desk(dir.path());
+    desk.session.resume();
+    QVERIFY(!nextStep(desk.workspace.steps()));
+    QVERIFY(desk.workspace.plan().basis.blockTried && desk.workspace.plan().basis.joinTried);
+}
+
+void ModelsTest::everyEditIsSavedBeforeItIsShown()
+{
+    QTemporaryDir dir;
+    Desk desk(dir.path());
+    setUp(desk);
+    int shown = 0;
+    connect(&desk.workspace, &Workspace::changed, this, [&] {
+        ++shown;
+        QCOMPARE(desk.store->load(desk.workspace.id()).value(), desk.workspace.document());
+    });
+    desk.fit.nudge(QStringLiteral("/blocks/columns"), 1);
+    QVERIFY(enter(desk, "/seam", "3/8"));
+    desk.session.setStation(static_cast<int>(Station::Cut));
+    desk.steps.next();
+    QCOMPARE(shown, 3);
+    desk.session.undo();
+    desk.session.undo();
+    QCOMPARE(desk.workspace.project().seam, Length::inches(0, 1, 2));
+    QCOMPARE(desk.workspace.project().blocks.columns, 4);
+}
+
+void ModelsTest::badEntriesLoseNothing()
+{
+    QTemporaryDir dir;
+    Desk desk(dir.path());
+    setUp(desk);
+    const QString before = desk.workspace.document();
+    for (const char *text : {"", "seven", "-3", "0", "7 1/0", "99999999 m"}) {
+        const QVariantMap answer = desk.fit.enter(QStringLiteral("/blocks/width"), QLatin1String(text));
+        QVERIFY2(!answer.value(QStringLiteral("ok")).toBool(), text);
+        QVERIFY2(!answer.value(QStringLiteral("says")).toString().isEmpty(), text);
+    }
+    QCOMPARE(desk.workspace.document(), before);
+    // Too large a block is taken, told at its field, and mended by its own remedy.
+    QVERIFY(enter(desk, "/blocks/width", "8"));
+    QVERIFY(desk.fit.problems()->count() > 0);
+    desk.fit.takeOffer(0, 0);
+    QCOMPARE(desk.workspace.project().blocks.width, Length::inches(7, 7, 8));
+}
+
+void ModelsTest::dragsPlanAtEachStepAndAreOneChange()
+{
+    QTemporaryDir dir;
+    Desk desk(dir.path());
+    setUp(desk);
+    const QString before = desk.workspace.document();
+    desk.fit.beginDrag(QStringLiteral("/blocks/width"));
+    QSet<QString> figures;
+    for (int mm = 150; mm < 190; ++mm) {
+        desk.fit.dragTo(QStringLiteral("/blocks/width"), mm);
+        figures.insert(desk.fit.finishedAlong().text);
+        QCOMPARE(desk.store->load(desk.workspace.id()).value(), before);
+    }
+    QVERIFY(figures.size() > 15);
+    desk.fit.endDrag();
+    QVERIFY(desk.store->load(desk.workspace.id()).value() != before);
+    desk.session.undo();
+    QCOMPARE(readProject(desk.workspace.document().toStdString()).value().project,
+             readProject(before.toStdString()).value().project);
+}
+
+void ModelsTest::spoiledPiecesAreToBeMadeAgain()
+{
+    QTemporaryDir dir;
+    Desk desk(dir.path());
+    setUp(desk);
+    desk.steps.putOffTrial();
+    desk.session.setStation(static_cast<int>(Station::Cut));
+    desk.steps.next(); // the end is straight
+    const int before = desk.steps.done();
+    desk.steps.next();
+    desk.steps.wrong(QStringLiteral("spoiled"));
+    QCOMPARE(desk.steps.done(), before + 1);
+    QVERIFY(!desk.steps.lastAnswer().isEmpty());
+    desk.steps.back();
+    QVERIFY(desk.steps.askUndoDone());
+    desk.steps.answerUndo(QStringLiteral("mistake"));
+    QVERIFY(!desk.steps.askUndoDone());
+}
+
+void ModelsTest::everySumCanBeOpened()
+{
+    QTemporaryDir dir;
+    Desk desk(dir.path());
+    setUp(desk);
+    for (int row = 0; row < desk.fit.figures()->count(); ++row) {
+        const auto figure = desk.fit.figures()
+                                ->data(desk.fit.figures()->index(row), FiguresModel::Figure)
+                                .value<FigureView>();
+        QVERIFY2(figure.hasWorking, qPrintable(figure.key));
+        QVERIFY2(!desk.steps.workingFor(figure.key).isEmpty(), qPrintable(figure.key));
+        QVERIFY2(desk.steps.workingSentence(figure.key).contains(figure.text), qPrintable(figure.key));
+    }
+}
+
+QTEST_GUILESS_MAIN(ModelsTest)
+#include "tst_models.moc"
