@@ -61,6 +61,7 @@ StoreResult<std::vector<ProjectRow>> Store::projects(bool includePutAway) const
     if (fault && m_access != Access::Damaged)
         return *fault;
     std::vector<ProjectRow> projects;
+    projects.reserve(rows.size());
     for (const Row &row : rows)
         projects.push_back(
             {row[0].toString(), row[1].toString(),

@@ -36,7 +36,7 @@ StoreResult<Done> forgetOldest(const Database &database, const Remembered &comma
                                      "(SELECT seq FROM commands WHERE project = ? AND shelf = 0 "
                                      "ORDER BY seq DESC LIMIT 1 OFFSET ?)"),
                       {command.project, command.project, commandsKept});
-    const auto trimmed = forget(
+    auto trimmed = forget(
         database,
         QStringLiteral("DELETE FROM commands WHERE shelf = 1 AND seq <= "
                        "(SELECT seq FROM commands WHERE shelf = 1 ORDER BY seq DESC LIMIT 1 OFFSET ?)"),

@@ -3,6 +3,7 @@
 
 #include <QProcess>
 
+#include <map>
 #include <thread>
 
 using namespace storehelp;
@@ -14,6 +15,7 @@ struct Heard {
     std::vector<qlonglong> standing;
     QByteArray begun;
     qlonglong begunNumber = 0;
+    std::map<qlonglong, qlonglong> wrote; ///< the number a command put into the document
     int saved = 0;
 };
 
@@ -31,9 +33,11 @@ void hear(Heard &heard, const QByteArray &output)
             heard.begunNumber = number;
             continue;
         }
-        if (word == "saved")
+        if (word == "saved") {
             heard.standing.push_back(number);
-        else if (word == "undone" && !heard.standing.empty() && heard.standing.back() == number)
+            heard.wrote[number] = heard.begunNumber;
+        }
+        if (word == "undone" && !heard.standing.empty() && heard.standing.back() == number)
             heard.standing.pop_back();
         else if (word == "undone")
             QFAIL("a command was undone that did not stand last");
@@ -104,14 +108,21 @@ void TestStoreKills::losesNothingThatWasSaved()
         hear(heard, process.readAllStandardOutput());
 
         auto store = opened(folder.path());
-        QVERIFY2(store->access() == Access::Full, where);
+        QVERIFY2(store->access() == Access::Full,
+                 where + ", access " + QByteArray::number(int(store->access())));
         const QString document = got(store->load(id));
-        QVERIFY2(readProject(document.toStdString()).ok(), where);
+        const auto read = readProject(document.toStdString());
+        QVERIFY2(read.ok(), where);
         const auto next = got(store->undoable(id));
         store.reset();
         const auto held = standingIn(folder.path());
         QVERIFY2(agrees(heard, held), where);
         QVERIFY2(next ? next->seq == held.back() : held.empty(), where);
+        // The document and its commands were written together.
+        if (!held.empty() && !heard.wrote.contains(held.back()))
+            heard.wrote[held.back()] = heard.begunNumber;
+        const auto number = held.empty() ? 0 : heard.wrote[held.back()];
+        QVERIFY2(read.value().project.slack == Length::ticks(number), where);
         heard.standing = held; // the one begun may have been kept
         QCOMPARE(ask(storeFile(folder.path()), u"PRAGMA integrity_check"_qs)[0][0].toString(), u"ok"_qs);
     }

@@ -48,7 +48,9 @@ private slots:
     void leavesANewerStoreToTheByte();
     void leavesAnotherProgramsFile();
     void aSecondInstanceReads();
-    void takesOverALockWithoutText();
+    void takesOverALockLeftBehind_data();
+    void takesOverALockLeftBehind();
+    void leavesALivingProgramItsLock();
     void readsInAFolderThatCannotBeWritten();
     void readsTheLogInAFolderThatCannotBeWritten();
     void saysThatNothingCanBeMadeThere();
@@ -159,16 +161,40 @@ void TestStoreOpening::aSecondInstanceReads()
     QVERIFY(opened(folder)->access() == Access::Full);
 }
 
-void TestStoreOpening::takesOverALockWithoutText()
+void TestStoreOpening::takesOverALockLeftBehind_data()
 {
-    // As a power cut leaves it, just after it was made.
-    const QString folder = dir("lock");
-    QVERIFY(QDir().mkpath(folder));
-    QFile lock(folder + u"/matside.lock"_qs);
-    QVERIFY(lock.open(QIODevice::WriteOnly));
-    QVERIFY(lock.setFileTime(QDateTime::currentDateTime().addSecs(-60), QFileDevice::FileModificationTime));
+    QTest::addColumn<QByteArray>("text");
+    QTest::addColumn<int>("age");
+    // As a kill or a power cut leaves it, just after it was made.
+    QTest::newRow("no text, old") << QByteArray() << 60;
+    QTest::newRow("no text, of this moment") << QByteArray() << 0;
+    QTest::newRow("half a text") << QByteArray("12") << 60;
+    QTest::newRow("of the machine's former name")
+        << QByteArray::number(QCoreApplication::applicationPid()) + "\nmatside\nformer-name\n\n\n"
+        << 60;
+}
+
+void TestStoreOpening::takesOverALockLeftBehind()
+{
+    QFETCH(QByteArray, text);
+    QFETCH(int, age);
+    QTemporaryDir folder;
+    QFile lock(folder.filePath(u"matside.lock"_qs));
+    QVERIFY(lock.open(QIODevice::WriteOnly) && lock.write(text) == text.size() && lock.flush());
+    QVERIFY(lock.setFileTime(QDateTime::currentDateTime().addSecs(-age), QFileDevice::FileModificationTime));
     lock.close();
-    QVERIFY(opened(folder)->access() == Access::Full);
+    QVERIFY(opened(folder.path())->access() == Access::Full);
+}
+
+void TestStoreOpening::leavesALivingProgramItsLock()
+{
+    QTemporaryDir folder;
+    auto first = opened(folder.path());
+    QFile lock(folder.filePath(u"matside.lock"_qs));
+    QVERIFY(lock.open(QIODevice::ReadWrite) && lock.resize(0)); // whatever became of its text
+    QVERIFY(opened(folder.path())->access() == Access::SecondInstance);
+    first.reset();
+    QVERIFY(opened(folder.path())->access() == Access::Full);
 }
 
 void TestStoreOpening::readsInAFolderThatCannotBeWritten()

@@ -1,4 +1,5 @@
 -- SPDX-License-Identifier: MIT
+-- A store as version 1 left it: two projects, one edited, one put away.
 CREATE TABLE projects (id TEXT NOT NULL PRIMARY KEY, name TEXT NOT NULL, kind TEXT NOT NULL CHECK (kind IN ('own', 'demo')), put_away INTEGER NOT NULL CHECK (put_away IN (0, 1)), thrown_away INTEGER NOT NULL CHECK (thrown_away IN (0, 1)), position INTEGER NOT NULL, created INTEGER NOT NULL, changed INTEGER NOT NULL) STRICT
 
 CREATE TABLE project_state (project TEXT NOT NULL PRIMARY KEY REFERENCES projects (id) ON DELETE CASCADE, document TEXT NOT NULL) STRICT
