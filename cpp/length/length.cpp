@@ -32,8 +32,9 @@ Wide floored(Wide num, Wide den)
 
 Length Length::inches(std::int64_t whole, std::int64_t num, std::int64_t den)
 {
-    const Wide ticks = Wide(whole) * ticksPerInch + rounded(Wide(num) * ticksPerInch, den);
-    return narrowed(ticks);
+    if (den <= 0)
+        return overflow();
+    return narrowed(Wide(whole) * ticksPerInch + rounded(Wide(num) * ticksPerInch, den));
 }
 
 Length Length::mmTenths(std::int64_t tenths)
@@ -112,7 +113,7 @@ Length Length::nearestTo(Length step) const
         return overflow();
     const Length below = downTo(step);
     const Length over = *this - below;
-    return over * 2 > step ? below + step : below;
+    return over > step - over ? below + step : below; // over * 2 could overflow where this cannot
 }
 
 Length Length::magnitude() const

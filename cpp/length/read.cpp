@@ -20,12 +20,13 @@ struct Unit {
 };
 constexpr std::int64_t inch = Length::ticksPerInch;
 constexpr std::array units{
-    Unit{"inches", inch, 1},     Unit{"inch", inch, 1},      Unit{"in.", inch, 1},
-    Unit{"in", inch, 1},         Unit{"\"", inch, 1},        Unit{"\u2033", inch, 1},
-    Unit{"\u201D", inch, 1},     Unit{"feet", inch * 12, 1}, Unit{"foot", inch * 12, 1},
-    Unit{"ft", inch * 12, 1},    Unit{"'", inch * 12, 1},    Unit{"\u2032", inch * 12, 1},
-    Unit{"yards", inch * 36, 1}, Unit{"yard", inch * 36, 1}, Unit{"yd", inch * 36, 1},
-    Unit{"mm", 320, 1},          Unit{"cm", 3200, 1},        Unit{"m", 320'000, 1},
+    Unit{"inches", inch, 1},      Unit{"inch", inch, 1},       Unit{"in.", inch, 1},
+    Unit{"in", inch, 1},          Unit{"\"", inch, 1},         Unit{"\u2033", inch, 1},
+    Unit{"\u201D", inch, 1},      Unit{"feet", inch * 12, 1},  Unit{"foot", inch * 12, 1},
+    Unit{"ft", inch * 12, 1},     Unit{"'", inch * 12, 1},     Unit{"\u2019", inch * 12, 1},
+    Unit{"\u2032", inch * 12, 1}, Unit{"yards", inch * 36, 1}, Unit{"yard", inch * 36, 1},
+    Unit{"yd", inch * 36, 1},     Unit{"mm", 320, 1},          Unit{"cm", 3200, 1},
+    Unit{"m", 320'000, 1},
 };
 
 /// A number as read: (num / den), never negative.
@@ -84,21 +85,22 @@ std::optional<ReadError> readBottom(Scan &scan, std::int64_t top, Number &fracti
     return std::nullopt;
 }
 
-/// Fraction that may follow a whole number: ` 1/2`, `-1/2`, `½`.
+/// Fraction that may follow a whole number: ` 1/2`, `-1/2`, `½`, `-½`.
 std::optional<ReadError> readTail(Scan &scan, Number &number)
 {
     const Scan before = scan;
     const bool blank = scan.blanks();
+    const std::size_t hyphenAt = scan.at();
+    const bool hyphen = scan.hyphen();
     Number fraction;
     if (scan.vulgar(fraction.num, fraction.den)) {
         number = {number.num * fraction.den + fraction.num, fraction.den};
         return std::nullopt;
     }
-    const bool hyphen = scan.hyphen();
     if ((!blank && !hyphen) || !scan.digit()) {
         scan = before;
         if (hyphen)
-            return fault(ReadFault::BadFraction, scan.at());
+            return fault(ReadFault::BadFraction, hyphenAt);
         return std::nullopt;
     }
     std::size_t count = 0;

@@ -47,7 +47,8 @@ bool Scan::piece(std::string_view bytes)
 bool Scan::blanks()
 {
     const std::size_t from = m_at;
-    while (piece(" ") || piece("\t") || piece("\u00A0") || piece("\u202F") || piece("\u2009"))
+    while (piece(" ") || piece("\t") || piece("\n") || piece("\r") || piece("\u00A0") || piece("\u2007") ||
+           piece("\u2009") || piece("\u202F"))
         ;
     return m_at != from;
 }

@@ -19,7 +19,7 @@ public:
     /// The digit here, as a number; only after digit().
     std::int64_t take() { return m_text[m_at++] - '0'; }
 
-    /// Passes blanks (space, tab, no-break and thin spaces); true when there were any.
+    /// Passes blanks (space, tab, line end, no-break and thin spaces); true when there were any.
     bool blanks();
     /// A minus sign before a number: ASCII or U+2212.
     bool minus();

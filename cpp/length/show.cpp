@@ -22,6 +22,8 @@ Length brought(Length length, Round round, Length step)
     return length.nearestTo(step);
 }
 
+/// Which side of its mark a length lies on, by value: −0.07 in lies under −1/16 in and is a scant one, and
+/// −0.02 in is a scant 0 in. Odd to the ear, but a bare "0 in" would promise an exact meeting.
 Lean leanOf(Length length, Length mark, System system)
 {
     // 1/256 in is 31.75 ticks and 0.1 mm is 32: a length at or past it is off its mark.

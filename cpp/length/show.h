@@ -28,7 +28,7 @@ enum class Lean { Exact, Scant, Generous };
 /// A length on a ruler's mark, in parts for a stacked fraction.
 struct Shown {
     Length mark;             ///< where on the ruler
-    Lean lean = Lean::Exact; ///< the true length lies under (scant) or over (generous) the mark
+    Lean lean = Lean::Exact; ///< the true length lies under (scant) or over (generous) it, 0 too
     System system = System::Inch;
     bool minus = false;
     std::int64_t whole = 0;

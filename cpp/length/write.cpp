@@ -53,6 +53,8 @@ std::string tenthsForm(std::int64_t size)
 
 std::string writeLength(Length length, System system)
 {
+    if (!length.valid())
+        return "too long to tell"; // no reader takes this for a length
     const std::int64_t ticks = length.count();
     const std::int64_t size = length.magnitude().count();
     const bool fraction = size % 127 == 0;

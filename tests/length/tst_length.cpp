@@ -59,9 +59,22 @@ void LengthTest::sumsAgreeWithWideIntegers()
         QCOMPARE(got.valid(), fits);
         if (fits)
             QCOMPARE(got.count(), static_cast<std::int64_t>(sum));
-        const Wide product = Wide(a) * 3;
-        const bool small = product <= INT64_MAX && product > INT64_MIN;
-        QCOMPARE((Length::ticks(a) * 3).valid(), small);
+        const auto agrees = [](Length length, Wide exact) {
+            const bool held = exact <= INT64_MAX && exact > INT64_MIN;
+            return held ? length.valid() && length.count() == exact : !length.valid();
+        };
+        QVERIFY(agrees(Length::ticks(a) - Length::ticks(b), Wide(a) - b));
+        QVERIFY(agrees(Length::ticks(a) * 3, Wide(a) * 3));
+        // A quotient rounded once lies within half a tick of the true one.
+        const std::int64_t den = b % 1'000'000 < 0 ? 1 - b % 1'000'000 : 1 + b % 1'000'000;
+        const Wide twice =
+            (Wide(Length::ticks(a).scaled(7, 1'000'001).count()) * 1'000'001 - Wide(a) * 7) * 2;
+        QVERIFY(twice <= 1'000'001 && twice >= -1'000'001);
+        const Length step = Length::ticks(den);
+        const Length below = Length::ticks(a).downTo(step);
+        const Length above = Length::ticks(a).upTo(step);
+        QVERIFY(below <= Length::ticks(a) && Length::ticks(a) <= above);
+        QVERIFY(above == below ? below == Length::ticks(a) : above - below == step);
     }
 }
 
@@ -76,6 +89,12 @@ void LengthTest::overflowIsKeptAndNeverWraps()
           matside::max(over, most), matside::min(most, over)})
         QVERIFY(!kept.valid());
     QVERIFY(!Length::inches(INT64_MAX).valid());
+    QVERIFY(!Length::inches(1, 1, 0).valid());
+    QVERIFY(!(Length::ticks(-INT64_MAX) - Length::ticks(1)).valid());
+    QCOMPARE((-most).magnitude(), most);
+    // Steps so long that twice the rest would not fit.
+    QCOMPARE(Length::ticks(INT64_MAX - 1).nearestTo(most), most);
+    QCOMPARE(Length::ticks(INT64_MAX / 2).nearestTo(most), Length());
     QVERIFY(!Length::mm(INT64_MAX).valid());
     QVERIFY(!most.scaled(3, 2).valid());
     QCOMPARE(over.floorDiv(Length::mm(1)), 0);

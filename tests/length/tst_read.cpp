@@ -16,7 +16,9 @@ private slots:
     void pointsAtWhatItCannotRead();
     void readsSharesOfAHundred();
     void writesWhatReadsBackToTheTick();
+    void writesNoLengthForAnOverflow();
     void standsUpToAnyBytes();
+    void readsVeryLongTextsToTheirEnd();
 };
 
 void ReadTest::understandsWhatPeopleType_data()
@@ -25,13 +27,24 @@ void ReadTest::understandsWhatPeopleType_data()
     QTest::addColumn<bool>("metric");
     QTest::addColumn<qint64>("ticks");
     const auto row = [](const char *text, qint64 ticks, bool metric = false) {
-        QTest::newRow(text) << QByteArray(text) << metric << ticks;
+        QTest::newRow(QByteArray(text).trimmed().constData()) << QByteArray(text) << metric << ticks;
     };
     const qint64 in = 8128;
     row("7", 7 * in);
     row("7 1/2", 15 * in / 2);
     row("7-1/2", 15 * in / 2);
     row("7½", 15 * in / 2);
+    row("7-½", 15 * in / 2);
+    row("7–1/2", 15 * in / 2);
+    row("-7-1/2", -15 * in / 2);
+    row("¼", in / 4);
+    row("¾", 3 * in / 4);
+    row("⅛", in / 8);
+    row("1⅜", 11 * in / 8);
+    row("⅝", 5 * in / 8);
+    row("⅞\u2033", 7 * in / 8);
+    row("⅓", 2709); // 2709.33 ticks
+    row("⅔", 5419); // 5418.67 ticks
     row("7 ½", 15 * in / 2);
     row("½", in / 2);
     row("7.5", 15 * in / 2);
@@ -50,6 +63,13 @@ void ReadTest::understandsWhatPeopleType_data()
     row("1.2 m", 1200 * 320);
     row("2 ft", 24 * in);
     row("3'", 36 * in);
+    row("3\u2032", 36 * in);
+    row("3’", 36 * in);
+    row("1 1/2 feet", 18 * in);
+    row("7 1/2 in.\r\n", 15 * in / 2);
+    row("16,5\u202Fcm", 165 * 320);
+    row("1\u20071/4\u2009yd", 45 * in);
+    row("10000 m", 3'200'000'000);
     row("-1/16", -in / 16);
     row("−1/16 in", -in / 16);
     row("6 1/3", 51477); // 6.3333… in, rounded once to a tick (51477.33)
@@ -60,7 +80,12 @@ void ReadTest::understandsWhatPeopleType_data()
     row("6 in", 6 * in, true);
     // The yard in eighths: 36 n / 8 in, mathematics.
     row("1/8 yd", 9 * in / 2);
+    row("1/4 yd", 9 * in);
+    row("1/3 yd", 12 * in);
     row("3/8 yd", 27 * in / 2);
+    row("1/2 yd", 18 * in);
+    row("5/8 yd", 45 * in / 2);
+    row("3/4 yd", 27 * in);
     row("7/8 yd", 63 * in / 2);
 }
 void ReadTest::understandsWhatPeopleType()
@@ -90,6 +115,14 @@ void ReadTest::pointsAtWhatItCannotRead_data()
     row("7 5/4", ReadFault::BadFraction, 4);
     row("7 1/", ReadFault::BadFraction, 4);
     row("/2", ReadFault::BadFraction, 0);
+    row("7 2/2", ReadFault::BadFraction, 4);
+    row("7 -", ReadFault::BadFraction, 2);
+    row("7-x", ReadFault::BadFraction, 1);
+    row("--7", ReadFault::NotANumber, 1);
+    row("½½", ReadFault::NotANumber, 2);
+    row("7 1/2 mmm", ReadFault::UnknownUnit, 6);
+    row("10000.1 m", ReadFault::TooLong, 0);
+    row("-10001 m", ReadFault::TooLong, 1);
     row("7 parsec", ReadFault::UnknownUnit, 2);
     row("3 in mm", ReadFault::TwoUnits, 5);
     row("7 1/2 ?", ReadFault::NotANumber, 6);
@@ -141,6 +174,12 @@ void ReadTest::writesWhatReadsBackToTheTick()
     }
 }
 
+void ReadTest::writesNoLengthForAnOverflow()
+{
+    for (const System system : {System::Inch, System::Metric})
+        QVERIFY(!readLength(writeLength(Length::overflow(), system), system).ok());
+}
+
 void ReadTest::standsUpToAnyBytes()
 {
     std::mt19937_64 engine(22);
@@ -156,6 +195,20 @@ void ReadTest::standsUpToAnyBytes()
         else
             QVERIFY(read.error().at <= text.size());
     }
+}
+
+void ReadTest::readsVeryLongTextsToTheirEnd()
+{
+    const std::size_t many = 1'000'000;
+    QCOMPARE(readLength(std::string(many, '0') + "7 in", System::Inch).value(), Length::inches(7));
+    QCOMPARE(readLength(std::string(many, ' ') + "7" + std::string(many, ' '), System::Inch).value(),
+             Length::inches(7));
+    QCOMPARE(readLength(std::string(many, ' '), System::Inch).error(), (ReadError{ReadFault::Empty, 0}));
+    QCOMPARE(readLength(std::string(many, '9'), System::Inch).error(), (ReadError{ReadFault::TooLong, 0}));
+    QCOMPARE(readLength("7 1/" + std::string(many, '9'), System::Inch).error(),
+             (ReadError{ReadFault::TooFine, 4}));
+    QCOMPARE(readLength("7 " + std::string(many, 'i'), System::Inch).error(),
+             (ReadError{ReadFault::UnknownUnit, 2}));
 }
 
 QTEST_GUILESS_MAIN(ReadTest)

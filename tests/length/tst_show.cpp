@@ -3,7 +3,10 @@
 
 #include <QtTest>
 
+#include <nlohmann/json.hpp>
+
 #include <cmath>
+#include <fstream>
 #include <random>
 
 using namespace matside;
@@ -22,6 +25,7 @@ class ShowTest : public QObject {
 private slots:
     void tellsLengthsOnTheMarks_data();
     void tellsLengthsOnTheMarks();
+    void tellsEveryLengthOfTheExamplePlan();
     void staysWithinItsStep();
     void scantAndGenerousBeginAtTheirMeasure();
     void tellsClothAsItIsSold();
@@ -46,9 +50,16 @@ void ShowTest::tellsLengthsOnTheMarks_data()
     row("catch", 0.15625, Round::Fine, "5/32 in");
     row("whole", 34.0, Round::Nearest, "34 in");
     row("nothing", 0.0, Round::Nearest, "0 in");
+    // Leans go by value, so that nothing which is not exact reads as exact.
+    row("a little less than nothing", -0.02, Round::Nearest, "a scant 0 in");
+    row("a little more than nothing", 0.02, Round::Nearest, "a generous 0 in");
+    row("under a negative mark", -0.07, Round::Nearest, "a scant −1/16 in");
+    row("next to nothing", 0.003, Round::Nearest, "0 in");
+    row("negative, down", -0.01, Round::Down, "−1/16 in");
+    row("negative, up", -0.01, Round::UpEighth, "0 in");
+    row("fine, generous", 0.2575, Round::Fine, "a generous 1/4 in");
     row("up to 1/8, not generous", 1.8751, Round::UpEighth, "2 in");
     row("up to 1/4", 155.3, Round::UpQuarter, "155 1/2 in");
-    // The house's own words for 11/32: a scant 3/8.
     row("11/32 on sixteenths, tie down", 0.34375, Round::Nearest, "a generous 5/16 in");
 }
 void ShowTest::tellsLengthsOnTheMarks()
@@ -57,6 +68,39 @@ void ShowTest::tellsLengthsOnTheMarks()
     QFETCH(int, round);
     QFETCH(QString, says);
     QCOMPARE(shown(Length::ticks(std::llround(inches * 8128)), inch, static_cast<Round>(round)), says);
+}
+
+namespace {
+/// How the plan rounds the length at a place of the example (F0): the fold down, seams and catches fine.
+Round roundAt(const std::string &at)
+{
+    if (at == "/fold/under")
+        return Round::Down;
+    if (at == "/fold/catch" || at == "/fold/catchShown")
+        return Round::Fine;
+    if (at == "/strip/gap" || at == "/strip/end")
+        return Round::UpEighth;
+    return at == "/binding/length" ? Round::UpQuarter : Round::Nearest;
+}
+} // namespace
+
+void ShowTest::tellsEveryLengthOfTheExamplePlan()
+{
+    std::ifstream file(TEST_DATA_DIR "/plan-example.json");
+    const nlohmann::json plan = nlohmann::json::parse(file, nullptr, false);
+    QVERIFY(plan.is_object());
+    const nlohmann::json flat = plan.flatten();
+    int told = 0;
+    for (const auto &[at, says] : flat.items()) {
+        if (!at.ends_with("/shows"))
+            continue;
+        const std::string of = at.substr(0, at.size() - 6);
+        const auto ticks = std::llround(flat.at(of + "/in").get<double>() * Length::ticksPerInch);
+        const std::string got = text(show(Length::ticks(ticks), inch, roundAt(of)));
+        QVERIFY2(got == says.get<std::string>(), (of + ": " + got).c_str());
+        ++told;
+    }
+    QVERIFY(told > 40);
 }
 
 void ShowTest::staysWithinItsStep()
@@ -100,6 +144,11 @@ void ShowTest::scantAndGenerousBeginAtTheirMeasure()
     QCOMPARE(show(Length::mm(10) + Length::ticks(32), metric).lean, Lean::Generous);
     QCOMPARE(shown(Length::mmTenths(85), metric, Round::Fine), QStringLiteral("8.5 mm"));
     QCOMPARE(shown(Length::mm(298), metric), QStringLiteral("298 mm"));
+    QCOMPARE(stepOf(Round::UpEighth, metric), Length::mm(2));
+    QCOMPARE(stepOf(Round::UpQuarter, metric), Length::mm(5));
+    QCOMPARE(stepOf(Round::Fine, metric), Length::mmTenths(5));
+    QCOMPARE(shown(Length::ticks(8128 * 5 / 16 + 2), metric, Round::Down), QStringLiteral("7 mm"));
+    QVERIFY(!show(Length::overflow(), inch).valid);
 }
 
 void ShowTest::tellsClothAsItIsSold()
