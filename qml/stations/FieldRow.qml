@@ -5,7 +5,10 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** One thing she decides: a value to step, to drag, to type or to choose. */
+/**
+ * One thing she decides, in its group: a value to step, to drag, to type, or a choice. What stands in its
+ * way is said beneath it, with the nearest values that work.
+ */
 Item {
     id: root
 
@@ -24,62 +27,79 @@ Item {
     required property bool inUse
     required property bool firstOfGroup
 
+    property bool open: false
+
+    signal turned()
     signal ask(string pointer, string label, string kind, string text)
 
     readonly property bool chosen: kind === "choice" || kind === "flag"
+    readonly property bool shown: open && inUse
 
-    readonly property real headroom: firstOfGroup ? heading.height + Theme.gapTargets + Theme.gap : 0
+    implicitHeight: (head.visible ? head.height : 0) + (shown ? body.height + Theme.gapTargets : 0)
+    height: implicitHeight
 
-    enabled: inUse
-    opacity: inUse ? 1 : 0.55
-    implicitHeight: headroom + (chosen ? picker.height : stepper.height) + Theme.gap
-
-    function turn(by: int) {
-        if (root.kind === "flag") {
-            FitModel.choose(root.pointer, !root.value);
-            return;
-        }
-        let at = 0;
-        for (let i = 0; i < root.choices.length; ++i)
-            if (root.choices[i].value === root.value)
-                at = i;
-        const next = root.choices[(at + by + root.choices.length) % root.choices.length];
-        FitModel.choose(root.pointer, next.value);
-    }
-
-    Word {
-        id: heading
+    GroupHead {
+        id: head
         visible: root.firstOfGroup
-        y: Theme.gapTargets
         width: parent.width
-        cap: Theme.capHead
-        bold: true
         text: root.group
-    }
-    Stepper {
-        id: stepper
-        y: root.headroom
-        visible: !root.chosen
-        width: parent.width
-        label: root.label
+        summary: root.choiceText
         figure: root.figure?.valid ? root.figure : null
-        valueText: root.choiceText
-        canLess: root.canLess
-        canMore: root.canMore
-        reckoned: root.reckoned
-        problem: root.problem
-        onLess: FitModel.nudge(root.pointer, -1)
-        onMore: FitModel.nudge(root.pointer, 1)
-        onAskKeypad: root.ask(root.pointer, root.label, root.kind, root.value ?? "")
+        open: root.open
+        onClicked: root.turned()
     }
-    ChoiceRow {
-        id: picker
-        y: root.headroom
-        visible: root.chosen
-        width: parent.width
-        inList: true
-        text: root.label
-        detail: root.choiceText
-        onClicked: root.turn(1)
+    Loader {
+        id: body
+        active: root.shown
+        visible: active
+        x: Theme.margin
+        y: (head.visible ? head.height : 0) + Theme.mm(1)
+        width: parent.width - 2 * Theme.margin
+        sourceComponent: root.chosen ? choice : amount
+    }
+    Component {
+        id: choice
+        Column {
+            spacing: Theme.mm(1.5)
+            Word {
+                width: parent.width
+                text: root.label
+            }
+            ChoiceCells {
+                enabled: !Session.readOnly
+                width: parent.width
+                inList: true
+                accessibleName: root.label
+                choices: root.kind === "flag" ? [{ value: false, says: qsTr("no") }, { value: true, says: qsTr("yes") }]
+                                              : root.choices
+                value: root.value
+                onChosen: value => FitModel.choose(root.pointer, value)
+            }
+            FieldProblems {
+                width: parent.width
+                pointer: root.pointer
+            }
+        }
+    }
+    Component {
+        id: amount
+        Column {
+            spacing: Theme.mm(1.5)
+            FieldValue {
+                width: parent.width
+                pointer: root.pointer
+                label: root.label
+                kind: root.kind
+                figure: root.figure
+                canLess: root.canLess
+                canMore: root.canMore
+                reckoned: root.reckoned
+                onAsk: root.ask(root.pointer, root.label, root.kind, "")
+            }
+            FieldProblems {
+                width: parent.width
+                pointer: root.pointer
+            }
+        }
     }
 }

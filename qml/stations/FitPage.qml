@@ -1,144 +1,137 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** The piece on its table, and every figure that follows while the finger is still on the control. */
+/**
+ * The piece on its table, and every figure that follows while the finger is still on the control. Wide, the
+ * figures stand under the drawing; upright or on a small screen they head the list of what she decides.
+ */
 FocusScope {
     id: root
 
     readonly property bool upright: height > width
-    /** What stands in the column: "fields", "figures", "working", "keypad". */
+    readonly property bool ample: !upright && height > Theme.mm(115)
+    /** What stands in the column: "fields", "working". */
     property string shows: "fields"
-    property string entering
 
-    function leave() {
+    function leave(): bool {
+        if (keypad.open) {
+            keypad.close();
+            return true;
+        }
+        const lay = shows !== "fields";
         shows = "fields";
+        return lay;
     }
     function begin(pointer: string, label: string, kind: string, text: string) {
-        entering = pointer;
-        keypad.title = label;
-        keypad.counting = kind === "count";
-        keypad.unit = kind === "count" ? "" : kind === "share" ? "%" : Session.units;
-        keypad.decimal = kind === "share" || Session.units === "mm";
-        keypad.marks = kind === "length" ? FitModel.marks(pointer) : [];
-        keypad.error = "";
-        keypad.offers = [];
-        shows = "keypad";
-        keypad.start("");
+        keypad.ask(pointer, label, kind, text);
     }
-    function explain(key: string) {
+    function explain(keys: var) {
         shows = "working";
-        sum.show(key);
+        sum.show(keys);
     }
 
-    Word {
-        id: name
-        x: Theme.margin
-        y: Theme.margin
-        width: drawing.width - 2 * Theme.margin
-        cap: Theme.capHead
-        bold: true
-        text: Session.projectName
-    }
-    TableDrawing {
-        id: drawing
+    Item {
+        id: scene
         x: root.upright || !Theme.left ? 0 : column.width
-        y: name.y + name.height
         width: root.width - (root.upright ? 0 : column.width)
-        height: root.upright ? root.height * 0.34 - y : root.height - y
-        view: FitModel.drawing
-        dragEnabled: !Session.readOnly
-        accessibleName: qsTr("The piece on the table, %1 by %2")
-            .arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
-        onDragged: (alongMm, acrossMm) => FitModel.dragCorner(alongMm, acrossMm)
-        onReleased: FitModel.endDrag()
-        onStepped: (along, across) => {
-            if (along !== 0)
-                FitModel.nudge("/blocks/columns", along);
-            if (across !== 0)
-                FitModel.nudge("/blocks/rows", across);
+        height: root.upright ? root.height * 0.34 : root.height
+
+        Word {
+            id: name
+            x: Theme.margin
+            y: Theme.margin
+            width: parent.width - 2 * Theme.margin
+            cap: Theme.capHead
+            bold: true
+            text: Session.projectName
+        }
+        TableDrawing {
+            id: drawing
+            y: name.y + name.height
+            width: parent.width
+            height: (root.ample ? parent.height * 0.56 : parent.height) - y
+            view: FitModel.drawing
+            dragEnabled: !Session.readOnly
+            accessibleName: qsTr("The piece on the table, %1 by %2")
+                .arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
+            onDragged: (alongMm, acrossMm) => FitModel.dragCorner(alongMm, acrossMm)
+            onReleased: FitModel.endDrag()
+            onStepped: (along, across) => {
+                if (along !== 0)
+                    FitModel.nudge("/blocks/columns", along);
+                if (across !== 0)
+                    FitModel.nudge("/blocks/rows", across);
+            }
+        }
+        Rectangle {
+            visible: root.ample
+            y: drawing.y + drawing.height
+            width: parent.width
+            height: parent.height - y
+            color: Theme.colors.raised
+
+            FiguresList {
+                anchors.fill: parent
+                visible: root.ample
+                onWorking: key => root.explain([key])
+            }
+            KeyLine {
+                width: parent.width
+            }
         }
     }
     SheetColumn {
         id: column
-        x: root.upright || Theme.left ? 0 : root.width - width
-        y: root.upright ? drawing.y + drawing.height : 0
-        width: root.upright ? root.width : Math.min(Theme.mm(110), root.width * 0.62)
+        // Upright its own line falls on the band's: one key line, not two.
+        x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
+        y: root.upright ? scene.height : 0
+        width: root.upright ? root.width + Theme.key : Math.min(Theme.mm(105), root.width * 0.66)
         height: root.height - y
 
-        Item {
-            id: sheet
-            anchors.fill: parent
-            visible: root.shows === "fields" || root.shows === "figures"
-
-            FitHead {
-                id: head
-                width: parent.width
-                onWorking: key => root.explain(key)
-                onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
-            }
-            Row {
-                id: turn
-                y: head.implicitHeight + Theme.gap
-                width: parent.width
-                spacing: Theme.gap
-                CutButton {
-                    width: (turn.width - turn.spacing) / 2
-                    height: Theme.step
-                    kind: root.shows === "fields" ? "action" : "outline"
-                    cap: Theme.capWord
-                    text: qsTr("What you decide")
-                    onClicked: root.shows = "fields"
-                }
-                CutButton {
-                    width: (turn.width - turn.spacing) / 2
-                    height: Theme.step
-                    kind: root.shows === "figures" ? "action" : "outline"
-                    cap: Theme.capWord
-                    text: FitModel.problems.count > 0 ? qsTr("What follows (%n)", "", FitModel.problems.count)
-                                                      : qsTr("What follows")
-                    onClicked: root.shows = "figures"
-                }
-            }
-            FieldsSheet {
-                visible: root.shows === "fields"
-                y: turn.y + turn.height + Theme.gap
-                width: parent.width
-                height: parent.height - y
-                onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
-            }
-            FiguresList {
-                visible: root.shows === "figures"
-                y: turn.y + turn.height + Theme.gap
-                width: parent.width
-                height: parent.height - y
-                onWorking: key => root.explain(key)
-            }
+        FitHead {
+            id: head
+            visible: root.shows === "fields"
+            width: parent.width
+            onWorking: root.explain(["size.finished.along", "size.finished.across"])
+            onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
+        }
+        FieldsSheet {
+            visible: root.shows === "fields"
+            y: head.implicitHeight + Theme.gap
+            x: -Theme.margin
+            width: parent.width + 2 * Theme.margin
+            height: parent.height + Theme.margin - y
+            withFigures: !root.ample
+            onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
+            onWorking: key => root.explain([key])
         }
         WorkingSheet {
             id: sum
             anchors.fill: parent
             visible: root.shows === "working"
-            onClosed: root.shows = "figures"
+            onClosed: root.shows = "fields"
         }
-        Keypad {
-            id: keypad
-            anchors.fill: parent
-            visible: root.shows === "keypad"
-            onCancelled: root.shows = "fields"
-            onOfferTaken: index => {
-                keypad.entry = keypad.offers[index].entry;
-            }
-            onDone: text => {
-                const answer = FitModel.enter(root.entering, text);
-                keypad.error = answer.ok ? "" : answer.says;
-                if (answer.ok)
-                    root.shows = "fields";
-            }
+        KeyLine {
+            visible: root.upright
+            x: -Theme.margin
+            y: -Theme.margin
+            width: column.width
         }
+    }
+    EntrySheet {
+        id: keypad
+        home: column
+        marks: FitModel.marks(asked)
+        onGiven: (pointer, text) => {
+            const answer = FitModel.enter(pointer, text);
+            error = answer.ok ? "" : answer.says;
+            if (answer.ok)
+                close();
+        }
+        onClosed: root.forceActiveFocus()
     }
 }

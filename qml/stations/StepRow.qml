@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
 import Matside.Parts
+import Matside.Theme
 
-/** One step in a plain list: what it is, its figure, how many are done. */
-ChoiceRow {
+/** One step in a plain list: what it is, its figures, and how many are made. The present one is solid. */
+Pressable {
     id: root
 
     required property int index
@@ -14,9 +15,59 @@ ChoiceRow {
     required property bool isCurrent
     required property bool trial
 
+    readonly property bool made: done >= count
+    readonly property bool solid: isCurrent !== pressed
+    readonly property color ink: solid ? Theme.colors.raised : made ? Theme.colors.inkSoft : Theme.colors.ink
+    readonly property string sizes: figureText === "" ? "" : "{" + figureText.replace(" × ", "} × {") + "}"
+    readonly property string told: made ? qsTr("done") : count > 1 || done > 0 ? qsTr("%1 of %2 done").arg(done).arg(count) : ""
+
     inList: true
-    chosen: isCurrent
-    text: trial ? qsTr("Trial: %1").arg(title) : title
-    detail: figureText.length > 0 ? qsTr("%1 · %2 of %3 done").arg(figureText).arg(done).arg(count)
-                                  : qsTr("%1 of %2 done").arg(done).arg(count)
+    implicitHeight: Math.max(Theme.step, words.height + Theme.mm(5))
+    accessibleName: title + (figureText !== "" ? ", " + figureText : "") + (told !== "" ? ", " + told : "")
+
+    Rectangle {
+        anchors.fill: parent
+        color: root.solid ? Theme.colors.ink : Theme.colors.raised
+    }
+    KeyLine {
+        width: parent.width
+    }
+    Column {
+        id: words
+        x: Theme.margin
+        anchors.verticalCenter: parent.verticalCenter
+        width: root.width - 2 * Theme.margin - (tally.visible ? tally.width + Theme.gap : 0)
+        Word {
+            width: parent.width
+            bold: root.isCurrent
+            color: root.ink
+            text: root.trial ? qsTr("Trial: %1").arg(root.title) : root.title
+            Accessible.ignored: true
+        }
+        InlineLength {
+            visible: text !== ""
+            width: parent.width
+            color: root.ink
+            text: root.sizes
+            Accessible.ignored: true
+        }
+    }
+    Word {
+        id: tally
+        visible: text !== ""
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.margin
+        anchors.verticalCenter: parent.verticalCenter
+        color: root.ink
+        wrapMode: Text.NoWrap
+        text: root.told
+        Accessible.ignored: true
+    }
+    CutShape {
+        visible: root.keyboardFocus
+        anchors.fill: parent
+        anchors.margins: Theme.focusGap
+        stroke: root.solid ? Theme.colors.raised : Theme.colors.accent
+        strokeWidth: Theme.keyBold
+    }
 }

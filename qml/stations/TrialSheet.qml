@@ -9,88 +9,97 @@ import Matside.Theme
 Item {
     id: root
 
-    /** {pointer-like name: text}, as entered so far; what is not there keeps the planned value. */
+    /** {name: text} as entered so far; what is not there keeps the planned value. */
     property var values: ({})
-    property string entering
+    property bool overlap: false
     property string error
 
-    function begin(name: string, text: string) {
-        entering = name;
-        keypad.start(text);
+    signal enter(string name, string title, string text)
+
+    function take(name: string, text: string) {
+        const next = Object.assign({}, values);
+        next[name] = text;
+        values = next;
+        error = "";
+    }
+    function sent(): var {
+        const all = Object.assign({}, values);
+        if (overlap && all.gap !== undefined)
+            all.gap = "-" + all.gap;
+        return all;
+    }
+    function shown(name: string, planned: string): string {
+        const typed = values[name];
+        return typed === undefined ? planned : typed + " " + Session.units;
     }
 
-    Word {
+    StepHead {
         id: head
         width: parent.width
-        cap: Theme.capHead
-        bold: true
+    }
+    InlineLength {
+        id: does
+        y: head.implicitHeight + Theme.mm(1)
+        width: parent.width
         text: StepModel.doesText
     }
     ListView {
         id: list
-        visible: root.entering.length === 0
-        y: head.height + Theme.gap
+        y: does.y + does.implicitHeight + Theme.gap
         width: parent.width
-        height: parent.height - y - take.height - off.height - 2 * Theme.gapTargets - (wrong.visible ? wrong.height + Theme.gap : 0)
+        height: parent.height - y - take.height - Theme.gapTargets - (wrong.visible ? wrong.height + Theme.gap : 0)
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         model: StepModel.trialFields
-        delegate: ChoiceRow {
+        delegate: Column {
+            id: field
             required property var modelData
             width: list.width
-            inList: true
-            text: modelData.says
-            detail: root.values[modelData.name] ?? modelData.text
-            onClicked: root.begin(modelData.name, root.values[modelData.name] ?? modelData.entry)
+            ChoiceRow {
+                width: parent.width
+                text: field.modelData.says
+                detail: "{" + root.shown(field.modelData.name, field.modelData.text) + "}"
+                onClicked: root.enter(field.modelData.name, field.modelData.says, root.values[field.modelData.name] ?? field.modelData.entry)
+            }
+            ChoiceRow {
+                // Two edges that lie over each other have less than no gap.
+                visible: field.modelData.name === "gap"
+                height: visible ? implicitHeight : 0
+                width: parent.width
+                chosen: root.overlap
+                text: root.overlap ? qsTr("They overlap by that much") : qsTr("They do not overlap")
+                onClicked: root.overlap = !root.overlap
+            }
         }
+    }
+    KeyLine {
+        y: list.y + Math.min(list.height, list.contentHeight)
+        width: parent.width
     }
     Word {
         id: wrong
-        visible: root.error.length > 0 && root.entering.length === 0
-        anchors.bottom: off.top
+        visible: text !== ""
+        anchors.bottom: take.top
         anchors.bottomMargin: Theme.gap
         width: parent.width
         color: Theme.colors.stop
         text: root.error
     }
     CutButton {
-        id: off
-        visible: root.entering.length === 0
-        anchors.bottom: take.top
-        anchors.bottomMargin: Theme.gapTargets
-        width: parent.width
-        height: Theme.targetLeast
-        kind: "outline"
-        text: qsTr("Put the trial off")
-        onClicked: StepModel.putOffTrial()
-    }
-    CutButton {
         id: take
-        visible: root.entering.length === 0
         anchors.bottom: parent.bottom
         width: parent.width
         height: Theme.target
         kind: "action"
+        enabled: StepModel.canGoNext
         text: qsTr("Take these measures")
         onClicked: {
-            const answer = StepModel.enterTrial(StepModel.trialKind, root.values);
+            const answer = StepModel.enterTrial(StepModel.trialKind, root.sent());
             root.error = answer.ok ? "" : answer.says;
-        }
-    }
-    Keypad {
-        id: keypad
-        visible: root.entering.length > 0
-        anchors.fill: parent
-        title: StepModel.doesText
-        unit: Session.units
-        decimal: Session.units === "mm"
-        marks: FitModel.marks("")
-        onCancelled: root.entering = ""
-        onDone: text => {
-            const values = Object.assign({}, root.values);
-            values[root.entering] = text;
-            root.values = values;
-            root.entering = "";
+            if (answer.ok) {
+                root.values = {};
+                root.overlap = false;
+            }
         }
     }
 }

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+
+/** A few values of which one is in force, side by side from edge to edge; the chosen one is printed solid. */
+Item {
+    id: root
+
+    /** List of {value, says}. */
+    property var choices: []
+    property var value
+    property string accessibleName
+    property bool inList: false
+
+    signal chosen(var value)
+
+    readonly property real cellWidth: choices.length > 0 ? width / choices.length : width
+
+    property real tallest: 0
+
+    /** The height of the cell with the most lines. */
+    function measure() {
+        let most = 0;
+        for (let i = 0; i < cells.count; ++i)
+            most = Math.max(most, cells.itemAt(i)?.implicitHeight ?? 0);
+        tallest = most;
+    }
+
+    implicitHeight: Math.max(Theme.step, tallest)
+
+    Accessible.role: Accessible.Grouping
+    Accessible.name: accessibleName
+
+    Row {
+        Repeater {
+            id: cells
+            model: root.choices
+            Pressable {
+                id: cell
+                required property var modelData
+                readonly property bool solid: (modelData.value === root.value) !== pressed
+
+                width: root.cellWidth
+                height: root.height
+                implicitHeight: says.implicitHeight + Theme.mm(3)
+                inList: root.inList
+                accessibleName: modelData.says
+                Accessible.role: Accessible.RadioButton
+                Accessible.checkable: true
+                Accessible.checked: modelData.value === root.value
+                onClicked: root.chosen(modelData.value)
+                onImplicitHeightChanged: root.measure()
+                Component.onCompleted: root.measure()
+
+                Rectangle {
+                    anchors.fill: parent
+                    color: cell.solid ? Theme.colors.ink : Theme.colors.raised
+                }
+                Word {
+                    id: says
+                    x: Theme.mm(1)
+                    width: parent.width - 2 * x
+                    anchors.verticalCenter: parent.verticalCenter
+                    horizontalAlignment: Text.AlignHCenter
+                    bold: cell.modelData.value === root.value
+                    color: cell.solid ? Theme.colors.raised : Theme.colors.ink
+                    text: cell.modelData.says
+                    Accessible.ignored: true
+                }
+                CutShape {
+                    visible: cell.keyboardFocus
+                    anchors.fill: parent
+                    anchors.margins: Theme.focusGap
+                    stroke: cell.solid ? Theme.colors.raised : Theme.colors.accent
+                    strokeWidth: Theme.keyBold
+                }
+            }
+        }
+    }
+    KeyLine {
+        width: parent.width
+    }
+    KeyLine {
+        y: parent.height - height
+        width: parent.width
+    }
+}

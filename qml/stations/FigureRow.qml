@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+
+/** A figure that follows: a press opens its sum. One that was not tried yet stands on dots. */
+Pressable {
+    id: root
+
+    required property string label
+    required property var figure
+
+    readonly property color ink: pressed ? Theme.colors.raised : Theme.colors.ink
+
+    enabled: figure.hasWorking
+    inList: true
+    implicitHeight: Math.max(Theme.step, words.implicitHeight + Theme.mm(3), length.implicitHeight + Theme.mm(3.4))
+    accessibleName: label + ", " + figure.text + (figure.untried ? ", " + qsTr("not tried yet") : "")
+    //: what pressing a figure does
+    accessibleDescription: figure.hasWorking ? qsTr("show the working") : ""
+
+    Rectangle {
+        anchors.fill: parent
+        color: root.pressed ? Theme.colors.ink : Theme.colors.raised
+    }
+    Rectangle {
+        x: Theme.margin
+        width: parent.width - 2 * x
+        height: Theme.keyThin
+        color: Theme.colors.line
+    }
+    Word {
+        id: words
+        x: Theme.margin
+        width: length.x - x - Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+        color: root.ink
+        text: root.label
+        Accessible.ignored: true
+    }
+    FigureText {
+        id: length
+        x: root.width - width - Theme.margin
+        width: implicitWidth
+        anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenterOffset: -Theme.mm(0.6)
+        figure: root.figure
+        cap: Theme.capInText
+        color: root.ink
+        accessibleIgnored: true
+    }
+    Row {
+        visible: root.figure.untried
+        x: length.x
+        y: length.y + length.height + Theme.mm(0.8)
+        spacing: Theme.mm(0.9)
+        Repeater {
+            model: Math.max(1, Math.floor(length.width / Theme.mm(1.6)))
+            Rectangle {
+                width: Theme.mm(0.7)
+                height: width
+                color: root.ink
+            }
+        }
+    }
+    CutShape {
+        visible: root.keyboardFocus
+        anchors.fill: parent
+        anchors.margins: Theme.focusGap
+        stroke: Theme.colors.accent
+        strokeWidth: Theme.keyBold
+    }
+}

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+
+/** The head of a group in a list, from edge to edge: closed it says what matters most of what it holds. */
+Pressable {
+    id: root
+
+    property string text
+    property string summary
+    property var figure: null
+    property bool open: false
+
+    readonly property color ink: pressed ? Theme.colors.raised : Theme.colors.ink
+
+    inList: true
+    implicitHeight: Math.max(Theme.step, words.implicitHeight + Theme.mm(4))
+    accessibleName: text + (summary !== "" ? ", " + summary : "")
+    Accessible.role: Accessible.Button
+    Accessible.checkable: true
+    Accessible.checked: open
+
+    Rectangle {
+        anchors.fill: parent
+        color: root.pressed ? Theme.colors.ink : Theme.colors.raised
+    }
+    KeyLine {
+        width: parent.width
+    }
+    Word {
+        id: words
+        x: Theme.margin
+        width: parent.width - x - Theme.margin - sign.width - Theme.gap
+               - (said.visible ? said.implicitWidth + Theme.gap : length.visible ? length.width + Theme.gap : 0)
+        anchors.verticalCenter: parent.verticalCenter
+        cap: Theme.capWord
+        bold: true
+        color: root.ink
+        text: root.text
+        Accessible.ignored: true
+    }
+    Word {
+        id: said
+        visible: !root.open && root.summary !== ""
+        anchors.verticalCenter: parent.verticalCenter
+        x: sign.x - width - Theme.gap
+        wrapMode: Text.NoWrap
+        color: root.ink
+        text: root.summary
+        Accessible.ignored: true
+    }
+    FigureText {
+        id: length
+        visible: !root.open && root.summary === "" && root.figure !== null
+        anchors.verticalCenter: parent.verticalCenter
+        x: sign.x - width - Theme.gap
+        figure: root.figure
+        cap: Theme.capInText
+        color: root.ink
+        accessibleIgnored: true
+    }
+    Word {
+        id: sign
+        x: parent.width - width - Theme.margin
+        anchors.verticalCenter: parent.verticalCenter
+        width: Theme.mm(5)
+        horizontalAlignment: Text.AlignHCenter
+        cap: Theme.capHead
+        bold: true
+        color: root.ink
+        text: root.open ? "−" : "+"
+        Accessible.ignored: true
+    }
+    CutShape {
+        visible: root.keyboardFocus
+        anchors.fill: parent
+        anchors.margins: Theme.focusGap
+        stroke: Theme.colors.accent
+        strokeWidth: Theme.keyBold
+    }
+}

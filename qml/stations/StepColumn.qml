@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/** Place in the run, the one figure, one line, one caution, three targets. */
+Item {
+    id: root
+
+    signal working(string key)
+    signal wrong()
+    signal notes()
+
+    function next() {
+        targets.takeNext();
+    }
+    function back() {
+        targets.takeBack();
+    }
+
+    readonly property bool finished: StepModel.finished
+    readonly property bool figured: !finished && StepModel.figure.valid
+    readonly property real air: Theme.mm(Theme.small ? 1.4 : 2.4)
+
+    StepHead {
+        id: head
+        width: parent.width
+    }
+    WorkedFigure {
+        id: figure
+        visible: root.figured
+        y: head.implicitHeight + root.air
+        width: parent.width
+        height: visible ? implicitHeight : 0
+        figure: StepModel.figure
+        cap: Theme.capFigure
+        onWorking: root.working(StepModel.figure.key)
+    }
+    StepWords {
+        id: words
+        // The cloth stands on the line of the figure's tab, left of it.
+        readonly property bool beside: figure.visible && figure.worked
+        y: figure.visible ? figure.y + figure.height - (beside ? Theme.mm(9.2) : -root.air) : figure.y
+        width: parent.width
+        height: Math.max(0, targets.y - y - root.air)
+        firstWidth: width - (beside ? Theme.mm(16) : 0)
+        onNotes: root.notes()
+    }
+    StepTargets {
+        id: targets
+        anchors.bottom: parent.bottom
+        width: parent.width
+        onNext: words.heard()
+        onWrong: root.wrong()
+    }
+}

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/** Where in the run she is. On the trial it says so, and offers to put the trial off. */
+Item {
+    id: root
+
+    readonly property bool finished: StepModel.finished
+    readonly property bool trying: StepModel.trial && !finished
+
+    implicitHeight: title.implicitHeight + (trying && title.lineCount < 2 ? Theme.mm(1.4) : 0)
+
+    Word {
+        id: title
+        y: root.trying && lineCount < 2 ? Theme.mm(0.6) : 0
+        width: parent.width - (root.trying ? off.width + Theme.mm(1.5) : tally.visible ? tally.width + Theme.gap : 0)
+        cap: Theme.capHead
+        bold: true
+        text: !root.finished ? StepModel.title
+              : Session.station === 1 ? Session.stationName(1) : qsTr("Nothing left to do here")
+    }
+    Tally {
+        id: tally
+        visible: !root.finished && !root.trying && StepModel.count > 1
+        x: parent.width - width
+        y: Theme.mm(1)
+        availableWidth: Theme.mm(26)
+        total: StepModel.count
+        done: StepModel.done
+    }
+    CutButton {
+        id: off
+        visible: root.trying
+        x: parent.width - width
+        y: -Theme.mm(2.4)
+        width: Theme.mm(24)
+        height: Theme.mm(14)
+        cap: Theme.capWord
+        //: the trial: one test block and one test join, made before the cloth for the piece is cut
+        text: qsTr("Put the trial off")
+        enabled: StepModel.canGoNext
+        onClicked: StepModel.putOffTrial()
+    }
+}

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/**
+ * A station where steps are done one after the other: a scene (the drawing, or the list of steps) that
+ * bleeds to the edges, and the column at the cutting hand. Pedals and keys press the same targets as the
+ * finger: page down, right, down or space for the next, page up, left or up for the one before, escape to
+ * close what lies over the work.
+ */
+FocusScope {
+    id: root
+
+    default property alias scene: area.data
+    readonly property bool upright: height > width
+
+    /** Closes what lies over the work; false when nothing did. */
+    function leave(): bool {
+        if (keypad.open) {
+            keypad.close();
+            return true;
+        }
+        return column.leave();
+    }
+
+    Keys.onPressed: event => {
+        const next = [Qt.Key_PageDown, Qt.Key_Right, Qt.Key_Down, Qt.Key_Space].includes(event.key);
+        const back = [Qt.Key_PageUp, Qt.Key_Left, Qt.Key_Up].includes(event.key);
+        if (column.sheet !== "work" || keypad.open || (!next && !back))
+            return;
+        event.accepted = true;
+        if (event.isAutoRepeat)
+            return;
+        if (next)
+            column.next();
+        else
+            column.back();
+    }
+
+    Item {
+        id: area
+        x: root.upright || !Theme.left ? 0 : column.width
+        width: root.width - (root.upright ? 0 : column.width)
+        height: root.height - (root.upright ? column.height : 0)
+        clip: true
+    }
+    StepSheets {
+        id: column
+        // Upright its own line falls on the band's: one key line, not two.
+        x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
+        y: root.height - height
+        width: root.upright ? root.width + Theme.key : Theme.column
+        height: root.upright ? Math.min(root.height * 0.64, Theme.mm(136)) : root.height
+        topLine: root.upright
+        onEnter: (name, title, text) => keypad.ask(name, title, "length", text)
+    }
+    EntrySheet {
+        id: keypad
+        home: column
+        marks: FitModel.marks("")
+        onGiven: (name, text) => {
+            column.take(name, text);
+            keypad.close();
+        }
+        onClosed: root.forceActiveFocus()
+    }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/** The column of a station of steps: the work, or what lies over it. No dialog box: one sheet at a time. */
+SheetColumn {
+    id: root
+
+    /** What she opened over the work: "work" (nothing), "working", "wrong", "notes". */
+    property string shows: "work"
+    property bool topLine: false
+    readonly property string sheet: StepModel.resuming ? "resume" : root.shows !== "work" ? root.shows
+                                    : StepModel.askUndoDone ? "undone"
+                                    : StepModel.trialKind.length > 0 && !StepModel.finished ? "trial" : "work"
+
+    /** Asks for the keypad for one measure. */
+    signal enter(string name, string title, string text)
+
+    function leave(): bool {
+        const lay = root.shows !== "work";
+        root.shows = "work";
+        return lay;
+    }
+    function next() {
+        work.next();
+    }
+    function back() {
+        work.back();
+    }
+    /** A measure typed for the trial. */
+    function take(name: string, text: string) {
+        trial.take(name, text);
+    }
+
+    StepColumn {
+        id: work
+        anchors.fill: parent
+        visible: root.sheet === "work"
+        onWorking: key => {
+            root.shows = "working";
+            sum.show([key]);
+        }
+        onWrong: {
+            trouble.answered = false;
+            root.shows = "wrong";
+        }
+        onNotes: root.shows = "notes"
+    }
+    WorkingSheet {
+        id: sum
+        anchors.fill: parent
+        visible: root.sheet === "working"
+        onClosed: root.shows = "work"
+    }
+    WrongSheet {
+        id: trouble
+        anchors.fill: parent
+        visible: root.sheet === "wrong"
+        onClosed: root.shows = "work"
+    }
+    NotesSheet {
+        anchors.fill: parent
+        visible: root.sheet === "notes"
+        onClosed: root.shows = "work"
+    }
+    ResumeSheet {
+        anchors.fill: parent
+        visible: root.sheet === "resume"
+    }
+    UndoneSheet {
+        anchors.fill: parent
+        visible: root.sheet === "undone"
+    }
+    TrialSheet {
+        id: trial
+        anchors.fill: parent
+        visible: root.sheet === "trial"
+        onEnter: (name, title, text) => root.enter(name, title, text)
+    }
+    KeyLine {
+        visible: root.topLine
+        x: -Theme.margin
+        y: -Theme.margin
+        width: root.width
+    }
+}

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/**
+ * The words under the figure: cloth, one line, one caution, the check. What does not fit gives way, the check
+ * first, then the caution's later sentences, then its words down to its mark; a press shows them all. A
+ * caution is said once; after that its mark stands for it until another is due.
+ */
+Item {
+    id: root
+
+    /** Width of the first line, shorter beside the figure's tab. */
+    property real firstWidth: width
+    signal notes()
+
+    /** The step was done: its caution has been heard. */
+    function heard() {
+        const said = Object.assign({}, root.said);
+        said[StepModel.caution] = true;
+        root.said = said;
+    }
+    property var said: ({})
+
+    readonly property bool finished: StepModel.finished
+    readonly property string caution: finished ? "" : StepModel.caution
+    readonly property string firstCaution: (caution.match(/^.*?[.!?:](?=\s|$)/) ?? [caution])[0]
+    readonly property string check: finished ? "" : StepModel.check
+    readonly property string line: finished ? StepModel.elsewhereText
+        : StepModel.figure.valid && StepModel.firstLine.length > 0 ? StepModel.firstLine : StepModel.doesText
+    /** What a figure is that no ruler shows: "fold under". */
+    readonly property string named: finished || StepModel.ruler.show || !StepModel.figure.valid ? ""
+                                    : StepModel.workingSentence(StepModel.figure.key).split(":")[0]
+    readonly property real air: Theme.mm(Theme.small ? 1 : 1.8)
+
+    readonly property bool clothed: StepModel.clothName.length > 0 && !finished
+    readonly property real markWidth: Theme.mm(8)
+    readonly property bool untriedHere: StepModel.notTried && !finished
+    readonly property real room: height - (clothed ? cloth.height + air : 0) - (untriedHere ? untried.implicitHeight + air : 0)
+                                 - (named !== "" ? name.implicitHeight + air : 0)
+    readonly property bool due: caution !== "" && !(said[caution] ?? false)
+    readonly property bool briefFits: due && briefCaution.implicitHeight <= room
+    readonly property bool lineShown: says.implicitHeight <= room - (briefFits ? briefCaution.implicitHeight + air : 0)
+    readonly property real spare: room - (lineShown ? says.implicitHeight + air : 0)
+    readonly property string cautionAs: caution === "" ? "" : due && wholeCaution.implicitHeight <= spare ? "whole"
+                                        : briefFits ? "brief" : "mark"
+    readonly property real cautionHeight: cautionAs === "whole" ? wholeCaution.implicitHeight + air
+                                          : cautionAs === "brief" ? briefCaution.implicitHeight + air : 0
+    readonly property bool checkShown: check !== "" && wholeCheck.implicitHeight <= spare - cautionHeight
+    readonly property bool more: !lineShown || cautionAs === "mark" || cautionAs === "brief" || (check !== "" && !checkShown)
+
+    // Measured, not shown.
+    Word {
+        id: wholeCaution
+        visible: false
+        width: root.width - root.markWidth
+        text: root.caution
+    }
+    Word {
+        id: briefCaution
+        visible: false
+        width: wholeCaution.width
+        text: root.firstCaution
+    }
+    Word {
+        id: wholeCheck
+        visible: false
+        width: root.width
+        text: root.check
+    }
+
+    Item {
+        id: cloth
+        visible: root.clothed
+        width: root.firstWidth
+        height: Math.max(swatch.height, clothName.implicitHeight)
+        SwatchPinked {
+            id: swatch
+            width: Theme.mm(9)
+            height: Theme.mm(7)
+            colour: StepModel.clothColour
+        }
+        Word {
+            id: clothName
+            x: swatch.width + Theme.gap
+            width: parent.width - x - (root.caution !== "" ? Theme.control : 0)
+            text: StepModel.clothName
+        }
+    }
+    Column {
+        y: root.clothed ? cloth.height + root.air : 0
+        width: root.width
+        spacing: root.air
+
+        Word {
+            id: name
+            visible: root.named !== ""
+            width: root.clothed ? parent.width : root.firstWidth - (root.caution !== "" ? Theme.control : 0)
+            text: root.named
+        }
+        InlineLength {
+            id: says
+            visible: root.lineShown
+            width: parent.width - (root.clothed || root.caution === "" ? 0 : Theme.control)
+            text: root.line
+        }
+        Word {
+            id: untried
+            visible: root.untriedHere
+            width: parent.width
+            color: Theme.colors.caution
+            text: qsTr("Not tried yet")
+        }
+        CautionLine {
+            visible: root.cautionAs === "whole" || root.cautionAs === "brief"
+            width: parent.width
+            text: root.cautionAs === "brief" ? root.firstCaution : root.caution
+        }
+        Word {
+            visible: root.checkShown
+            width: parent.width
+            color: Theme.colors.inkSoft
+            text: root.check
+        }
+    }
+    Pressable {
+        id: sign
+        visible: root.cautionAs === "mark"
+        x: root.firstWidth - width
+        y: ((root.clothed ? cloth.height : says.plainLine) - height) / 2
+        width: Theme.control
+        height: Theme.control
+        //: what is to be minded and checked at this step
+        accessibleName: qsTr("What to mind here: %1").arg(root.caution)
+        onClicked: root.notes()
+        Pictogram {
+            anchors.centerIn: parent
+            name: "warning"
+            width: Theme.mm(7)
+            ink: Theme.colors.caution
+            ground: Theme.colors.raised
+        }
+        FocusOutline { visible: sign.keyboardFocus }
+    }
+    TapHandler {
+        enabled: root.more
+        gesturePolicy: TapHandler.ReleaseWithinBounds
+        onTapped: root.notes()
+    }
+}

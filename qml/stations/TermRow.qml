@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+
+/** One term of a sum: its name and its value. One that has a sum of its own carries the double rule. */
+Pressable {
+    id: root
+
+    /** {name, text, figureKey, enteredAt}. */
+    required property var modelData
+
+    readonly property bool worked: modelData.figureKey !== ""
+    readonly property bool entered: modelData.enteredAt !== ""
+
+    enabled: worked
+    inList: true
+    implicitHeight: Math.max(Theme.step, words.height + Theme.mm(3), value.height + Theme.mm(4))
+    accessibleName: modelData.name + ", " + modelData.text
+    //: what pressing a term of a sum does
+    accessibleDescription: worked ? qsTr("show the working") : ""
+
+    Rectangle {
+        anchors.fill: parent
+        color: root.pressed ? Theme.colors.ink : Theme.colors.raised
+    }
+    KeyLine {
+        width: parent.width
+    }
+    Column {
+        id: words
+        anchors.verticalCenter: parent.verticalCenter
+        width: root.width - value.width - Theme.gap
+        Word {
+            width: parent.width
+            color: root.pressed ? Theme.colors.raised : Theme.colors.ink
+            text: root.modelData.name
+            Accessible.ignored: true
+        }
+        Word {
+            visible: root.entered
+            width: parent.width
+            color: root.pressed ? Theme.colors.raised : Theme.colors.inkSoft
+            //: stands under a value that the maker entered herself
+            text: qsTr("as you entered it")
+            Accessible.ignored: true
+        }
+    }
+    InlineLength {
+        id: value
+        x: root.width - width
+        y: (root.height - height) / 2 - (root.worked ? Theme.mm(0.8) : 0)
+        width: Math.min(implicitWidth, root.width * 0.6)
+        height: implicitHeight
+        color: root.pressed ? Theme.colors.raised : Theme.colors.ink
+        text: "{" + root.modelData.text + "}"
+        Accessible.ignored: true
+    }
+    DoubleRule {
+        visible: root.worked
+        x: value.x
+        y: value.y + value.height
+        width: value.width
+        color: value.color
+    }
+    FocusOutline { visible: root.keyboardFocus }
+}
