@@ -47,12 +47,23 @@ Step &eachBlock(Bench &bench, Station station, Does does, const char *takes, con
 
 } // namespace
 
+Step &markStrip(Bench &bench, std::int64_t count, const char *takes, const char *places)
+{
+    const StripPlan &strip = bench.plan.strip;
+    Step &mark = add(bench, Station::Hoop, Does::MarkStrip, count);
+    mark.figure = strip.perStrip > 0 ? "strip.centres.0" : "strip.end";
+    mark.at = strip.centres;
+    mark.takes = {{takes, 1}};
+    mark.makes = {{places, strip.perStrip}};
+    mark.check = "every-tick-from-zero";
+    return mark;
+}
+
 void addBlocks(Bench &bench)
 {
     const Project &project = bench.project;
     const StripPlan &strip = bench.plan.strip;
     const std::vector<Piece> layers = cutStrips(bench);
-    cutPatches(bench);
 
     Step &layer = add(bench, Station::Hoop, Does::Layer, strip.strips);
     layer.takes = layers;
@@ -60,12 +71,13 @@ void addBlocks(Bench &bench)
     layer.check = "back-wrong-side-up";
     layer.caution = "adhesive";
 
-    Step &mark = add(bench, Station::Hoop, Does::MarkStrip, strip.strips);
-    mark.figure = strip.perStrip > 0 ? "strip.centres.0" : "strip.end";
-    mark.at = strip.centres;
-    mark.takes = {{"layered-strip", 1}};
-    mark.makes = {{"place", strip.perStrip}};
-    mark.check = "every-tick-from-zero";
+    Step &mark = markStrip(bench, strip.strips, "layered-strip", "place");
+    if (strip.harvestedPairs > 0) { // each gap comes apart into one piece of either face
+        mark.makes.push_back({"gap/front", strip.perStrip - 1});
+        if (bench.plan.sashing.cutBack)
+            mark.makes.push_back({"gap/back", strip.perStrip - 1});
+    }
+    cutPatches(bench);
 
     Step &stitch = eachBlock(bench, Station::Hoop, Does::StitchBlock, "place", "stitched-block");
     stitch.figure = "strip.gap";

@@ -17,7 +17,7 @@ struct Bench {
     bool trial = false;             ///< the steps being added belong to the trial
 };
 
-/// A cloth's id, or its role's name where no cloth is listed.
+/// A cloth's id; where none is listed its role's name, made different from every listed id.
 [[nodiscard]] std::string clothId(const Project &project, ClothRole role);
 /// Sashings and binding without a cloth of their own come from the front's or the back's.
 [[nodiscard]] std::string bandCloth(const Project &project, ClothRole role);
@@ -33,6 +33,9 @@ void straighten(Bench &build, const std::string &cloth);
 /// A strip cut across a cloth: width × usable.
 Step &cutAcross(Bench &build, Does does, const std::string &cloth, std::int64_t count, Pair size,
                 Length usedLength);
+
+/// The centre line and a tick at every place of a layered strip; with harvest also the gaps between them.
+Step &markStrip(Bench &build, std::int64_t count, const char *takes, const char *places);
 
 void addTrial(Bench &build);
 void addBlocks(Bench &build);

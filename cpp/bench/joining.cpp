@@ -24,7 +24,7 @@ void joinBlocks(Bench &bench)
         Step &step = add(bench, Station::Join, does, count);
         step.takes = bothFaces(bench, piece);
         step.makes = {{makes, 1}};
-        step.seam = bench.plan.basis.seam;
+        step.seam = bench.plan.basis.nextSeam; // as planned, or as the test join corrected it (F9)
         if (bench.plan.fold)
             step.fold = bench.plan.fold->under;
         step.figure = bench.plan.fold ? "fold.under" : "sashing.finished";
@@ -50,10 +50,29 @@ void joinBlocks(Bench &bench)
     }
 }
 
-void layBacking(Bench &bench)
+/// The rows and what joins them, for one piece.
+std::vector<Piece> joinedRows(const Project &project)
 {
-    if (!bench.plan.size.backing)
-        return;
+    std::vector<Piece> rows{{"row", project.blocks.rows}};
+    if (project.blocks.rows > 1)
+        rows.push_back({"long-join", project.blocks.rows - 1});
+    return rows;
+}
+
+void squarePiece(Bench &bench, std::vector<Piece> takes)
+{
+    Step &square = add(bench, Station::Edge, Does::SquarePiece, bench.project.kits);
+    square.takes = std::move(takes);
+    square.makes = {{"squared-piece", 1}};
+    square.size = bench.plan.size.raw;
+    square.figure = "size.raw.along";
+    square.check = "diagonals-alike";
+    square.caution = "blade";
+}
+
+/// Cuts the backing and brings it to the piece: laid under it and held, or bagged out.
+void layBacking(Bench &bench, std::vector<Piece> piece, bool bagged)
+{
     const std::string cloth = clothId(bench.project, ClothRole::Back);
     straighten(bench, cloth);
     Step &cut = add(bench, Station::Cut, Does::CutBacking, bench.project.kits, cloth);
@@ -63,9 +82,9 @@ void layBacking(Bench &bench)
     cut.takes = {{"straight/" + cloth, 0}};
     cut.makes = {{"backing", 1}};
     cut.check = "line-at-both-ends";
-    const bool bagged = isBagged(bench.project);
     Step &lay = add(bench, Station::Edge, bagged ? Does::BagOut : Does::LayBacking, bench.project.kits);
-    lay.takes = {{"squared-piece", 1}, {"backing", 1}};
+    lay.takes = std::move(piece);
+    lay.takes.push_back({"backing", 1});
     lay.makes = {{bagged ? "closed-piece" : "backed-piece", 1}};
     lay.check = bagged ? "opening-closed" : "held-flat";
     lay.caution = "needle";
@@ -73,7 +92,7 @@ void layBacking(Bench &bench)
         lay.seam = bench.plan.basis.allowance;
 }
 
-void bindEdge(Bench &bench, const char *piece)
+void bindEdge(Bench &bench)
 {
     const BindingPlan &binding = *bench.plan.binding;
     const std::string cloth = bandCloth(bench.project, ClothRole::Binding);
@@ -83,7 +102,7 @@ void bindEdge(Bench &bench, const char *piece)
     cut.figure = "binding.cut";
     cut.makes = {{"binding-strip", 1}};
     Step &sew = add(bench, Station::Edge, Does::SewBinding, kits);
-    sew.takes = {{piece, 1}, {"binding-strip", binding.strips}};
+    sew.takes = {{"squared-piece", 1}, {"binding-strip", binding.strips}};
     sew.makes = {{"closed-piece", 1}};
     sew.seam = bench.plan.basis.edgeSeam;
     sew.figure = "binding.length";
@@ -97,20 +116,21 @@ void addJoining(Bench &bench)
 {
     const Project &project = bench.project;
     joinBlocks(bench);
-    Step &square = add(bench, Station::Edge, Does::SquarePiece, project.kits);
-    square.takes = {{"row", project.blocks.rows}};
-    if (project.blocks.rows > 1)
-        square.takes.push_back({"long-join", project.blocks.rows - 1});
-    square.makes = {{"squared-piece", 1}};
-    square.size = bench.plan.size.raw;
-    square.figure = "size.raw.along";
-    square.check = "diagonals-alike";
-    square.caution = "blade";
-    layBacking(bench);
+    // A layered backing is laid under the rows and squared with them, for it is cut larger; a bagged one is
+    // cut to the squared piece.
+    const bool bagged = isBagged(project);
+    std::vector<Piece> piece = joinedRows(project);
+    if (bench.plan.size.backing && !bagged) {
+        layBacking(bench, std::move(piece), false);
+        piece = {{"backed-piece", 1}};
+    }
+    squarePiece(bench, std::move(piece));
+    if (bench.plan.size.backing && bagged)
+        layBacking(bench, {{"squared-piece", 1}}, true);
     if (bench.plan.binding)
-        bindEdge(bench, bench.plan.size.backing ? "backed-piece" : "squared-piece");
+        bindEdge(bench);
     Step &last = add(bench, Station::Edge, Does::LastLook, project.kits);
-    last.takes = {{bench.plan.binding || bench.plan.size.backing ? "closed-piece" : "squared-piece", 1}};
+    last.takes = {{"closed-piece", 1}};
     last.makes = {{"finished-piece", 1}};
     last.figure = "size.finished.along";
     last.check = "pins-in-equal-pins-out";

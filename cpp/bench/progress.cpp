@@ -27,6 +27,12 @@ std::int64_t blocksMade(const Project &project, Does does)
     return std::count_if(project.made.blocks.begin(), project.made.blocks.end(), reached);
 }
 
+/// The part of the trial a step belongs to was measured.
+bool tried(const Project &project, const Step &step, bool blockPart)
+{
+    return step.trial && (blockPart ? project.made.testBlock.has_value() : project.made.testJoin.has_value());
+}
+
 } // namespace
 
 std::string progressName(const Step &step)
@@ -42,14 +48,23 @@ void takeProgress(const Project &project, std::vector<Step> &steps)
     std::map<std::pair<std::string, std::string>, std::int64_t> good;
     for (const MadeCut &cut : project.made.cut)
         good[{cut.cloth, cut.does}] += cut.count - cut.spoiled;
+    const auto held = [&](const std::string &cloth, const std::string &name) -> std::int64_t {
+        const auto found = good.find({cloth, name});
+        return found == good.end() ? 0 : found->second;
+    };
+    bool blockPart = true; // the trial's first part ends with the measuring of its block
     for (Step &step : steps) {
-        const auto held = good.find({step.cloth, progressName(step)});
-        std::int64_t done = held == good.end() ? 0 : held->second;
+        std::int64_t done = held(step.cloth, progressName(step));
         if (!step.trial)
             done = std::max(done, blocksMade(project, step.does));
-        if ((step.does == Does::MeasureTest && project.made.testBlock) ||
-            (step.does == Does::TestJoin && project.made.testJoin))
+        if (step.does == Does::JoinRow)
+            done = std::max(done, static_cast<std::int64_t>(project.made.rows.size()));
+        if (step.does == Does::Straighten)
+            done =
+                std::max(held(step.cloth, nameOf(step.does)), held(step.cloth, "trial/" + nameOf(step.does)));
+        if (tried(project, step, blockPart))
             done = step.count;
+        blockPart = blockPart && step.does != Does::MeasureTest;
         step.done = std::clamp<std::int64_t>(done, 0, step.count);
     }
 }

@@ -12,15 +12,23 @@ struct Laid {
     const Ruler *ruler = nullptr;
     Length along;
     Length measure;
+    bool turned = false;
 };
 
+/// A turned ruler serves only where it reaches the whole cut (a cross-cut); it is too short to slide along.
+bool serves(const Laid &way, Length cutLength, bool slide)
+{
+    return way.along >= cutLength || (slide && !way.turned);
+}
+
+/// Every ruler both ways: turned, its length measures and its width runs beside the cut.
 std::vector<Laid> everyWay(const std::vector<Ruler> &rulers)
 {
     std::vector<Laid> ways;
     for (const Ruler &ruler : rulers) {
         ways.push_back({&ruler, ruler.length, ruler.width});
         if (ruler.length != ruler.width)
-            ways.push_back({&ruler, ruler.width, ruler.length});
+            ways.push_back({&ruler, ruler.width, ruler.length, true});
     }
     return ways;
 }
@@ -38,7 +46,7 @@ const Laid *oneRuler(const std::vector<Laid> &ways, Length width, Length cutLeng
 {
     const Laid *best = nullptr;
     for (const Laid &way : ways) {
-        if (way.measure < width || (!slide && way.along < cutLength))
+        if (way.measure < width || !serves(way, cutLength, slide))
             continue;
         const bool better = !best || (slide ? way.along > best->along : way.measure < best->measure);
         if (better)
@@ -64,8 +72,7 @@ bool twoRulers(RulerPlace &place, const std::vector<Laid> &ways, Length width, L
     const Laid *spacer = nullptr;
     for (const Laid &second : ways) {
         const Length rest = width - second.measure;
-        if (rest <= Length() || (!slide && second.along < cutLength) ||
-            (fence && second.along <= fence->along))
+        if (rest <= Length() || !serves(second, cutLength, slide) || (fence && second.along <= fence->along))
             continue;
         const Laid *first = spacerFor(ways, second, rest);
         if (!first)
@@ -113,7 +120,7 @@ RulerPlace placeOnOutline(const std::vector<Ruler> &rulers, Length allowance, Le
         if (min(ruler.length, ruler.width) >= trimmed && (!cover || ruler.length < cover->length))
             cover = &ruler;
     if (cover) {
-        layFirst(place, {cover, cover->length, cover->width}, allowance);
+        layFirst(place, {cover, cover->length, cover->width, false}, allowance);
         place.second.reset();
         place.secondWidth = place.secondLength = Length();
         place.fence = Fence::LongEnough;

@@ -14,6 +14,7 @@ namespace {
 struct Face {
     std::string name; ///< "front" or "back"
     std::string cloth;
+    std::string ground; ///< the blocks' own cloth on this face: what a gap piece is made of
     Length width;
     Length usable;
     const LongPieces &pieces;
@@ -81,10 +82,11 @@ void cutFace(Bench &bench, const Face &face)
     if (harvested > 0) {
         // A gap piece is as long as the strip is wide, less its frayed edges: often just the short itself.
         const Length piece = bench.plan.strip.width - measures(bench.project.system).fray * 2;
-        Step &take = add(bench, Station::Trim, Does::HarvestShort, harvested, face.cloth);
+        Step &take = add(bench, Station::Trim, Does::HarvestShort, harvested, face.ground);
         take.size = Pair{min(cutShort, piece), face.width};
         take.figure = face.figure;
         take.ruler = placeRulers(bench.project.rulers, face.width, piece, 1);
+        take.takes = {{"gap/" + face.name, 1}};
         take.makes = {{"short/" + face.name, 1}};
         take.check = "batting-peeled-off";
         take.caution = "blade";
@@ -113,10 +115,12 @@ void cutFace(Bench &bench, const Face &face)
 void addSashings(Bench &bench)
 {
     const SashingPlan &sashing = bench.plan.sashing;
-    cutFace(bench, {"front", bandCloth(bench.project, ClothRole::SashingFront), sashing.cutFront,
+    cutFace(bench, {"front", bandCloth(bench.project, ClothRole::SashingFront),
+                    clothId(bench.project, ClothRole::Front), sashing.cutFront,
                     bench.plan.basis.usableSashFront, sashing.front, "sashing.cutFront"});
     if (sashing.cutBack)
-        cutFace(bench, {"back", bandCloth(bench.project, ClothRole::SashingBack), *sashing.cutBack,
+        cutFace(bench, {"back", bandCloth(bench.project, ClothRole::SashingBack),
+                        clothId(bench.project, ClothRole::Back), *sashing.cutBack,
                         bench.plan.basis.usableSashBack, sashing.back, "sashing.cutBack"});
 }
 

@@ -21,8 +21,8 @@ bool hangsOnTrial(const Step &step, const Plan &plan)
         return false;
     const bool sashing = step.does == Does::CutBand || step.does == Does::CutShort ||
                          step.does == Does::CutLong || step.does == Does::CutLongPiece ||
-                         step.does == Does::HarvestShort || step.does == Does::JoinShort ||
-                         step.does == Does::JoinLongRow;
+                         step.does == Does::JoinLong || step.does == Does::HarvestShort ||
+                         step.does == Does::JoinShort || step.does == Does::JoinLongRow;
     const bool block =
         step.does == Does::MarkStrip || step.does == Does::StitchBlock || step.does == Does::CutStrip;
     const bool joins = plan.sashing.shorts > 0 || plan.sashing.longs > 0;
@@ -38,8 +38,13 @@ bool reversible(const Project &project)
 
 std::string clothId(const Project &project, ClothRole role)
 {
-    const Cloth *cloth = clothFor(project, role);
-    return cloth ? cloth->id : std::string(roleNames[static_cast<std::size_t>(role)]);
+    if (const Cloth *cloth = clothFor(project, role))
+        return cloth->id;
+    std::string name(roleNames[static_cast<std::size_t>(role)]);
+    const auto taken = [&](const Cloth &cloth) { return cloth.id == name; };
+    while (std::any_of(project.cloths.begin(), project.cloths.end(), taken))
+        name += "-cloth"; // another cloth goes by the name of this part
+    return name;
 }
 
 std::string bandCloth(const Project &project, ClothRole role)

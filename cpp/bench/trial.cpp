@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // The trial: one hoop strip and one join's sashing go through the whole line before anything else is cut.
-// They are extra to what the piece needs: the test block takes a place of its own.
+// They are extra to what the piece needs: the test block takes a place of its own. It is stitched without
+// patches, so that nothing on it waits for the scissors when it is pressed.
 #include "bench/build.h"
 
 namespace matside {
@@ -28,19 +29,26 @@ void trialBlock(Bench &bench)
     layer.check = "back-wrong-side-up";
     layer.caution = "adhesive";
 
+    markStrip(bench, 1, "trial-layered", "trial-place");
+
     Step &stitch = add(bench, Station::Hoop, Does::StitchTest, 1);
     stitch.figure = "block.sent.along";
     stitch.size = bench.plan.block.sent;
-    stitch.takes = {{"trial-layered", 1}};
+    stitch.takes = {{"trial-place", 1}};
     stitch.makes = {{"test-block", 1}};
     stitch.check = "pins-out-of-hoop";
     stitch.caution = project.hoop.kind == HoopKind::Magnetic ? "magnets" : "needle";
 
+    Step &press = add(bench, Station::Hoop, Does::PressBlock, 1);
+    press.takes = {{"test-block", 1}};
+    press.makes = {{"pressed-test-block", 1}};
+    press.check = "lift-and-set-down";
+    press.caution = "iron";
+
     Step &measure = add(bench, Station::Hoop, Does::MeasureTest, 1);
-    measure.takes = {{"test-block", 1}};
+    measure.takes = {{"pressed-test-block", 1}};
     measure.makes = {{"draw-up", 1}};
     measure.check = "off-hoop-pressed-rested";
-    measure.caution = "iron";
 }
 
 void trialJoin(Bench &bench)

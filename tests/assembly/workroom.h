@@ -1,27 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "length/length.h"
-
-#include <nlohmann/json.hpp>
-
-#include <map>
-#include <string>
-#include <vector>
+#include "shelf.h"
 
 /// A workroom on paper: it is handed the steps of a plan file and nothing else of it. It cuts rectangles
 /// from rectangles, sews edge to edge and folds; only at the end are its pieces compared with the plan.
 namespace workroom {
-
-using Json = nlohmann::ordered_json;
-using matside::Length;
-
-/// A piece of cloth or work: along × across.
-struct Rectangle {
-    Length along;
-    Length across;
-    friend bool operator==(const Rectangle &, const Rectangle &) = default;
-};
 
 /// What the room's shelves hold: widths of cloth, and the settings of the maker that no step repeats.
 struct Room {
@@ -38,8 +22,5 @@ struct Room {
 /// Does the steps in order. The answer is empty when the piece came out as the plan says it should,
 /// or says what went wrong first.
 [[nodiscard]] std::string makeThePiece(const Json &plan, const Room &room);
-
-/// Reads a length of the plan file from its exact inches.
-[[nodiscard]] Length lengthOf(const Json &told);
 
 } // namespace workroom

@@ -56,8 +56,12 @@ void RulerTest::liesWhereTheCutNeedsIt_data()
     row("short of 8 1/2, only the long ruler, turned", false, in(8, 1, 2), in(2), "long", in(8, 1, 2), "",
         Fence::LongEnough);
     row("piece of 29 from a band", true, in(29), in(2), "long", in(16, 1, 2), "square", Fence::LongEnough);
-    row("strip of 13 1/4, only the long ruler, turned and slid", false, in(13, 1, 4), in(20, 1, 4), "long",
-        in(13, 1, 4), "", Fence::SlideAlong);
+    row("strip of 13 1/4, only the long ruler: turned it is no fence", false, in(13, 1, 4), in(20, 1, 4), "",
+        in(13, 1, 4), "", Fence::Mat);
+    row("strip of 13 1/4 on one layer, fence slid along", true, in(13, 1, 4), in(40, 1, 2), "square",
+        in(7, 1, 4), "long", Fence::SlideAlong);
+    row("short of 8 1/2 from a band wider than the turned ruler", false, in(8, 1, 2), in(6, 1, 16), "",
+        in(8, 1, 2), "", Fence::Mat);
     row("wider than all she owns", true, in(40), in(20), "", in(40), "", Fence::Mat);
 }
 void RulerTest::liesWhereTheCutNeedsIt()
@@ -99,6 +103,11 @@ void RulerTest::fenceIsAsLongAsTheCutOrSaysSo()
         const Length fence = place.second ? place.secondLength : place.firstLength;
         if (place.fence == Fence::LongEnough)
             QVERIFY(fence >= cut);
+        // Turned, a ruler only reaches across a cross-cut.
+        const std::string &name = place.second ? *place.second : place.first;
+        const auto lies = std::find_if(rulers.begin(), rulers.end(),
+                                       [&](const Ruler &ruler) { return ruler.name == name; });
+        QVERIFY(lies != rulers.end() && (fence == lies->length || fence >= cut));
         if (place.second)
             QVERIFY(*place.second != place.first);
     }

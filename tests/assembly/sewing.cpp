@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: MIT
+#include "sewing.h"
+
+#include <algorithm>
+
+namespace workroom {
+
+/// Straight seams through the pieces, in the order they lie; the spare lies half at either end.
+void Sewing::joinLong(const Json &step, std::int64_t count)
+{
+    const Shelf::Hand hand = m_shelf.take(step, count);
+    const Length seam = lengthOf(step.at("seam"));
+    Rectangle whole;
+    std::vector<Length> joins;
+    for (const Json &taken : step.at("takes")) {
+        const Rectangle next = hand.at(taken.at("piece").get<std::string>()).front();
+        if (whole.along > Length()) {
+            joins.push_back(whole.along - seam - m_room.longSpare.scaled(1, 2));
+            whole.along -= seam * 2;
+        }
+        whole.along += next.along;
+        whole.across = next.across;
+    }
+    const std::vector<Length> told = placesOf(step);
+    must(told.size() == joins.size(), idOf(step) + ": a join too many or too few");
+    for (std::size_t i = 0; i < joins.size(); ++i)
+        must(near(joins[i], told[i]), idOf(step) + ": a join stands elsewhere");
+    m_joins[makes(step)] = joins;
+    m_shelf.put(makes(step), count, whole);
+}
+
+void Sewing::join(const Json &step, std::int64_t count)
+{
+    const Shelf::Hand hand = m_shelf.take(step, count);
+    const std::string kind = step.at("does") == "join-short" ? "short" : "long";
+    m_seam = lengthOf(step.at("seam"));
+    must(hand.count(kind + "/front") == 1, idOf(step) + ": no front strip");
+    const std::vector<Rectangle> &fronts = hand.at(kind + "/front");
+    const auto backs = hand.find(kind + "/back");
+    for (std::size_t i = 0; i < fronts.size(); ++i) {
+        if (backs != hand.end())
+            fold(step, fronts[i], backs->second.at(i));
+        m_shelf.put(makes(step), 1, fronts[i]);
+    }
+    if (kind == "long")
+        m_marks = placesOf(step);
+}
+
+/// The back strip is sewn at one edge, turned, laid over the visible width and folded under.
+void Sewing::fold(const Json &step, const Rectangle &front, const Rectangle &back)
+{
+    const Length visible = front.across - m_seam * 2;
+    m_passes.push_back(back.across - m_seam - visible - lengthOf(step.at("fold")));
+    must(near(front.along, back.along), idOf(step) + ": front and back strips differ in length");
+}
+
+void Sewing::row(const Json &step, std::int64_t count)
+{
+    const Shelf::Hand hand = m_shelf.take(step, count);
+    const std::vector<Rectangle> &blocks = hand.at("block");
+    const auto columns = static_cast<std::size_t>(m_room.columns);
+    must(blocks.size() == columns * static_cast<std::size_t>(count), idOf(step) + ": blocks of other rows");
+    Rectangle whole{blocks.front().along, blocks.front().across};
+    m_centres.clear();
+    for (std::size_t column = 1; column < columns; ++column) {
+        const Rectangle strip = hand.at("short-join").at(column - 1);
+        must(reaches(strip.along, whole.across), idOf(step) + ": a short does not reach across");
+        const Length between = strip.across - m_seam * 4;
+        m_centres.push_back(whole.along + between.scaled(1, 2));
+        whole.along += between + blocks[column].along;
+    }
+    m_shelf.put(makes(step), count, whole);
+}
+
+Rectangle Sewing::piece(const Shelf::Hand &hand) const
+{
+    const std::vector<Rectangle> &rows = hand.at("row");
+    must(static_cast<std::int64_t>(rows.size()) == m_room.rows * m_room.kits, "rows of other pieces");
+    Rectangle whole = rows.front();
+    for (std::size_t r = 1; r < static_cast<std::size_t>(m_room.rows); ++r) {
+        const Rectangle strip = hand.at("long-join").at(r - 1);
+        must(near(strip.along, whole.along + m_room.longSpare), "a long is not its row with the spare");
+        whole.across += strip.across + rows[r].across - m_seam * 4;
+    }
+    return whole;
+}
+
+void Sewing::edge(const Json &step, std::int64_t count)
+{
+    const Shelf::Hand hand = m_shelf.take(step, count);
+    const std::string does = step.at("does").get<std::string>();
+    if (hand.count("row") == 1)
+        m_piece = piece(hand);
+    if (hand.count("backing") == 1)
+        m_backing = hand.at("backing").front();
+    m_bagged = m_bagged || does == "bag-out";
+    if (does == "square-piece")
+        m_squared = m_piece;
+    if (does == "lay-backing")
+        must(m_squared.along == Length(), idOf(step) + ": squared before its backing lay under it");
+    m_shelf.put(makes(step), count, m_piece);
+}
+
+void Sewing::bind(const Json &step, std::int64_t count)
+{
+    const Shelf::Hand hand = m_shelf.take(step, count);
+    m_bindingStrips = hand.at("binding-strip");
+    m_bindingStrips.resize(m_bindingStrips.size() / static_cast<std::size_t>(count));
+    m_shelf.put(makes(step), count, m_piece);
+}
+
+void Sewing::compare(const Json &plan) const
+{
+    const Json &raw = plan.at("size").at("raw");
+    must(near(m_squared.along, lengthOf(raw.at("along"))), "raw length is off");
+    must(near(m_squared.across, lengthOf(raw.at("across"))), "raw width is off");
+    compareFolds(plan);
+    compareJoins();
+    compareBacking(plan);
+    compareBinding(plan);
+}
+
+void Sewing::compareFolds(const Json &plan) const
+{
+    must(m_passes.empty() || !plan.at("fold").is_null(), "folded, with no fold planned");
+    for (const Length passes : m_passes) {
+        must(reaches(passes, lengthOf(plan.at("fold").at("catch"))),
+             "the fold does not pass the seam far enough");
+        must(passes < lengthOf(plan.at("fold").at("catch")) + Length::inches(0, 1, 16),
+             "the fold passes the seam too far");
+    }
+}
+
+/// Marks meet the short sashings; joins of a long stand clear of them, and back joins off the front's.
+void Sewing::compareJoins() const
+{
+    must(m_marks.empty() || m_marks.size() == m_centres.size(), "a mark for no short sashing");
+    for (std::size_t i = 0; i < m_marks.size(); ++i)
+        must(near(m_marks[i], m_centres[i]), "a mark misses its short sashing");
+    for (const auto &[name, joins] : m_joins)
+        for (const Length join : joins)
+            for (const Length centre : m_centres)
+                must((join - centre).magnitude() > m_seam * 2, name + " is joined at a crossing");
+    const auto front = m_joins.find("long/front");
+    const auto back = m_joins.find("long/back");
+    if (front == m_joins.end() || back == m_joins.end())
+        return;
+    for (const Length join : front->second)
+        for (const Length behind : back->second)
+            must((join - behind).magnitude() > m_seam * 2, "front and back are joined at one place");
+}
+
+void Sewing::compareBacking(const Json &plan) const
+{
+    const Json &size = plan.at("size");
+    const bool backed = size.contains("backing") && !size.at("backing").is_null();
+    must(backed == (m_backing.along > Length()), "backed, or not, against the plan");
+    if (!backed)
+        return;
+    must(near(m_backing.along, lengthOf(size.at("backing").at("along"))) &&
+             near(m_backing.across, lengthOf(size.at("backing").at("across"))),
+         "the backing is off");
+    if (m_bagged) {
+        must(m_backing.along < m_squared.along && m_backing.across < m_squared.across,
+             "the backing is no smaller than what it is bagged with");
+        must(m_backing.along > m_squared.along - m_seam * 2, "the backing does not reach its seams");
+    } else {
+        must(m_backing.along > m_squared.along && m_backing.across > m_squared.across,
+             "the backing does not reach past the piece");
+    }
+}
+
+/// Strips sewn end to end on the diagonal: each join takes one strip width.
+void Sewing::compareBinding(const Json &plan) const
+{
+    const bool bound = plan.contains("binding") && !plan.at("binding").is_null();
+    must(bound == !m_bindingStrips.empty(), "bound, or not, against the plan");
+    if (!bound)
+        return;
+    Length tape;
+    for (const Rectangle &strip : m_bindingStrips)
+        tape += tape == Length() ? strip.along : strip.along - strip.across;
+    const Rectangle strip = m_bindingStrips.front();
+    const Json &finished = plan.at("size").at("finished");
+    const Length wanted =
+        (lengthOf(finished.at("along")) + lengthOf(finished.at("across"))) * 2 + m_room.slack;
+    // The last join, end to beginning, takes a strip width as every other does.
+    must(reaches(tape - strip.across, wanted), "the binding is too short");
+    must(tape - strip.along < wanted || m_bindingStrips.size() == 1, "a binding strip too many");
+    must(reaches(tape, lengthOf(plan.at("binding").at("length"))), "less binding than the plan tells of");
+}
+
+} // namespace workroom

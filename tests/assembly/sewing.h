@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "workroom.h"
+
+namespace workroom {
+
+/// The machine and the big table: strips to blocks, rows to a piece, its back and its edge.
+class Sewing {
+public:
+    Sewing(const Room &room, Shelf &shelf) : m_room(room), m_shelf(shelf) {}
+
+    void joinLong(const Json &step, std::int64_t count);
+    /// One short join between blocks, or one long join between rows.
+    void join(const Json &step, std::int64_t count);
+    void row(const Json &step, std::int64_t count);
+    /// Any step that takes rows lays out the whole piece.
+    void edge(const Json &step, std::int64_t count);
+    void bind(const Json &step, std::int64_t count);
+
+    /// Compares the finished work with the plan's other figures.
+    void compare(const Json &plan) const;
+
+private:
+    [[nodiscard]] Rectangle piece(const Shelf::Hand &hand) const;
+    void fold(const Json &step, const Rectangle &front, const Rectangle &back);
+    void compareFolds(const Json &plan) const;
+    void compareJoins() const;
+    void compareBacking(const Json &plan) const;
+    void compareBinding(const Json &plan) const;
+
+    const Room &m_room;
+    Shelf &m_shelf;
+    std::vector<Length> m_passes;                       ///< how far each fold passes its seam
+    std::map<std::string, std::vector<Length>> m_joins; ///< a face's long joins
+    std::vector<Length> m_centres;                      ///< of the short sashings in a row
+    std::vector<Length> m_marks;                        ///< where the long joins want them
+    std::vector<Rectangle> m_bindingStrips;             ///< of one piece
+    Rectangle m_piece;
+    Rectangle m_squared;
+    Rectangle m_backing;
+    Length m_seam;
+    bool m_bagged = false;
+};
+
+} // namespace workroom
