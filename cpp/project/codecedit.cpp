@@ -50,21 +50,38 @@ Json *descend(Json &from, const std::string &to)
     return index < from.size() ? &from[index] : nullptr;
 }
 
+/// Takes a key away. In a list a null is left, which is read as nothing there: the pointers of its
+/// neighbours stay true.
+bool takeAway(Json &file, const std::vector<std::string> &steps)
+{
+    Json *parent = &file;
+    for (std::size_t i = 0; i + 1 < steps.size() && parent; ++i) {
+        if (parent->is_null() || (parent->is_object() && !parent->contains(steps[i])))
+            return true;
+        parent = descend(*parent, steps[i]);
+    }
+    if (!parent || !(parent->is_object() || parent->is_array() || parent->is_null()))
+        return false;
+    if (parent->is_object())
+        parent->erase(steps.back());
+    else if (parent->is_array())
+        if (Json *target = descend(*parent, steps.back()))
+            *target = nullptr;
+    return true;
+}
+
 bool applyEdit(Json &file, const Edit &edit, System system)
 {
     std::vector<std::string> steps;
     if (!stepsOf(edit.at, steps))
         return false;
+    if (std::holds_alternative<Remove>(edit.value))
+        return takeAway(file, steps);
     Json *parent = &file;
     for (std::size_t i = 0; i + 1 < steps.size() && parent; ++i)
         parent = descend(*parent, steps[i]);
     if (!parent)
         return false;
-    if (std::holds_alternative<Remove>(edit.value)) {
-        if (parent->is_object())
-            parent->erase(steps.back());
-        return parent->is_object() || parent->is_null();
-    }
     Json *target = descend(*parent, steps.back());
     if (!target)
         return false;
@@ -88,7 +105,7 @@ std::string applyEdits(std::string_view json, const std::vector<Edit> &edits, Sy
     for (const Edit &edit : edits)
         if (!applyEdit(read.value(), edit, system))
             return std::string(json);
-    return read.value().dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
+    return writeFile(read.value());
 }
 
 std::string applyOffer(std::string_view json, const Offer &offer)

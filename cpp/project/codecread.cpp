@@ -7,6 +7,7 @@
 #include "project/spelling.h"
 
 #include <algorithm>
+#include <set>
 
 namespace matside {
 
@@ -68,6 +69,8 @@ void readBlocks(Fields &fields, Blocks &blocks)
     const auto lengthOffer = [&](const char *key, Length value) {
         return Offer{"set-length", fields.at("blocks") + '/' + key, value, {Told{value, Round::Nearest}}, {}};
     };
+    if (!object && fields.has("blocks"))
+        return;
     static const Json nothing = Json::object();
     Fields inner(object ? *object : nothing, fields.at("blocks"), fields.system(), fields.problems());
     inner.count("columns", blocks.columns, 1, 1000);
@@ -154,20 +157,46 @@ void readSold(Fields &inner, Cloth &cloth)
     const bool inch = inner.system() == System::Inch;
     cloth.soldStep = inch ? Length::inches(4, 1, 2) : Length::mm(100);
     cloth.soldBy = inch ? "1/8 yd" : "10 cm";
-    std::optional<Length> step;
-    inner.length("soldBy", step);
-    if (!step)
+    const std::size_t before = inner.problems().size();
+    inner.length("soldBy", cloth.soldStep);
+    if (!inner.has("soldBy") || inner.problems().size() > before)
         return;
-    cloth.soldStep = *step;
-    inner.word("soldBy", cloth.soldBy);
+    if (inner.isText("soldBy"))
+        inner.word("soldBy", cloth.soldBy);
+    else
+        cloth.soldBy = writeLength(cloth.soldStep, inner.system());
+}
+
+/// Each id stands for one cloth: the first free one is offered where it is missing or taken. `places` are
+/// the pointers of the ids.
+void checkIds(const std::vector<Cloth> &cloths, const std::vector<std::string> &places,
+              std::vector<Problem> &problems)
+{
+    std::set<std::string> all;
+    for (const Cloth &cloth : cloths)
+        all.insert(cloth.id);
+    const auto offerFree = [&](const std::string &stem, const std::string &place) {
+        std::int64_t number = 2;
+        while (all.count(stem + '-' + std::to_string(number)) > 0)
+            ++number;
+        const std::string id = stem + '-' + std::to_string(number);
+        return Offer{"set-word", place, id, {id}, {}};
+    };
+    std::set<std::string> seen;
+    for (std::size_t i = 0; i < cloths.size(); ++i) {
+        const std::string &id = cloths[i].id;
+        if (id.empty())
+            problems.push_back({places[i], "needed", {}, {offerFree("cloth", places[i])}});
+        else if (!seen.insert(id).second)
+            problems.push_back({places[i], "doubled-id", {id}, {offerFree(id, places[i])}});
+    }
 }
 
 void readCloths(Fields &fields, std::vector<Cloth> &cloths)
 {
-    const Json *list = fields.array("cloths", 200);
-    for (std::size_t i = 0; list && i < list->size(); ++i) {
+    std::vector<std::string> places;
+    fields.each("cloths", 200, [&](Fields &inner) {
         Cloth cloth;
-        Fields inner((*list)[i], step(fields.at("cloths"), i), fields.system(), fields.problems());
         inner.word("id", cloth.id);
         inner.word("name", cloth.name);
         inner.choice("role", cloth.role, std::span<const Spelling<ClothRole>>(spelling::role));
@@ -177,24 +206,31 @@ void readCloths(Fields &fields, std::vector<Cloth> &cloths)
         inner.word("colour", cloth.colour);
         inner.flag("directional", cloth.directional);
         cloth.rest = inner.rest();
-        const auto same = [&](const Cloth &other) { return other.id == cloth.id; };
-        if (cloth.id.empty())
-            inner.needed("id", {{"set-word", inner.at("id"), "cloth-" + std::to_string(i + 1), {}, {}}});
-        else if (std::any_of(cloths.begin(), cloths.end(), same))
-            inner.wrong("id", "doubled-id", {cloth.id},
-                        {{"set-word", inner.at("id"), cloth.id + '-' + std::to_string(i + 1), {}, {}}});
+        places.push_back(inner.at("id"));
         cloths.push_back(std::move(cloth));
-    }
+    });
+    checkIds(cloths, places, fields.problems());
+}
+
+/// The listed patch cloths, or any where none is for patches.
+std::vector<Offer> patchCloths(const std::vector<Cloth> &cloths, const std::string &place)
+{
+    const auto forPatches = [](const Cloth &cloth) { return cloth.role == ClothRole::Patch; };
+    const bool some = std::any_of(cloths.begin(), cloths.end(), forPatches);
+    std::vector<Offer> offers;
+    for (const Cloth &cloth : cloths)
+        if (!cloth.id.empty() && (!some || forPatches(cloth)))
+            offers.push_back({"set-choice", place, cloth.id, {cloth.id}, {}});
+    return offers;
 }
 
 void readPatches(Fields &fields, Project &project)
 {
-    const Json *list = fields.array("patches", 200);
     const Length over = fields.system() == System::Inch ? Length::inches(0, 1, 2) : Length::mm(12);
-    for (std::size_t i = 0; list && i < list->size(); ++i) {
+    fields.each("patches", 200, [&](Fields &inner) {
         Patch patch;
         patch.over = over;
-        Fields inner((*list)[i], step(fields.at("patches"), i), fields.system(), fields.problems());
+        patch.width = over * 4;
         inner.word("name", patch.name);
         inner.length("width", patch.width);
         patch.height = patch.width;
@@ -207,25 +243,24 @@ void readPatches(Fields &fields, Project &project)
             inner.needed("width",
                          {{"set-length", inner.at("width"), over * 4, {Told{over * 4, Round::Nearest}}, {}}});
         const auto listed = [&](const Cloth &cloth) { return cloth.id == patch.cloth; };
-        if (std::none_of(project.cloths.begin(), project.cloths.end(), listed)) {
-            std::vector<Offer> offers;
-            for (const Cloth &cloth : project.cloths)
-                offers.push_back({"set-word", inner.at("cloth"), cloth.id, {cloth.id}, {}});
+        if (patch.cloth.empty() || std::none_of(project.cloths.begin(), project.cloths.end(), listed)) {
+            std::vector<Offer> offers = patchCloths(project.cloths, inner.at("cloth"));
+            if (offers.empty())
+                offers.push_back(Fields::takeAway(inner.at()));
             inner.wrong("cloth", "cloth-not-listed", {patch.cloth}, std::move(offers));
         }
         project.patches.push_back(std::move(patch));
-    }
+    });
 }
 
 void readRulers(Fields &fields, Project &project)
 {
-    const Json *list = fields.array("rulers", 50);
-    if (!list)
+    if (!fields.has("rulers"))
         return;
-    project.rulers.clear();
-    for (std::size_t i = 0; i < list->size(); ++i) {
+    std::vector<Ruler> rulers;
+    const std::size_t before = fields.problems().size();
+    fields.each("rulers", 50, [&](Fields &inner) {
         Ruler ruler;
-        Fields inner((*list)[i], step(fields.at("rulers"), i), fields.system(), fields.problems());
         inner.word("name", ruler.name);
         const Length usual = fields.system() == System::Inch ? Length::inches(6) : Length::mm(150);
         ruler.length = ruler.width = usual;
@@ -236,32 +271,36 @@ void readRulers(Fields &fields, Project &project)
         for (const char *key : {"length", "width"})
             if (!inner.has(key))
                 inner.needed(key, {{"set-length", inner.at(key), usual, {Told{usual, Round::Nearest}}, {}}});
-        project.rulers.push_back(std::move(ruler));
-    }
+        rulers.push_back(std::move(ruler));
+    });
+    // A list that could not be read at all leaves the usual rulers.
+    if (!rulers.empty() || fields.problems().size() == before)
+        project.rulers = std::move(rulers);
 }
 
 void readDesigns(Fields &fields, Project &project)
 {
-    const Json *list = fields.array("designs", 200);
-    for (std::size_t i = 0; list && i < list->size(); ++i) {
+    fields.each("designs", 200, [&](Fields &inner) {
         Design design;
-        Fields inner((*list)[i], step(fields.at("designs"), i), fields.system(), fields.problems());
         inner.word("id", design.id);
         inner.words("patches", design.patches);
         inner.count("stitches", design.stitches, 0, 10'000'000);
         inner.word("up", design.up);
         design.rest = inner.rest();
         project.designs.push_back(std::move(design));
-    }
+    });
     const Json *rows = fields.array("layout", 1000);
     for (std::size_t r = 0; rows && r < rows->size(); ++r) {
         std::vector<std::string> row;
         const Json &held = (*rows)[r];
         for (std::size_t c = 0; held.is_array() && c < held.size() && held[c].is_string(); ++c)
             row.push_back(held[c].get<std::string>());
-        if (!held.is_array() || row.size() != held.size())
+        const bool whole = held.is_null() || (held.is_array() && row.size() == held.size());
+        if (!whole) {
+            const std::string place = step(fields.at("layout"), r);
             fields.problems().push_back(
-                {step(fields.at("layout"), r), "wrong-type", {std::string("list")}, {}});
+                {place, "wrong-type", {std::string("list")}, {Fields::takeAway(place)}});
+        }
         project.layout.push_back(std::move(row));
     }
 }
@@ -316,10 +355,11 @@ Result<ReadProject, Unreadable> readProject(std::string_view json)
     if (!file.is_object() || format == file.end() || *format != "matside-project")
         return Unreadable{{"/format", "not-a-project", {}, {}}};
     const auto version = file.find("version");
-    if (version == file.end() || !version->is_number_integer() || version->get<double>() < 1)
+    if (version != file.end() && isNumber(*version) &&
+        numberValue(*version) > static_cast<double>(newestVersion))
+        return Unreadable{{"/version", "version-newer", {numberText(*version), newestVersion}, {}}};
+    if (version == file.end() || !version->is_number_integer() || *version != newestVersion)
         return Unreadable{{"/version", "version-unknown", {}, {}}};
-    if (version->get<double>() > static_cast<double>(newestVersion))
-        return Unreadable{{"/version", "version-newer", {version->dump(), newestVersion}, {}}};
     ReadProject project;
     project.project = readFields(file, project.problems);
     return project;

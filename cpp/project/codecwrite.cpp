@@ -5,6 +5,8 @@
 #include "project/readmade.h"
 #include "project/spelling.h"
 
+#include <set>
+
 namespace matside {
 
 namespace {
@@ -100,7 +102,8 @@ Json clothJson(const Cloth &cloth, System system)
     Writer(object, system).length("usable", cloth.usable);
     object["soldBy"] = cloth.soldBy;
     if (cloth.price)
-        object["price"] = Json::parse(*cloth.price, nullptr, false);
+        if (const Result<Json, Problem> price = readJson(*cloth.price); price && isNumber(price.value()))
+            object["price"] = price.value();
     if (!cloth.colour.empty())
         object["colour"] = cloth.colour;
     object["directional"] = cloth.directional;
@@ -188,12 +191,15 @@ void addRest(Json &object, const std::string &rest)
 {
     if (rest.empty())
         return;
-    const Json kept = Json::parse(rest, nullptr, false);
-    if (!kept.is_object())
+    const Result<Json, Problem> kept = readJson(rest);
+    if (!kept || !kept.value().is_object())
         return;
-    for (const auto &[key, value] : kept.items())
-        if (!object.contains(key))
-            object[key] = value;
+    std::set<std::string, std::less<>> has;
+    for (const auto &[key, value] : object.items())
+        has.insert(key);
+    for (const auto &[key, value] : kept.value().items())
+        if (has.find(key) == has.end())
+            append(object, key, value);
 }
 
 std::string writeProject(const Project &p)
@@ -223,7 +229,7 @@ std::string writeProject(const Project &p)
     if (Json made = writeMade(p.made, p.system); !made.empty())
         file["made"] = std::move(made);
     addRest(file, p.rest);
-    return file.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
+    return writeFile(file);
 }
 
 } // namespace matside

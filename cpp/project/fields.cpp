@@ -4,12 +4,15 @@
 #include "length/read.h"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 
 namespace matside {
 
 namespace {
 
 constexpr std::size_t longestWord = 2000;
+constexpr std::size_t longestTold = 80;
 
 const Json &emptyObject()
 {
@@ -30,6 +33,22 @@ bool allowed(Length length, Least least)
     return length > Length();
 }
 
+/// A bare number in the digits people type: JSON's exponents are no part of a length.
+std::string plainDigits(const Json &held)
+{
+    if (held.is_number_integer())
+        return held.dump();
+    // Eight places are past a tick; a number with more than twelve digits before them is too long anyway.
+    const double value = std::clamp(numberValue(held), -1e12, 1e12);
+    std::array<char, 32> digits{};
+    const auto end = std::to_chars(digits.begin(), digits.end(), value, std::chars_format::fixed, 8).ptr;
+    std::string text(digits.begin(), end);
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.')
+        text.pop_back();
+    return text;
+}
+
 } // namespace
 
 Fields::Fields(const Json &object, std::string pointer, System system, std::vector<Problem> &problems)
@@ -37,7 +56,24 @@ Fields::Fields(const Json &object, std::string pointer, System system, std::vect
       m_problems(problems)
 {
     if (!object.is_object())
-        m_problems.push_back({m_pointer, "wrong-type", {std::string("object")}, {}});
+        m_problems.push_back({m_pointer, "wrong-type", {std::string("object")}, {takeAway(m_pointer)}});
+}
+
+Offer Fields::takeAway(const std::string &pointer)
+{
+    return {"take-away", pointer, Remove{}, {}, {}};
+}
+
+std::string Fields::told(const Json &held)
+{
+    std::string text = held.is_string() ? held.get<std::string>() : writeJson(held, Layout::OneLine);
+    if (text.size() <= longestTold)
+        return text;
+    std::size_t end = longestTold;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
+        --end; // never inside a character
+    text.resize(end);
+    return text + "\u2026";
 }
 
 const Json *Fields::find(const char *key)
@@ -53,9 +89,17 @@ bool Fields::has(const char *key) const
     return held != m_object.end() && !held->is_null();
 }
 
+bool Fields::isText(const char *key) const
+{
+    const auto held = m_object.find(key);
+    return held != m_object.end() && held->is_string();
+}
+
 void Fields::wrong(const std::string &key, std::string code, std::vector<Argument> args,
                    std::vector<Offer> offers)
 {
+    if (offers.empty())
+        offers.push_back(takeAway(at(key)));
     m_problems.push_back({at(key), std::move(code), std::move(args), std::move(offers)});
 }
 
@@ -69,22 +113,22 @@ std::optional<Length> Fields::readOne(const Json &held, const std::string &point
     std::vector<Offer> offers;
     if (usual > Length())
         offers.push_back({"set-length", pointer, usual, {Told{usual, Round::Nearest}}, {}});
-    if (!held.is_string() && !held.is_number()) {
+    if (!held.is_string() && !isNumber(held)) {
         m_problems.push_back({pointer, "wrong-type", {std::string("length")}, offers});
         return std::nullopt;
     }
-    const std::string text = held.is_string() ? held.get<std::string>() : held.dump();
-    const Result<Length, ReadError> read = readLength(text, m_system);
+    const Result<Length, ReadError> read =
+        readLength(held.is_string() ? held.get<std::string>() : plainDigits(held), m_system);
     if (!read) {
         const bool tooLong = read.error().fault == ReadFault::TooLong;
         m_problems.push_back({pointer,
                               tooLong ? "length-too-long" : "not-a-length",
-                              {text.substr(0, 80), static_cast<std::int64_t>(read.error().at)},
+                              {told(held), static_cast<std::int64_t>(read.error().at)},
                               offers});
         return std::nullopt;
     }
     if (!allowed(read.value(), least)) {
-        m_problems.push_back({pointer, "length-too-small", {text.substr(0, 80)}, offers});
+        m_problems.push_back({pointer, "length-too-small", {told(held)}, offers});
         return std::nullopt;
     }
     return read.value();
@@ -105,7 +149,7 @@ void Fields::length(const char *key, std::optional<Length> &value, Least least)
     value = readOne(*held, at(key), least, value.value_or(Length()));
     // Where the value is reckoned when absent, taking it away is the remedy.
     if (m_problems.size() > before)
-        m_problems.back().offers.push_back({"take-away", at(key), Remove{}, {}, {}});
+        m_problems.back().offers.push_back(takeAway(at(key)));
 }
 
 bool Fields::list(const char *key, std::vector<Length> &value, Least least)
@@ -116,6 +160,8 @@ bool Fields::list(const char *key, std::vector<Length> &value, Least least)
     for (std::size_t i = 0; i < held->size(); ++i)
         if (const auto read = readOne((*held)[i], step(at(key), i), least, Length()))
             value.push_back(*read);
+        else
+            m_problems.back().offers.push_back(takeAway(at(key)));
     if (value.size() != held->size())
         value.clear();
     return true;
@@ -128,10 +174,9 @@ void Fields::pair(const char *key, std::optional<Pair> &value)
         return;
     if (!held->is_array() || held->size() != 2)
         return wrong(key, "wrong-type", {std::string("pair")}, {});
-    const auto along = readOne((*held)[0], step(at(key), std::size_t(0)), Least::Positive, Length());
-    const auto across = readOne((*held)[1], step(at(key), std::size_t(1)), Least::Positive, Length());
-    if (along && across)
-        value = Pair{*along, *across};
+    std::vector<Length> both;
+    if (list(key, both, Least::Positive) && both.size() == 2)
+        value = Pair{both[0], both[1]};
 }
 
 void Fields::share(const char *key, Share &value, Share least, Share most)
@@ -139,12 +184,12 @@ void Fields::share(const char *key, Share &value, Share least, Share most)
     const Json *held = find(key);
     if (!held)
         return;
-    if (!held->is_string() && !held->is_number())
-        return wrong(key, "wrong-type", {std::string("share")}, {});
-    const std::string text = held->is_string() ? held->get<std::string>() : held->dump();
+    if (!held->is_string() && !isNumber(*held))
+        return wrong(key, "wrong-type", {std::string("share")}, {{"set-share", at(key), value, {value}, {}}});
+    const std::string text = held->is_string() ? held->get<std::string>() : plainDigits(*held);
     const Result<Share, ReadError> read = readShare(text);
     if (!read)
-        return wrong(key, "not-a-share", {text.substr(0, 80), static_cast<std::int64_t>(read.error().at)},
+        return wrong(key, "not-a-share", {told(*held), static_cast<std::int64_t>(read.error().at)},
                      {{"set-share", at(key), value, {value}, {}}});
     if (read.value() < least || read.value() > most) {
         const Share nearest = std::clamp(read.value(), least, most);
@@ -167,12 +212,11 @@ void Fields::count(const char *key, std::int64_t &value, std::int64_t least, std
         value = given;
         return;
     }
-    const bool small = held->is_number() && held->get<double>() < static_cast<double>(least);
-    const bool large = held->is_number() && held->get<double>() > static_cast<double>(most);
+    const bool small = isNumber(*held) && numberValue(*held) < static_cast<double>(least);
+    const bool large = isNumber(*held) && numberValue(*held) > static_cast<double>(most);
     const std::int64_t nearest = small ? least : large ? most : value;
-    wrong(key, held->is_number() ? "count-out-of-range" : "wrong-type",
-          held->is_number() ? std::vector<Argument>{least, most}
-                            : std::vector<Argument>{std::string("count")},
+    wrong(key, isNumber(*held) ? "count-out-of-range" : "wrong-type",
+          isNumber(*held) ? std::vector<Argument>{least, most} : std::vector<Argument>{std::string("count")},
           {{"set-count", at(key), nearest, {nearest}, {}}});
 }
 
@@ -208,7 +252,8 @@ void Fields::words(const char *key, std::vector<std::string> &value)
         if ((*held)[i].is_string())
             value.push_back((*held)[i].get<std::string>());
         else
-            m_problems.push_back({step(at(key), i), "wrong-type", {std::string("text")}, {}});
+            m_problems.push_back(
+                {step(at(key), i), "wrong-type", {std::string("text")}, {takeAway(at(key))}});
     }
 }
 
@@ -217,9 +262,9 @@ void Fields::number(const char *key, std::optional<std::string> &value)
     const Json *held = find(key);
     if (!held)
         return;
-    if (!held->is_number() || held->get<double>() < 0)
-        return wrong(key, "wrong-type", {std::string("price")}, {{"take-away", at(key), Remove{}, {}, {}}});
-    value = held->dump();
+    if (!isNumber(*held) || numberValue(*held) < 0)
+        return wrong(key, "wrong-type", {std::string("price")}, {});
+    value = numberText(*held);
 }
 
 const Json *Fields::object(const char *key)
@@ -240,7 +285,8 @@ const Json *Fields::array(const char *key, std::size_t most)
         return nullptr;
     }
     if (held && held->size() > most) {
-        wrong(key, "too-many", {static_cast<std::int64_t>(most)}, {});
+        // No remedy in one tap: it would throw the whole list away.
+        m_problems.push_back({at(key), "too-many", {static_cast<std::int64_t>(most)}, {}});
         return nullptr;
     }
     return held;
@@ -251,8 +297,8 @@ std::string Fields::rest() const
     Json left = Json::object();
     for (const auto &[key, value] : m_object.items())
         if (m_asked.find(key) == m_asked.end())
-            left.push_back({key, value});
-    return left.empty() ? std::string() : left.dump();
+            append(left, key, value);
+    return left.empty() ? std::string() : writeJson(left, Layout::OneLine);
 }
 
 } // namespace matside

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "project/json.h"
 
+#include <charconv>
 #include <optional>
 #include <unordered_set>
 #include <vector>
@@ -8,6 +9,12 @@
 namespace matside {
 
 namespace {
+
+/// JSON has no bytes, so a byte value is free to carry a number's own digits.
+Json asWritten(const std::string &digits)
+{
+    return Json::binary({digits.begin(), digits.end()});
+}
 
 /// Builds a value while the text is read, so that a hostile file is refused at the byte that breaks a bound.
 class Builder : public nlohmann::json_sax<Json> {
@@ -18,7 +25,11 @@ public:
     bool boolean(bool value) override { return put(value); }
     bool number_integer(number_integer_t value) override { return put(value); }
     bool number_unsigned(number_unsigned_t value) override { return put(value); }
-    bool number_float(number_float_t value, const string_t &) override { return put(value); }
+    bool number_float(number_float_t value, const string_t &digits) override
+    {
+        Json number(value);
+        return put(number.dump() == digits ? std::move(number) : asWritten(digits));
+    }
     bool string(string_t &value) override
     {
         if (value.size() > m_bounds.text)
@@ -37,10 +48,9 @@ public:
     {
         if (name.size() > m_bounds.text)
             return refuse("text-too-long", {static_cast<std::int64_t>(m_bounds.text)});
-        if (!m_open.back().keys.insert(name).second)
-            return refuse("doubled-key", {name});
         m_open.back().key = name;
-        return true;
+        m_open.back().named = true;
+        return m_open.back().keys.insert(name).second || refuse("doubled-key", {name});
     }
     bool parse_error(std::size_t at, const std::string &, const nlohmann::detail::exception &) override
     {
@@ -60,6 +70,7 @@ private:
     struct Open {
         Json value;
         std::string key;
+        bool named = false; ///< a key was read, its value not yet
         std::unordered_set<std::string> keys;
     };
 
@@ -72,8 +83,12 @@ private:
     std::string pointer() const
     {
         std::string at;
-        for (const Open &open : m_open)
-            at = open.value.is_object() ? step(at, open.key) : step(at, open.value.size());
+        for (const Open &open : m_open) {
+            if (open.value.is_array())
+                at = step(at, open.value.size());
+            else if (open.named)
+                at = step(at, open.key);
+        }
         return at;
     }
     bool counted()
@@ -89,7 +104,7 @@ private:
             return refuse("too-deep", {static_cast<std::int64_t>(m_bounds.depth)});
         if (!counted())
             return false;
-        m_open.push_back({std::move(empty), {}, {}});
+        m_open.push_back({std::move(empty), {}, false, {}});
         return true;
     }
     bool close()
@@ -108,13 +123,18 @@ private:
     }
     void place(Json value)
     {
-        if (m_open.empty())
+        if (m_open.empty()) {
             root = std::move(value);
-        else if (m_open.back().value.is_array())
-            m_open.back().value.push_back(std::move(value));
-        else
-            // Doubled keys were refused, so appending keeps each key once and the file's order.
-            m_open.back().value.push_back({m_open.back().key, std::move(value)});
+            return;
+        }
+        Open &open = m_open.back();
+        if (open.value.is_array()) {
+            open.value.push_back(std::move(value));
+            return;
+        }
+        // Doubled keys were refused, so appending keeps each key once and the file's order.
+        append(open.value, std::move(open.key), std::move(value));
+        open.named = false;
     }
 
     std::string_view m_text;
@@ -123,7 +143,107 @@ private:
     std::size_t m_values = 0;
 };
 
+/// Writes a value; as deep as the value is nested, which reading has bounded.
+class Printer {
+public:
+    Printer(std::string &text, Layout layout) : m_text(text), m_indented(layout == Layout::Indented) {}
+
+    void value(const Json &json, std::size_t depth)
+    {
+        if (json.is_object() && !json.empty())
+            object(json, depth);
+        else if (json.is_array() && !json.empty())
+            array(json, depth);
+        else if (json.is_binary())
+            m_text += numberText(json);
+        else
+            m_text += json.dump(-1, ' ', false, Json::error_handler_t::replace);
+    }
+
+private:
+    void object(const Json &json, std::size_t depth)
+    {
+        char before = '{';
+        for (const auto &[key, held] : json.get_ref<const Json::object_t &>()) {
+            next(before, depth + 1);
+            value(Json(key), depth);
+            m_text += m_indented ? ": " : ":";
+            value(held, depth + 1);
+        }
+        end('}', depth);
+    }
+    void array(const Json &json, std::size_t depth)
+    {
+        char before = '[';
+        for (const Json &held : json) {
+            next(before, depth + 1);
+            value(held, depth + 1);
+        }
+        end(']', depth);
+    }
+    void next(char &before, std::size_t depth)
+    {
+        m_text += before;
+        before = ',';
+        line(depth);
+    }
+    void end(char bracket, std::size_t depth)
+    {
+        line(depth);
+        m_text += bracket;
+    }
+    void line(std::size_t depth)
+    {
+        if (m_indented)
+            m_text.append(1, '\n').append(2 * depth, ' ');
+    }
+
+    std::string &m_text;
+    bool m_indented;
+};
+
 } // namespace
+
+bool isNumber(const Json &held)
+{
+    return held.is_number() || held.is_binary();
+}
+
+std::string numberText(const Json &held)
+{
+    if (!held.is_binary())
+        return held.dump();
+    return {held.get_binary().begin(), held.get_binary().end()};
+}
+
+double numberValue(const Json &held)
+{
+    if (!held.is_binary())
+        return held.get<double>();
+    // The digits are a JSON number that was found finite when it was read.
+    const std::string digits = numberText(held);
+    double value = 0;
+    std::from_chars(digits.data(), digits.data() + digits.size(), value);
+    return value;
+}
+
+std::string writeJson(const Json &json, Layout layout)
+{
+    std::string text;
+    Printer(text, layout).value(json, 0);
+    return text;
+}
+
+std::string writeFile(const Json &json)
+{
+    std::string text = writeJson(json, Layout::Indented) + '\n';
+    return text.size() <= JsonBounds().bytes ? text : writeJson(json, Layout::OneLine) + '\n';
+}
+
+void append(Json &object, std::string key, Json value)
+{
+    object.get_ref<Json::object_t &>().emplace_back(std::move(key), std::move(value));
+}
 
 std::string step(std::string_view pointer, std::string_view key)
 {

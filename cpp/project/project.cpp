@@ -2,6 +2,7 @@
 #include "project/project.h"
 
 #include <algorithm>
+#include <cctype>
 
 namespace matside {
 
@@ -38,6 +39,30 @@ void metricDefaults(Project &p)
                 {"square", Length::mm(300), Length::mm(300), std::nullopt, {}}};
 }
 
+/// A price per yard as the price per metre (1 yd = 0.9144 m exactly), half up to as many places as it was
+/// written with, at least two. None when it is no plain decimal of up to twelve digits.
+std::optional<std::string> perMetre(const std::string &perYard)
+{
+    std::int64_t digits = 0;
+    std::size_t places = 0;
+    bool point = false;
+    for (const char c : perYard) {
+        if (c == '.' && !point) {
+            point = true;
+            continue;
+        }
+        if (!std::isdigit(static_cast<unsigned char>(c)) || digits >= 100'000'000'000)
+            return std::nullopt;
+        digits = digits * 10 + (c - '0');
+        places += point ? 1 : 0;
+    }
+    for (; places < 2; ++places)
+        digits *= 10;
+    std::string text = std::to_string((digits * 2500 + 1143) / 2286);
+    text.insert(0, text.size() <= places ? places + 1 - text.size() : 0, '0');
+    return text.insert(text.size() - places, 1, '.');
+}
+
 /// Every length of a project goes through this, so that a copy in millimetres misses none.
 class Millimetres {
 public:
@@ -45,6 +70,14 @@ public:
     {
         const Length mm = length.nearestTo(Length::mm(1));
         length = mm == Length() && length > Length() ? Length::mm(1) : mm;
+    }
+    /// What was left at the inch default takes the metric one: 12 mm for 1/2 in, not 13.
+    void whole(Length &length, Length inchDefault, Length metricDefault) const
+    {
+        if (length == inchDefault)
+            length = metricDefault;
+        else
+            whole(length);
     }
     void whole(std::optional<Length> &length) const
     {
@@ -80,8 +113,75 @@ const Cloth *clothFor(const Project &project, ClothRole role)
     return found == project.cloths.end() ? nullptr : &*found;
 }
 
+namespace {
+
+void widthsInMillimetres(Project &p, const Project &inches)
+{
+    const Millimetres mm;
+    const Project from = freshProject(System::Inch);
+    const Project to = freshProject(System::Metric);
+    mm.whole(p.blocks.width);
+    mm.whole(p.blocks.height);
+    mm.whole(p.seam, from.seam, to.seam);
+    mm.whole(p.loft, from.loft, to.loft);
+    mm.whole(p.slack, from.slack, to.slack);
+    mm.whole(p.fold.fold_catch, from.fold.fold_catch, to.fold.fold_catch);
+    // Bulk is a matter of tenths: 1/32 in is 0.8 mm.
+    p.fold.turn = p.fold.turn.nearestTo(Length::mmTenths(1));
+    mm.whole(p.strip.margin, from.strip.margin, to.strip.margin);
+    mm.whole(p.strip.placing, from.strip.placing, to.strip.placing);
+    mm.whole(p.strip.sliver, from.strip.sliver, to.strip.sliver);
+    mm.whole(p.strip.tail, from.strip.tail, to.strip.tail);
+    for (std::optional<Length> *length : {&p.sashing.cutBack, &p.strip.usable, &p.strip.gap})
+        mm.whole(*length);
+    // A sashing, edge or allowance that was so many seams stays so many.
+    const auto follow = [&](std::optional<Length> &length, std::int64_t seams) {
+        if (length && *length == inches.seam * seams)
+            length = p.seam * seams;
+        else
+            mm.whole(length);
+    };
+    follow(p.sashing.finished, 2);
+    follow(p.sashing.allowance, 1);
+    follow(p.edge.outside, 1);
+    follow(p.edge.seam, 1);
+}
+
+void listsInMillimetres(Project &p)
+{
+    const Millimetres mm;
+    for (Cloth &cloth : p.cloths) {
+        mm.whole(cloth.usable);
+        cloth.soldBy = "10 cm";
+        cloth.soldStep = Length::mm(100);
+        if (cloth.price)
+            cloth.price = perMetre(*cloth.price);
+    }
+    for (Patch &patch : p.patches) {
+        mm.whole(patch.width);
+        mm.whole(patch.height);
+        mm.whole(patch.over, Length::inches(0, 1, 2), Length::mm(12));
+    }
+    if (p.rulers == freshProject(System::Inch).rulers) {
+        p.rulers = freshProject(System::Metric).rulers;
+        return;
+    }
+    for (Ruler &ruler : p.rulers) {
+        mm.whole(ruler.length);
+        mm.whole(ruler.width);
+        ruler.finest.reset(); // its marks are not metric ones; the project's finest holds
+    }
+}
+
+} // namespace
+
 Project inWholeMillimetres(const Project &inches)
 {
+    if (inches.system == System::Metric) {
+        Project copy = inches;
+        copy.made = {};
+        return copy;
+    }
     const Millimetres mm;
     Project p = inches;
     p.system = System::Metric;
@@ -90,40 +190,10 @@ Project inWholeMillimetres(const Project &inches)
     if (p.table)
         for (std::optional<Length> *side : {&p.table->length, &p.table->width, &p.table->diameter})
             mm.whole(*side);
-    for (Length *length : {&p.blocks.width, &p.blocks.height, &p.seam, &p.loft, &p.slack, &p.fold.fold_catch,
-                           &p.strip.margin, &p.strip.placing, &p.strip.sliver, &p.strip.tail})
-        mm.whole(*length);
-    // A seam of 1/2 in is sewn as 12 mm, the metric seam, not as 13: whole sizes from a whole seam.
-    if (inches.seam == Length::inches(0, 1, 2))
-        p.seam = Length::mm(12);
-    p.fold.turn = p.fold.turn.nearestTo(Length::mmTenths(1));
-    for (std::optional<Length> *length : {&p.sashing.cutBack, &p.sashing.allowance, &p.edge.outside,
-                                          &p.edge.seam, &p.strip.usable, &p.strip.gap})
-        mm.whole(*length);
-    // A sashing, edge or allowance that was so many seams stays so many.
-    const auto follow = [&](std::optional<Length> &to, const std::optional<Length> &from,
-                            std::int64_t seams) {
-        if (from && *from == inches.seam * seams)
-            to = p.seam * seams;
-        else
-            mm.whole(to);
-    };
-    follow(p.sashing.finished, inches.sashing.finished, 2);
-    follow(p.edge.outside, inches.edge.outside, 1);
-    follow(p.edge.seam, inches.edge.seam, 1);
-    follow(p.sashing.allowance, inches.sashing.allowance, 1);
-    p.sashing.cutBack.reset();
+    widthsInMillimetres(p, inches);
     for (std::optional<Pair> *pair : {&p.hoop.field, &p.hoop.opening, &p.hoop.outside})
         mm.whole(*pair);
-    for (Cloth &cloth : p.cloths) {
-        mm.whole(cloth.usable);
-        cloth.soldBy = "10 cm";
-        cloth.soldStep = Length::mm(100);
-    }
-    for (Patch &patch : p.patches)
-        for (Length *length : {&patch.width, &patch.height, &patch.over})
-            mm.whole(*length);
-    p.rulers = freshProject(System::Metric).rulers;
+    listsInMillimetres(p);
     return p;
 }
 

@@ -190,7 +190,9 @@ struct Project {
 /// The cloth that plays a part, or nullptr. Sashings and binding fall back on nothing: ask `Basis`.
 [[nodiscard]] const Cloth *clothFor(const Project &project, ClothRole role);
 
-/// The same piece in whole millimetres (a copy: nothing of `made` goes with it).
+/// The same piece in whole millimetres (a copy: nothing of `made` goes with it). Each length goes to the
+/// nearest millimetre, what stood at its inch default to the metric one, widths of so many seams stay so
+/// many; prices per yard become prices per metre. A metric project keeps its numbers.
 [[nodiscard]] Project inWholeMillimetres(const Project &inches);
 
 } // namespace matside

@@ -15,14 +15,12 @@ constexpr std::int64_t mostCount = 1'000'000;
 template <class Item, class Read>
 void readList(Fields &made, const char *key, std::vector<Item> &items, Read read)
 {
-    const Json *list = made.array(key, mostEvents);
-    for (std::size_t i = 0; list && i < list->size(); ++i) {
-        Fields fields((*list)[i], step(made.at(key), i), made.system(), made.problems());
+    made.each(key, mostEvents, [&](Fields &fields) {
         Item item;
         read(fields, item);
         item.rest = fields.rest();
         items.push_back(std::move(item));
-    }
+    });
 }
 
 void readTests(Fields &made, Made &to)
@@ -49,9 +47,9 @@ void readTests(Fields &made, Made &to)
         join.rest = fields.rest();
         to.testJoin = std::move(join);
     }
-    std::string trial;
-    made.word("trial", trial);
-    to.trialPutOff = trial == "put-off";
+    bool putOff = false;
+    made.choice("trial", putOff, std::span<const Spelling<bool>>(spelling::trial));
+    to.trialPutOff = putOff;
 }
 
 void readStrip(Fields &fields, MadeStrip &strip)
@@ -186,6 +184,8 @@ Made readMade(const Json &object, const std::string &pointer, System system, std
     readList(fields, "rows", made.rows, [](Fields &inner, MadeRow &row) {
         inner.word("row", row.row);
         inner.length("length", row.length);
+        if (!inner.has("length"))
+            inner.needed("length", {Fields::takeAway(inner.at())});
         inner.list("joins", row.joins, Least::Positive);
     });
     readList(fields, "cut", made.cut, [](Fields &inner, MadeCut &cut) {

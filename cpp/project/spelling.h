@@ -39,6 +39,9 @@ inline constexpr std::array blockState{
     Spelling<BlockState>{"lost", BlockState::Lost},
 };
 
+/// The trial is either still to come (no key) or put off.
+inline constexpr std::array trial{Spelling<bool>{"put-off", true}};
+
 template <class E, std::size_t N>
 [[nodiscard]] std::string wordFor(const std::array<Spelling<E>, N> &spellings, E value)
 {

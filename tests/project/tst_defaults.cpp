@@ -14,9 +14,11 @@ private slots:
     void reckonedWidthsFollowTheSeam();
     void drawUpIsTheShareLost_data();
     void drawUpIsTheShareLost();
+    void drawUpUndoesTheCompensation();
     void measuredClothReplacesThePlannedWidth();
     void theTestJoinSetsTheSeamAndTheBulk();
     void aCopyInMillimetresIsWholeThroughout();
+    void aMetricCopyKeepsWhatTheMakerChose();
 };
 
 void DefaultsTest::eachSystemHasItsOwnWholeMeasures()
@@ -71,6 +73,23 @@ void DefaultsTest::drawUpIsTheShareLost()
     QCOMPARE(drawUp(sent, got).millionths, std::int64_t(std::llround(percent * 10'000)));
 }
 
+void DefaultsTest::drawUpUndoesTheCompensation()
+{
+    // Mathematics: cut = finished / (1 − share). 12.5 in at 3 % is cut 12.8866, 90 at 5 % 94.7368 and 12 at
+    // 2 % 12.2449; each is here on its nearest tick, so the share comes back to half a tick of the cut size.
+    struct Cut {
+        Length cut;
+        Length finished;
+        std::int64_t millionths;
+    };
+    for (const Cut &one : {Cut{Length::ticks(104'742), Length::inches(12, 1, 2), 30'000},
+                           Cut{Length::ticks(770'021), Length::inches(90), 50'000},
+                           Cut{Length::ticks(99'527), Length::inches(12), 20'000}}) {
+        const std::int64_t halfTick = 500'000 / one.cut.count() + 1;
+        QVERIFY(std::abs(drawUp(one.cut, one.finished).millionths - one.millionths) <= halfTick);
+    }
+}
+
 void DefaultsTest::measuredClothReplacesThePlannedWidth()
 {
     Project project = freshProject(System::Inch);
@@ -119,9 +138,42 @@ void DefaultsTest::aCopyInMillimetresIsWholeThroughout()
     QCOMPARE(mm.blocks.width, Length::mm(152));
     QCOMPARE(mm.hoop.field->along, Length::mm(200));
     QVERIFY(!mm.made.trialPutOff);
+    // What stood at the inch default is at the metric one (design page 5.1).
+    const Project usual = freshProject(System::Metric);
+    QCOMPARE(mm.strip, usual.strip);
+    QCOMPARE(mm.fold, usual.fold);
+    QCOMPARE(mm.loft, usual.loft);
+    QCOMPARE(mm.slack, usual.slack);
+    QCOMPARE(mm.rulers, usual.rulers);
     for (const Length length :
          {mm.blocks.width, mm.blocks.height, mm.seam, mm.loft, mm.slack, mm.strip.margin, mm.strip.tail})
         QCOMPARE(length.nearestTo(Length::mm(1)), length);
+}
+
+void DefaultsTest::aMetricCopyKeepsWhatTheMakerChose()
+{
+    Project inch = freshProject(System::Inch);
+    inch.sashing.cutBack = Length::inches(2, 1, 4);
+    inch.strip.margin = Length::inches(0, 3, 4);
+    inch.rulers.push_back({"short", Length::inches(9), Length::inches(3), Length::inches(0, 1, 8), {}});
+    Cloth cloth;
+    cloth.id = "a";
+    // 1 yd is 0.9144 m (NBS Circular 572, addendum of 1959): 9.144 a yard is 10.00 a metre.
+    for (const char *price : {"9.144", "8.0", "12", "1e1"}) {
+        cloth.price = price;
+        inch.cloths.push_back(cloth);
+    }
+    const Project mm = inWholeMillimetres(inch);
+    QCOMPARE(*mm.sashing.cutBack, Length::mm(57));
+    QCOMPARE(mm.strip.margin, Length::mm(19));
+    QCOMPARE(mm.rulers.back().length, Length::mm(229));
+    QVERIFY(!mm.rulers.back().finest);
+    QCOMPARE(*mm.cloths[0].price, std::string("10.000"));
+    QCOMPARE(*mm.cloths[1].price, std::string("8.75"));
+    QCOMPARE(*mm.cloths[2].price, std::string("13.12"));
+    QVERIFY(!mm.cloths[3].price);
+    QCOMPARE(mm.cloths[0].soldStep, Length::mm(100));
+    QCOMPARE(inWholeMillimetres(mm), mm);
 }
 
 QTEST_GUILESS_MAIN(DefaultsTest)
