@@ -5,6 +5,8 @@
 #include "app/wording.h"
 #include "bench/progress.h"
 
+#include <algorithm>
+
 namespace matside {
 
 StepsModel::StepsModel(Workspace &workspace) : m_workspace(workspace) {}
@@ -291,13 +293,15 @@ bool StepModel::record(const char *code, std::int64_t done, std::int64_t spoiled
     Project next = m_workspace.project();
     const std::string does = progressName(*step);
     const auto same = [&](const MadeCut &cut) { return cut.cloth == step->cloth && cut.does == does; };
-    auto held = std::find_if(next.made.cut.begin(), next.made.cut.end(), same);
-    if (held == next.made.cut.end()) {
+    const auto held = std::find_if(next.made.cut.begin(), next.made.cut.end(), same);
+    // What was touched last stands last: the order of the list is the order of the work.
+    if (held == next.made.cut.end())
         next.made.cut.push_back({step->cloth, does, 0, 0, {}});
-        held = next.made.cut.end() - 1;
-    }
-    held->count = std::max<std::int64_t>(held->count + done, 0);
-    held->spoiled = std::clamp<std::int64_t>(held->spoiled + spoiled, 0, held->count);
+    else
+        std::rotate(held, held + 1, next.made.cut.end());
+    MadeCut &last = next.made.cut.back();
+    last.count = std::max<std::int64_t>(last.count + done, 0);
+    last.spoiled = std::clamp<std::int64_t>(last.spoiled + spoiled, 0, last.count);
     return m_workspace.commit(code, next);
 }
 
@@ -312,7 +316,12 @@ void StepModel::back()
 {
     if (!canGoBack())
         return;
-    m_asking = true;
+    const auto command = m_workspace.store().undoable(m_workspace.id());
+    const QString last = command && command.value() ? command.value()->label.code : QString();
+    // Only work can have been done and spoiled; any other change is simply taken back.
+    m_asking = last == QStringLiteral("done") || last == QStringLiteral("spoiled");
+    if (!m_asking)
+        (void)m_workspace.undo();
     emit changed();
 }
 
