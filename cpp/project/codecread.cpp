@@ -35,6 +35,7 @@ void readFinest(Fields &fields, Length &finest)
         return;
     if (!isMark) {
         std::vector<Offer> offers;
+        offers.reserve(marks.size());
         for (const Length mark : marks)
             offers.push_back({"set-length", fields.at("finest"), mark, {Told{mark, Round::Nearest}}, {}});
         fields.wrong("finest", "finest-not-a-mark", {Told{finest, Round::Nearest}}, std::move(offers));
@@ -177,7 +178,7 @@ void checkIds(const std::vector<Cloth> &cloths, const std::vector<std::string> &
         all.insert(cloth.id);
     const auto offerFree = [&](const std::string &stem, const std::string &place) {
         std::int64_t number = 2;
-        while (all.count(stem + '-' + std::to_string(number)) > 0)
+        while (all.contains(stem + '-' + std::to_string(number)))
             ++number;
         const std::string id = stem + '-' + std::to_string(number);
         return Offer{"set-word", place, id, {id}, {}};
