@@ -26,20 +26,20 @@ struct Bench {
 [[nodiscard]] std::int64_t blocksWanted(const Project &project);
 
 /// Begins a step: its id from the trial, what it does, a number where one cloth has several, and its cloth.
-Step &add(Bench &build, Station station, Does does, std::int64_t count, const std::string &cloth = {},
+Step &add(Bench &bench, Station station, Does does, std::int64_t count, const std::string &cloth = {},
           std::int64_t number = 0);
 /// Squares a cloth's end, once.
-void straighten(Bench &build, const std::string &cloth);
+void straighten(Bench &bench, const std::string &cloth);
 /// A strip cut across a cloth: width × usable.
-Step &cutAcross(Bench &build, Does does, const std::string &cloth, std::int64_t count, Pair size,
+Step &cutAcross(Bench &bench, Does does, const std::string &cloth, std::int64_t count, Pair size,
                 Length usedLength);
 
 /// The centre line and a tick at every place of a layered strip; with harvest also the gaps between them.
-Step &markStrip(Bench &build, std::int64_t count, const char *takes, const char *places);
+Step &markStrip(Bench &bench, std::int64_t count, const char *takes, const char *places);
 
-void addTrial(Bench &build);
-void addBlocks(Bench &build);
-void addSashings(Bench &build);
-void addJoining(Bench &build);
+void addTrial(Bench &bench);
+void addBlocks(Bench &bench);
+void addSashings(Bench &bench);
+void addJoining(Bench &bench);
 
 } // namespace matside

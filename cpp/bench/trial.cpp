@@ -73,7 +73,7 @@ void trialJoin(Bench &bench)
         Step &cut = add(bench, Station::Cut, Does::CutShort, 1, cloth);
         cut.size = Pair{length, width};
         cut.figure = "sashing.shorts.length";
-        cut.ruler = placeRulers(project.rulers, length, width, 1);
+        cut.ruler = placeRulers(project.rulers, cut.size->along, cut.size->across, 1);
         cut.check = "ends-square";
         cut.takes = {{from, 0}};
         cut.makes = {{"trial-short/" + cloth + (front ? "/front" : "/back"), 1}};
