@@ -41,7 +41,7 @@ std::string plainDigits(const Json &held)
     // Eight places are past a tick; a number with more than twelve digits before them is too long anyway.
     const double value = std::clamp(numberValue(held), -1e12, 1e12);
     std::array<char, 32> digits{};
-    const char *const end = std::to_chars(digits.begin(), digits.end(), value, std::chars_format::fixed, 8).ptr;
+    char *const end = std::to_chars(digits.begin(), digits.end(), value, std::chars_format::fixed, 8).ptr;
     std::string text(digits.begin(), end);
     text.erase(text.find_last_not_of('0') + 1);
     if (text.back() == '.')
