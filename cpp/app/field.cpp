@@ -73,6 +73,12 @@ Result<OfferValue, EntryFault> checkLength(const Field &field, Length length, co
 
 } // namespace
 
+std::optional<Length> lengthIn(const OfferValue &value)
+{
+    const Length *length = std::get_if<Length>(&value);
+    return length ? std::optional(*length) : std::nullopt;
+}
+
 std::vector<Field> fieldsOf(const Project &project)
 {
     std::vector<Field> all = tableFields();

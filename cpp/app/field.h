@@ -8,6 +8,7 @@
 #include <QString>
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -33,6 +34,9 @@ struct Field {
     std::string label = {};                ///< code for fieldWords(), the pointer when empty
     std::string name = {};                 ///< the maker's own name in front of the label (a cloth, a ruler)
 };
+
+/// The length a value holds, if it is one.
+[[nodiscard]] std::optional<Length> lengthIn(const OfferValue &value);
 
 /// Every field of a project, in the groups table, blocks, seam, sashing, hoop, strip, edge, cloths, rulers.
 [[nodiscard]] std::vector<Field> fieldsOf(const Project &project);

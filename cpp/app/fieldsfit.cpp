@@ -5,12 +5,6 @@ namespace matside {
 
 namespace {
 
-std::optional<Length> lengthIn(const OfferValue &value)
-{
-    const Length *length = std::get_if<Length>(&value);
-    return length ? std::optional(*length) : std::nullopt;
-}
-
 bool onRect(const Project &project)
 {
     return project.table && !project.table->diameter;

@@ -7,12 +7,6 @@ namespace matside {
 
 namespace {
 
-std::optional<Length> lengthIn(const OfferValue &value)
-{
-    const Length *length = std::get_if<Length>(&value);
-    return length ? std::optional(*length) : std::nullopt;
-}
-
 /// A choice among an enumeration's spellings.
 template <class E, std::size_t N, class Reach>
 Field choiceOf(const char *pointer, const char *group, const std::array<Spelling<E>, N> &spellings,

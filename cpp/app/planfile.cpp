@@ -3,6 +3,7 @@
 
 #include "app/wording.h"
 #include "length/read.h"
+#include "project/json.h"
 
 #include <cmath>
 
@@ -149,24 +150,14 @@ private:
     const Plan &m_plan;
 };
 
-struct ValueFile {
-    System system;
-    Json operator()(Length length) const { return writeLength(length, system); }
-    Json operator()(std::int64_t count) const { return count; }
-    Json operator()(bool flag) const { return flag; }
-    Json operator()(Share share) const { return writeShare(share); }
-    Json operator()(const std::string &word) const { return word; }
-    Json operator()(Remove) const { return nullptr; }
-};
-
 Json offerFile(const Offer &offer, Marks marks)
 {
     Json file{{"at", offer.at},
-              {"value", std::visit(ValueFile{marks.system}, offer.value)},
+              {"value", asJson(offer.value, marks.system)},
               {"says", sentence(offer, marks).toStdString()},
               {"code", offer.code}};
     for (const Edit &edit : offer.also)
-        file["also"].push_back({{"at", edit.at}, {"value", std::visit(ValueFile{marks.system}, edit.value)}});
+        file["also"].push_back({{"at", edit.at}, {"value", asJson(edit.value, marks.system)}});
     return file;
 }
 

@@ -8,13 +8,6 @@ namespace matside {
 
 namespace {
 
-Project projectIn(const QString &document)
-{
-    const QByteArray text = document.toUtf8();
-    auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
-    return read ? std::move(read.value().project) : Project();
-}
-
 QString nextOf(const Project &project)
 {
     const Plan plan = matside::plan(project);

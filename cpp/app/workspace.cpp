@@ -30,6 +30,13 @@ QString storeSentence(const StoreError &error)
     }
 }
 
+Project projectIn(const QString &document)
+{
+    const QByteArray text = document.toUtf8();
+    auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
+    return read ? std::move(read.value().project) : Project();
+}
+
 Workspace::Workspace(Store &store) : m_store(store) {}
 
 const std::vector<Step> &Workspace::steps() const
@@ -49,9 +56,7 @@ void Workspace::fail(const StoreError &error)
 void Workspace::take(const QString &document)
 {
     m_document = document;
-    const QByteArray text = document.toUtf8();
-    auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
-    m_saved = read ? std::move(read.value().project) : Project();
+    m_saved = projectIn(document);
     m_shown = m_saved;
     m_previewing = false;
     m_plan = matside::plan(m_shown);

@@ -62,6 +62,9 @@ private:
     bool m_previewing = false;
 };
 
+/// The project in a document of the store; a bare one when it cannot be read.
+[[nodiscard]] Project projectIn(const QString &document);
+
 /// Plain words for why the store refused, with what can be done.
 [[nodiscard]] QString storeSentence(const StoreError &error);
 

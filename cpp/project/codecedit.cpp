@@ -85,7 +85,7 @@ bool applyEdit(Json &file, const Edit &edit, System system)
     Json *target = descend(*parent, steps.back());
     if (!target)
         return false;
-    *target = std::visit(AsJson{system}, edit.value);
+    *target = asJson(edit.value, system);
     return true;
 }
 
@@ -96,6 +96,11 @@ System systemOf(const Json &file)
 }
 
 } // namespace
+
+Json asJson(const OfferValue &value, System system)
+{
+    return std::visit(AsJson{system}, value);
+}
 
 std::string applyEdits(std::string_view json, const std::vector<Edit> &edits, System system)
 {

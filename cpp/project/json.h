@@ -46,6 +46,10 @@ enum class Layout { Indented, OneLine };
 /// Appends a key that the object is known not to have: `json[key]` would look through all of them first.
 void append(Json &object, std::string key, Json value);
 
+/// A value as an offer writes it: lengths and shares in the project file's own words, null to take a key
+/// away.
+[[nodiscard]] Json asJson(const OfferValue &value, System system);
+
 /// A key or index as a JSON pointer's further step (RFC 6901).
 [[nodiscard]] std::string step(std::string_view pointer, std::string_view key);
 [[nodiscard]] std::string step(std::string_view pointer, std::size_t index);
