@@ -3,6 +3,8 @@
 
 #include "app/wording.h"
 #include "length/read.h"
+#include "plan/onstrip.h"
+#include "plan/thread.h"
 #include "project/json.h"
 
 #include <cmath>
@@ -46,7 +48,21 @@ public:
                 {"remainder", one(s.remainder)},
                 {"strips", s.strips},
                 {"usable", one(s.usable)},
-                {"harvestedPairs", s.harvestedPairs}};
+                {"harvestedPairs", s.harvestedPairs},
+                {"inWork", inWork()}};
+    }
+
+    Json thread() const
+    {
+        const Forecast f = forecastOf(m_project, m_plan);
+        return {{"stitches", f.use.stitches},
+                {"all", one(f.use.all)},
+                {"bobbin", one(f.use.bobbin)},
+                {"blocksPerBobbin", f.blocksPerBobbin},
+                {"bobbinLeft", f.bobbinLeft},
+                {"minutes", static_cast<double>(f.minuteTenths) / 10},
+                {"ownMinutes", f.ownMinutes},
+                {"ownBobbin", f.ownBobbin}};
     }
 
     Json sashing() const
@@ -133,6 +149,47 @@ public:
     }
 
 private:
+    Json next(const NextPlace &next) const
+    {
+        Json file{{"place", next.place},
+                  {"block", next.block},
+                  {"gap", one(next.gap, Round::UpEighth)},
+                  {"start", one(next.start)},
+                  {"centre", one(next.centre)},
+                  {"expected", one(next.expected)},
+                  {"fits", next.fits},
+                  {"missing", one(next.missing)}};
+        if (next.fits)
+            return file;
+        file["fitsWithTail"] = next.fitsWithTail;
+        if (next.fitsWithGap)
+            file["fitsWithGap"] = one(*next.fitsWithGap);
+        return file;
+    }
+    /// The strips something was stitched on or measured of.
+    Json inWork() const
+    {
+        Json all = Json::array();
+        if (m_project.made.strips.empty() && m_project.made.blocks.empty())
+            return all;
+        for (const StripWork &work : stripsInWork(m_project, m_plan)) {
+            const bool begun = work.ended || (!work.places.empty() && work.places.front().stitched);
+            if (!begun)
+                continue;
+            Json strip{{"strip", work.strip},
+                       {"usable", one(work.usable)},
+                       {"end", one(work.end)},
+                       {"capacity", work.capacity}};
+            if (work.ended)
+                strip["ended"] = one(*work.ended);
+            if (work.next)
+                strip["next"] = next(*work.next);
+            if (work.over)
+                strip["over"] = next(*work.over);
+            all.push_back(std::move(strip));
+        }
+        return all;
+    }
     Json one(Length length, Round round = Round::Nearest) const
     {
         return lengthFile(length, m_project.marks(), round);
@@ -213,6 +270,7 @@ std::string writePlanFile(const Project &project, const Plan &plan, const std::v
                   {"table", writer.table()},
                   {"batting", writer.batting()},
                   {"patches", writer.patches()},
+                  {"thread", writer.thread()},
                   {"findings", Json::array()},
                   {"steps", stepsFile(steps, marks)}});
 }

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "bench/build.h"
+#include "plan/onstrip.h"
 
 namespace matside {
 
 namespace {
 
-std::vector<Piece> cutStrips(Bench &bench)
+std::vector<Piece> cutStrips(Bench &bench, std::int64_t count)
 {
     const Pair size{bench.plan.strip.usable, bench.plan.strip.width};
     std::vector<Piece> layers;
@@ -13,7 +14,7 @@ std::vector<Piece> cutStrips(Bench &bench)
         if (role == ClothRole::Back && !reversible(bench.project))
             continue;
         const std::string cloth = clothId(bench.project, role);
-        Step &cut = cutAcross(bench, Does::CutStrip, cloth, bench.plan.strip.strips, size, Length());
+        Step &cut = cutAcross(bench, Does::CutStrip, cloth, count, size, Length());
         cut.figure = "strip.width";
         cut.makes = {{"hoop-strip/" + cloth, 1}};
         layers.push_back({"hoop-strip/" + cloth, 1});
@@ -63,15 +64,17 @@ void addBlocks(Bench &bench)
 {
     const Project &project = bench.project;
     const StripPlan &strip = bench.plan.strip;
-    const std::vector<Piece> layers = cutStrips(bench);
+    // More than planned, once a strip was torn, was closed or came out too short.
+    const std::int64_t strips = stripsNeeded(project, bench.plan);
+    const std::vector<Piece> layers = cutStrips(bench, strips);
 
-    Step &layer = add(bench, Station::Hoop, Does::Layer, strip.strips);
+    Step &layer = add(bench, Station::Hoop, Does::Layer, strips);
     layer.takes = layers;
     layer.makes = {{"layered-strip", 1}};
     layer.check = "back-wrong-side-up";
     layer.caution = "adhesive";
 
-    Step &mark = markStrip(bench, strip.strips, "layered-strip", "place");
+    Step &mark = markStrip(bench, strips, "layered-strip", "place");
     if (strip.harvestedPairs > 0) { // each gap comes apart into one piece of either face
         mark.makes.push_back({"gap/front", strip.perStrip - 1});
         if (bench.plan.sashing.cutBack)

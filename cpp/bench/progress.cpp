@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "bench/progress.h"
 
+#include "bench/record.h"
+
 #include <algorithm>
 #include <map>
 
@@ -25,6 +27,16 @@ std::int64_t blocksMade(const Project &project, Does does)
         }
     };
     return std::count_if(project.made.blocks.begin(), project.made.blocks.end(), reached);
+}
+
+/// Spoiled blocks that a spare makes good: there is nothing to make for them.
+std::int64_t madeGoodBySpares(const Project &project)
+{
+    const auto bad =
+        std::count_if(project.made.blocks.begin(), project.made.blocks.end(), [](const MadeBlock &b) {
+            return b.state == BlockState::Spoiled || b.state == BlockState::Lost;
+        });
+    return std::min<std::int64_t>(bad, project.blocks.spare * project.kits);
 }
 
 /// The part of the trial a step belongs to was measured.
@@ -52,11 +64,14 @@ void takeProgress(const Project &project, std::vector<Step> &steps)
         const auto found = good.find({cloth, name});
         return found == good.end() ? 0 : found->second;
     };
+    const std::int64_t bySpares = madeGoodBySpares(project);
     bool blockPart = true; // the trial's first part ends with the measuring of its block
     for (Step &step : steps) {
         std::int64_t done = held(step.cloth, progressName(step));
         if (!step.trial)
             done = std::max(done, blocksMade(project, step.does));
+        if (goesBlockByBlock(step))
+            done += bySpares;
         if (step.does == Does::JoinRow)
             done = std::max(done, static_cast<std::int64_t>(project.made.rows.size()));
         if (step.does == Does::Straighten)

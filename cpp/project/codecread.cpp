@@ -135,6 +135,8 @@ void readHoop(Fields &fields, Project &project)
         inner.pair("field", project.hoop.field);
         inner.pair("opening", project.hoop.opening);
         inner.pair("outside", project.hoop.outside);
+        inner.length("sandwich", project.hoop.sandwich);
+        inner.word("bracket", project.hoop.bracket);
         project.hoop.rest = inner.rest();
     }
     if (const Json *object = fields.object("strip")) {
@@ -151,6 +153,20 @@ void readHoop(Fields &fields, Project &project)
         inner.flag("harvest", strip.harvest);
         strip.rest = inner.rest();
     }
+}
+
+void readThread(Fields &fields, Thread &thread)
+{
+    const Json *object = fields.object("thread");
+    if (!object)
+        return;
+    Fields inner(*object, fields.at("thread"), fields.system(), fields.problems());
+    inner.length("spacing", thread.spacing);
+    inner.length("stitch", thread.stitch);
+    inner.length("bobbin", thread.bobbin);
+    inner.count("speed", thread.speed, 1, 5000);
+    inner.flag("trimAtStops", thread.trimAtStops);
+    thread.rest = inner.rest();
 }
 
 void readSold(Fields &inner, Cloth &cloth)
@@ -332,6 +348,7 @@ Project readFields(const Json &file, std::vector<Problem> &problems)
     fields.length("loft", project.loft, Least::Zero);
     readEdge(fields, project.edge);
     readHoop(fields, project);
+    readThread(fields, project.thread);
     readCloths(fields, project.cloths);
     readPatches(fields, project);
     readRulers(fields, project);

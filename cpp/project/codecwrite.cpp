@@ -74,6 +74,9 @@ Json hoopJson(const Hoop &hoop, System system)
     write.pair("field", hoop.field);
     write.pair("opening", hoop.opening);
     write.pair("outside", hoop.outside);
+    write.length("sandwich", hoop.sandwich);
+    if (!hoop.bracket.empty())
+        object["bracket"] = hoop.bracket;
     addRest(object, hoop.rest);
     return object;
 }
@@ -92,6 +95,22 @@ Json stripJson(const Strip &strip, System system)
     object["tails"] = strip.tails;
     object["harvest"] = strip.harvest;
     addRest(object, strip.rest);
+    return object;
+}
+
+/// What differs from the usual alone.
+Json threadJson(const Thread &thread, System system)
+{
+    Json object = Json::object();
+    Writer write(object, system);
+    write.length("spacing", thread.spacing);
+    write.length("stitch", thread.stitch);
+    write.length("bobbin", thread.bobbin);
+    if (thread.speed != Thread().speed)
+        object["speed"] = thread.speed;
+    if (thread.trimAtStops)
+        object["trimAtStops"] = true;
+    addRest(object, thread.rest);
     return object;
 }
 
@@ -222,6 +241,8 @@ std::string writeProject(const Project &p)
     file["edge"] = edgeJson(p.edge, p.system);
     file["hoop"] = hoopJson(p.hoop, p.system);
     file["strip"] = stripJson(p.strip, p.system);
+    if (Json thread = threadJson(p.thread, p.system); !thread.empty())
+        file["thread"] = std::move(thread);
     putLists(file, p);
     file["kits"] = p.kits;
     file["kitsShareStrips"] = p.kitsShareStrips;

@@ -6,7 +6,7 @@ namespace matside {
 bool Made::started() const
 {
     return !cloths.empty() || testBlock || testJoin || !strips.empty() || !blocks.empty() || !rows.empty() ||
-           !cut.empty() || pins;
+           !cut.empty() || pins || !events.empty();
 }
 
 } // namespace matside

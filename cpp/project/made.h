@@ -47,7 +47,9 @@ struct MadeOutline {
 };
 struct MadeStrip {
     std::int64_t strip = 1;
-    std::optional<Length> ended; ///< where the last outline really ended
+    std::optional<Length> ended;  ///< where the last outline really ended
+    std::optional<Length> usable; ///< the strip's own measured end; absent = as planned
+    bool closed = false;          ///< takes no further block
     std::vector<MadeOutline> outlines;
     std::string rest;
     friend bool operator==(const MadeStrip &, const MadeStrip &) = default;
@@ -56,10 +58,12 @@ struct MadeBlock {
     std::string block; ///< "A1": row letter from the top, column from the left, front view
     std::int64_t strip = 0;
     std::int64_t place = 0;
+    std::optional<std::array<Length, 2>> outline;   ///< stitched outline off the hoop: along, across
     std::optional<std::array<Length, 4>> sides;     ///< top, right, bottom, left
     std::optional<std::array<Length, 2>> diagonals; ///< from top left, from top right
     BlockState state = BlockState::Stitched;
-    std::string replaces;
+    std::int64_t minutes = 0; ///< at the machine; 0 = not timed
+    std::string replaces;     ///< the block whose place it takes
     std::vector<std::string> notes;
     std::string rest;
     friend bool operator==(const MadeBlock &, const MadeBlock &) = default;
@@ -80,6 +84,18 @@ struct MadeCut {
     std::string rest;
     friend bool operator==(const MadeCut &, const MadeCut &) = default;
 };
+/// Something that happened, in order: the place in the list is the counter.
+struct MadeEvent {
+    std::string event; ///< "new-bobbin", "spoiled", "strip-torn"…
+    std::string does;  ///< progress name of the step it happened at
+    std::string cloth;
+    std::string block;
+    std::int64_t strip = 0;
+    std::int64_t count = 0; ///< pieces it concerns; for a new bobbin the blocks stitched before it
+    std::optional<Length> length;
+    std::string rest;
+    friend bool operator==(const MadeEvent &, const MadeEvent &) = default;
+};
 struct Pins {
     std::int64_t in = 0;
     std::int64_t out = 0;
@@ -98,6 +114,7 @@ struct Made {
     std::vector<MadeRow> rows;
     std::vector<MadeCut> cut;
     std::optional<Pins> pins;
+    std::vector<MadeEvent> events;
     std::string rest;
     friend bool operator==(const Made &, const Made &) = default;
     /// True once anything was cut, stitched or measured: such a piece keeps its unit system.

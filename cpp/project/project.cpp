@@ -193,6 +193,8 @@ Project inWholeMillimetres(const Project &inches)
     widthsInMillimetres(p, inches);
     for (std::optional<Pair> *pair : {&p.hoop.field, &p.hoop.opening, &p.hoop.outside})
         mm.whole(*pair);
+    for (std::optional<Length> *length : {&p.hoop.sandwich, &p.thread.spacing, &p.thread.bobbin})
+        mm.whole(*length);
     listsInMillimetres(p);
     return p;
 }

@@ -86,7 +86,9 @@ struct Hoop {
     HoopKind kind = HoopKind::Ring;
     std::optional<Pair> field; ///< absent = opening less 1/2 in foot clearance on each side (F2)
     std::optional<Pair> opening;
-    std::optional<Pair> outside; ///< needed
+    std::optional<Pair> outside;    ///< needed
+    std::optional<Length> sandwich; ///< thickest sandwich it holds
+    std::string bracket;            ///< side the arm bracket is on: "left", "right", "" = not said
     std::string rest;
     friend bool operator==(const Hoop &, const Hoop &) = default;
 };
@@ -149,6 +151,18 @@ struct Design {
     friend bool operator==(const Design &, const Design &) = default;
 };
 
+/// How the blocks are stitched, for the thread and time forecast (F19, F20). Defaults are one maker's usual
+/// figures (common practice, no published source) and yield to her own after three blocks.
+struct Thread {
+    std::optional<Length> spacing; ///< between stippling lines; absent = 1/4 in | 6 mm
+    std::optional<Length> stitch;  ///< absent = 2.5 mm
+    std::optional<Length> bobbin;  ///< thread on a full bobbin; absent = 60 m
+    std::int64_t speed = 600;      ///< stitches a minute
+    bool trimAtStops = false;      ///< patches are trimmed at each stop, else off the machine
+    std::string rest;
+    friend bool operator==(const Thread &, const Thread &) = default;
+};
+
 /// What the maker decides. Values as in the project file; absent optionals are reckoned by `basis.h`.
 struct Project {
     std::string name;
@@ -169,6 +183,7 @@ struct Project {
     Edge edge;
     Hoop hoop;
     Strip strip;
+    Thread thread;
     std::vector<Cloth> cloths;
     std::vector<Patch> patches;
     std::vector<Ruler> rulers;

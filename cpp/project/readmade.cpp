@@ -56,6 +56,8 @@ void readStrip(Fields &fields, MadeStrip &strip)
 {
     fields.count("strip", strip.strip, 1, mostCount);
     fields.length("ended", strip.ended, Least::Zero);
+    fields.length("usable", strip.usable);
+    fields.flag("closed", strip.closed);
     readList(fields, "outlines", strip.outlines, [](Fields &inner, MadeOutline &outline) {
         inner.length("from", outline.from, Least::Zero);
         inner.length("to", outline.to, Least::Zero);
@@ -67,11 +69,24 @@ void readBlock(Fields &fields, MadeBlock &block)
     fields.word("block", block.block);
     fields.count("strip", block.strip, 0, mostCount);
     fields.count("place", block.place, 0, mostCount);
+    fields.lengths("outline", block.outline);
     fields.lengths("sides", block.sides);
     fields.lengths("diagonals", block.diagonals);
     fields.choice("state", block.state, std::span<const Spelling<BlockState>>(spelling::blockState));
+    fields.count("minutes", block.minutes, 0, mostCount);
     fields.word("replaces", block.replaces);
     fields.words("notes", block.notes);
+}
+
+void readEvent(Fields &fields, MadeEvent &event)
+{
+    fields.word("event", event.event);
+    fields.word("does", event.does);
+    fields.word("cloth", event.cloth);
+    fields.word("block", event.block);
+    fields.count("strip", event.strip, 0, mostCount);
+    fields.count("count", event.count, 0, mostCount);
+    fields.length("length", event.length, Least::Zero);
 }
 
 template <std::size_t N> Json lengthList(const std::array<Length, N> &lengths, System system)
@@ -96,11 +111,15 @@ Json blockJson(const MadeBlock &block, System system)
     object["block"] = block.block;
     object["strip"] = block.strip;
     object["place"] = block.place;
+    if (block.outline)
+        object["outline"] = lengthList(*block.outline, system);
     if (block.sides)
         object["sides"] = lengthList(*block.sides, system);
     if (block.diagonals)
         object["diagonals"] = lengthList(*block.diagonals, system);
     object["state"] = spelling::wordFor(spelling::blockState, block.state);
+    if (block.minutes > 0)
+        object["minutes"] = block.minutes;
     if (!block.replaces.empty())
         object["replaces"] = block.replaces;
     if (!block.notes.empty())
@@ -115,6 +134,10 @@ Json stripJson(const MadeStrip &strip, System system)
     object["strip"] = strip.strip;
     if (strip.ended)
         object["ended"] = writeLength(*strip.ended, system);
+    if (strip.usable)
+        object["usable"] = writeLength(*strip.usable, system);
+    if (strip.closed)
+        object["closed"] = true;
     Json outlines = Json::array();
     for (const MadeOutline &outline : strip.outlines) {
         Json one = {{"from", writeLength(outline.from, system)}, {"to", writeLength(outline.to, system)}};
@@ -124,6 +147,26 @@ Json stripJson(const MadeStrip &strip, System system)
     if (!outlines.empty())
         object["outlines"] = std::move(outlines);
     addRest(object, strip.rest);
+    return object;
+}
+
+Json eventJson(const MadeEvent &event, System system)
+{
+    Json object = {{"event", event.event}};
+    const auto put = [&](const char *key, const std::string &word) {
+        if (!word.empty())
+            object[key] = word;
+    };
+    put("does", event.does);
+    put("cloth", event.cloth);
+    put("block", event.block);
+    if (event.strip > 0)
+        object["strip"] = event.strip;
+    if (event.count > 0)
+        object["count"] = event.count;
+    if (event.length)
+        object["length"] = writeLength(*event.length, system);
+    addRest(object, event.rest);
     return object;
 }
 
@@ -201,6 +244,7 @@ Made readMade(const Json &object, const std::string &pointer, System system, std
         inner.count("out", made.pins->out, 0, mostCount);
         made.pins->rest = inner.rest();
     }
+    readList(fields, "events", made.events, readEvent);
     made.rest = fields.rest();
     return made;
 }
@@ -239,6 +283,7 @@ Json writeMade(const Made &made, System system)
         object["pins"] = {{"in", made.pins->in}, {"out", made.pins->out}};
         addRest(object["pins"], made.pins->rest);
     }
+    putList(object, "events", made.events, [&](const MadeEvent &event) { return eventJson(event, system); });
     addRest(object, made.rest);
     return object;
 }

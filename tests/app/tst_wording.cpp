@@ -62,7 +62,7 @@ private slots:
     {
         // Hyphenated words of plan and project that are no codes: formats, spellings, the file's own keys.
         const std::set<std::string> others{"matside-project", "sashing-back", "sashing-front", "put-off",
-                                           "clean-back"};
+                                           "clean-back", "new-bobbin"};
         int codes = 0;
         for (const char *room : {"plan", "project"})
             for (const std::string &code : caught(room, kebab)) {

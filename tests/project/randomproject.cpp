@@ -113,6 +113,13 @@ void RandomProject::cloths(Project &p)
 
 void RandomProject::designs(Project &p)
 {
+    maybe(p.hoop.sandwich);
+    p.hoop.bracket = often() ? "left" : "";
+    maybe(p.thread.spacing);
+    maybe(p.thread.stitch);
+    maybe(p.thread.bobbin);
+    p.thread.speed = 1 + upTo(999);
+    p.thread.trimAtStops = often();
     for (std::int64_t i = upTo(2); i > 0; --i)
         p.designs.push_back({word(), {word(), word()}, upTo(30'000), word(), rest()});
     for (std::int64_t i = upTo(2); i > 0; --i)
@@ -142,8 +149,10 @@ void RandomProject::made(Made &made)
         made.cloths.push_back({word(), {}, {}, often(), rest()});
         maybe(made.cloths.back().usable);
         maybe(made.cloths.back().length);
-        made.strips.push_back({1 + upTo(50), {}, {{length(), length(), rest()}}, rest()});
+        made.strips.push_back({1 + upTo(50), {}, {}, often(), {{length(), length(), rest()}}, rest()});
         maybe(made.strips.back().ended);
+        maybe(made.strips.back().usable);
+        made.events.push_back({word(), word(), "", "A1", upTo(9), upTo(9), length(), rest()});
         made.rows.push_back({"A", length(), {length(), length()}, rest()});
         made.cut.push_back({word(), word(), upTo(100), upTo(3), rest()});
         MadeBlock block;
@@ -152,6 +161,9 @@ void RandomProject::made(Made &made)
         block.place = upTo(9);
         if (often())
             block.sides = lengths<4>();
+        if (often())
+            block.outline = lengths<2>();
+        block.minutes = upTo(60);
         if (often())
             block.diagonals = lengths<2>();
         block.state = choice<BlockState>(4);

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+#include "bench/account.h"
+
+#include "bench/progress.h"
+
+#include <algorithm>
+
+namespace matside {
+
+namespace {
+
+/// Good and spoiled pieces of a step as they were counted, beyond what is asked for too.
+struct Counted {
+    std::int64_t good = 0;
+    std::int64_t spoiled = 0;
+};
+Counted countedAt(const Project &project, const Step &step)
+{
+    Counted counted;
+    const std::string does = progressName(step);
+    for (const MadeCut &cut : project.made.cut) {
+        if (cut.cloth != step.cloth || cut.does != does)
+            continue;
+        counted.good += cut.count - cut.spoiled;
+        counted.spoiled += cut.spoiled;
+    }
+    counted.good = std::max(counted.good, step.done);
+    return counted;
+}
+
+Length measuredLength(const Project &project, const std::string &cloth, bool &known)
+{
+    for (const MadeCloth &made : project.made.cloths)
+        if (made.cloth == cloth && made.length) {
+            known = true;
+            return *made.length;
+        }
+    return {};
+}
+
+} // namespace
+
+Length straightening(System system, Length cut)
+{
+    const bool inch = system == System::Inch;
+    const Length once = inch ? Length::inches(2) : Length::mm(50);
+    const Length stretch = inch ? Length::inches(108) : Length::mm(2750);
+    return once + once * cut.floorDiv(stretch);
+}
+
+Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces)
+{
+    if (!step.size || pieces <= 0)
+        return {};
+    switch (step.does) {
+    case Does::CutStrip:
+    case Does::CutBand:
+    case Does::CutBinding:
+        return step.size->across * pieces;
+    case Does::CutBacking:
+        return step.size->across * pieces;
+    case Does::CutPatch: {
+        // Patches side by side across the cloth, row by row.
+        const std::int64_t across = std::max<std::int64_t>(plan.strip.usable.floorDiv(step.size->along), 1);
+        return step.size->across * ((pieces + across - 1) / across);
+    }
+    default:
+        return {};
+    }
+}
+
+ClothAccount clothAccount(const Project &project, const Plan &plan, const std::vector<Step> &steps,
+                          const std::string &cloth)
+{
+    ClothAccount account;
+    account.cloth = cloth;
+    bool straight = false;
+    for (const Step &step : steps) {
+        if (step.cloth != cloth || step.station != Station::Cut)
+            continue;
+        straight = straight || (step.does == Does::Straighten && step.done > 0);
+        const Counted counted = countedAt(project, step);
+        const Length good = takenBy(step, plan, counted.good);
+        account.used += good;
+        // Patches share rows, so the spoiled ones are what the whole takes beyond the good ones.
+        account.spoiled += takenBy(step, plan, counted.good + counted.spoiled) - good;
+        account.toDo += takenBy(step, plan, step.count - step.done);
+    }
+    const Length once = straightening(project.system, Length());
+    if (straight || account.used + account.spoiled > Length())
+        account.used += once;
+    else if (account.toDo > Length())
+        account.toDo += once;
+    bool known = false;
+    const Length owned = measuredLength(project, cloth, known);
+    if (known) {
+        account.owned = owned;
+        account.left = owned - account.used - account.spoiled;
+    }
+    return account;
+}
+
+std::vector<ClothAccount> clothAccounts(const Project &project, const Plan &plan,
+                                        const std::vector<Step> &steps)
+{
+    std::vector<std::string> names;
+    for (const Step &step : steps)
+        if (step.station == Station::Cut && !step.cloth.empty() &&
+            std::find(names.begin(), names.end(), step.cloth) == names.end())
+            names.push_back(step.cloth);
+    std::vector<ClothAccount> accounts;
+    accounts.reserve(names.size());
+    for (const std::string &name : names)
+        accounts.push_back(clothAccount(project, plan, steps, name));
+    return accounts;
+}
+
+} // namespace matside

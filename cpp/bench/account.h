@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "bench/step.h"
+
+namespace matside {
+
+/// What became of one cloth, as lengths along its selvage: used + spoiled + left = owned, always.
+struct ClothAccount {
+    std::string cloth;
+    std::optional<Length> owned; ///< measured; absent when nobody has measured it
+    Length used;                 ///< in good pieces, the squared end with them
+    Length spoiled;
+    Length toDo;                ///< still to be cut
+    std::optional<Length> left; ///< owned less used and spoiled; negative when more was cut than measured
+};
+
+/// Squaring an end takes 2 in | 50 mm, and as much again for every full 3 yd | 2.75 m cut beyond it (trade
+/// notes, step 8; common practice).
+[[nodiscard]] Length straightening(System system, Length cut);
+
+/// How much of the cloth one repetition of a cutting step takes; nothing for steps that cut from pieces.
+[[nodiscard]] Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces);
+
+[[nodiscard]] std::vector<ClothAccount> clothAccounts(const Project &project, const Plan &plan,
+                                                      const std::vector<Step> &steps);
+[[nodiscard]] ClothAccount clothAccount(const Project &project, const Plan &plan,
+                                        const std::vector<Step> &steps, const std::string &cloth);
+
+} // namespace matside

@@ -1,0 +1,367 @@
+// SPDX-License-Identifier: MIT
+#include "bench/mishap.h"
+
+#include "bench/account.h"
+#include "bench/progress.h"
+#include "bench/record.h"
+#include "plan/onstrip.h"
+
+#include <algorithm>
+#include <array>
+
+namespace matside {
+
+namespace {
+
+constexpr std::array names{"too-narrow",   "spoiled",        "cloth-ran-out", "cloth-narrower",
+                           "done-already", "thread-ran-out", "pleat-or-hole", "patch-wrong",
+                           "power-failed", "strip-torn",     "will-not-fit",  "changed-mind"};
+
+/// What an answer is built from.
+struct Case {
+    const Project &project;
+    const Plan &plan;
+    const std::vector<Step> &steps;
+    const Step &step;
+    std::optional<Length> measure;
+    std::int64_t strip;
+};
+
+Answered unchanged(const Case &at, std::vector<Said> says)
+{
+    return {std::move(says), at.project, false, false};
+}
+
+const Cloth *clothOf(const Project &project, const std::string &id)
+{
+    const auto found = std::find_if(project.cloths.begin(), project.cloths.end(),
+                                    [&](const Cloth &cloth) { return cloth.id == id; });
+    return found == project.cloths.end() ? nullptr : &*found;
+}
+
+/// Steps already begun whose pieces are of another size now: made pieces stay, but they are named.
+void nameWhatBecomesWrong(const Case &at, const Project &next, std::vector<Said> &says)
+{
+    const Plan after = plan(next);
+    const std::vector<Step> now = steps(next, after);
+    bool wrong = false;
+    for (const Step &before : at.steps) {
+        if (before.done == 0 || !before.size)
+            continue;
+        const auto same =
+            std::find_if(now.begin(), now.end(), [&](const Step &s) { return s.id == before.id; });
+        if (same != now.end() && same->size && *same->size == *before.size)
+            continue;
+        says.push_back({"becomes-wrong", {before.id}});
+        wrong = true;
+    }
+    if (!wrong)
+        says.push_back({"nothing-wrong-with-the-rest", {}});
+}
+
+/// Whether the rest of a cloth yields what is still to be cut of it, and the shortest thing to buy if not.
+void sayWhetherTheRestYields(const Project &project, const std::string &cloth, std::vector<Said> &says)
+{
+    const Plan now = plan(project);
+    const ClothAccount account = clothAccount(project, now, steps(project, now), cloth);
+    if (account.toDo <= Length()) {
+        says.push_back({"nothing-more-needed", {cloth}});
+        return;
+    }
+    says.push_back({"needs-cloth", {cloth, Told{account.toDo, Round::UpQuarter}}});
+    if (!account.left) {
+        says.push_back({"measure-rest", {cloth}});
+        return;
+    }
+    if (account.toDo <= *account.left) {
+        says.push_back({"rest-yields", {cloth, Told{*account.left, Round::Down}}});
+        return;
+    }
+    // A new length has its own end to square; what is left stays a remnant only when a whole strip fits it.
+    const Length least = account.toDo - max(*account.left, Length());
+    const Length buy = least + straightening(project.system, least);
+    const Cloth *sold = clothOf(project, cloth);
+    const Length step =
+        sold ? sold->soldStep : (project.system == System::Inch ? Length::inches(4, 1, 2) : Length::mm(100));
+    says.push_back({"rest-short", {cloth, Told{max(*account.left, Length()), Round::Down}}});
+    says.push_back({"buy", {cloth, textSold(buy, step, project.system)}});
+}
+
+void sayOfStrips(const Case &at, const Project &next, std::vector<Said> &says)
+{
+    const Plan after = plan(next);
+    const std::int64_t before = stripsNeeded(at.project, at.plan);
+    const std::int64_t now = stripsNeeded(next, after);
+    if (now > before)
+        says.push_back({"more-strips", {now - before}});
+}
+
+Answered spoiled(const Case &at, bool narrow)
+{
+    Answered answer;
+    answer.next = withSpoiled(at.project, at.plan, at.steps, at.step, at.strip);
+    answer.changed = true;
+    if (narrow || at.step.station == Station::Cut)
+        answer.says.push_back({"keep-for-narrower", {}});
+    const std::string block = blockInHand(at.project, at.plan, at.step, at.strip);
+    if (block.empty()) {
+        answer.says.push_back({"make-again", {std::int64_t{1}, at.step.id}});
+        if (at.step.station == Station::Cut && !at.step.cloth.empty())
+            sayWhetherTheRestYields(answer.next, at.step.cloth, answer.says);
+        return answer;
+    }
+    const std::size_t before = blocksToStitch(at.project).size();
+    const std::size_t now = blocksToStitch(answer.next).size();
+    const bool wasOpen = at.step.does == Does::StitchBlock;
+    const bool again = wasOpen ? now >= before : now > before;
+    answer.says.push_back(again ? Said{"block-again", {block}} : Said{"spare-takes-it", {block}});
+    sayOfStrips(at, answer.next, answer.says);
+    return answer;
+}
+
+Answered ranOut(const Case &at)
+{
+    Answered answer;
+    answer.next = at.project;
+    if (at.measure && !at.step.cloth.empty()) {
+        const ClothAccount account = clothAccount(at.project, at.plan, at.steps, at.step.cloth);
+        auto &cloths = answer.next.made.cloths;
+        auto held = std::find_if(cloths.begin(), cloths.end(),
+                                 [&](const MadeCloth &made) { return made.cloth == at.step.cloth; });
+        if (held == cloths.end()) {
+            cloths.push_back({at.step.cloth, {}, {}, false, {}});
+            held = cloths.end() - 1;
+        }
+        held->length = account.used + account.spoiled + *at.measure;
+        answer.next.made.events.push_back(
+            {"cloth-ran-out", progressName(at.step), at.step.cloth, "", 0, 0, *at.measure, {}});
+        answer.changed = true;
+    }
+    sayWhetherTheRestYields(answer.next, at.step.cloth, answer.says);
+    return answer;
+}
+
+/// Strips cut already keep their own length: the plan follows the narrower cloth only for what comes.
+void keepStripsAsCut(const Case &at, Project &next)
+{
+    std::int64_t cut = at.plan.strip.strips;
+    for (const Step &step : at.steps)
+        if (step.does == Does::CutStrip && !step.trial)
+            cut = std::min(cut, step.done);
+    for (std::int64_t number = 1; number <= std::min<std::int64_t>(cut, 1000); ++number) {
+        auto held = std::find_if(next.made.strips.begin(), next.made.strips.end(),
+                                 [&](const MadeStrip &made) { return made.strip == number; });
+        if (held == next.made.strips.end()) {
+            next.made.strips.push_back({number, {}, {}, false, {}, {}});
+            held = next.made.strips.end() - 1;
+        }
+        if (!held->usable)
+            held->usable = at.plan.strip.usable;
+    }
+}
+
+Answered narrower(const Case &at)
+{
+    if (!at.measure || at.step.cloth.empty())
+        return unchanged(at, {{"nothing-to-record", {}}});
+    Answered answer;
+    answer.next = at.project;
+    auto &cloths = answer.next.made.cloths;
+    auto held = std::find_if(cloths.begin(), cloths.end(),
+                             [&](const MadeCloth &made) { return made.cloth == at.step.cloth; });
+    if (held == cloths.end()) {
+        cloths.push_back({at.step.cloth, {}, {}, false, {}});
+        held = cloths.end() - 1;
+    }
+    held->usable = *at.measure;
+    keepStripsAsCut(at, answer.next);
+    answer.next.made.events.push_back(
+        {"cloth-narrower", progressName(at.step), at.step.cloth, "", 0, 0, *at.measure, {}});
+    answer.changed = true;
+    const Plan after = plan(answer.next);
+    if (after.strip.perStrip != at.plan.strip.perStrip)
+        answer.says.push_back({"fewer-per-strip", {after.strip.perStrip, at.plan.strip.perStrip}});
+    sayOfStrips(at, answer.next, answer.says);
+    nameWhatBecomesWrong(at, answer.next, answer.says);
+    sayWhetherTheRestYields(answer.next, at.step.cloth, answer.says);
+    return answer;
+}
+
+Answered doneAlready(const Case &at)
+{
+    return {{{"counted", {}}}, withDone(at.project, at.plan, at.step, at.strip), true, false};
+}
+
+Answered threadRanOut(const Case &at)
+{
+    Answered answer;
+    answer.next = at.project;
+    answer.next.made.events.push_back({"new-bobbin",
+                                       progressName(at.step),
+                                       "",
+                                       blockInHand(at.project, at.plan, at.step, at.strip),
+                                       0,
+                                       static_cast<std::int64_t>(at.project.made.blocks.size()),
+                                       {},
+                                       {}});
+    answer.changed = true;
+    answer.says = {{"restart-thread", {}}, {"change-bobbin", {}}};
+    return answer;
+}
+
+Answered patchWrong(const Case &at)
+{
+    Answered answer;
+    answer.next = at.project;
+    answer.mayRemake = true;
+    answer.says.push_back({"patch-again", {}});
+    for (const Step &step : at.steps)
+        if (step.does == Does::CutPatch && step.done > 0) {
+            sayWhetherTheRestYields(at.project, step.cloth, answer.says);
+            break;
+        }
+    return answer;
+}
+
+MadeStrip &stripRecord(Project &project, std::int64_t number)
+{
+    for (MadeStrip &made : project.made.strips)
+        if (made.strip == number)
+            return made;
+    project.made.strips.push_back({number, {}, {}, false, {}, {}});
+    return project.made.strips.back();
+}
+
+Answered torn(const Case &at)
+{
+    const std::int64_t number = std::max<std::int64_t>(at.strip, 1);
+    const StripWork work = stripWork(at.project, at.plan, number);
+    if (!at.measure || *at.measure >= work.end)
+        return unchanged(at, {{"nothing-to-record", {}}});
+    Answered answer;
+    answer.next = at.project;
+    MadeStrip &record = stripRecord(answer.next, number);
+    // Measured on cloth that is drawn in already: the flat end lies as much farther.
+    record.usable = *at.measure + (work.usable - work.end);
+    std::int64_t lost = 0;
+    for (MadeBlock &block : answer.next.made.blocks) {
+        const auto place = static_cast<std::size_t>(std::max<std::int64_t>(block.place, 1) - 1);
+        if (block.strip != number || place >= work.places.size() || block.state != BlockState::Stitched)
+            continue;
+        const Length allowance = at.plan.basis.allowance;
+        if (work.places[place].drawn + at.plan.block.outline.along + allowance <= *at.measure)
+            continue;
+        block.state = BlockState::Spoiled;
+        ++lost;
+    }
+    answer.next.made.events.push_back(
+        {"strip-torn", progressName(at.step), "", "", number, lost, *at.measure, {}});
+    answer.changed = true;
+    answer.says.push_back(lost > 0 ? Said{"torn", {lost}} : Said{"torn-carries", {}});
+    sayOfStrips(at, answer.next, answer.says);
+    return answer;
+}
+
+Answered willNotFit(const Case &at)
+{
+    const std::int64_t number = std::max<std::int64_t>(at.strip, 1);
+    const StripWork work = stripWork(at.project, at.plan, number);
+    Answered answer;
+    answer.next = at.project;
+    stripRecord(answer.next, number).closed = true;
+    answer.next.made.events.push_back({"will-not-fit", progressName(at.step), "", "", number, 0, {}, {}});
+    answer.changed = true;
+    if (work.over && work.over->fitsWithTail)
+        answer.says.push_back({"sew-a-tail", {}});
+    if (work.over && work.over->fitsWithGap)
+        answer.says.push_back({"smaller-gap", {Told{*work.over->fitsWithGap, Round::Nearest}}});
+    std::int64_t moved = 0;
+    for (const StripPlace &place : work.places)
+        moved += !place.stitched && !place.block.empty() ? 1 : 0;
+    answer.says.push_back({"carries-over", {moved}});
+    sayOfStrips(at, answer.next, answer.says);
+    return answer;
+}
+
+} // namespace
+
+std::string nameOf(Mishap mishap)
+{
+    return names[static_cast<std::size_t>(mishap)];
+}
+
+std::optional<Mishap> mishapNamed(std::string_view name)
+{
+    for (std::size_t i = 0; i < names.size(); ++i)
+        if (name == names[i])
+            return static_cast<Mishap>(i);
+    return std::nullopt;
+}
+
+std::vector<Mishap> mishapsAt(const Step &step)
+{
+    using enum Mishap;
+    if (step.station == Station::Cut && step.does != Does::Straighten)
+        return {TooNarrow, Spoiled, ClothRanOut, ClothNarrower, DoneAlready, ChangedMind};
+    if (step.does == Does::Straighten)
+        return {ClothRanOut, ClothNarrower, DoneAlready, ChangedMind};
+    if (step.does == Does::StitchBlock)
+        return {ThreadRanOut, PleatOrHole, PatchWrong, PowerFailed, StripTorn, WillNotFit};
+    if (step.does == Does::StitchTest)
+        return {ThreadRanOut, PleatOrHole, PowerFailed, DoneAlready, ChangedMind};
+    if (goesBlockByBlock(step))
+        return {Spoiled, DoneAlready, ChangedMind};
+    return {Spoiled, DoneAlready, ChangedMind};
+}
+
+Asks asksOf(Mishap mishap)
+{
+    switch (mishap) {
+    case Mishap::ClothRanOut:
+        return Asks::ClothLeft;
+    case Mishap::ClothNarrower:
+        return Asks::ClothWidth;
+    case Mishap::StripTorn:
+        return Asks::TornAt;
+    default:
+        return Asks::Nothing;
+    }
+}
+
+Answered answerTo(const Project &project, const Plan &plan, const std::vector<Step> &steps, const Step &step,
+                  Mishap mishap, std::optional<Length> measure, std::int64_t strip)
+{
+    const Case at{project, plan, steps, step, measure, strip};
+    switch (mishap) {
+    case Mishap::TooNarrow:
+        return spoiled(at, true);
+    case Mishap::Spoiled:
+        return spoiled(at, false);
+    case Mishap::ClothRanOut:
+        return ranOut(at);
+    case Mishap::ClothNarrower:
+        return narrower(at);
+    case Mishap::DoneAlready:
+        return doneAlready(at);
+    case Mishap::ThreadRanOut:
+        return threadRanOut(at);
+    case Mishap::PleatOrHole: {
+        Answered answer = unchanged(at, {{"judge-pleat", {}}, {"find-needle", {}}});
+        answer.mayRemake = true;
+        return answer;
+    }
+    case Mishap::PatchWrong:
+        return patchWrong(at);
+    case Mishap::PowerFailed:
+        return unchanged(at, {{"power-again", {}}});
+    case Mishap::StripTorn:
+        return torn(at);
+    case Mishap::WillNotFit:
+        return willNotFit(at);
+    case Mishap::ChangedMind:
+        break;
+    }
+    return unchanged(at, {{"not-changed", {}}});
+}
+
+} // namespace matside

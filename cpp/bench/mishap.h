@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "bench/step.h"
+
+#include <span>
+
+namespace matside {
+
+/// What can go wrong at a moment of the work; at most six answers are offered at a step.
+enum class Mishap {
+    TooNarrow,
+    Spoiled,
+    ClothRanOut,
+    ClothNarrower,
+    DoneAlready,
+    ThreadRanOut,
+    PleatOrHole,
+    PatchWrong,
+    PowerFailed,
+    StripTorn,
+    WillNotFit,
+    ChangedMind
+};
+[[nodiscard]] std::string nameOf(Mishap mishap);
+[[nodiscard]] std::optional<Mishap> mishapNamed(std::string_view name);
+/// The answers for a step, the likeliest first.
+[[nodiscard]] std::vector<Mishap> mishapsAt(const Step &step);
+
+/// A measure that is needed before it can be answered.
+enum class Asks { Nothing, ClothLeft, ClothWidth, TornAt };
+[[nodiscard]] Asks asksOf(Mishap mishap);
+
+/// One line of an answer; the app words it. Codes: keep-for-narrower, make-again (count, step id),
+/// spare-takes-it (block), block-again (block), needs-cloth (cloth, length), rest-yields (cloth, left),
+/// nothing-more-needed (cloth), rest-short (cloth, left), measure-rest (cloth), buy (cloth, length as sold),
+/// becomes-wrong (step id), nothing-wrong-with-the-rest, counted, restart-thread, change-bobbin, judge-pleat,
+/// find-needle, patch-again (patch), power-again, torn (blocks), torn-carries, carries-over (count),
+/// sew-a-tail, smaller-gap (gap), not-changed, more-strips (count), fewer-per-strip (now, before),
+/// nothing-to-record.
+struct Said {
+    std::string code;
+    std::vector<Argument> args;
+};
+
+/// What is to be done about it, and the project as it stands then (unchanged where there is only advice).
+struct Answered {
+    std::vector<Said> says;
+    Project next;
+    bool changed = false;
+    bool mayRemake = false; ///< she judges: the piece can still be given up as spoiled
+};
+
+/// Answers at once: what can be saved and how, what must be made again and of which cloth, whether the rest
+/// yields it, the shortest thing to buy if not, and what else becomes wrong (F25). Nothing made is altered.
+/// `measure` is what `asksOf` asked for.
+[[nodiscard]] Answered answerTo(const Project &project, const Plan &plan, const std::vector<Step> &steps,
+                                const Step &step, Mishap mishap, std::optional<Length> measure = {},
+                                std::int64_t strip = 0);
+
+} // namespace matside

@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: MIT
+#include "bench/record.h"
+
+#include "bench/progress.h"
+#include "plan/onstrip.h"
+
+#include <algorithm>
+
+namespace matside {
+
+namespace {
+
+bool isGood(const MadeBlock &block)
+{
+    return block.state != BlockState::Spoiled && block.state != BlockState::Lost;
+}
+
+/// The n-th good block in the order of stitching, counted from 0.
+MadeBlock *goodBlock(std::vector<MadeBlock> &blocks, std::int64_t n)
+{
+    for (MadeBlock &block : blocks)
+        if (isGood(block) && n-- == 0)
+            return &block;
+    return nullptr;
+}
+
+/// The strip a block goes on: the one asked for when it is open, else the first open one.
+std::optional<StripWork> openStrip(const Project &project, const Plan &plan, std::int64_t strip)
+{
+    std::optional<StripWork> first;
+    for (StripWork &work : stripsInWork(project, plan)) {
+        if (!work.next)
+            continue;
+        if (work.strip == strip)
+            return work;
+        if (!first)
+            first = std::move(work);
+    }
+    return first;
+}
+
+std::optional<MadeBlock> nextBlock(const Project &project, const Plan &plan, std::int64_t strip)
+{
+    const auto open = openStrip(project, plan, strip);
+    if (!open)
+        return std::nullopt;
+    MadeBlock block;
+    block.block = open->next->block;
+    block.strip = open->strip;
+    block.place = open->next->place;
+    for (const MadeBlock &before : project.made.blocks)
+        if (!isGood(before) && before.block == block.block)
+            block.replaces = block.block; // made again: its forerunner stays on record
+    return block;
+}
+
+/// A good spare takes the place of a block that is no longer good, so that nothing need be made again.
+void letASpareStandIn(Project &project)
+{
+    for (const MadeBlock &bad : project.made.blocks) {
+        if (isGood(bad) || bad.block.starts_with('+') || blockAt(project, bad.block))
+            continue;
+        const auto spare =
+            std::find_if(project.made.blocks.begin(), project.made.blocks.end(), [](const MadeBlock &block) {
+                return isGood(block) && block.block.starts_with('+') && block.replaces.empty();
+            });
+        if (spare == project.made.blocks.end())
+            return;
+        spare->replaces = bad.block;
+    }
+}
+
+/// Steps a block has behind it when it is in hand at `step`: their counts lose it too.
+void spoilBehind(Project &project, const std::vector<Step> &steps, const Step &step)
+{
+    for (const Step &before : steps) {
+        if (before.id == step.id)
+            return;
+        if (!goesBlockByBlock(before))
+            continue;
+        const std::string does = progressName(before);
+        for (MadeCut &cut : project.made.cut)
+            if (cut.does == does && cut.cloth == before.cloth && cut.spoiled < cut.count)
+                ++cut.spoiled;
+    }
+}
+
+} // namespace
+
+bool goesBlockByBlock(const Step &step)
+{
+    return !step.trial &&
+           (step.does == Does::StitchBlock || step.does == Does::TrimPatches ||
+            step.does == Does::PressBlock || step.does == Does::RoughApart || step.does == Does::TrimBlock);
+}
+
+void countUp(Project &project, const Step &step, std::int64_t done, std::int64_t spoiled)
+{
+    const std::string does = progressName(step);
+    const auto same = [&](const MadeCut &cut) { return cut.cloth == step.cloth && cut.does == does; };
+    const auto held = std::find_if(project.made.cut.begin(), project.made.cut.end(), same);
+    if (held == project.made.cut.end())
+        project.made.cut.push_back({step.cloth, does, 0, 0, {}});
+    else
+        std::rotate(held, held + 1, project.made.cut.end());
+    MadeCut &last = project.made.cut.back();
+    last.count = std::max<std::int64_t>(last.count + done, 0);
+    last.spoiled = std::clamp<std::int64_t>(last.spoiled + spoiled, 0, last.count);
+}
+
+std::string blockInHand(const Project &project, const Plan &plan, const Step &step, std::int64_t strip)
+{
+    if (!goesBlockByBlock(step))
+        return {};
+    if (step.does == Does::StitchBlock) {
+        const auto block = nextBlock(project, plan, strip);
+        return block ? block->block : std::string();
+    }
+    std::vector<MadeBlock> blocks = project.made.blocks;
+    const auto bad =
+        std::count_if(blocks.begin(), blocks.end(), [](const MadeBlock &b) { return !isGood(b); });
+    const std::int64_t eaten = std::min<std::int64_t>(bad, project.blocks.spare * project.kits);
+    const MadeBlock *block = goodBlock(blocks, step.done - eaten);
+    return block ? block->block : std::string();
+}
+
+Project withDone(const Project &project, const Plan &plan, const Step &step, std::int64_t strip)
+{
+    Project next = project;
+    if (goesBlockByBlock(step) && step.does == Does::StitchBlock) {
+        if (auto block = nextBlock(project, plan, strip)) {
+            next.made.blocks.push_back(std::move(*block));
+            letASpareStandIn(next);
+            return next;
+        }
+    }
+    if (goesBlockByBlock(step) && step.does == Does::TrimBlock) {
+        const auto stitched =
+            std::find_if(next.made.blocks.begin(), next.made.blocks.end(),
+                         [](const MadeBlock &block) { return block.state == BlockState::Stitched; });
+        if (stitched != next.made.blocks.end()) {
+            stitched->state = BlockState::Trimmed;
+            return next;
+        }
+    }
+    countUp(next, step, 1, 0);
+    return next;
+}
+
+Project withSpoiled(const Project &project, const Plan &plan, const std::vector<Step> &steps,
+                    const Step &step, std::int64_t strip)
+{
+    Project next = project;
+    MadeEvent event;
+    event.event = "spoiled";
+    event.does = progressName(step);
+    event.cloth = step.cloth;
+    event.count = 1;
+    event.block = blockInHand(project, plan, step, strip);
+    if (!goesBlockByBlock(step)) {
+        countUp(next, step, 1, 1);
+    } else if (step.does == Does::StitchBlock) {
+        if (auto block = nextBlock(project, plan, strip)) {
+            block->state = BlockState::Spoiled;
+            event.strip = block->strip;
+            next.made.blocks.push_back(std::move(*block));
+        } else {
+            countUp(next, step, 1, 1);
+        }
+    } else if (!event.block.empty()) {
+        for (MadeBlock &block : next.made.blocks)
+            if (block.block == event.block && isGood(block))
+                block.state = BlockState::Spoiled;
+        spoilBehind(next, steps, step);
+    } else {
+        countUp(next, step, 1, 1);
+    }
+    letASpareStandIn(next);
+    next.made.events.push_back(std::move(event));
+    return next;
+}
+
+Project withLastSpoiled(const Project &project, const std::vector<Step> &steps, const Step &step)
+{
+    Project next = project;
+    MadeEvent event;
+    event.event = "spoiled";
+    event.does = progressName(step);
+    event.cloth = step.cloth;
+    event.count = 1;
+    if (goesBlockByBlock(step) && !next.made.blocks.empty()) {
+        const bool trimming = step.does == Does::TrimBlock;
+        for (auto block = next.made.blocks.rbegin(); block != next.made.blocks.rend(); ++block) {
+            if (!isGood(*block) || (trimming && block->state != BlockState::Trimmed))
+                continue;
+            block->state = BlockState::Spoiled;
+            event.block = block->block;
+            break;
+        }
+        spoilBehind(next, steps, step);
+        for (MadeCut &cut : next.made.cut)
+            if (cut.does == event.does && cut.cloth == step.cloth && cut.spoiled < cut.count)
+                ++cut.spoiled;
+    } else {
+        countUp(next, step, 0, 1);
+    }
+    letASpareStandIn(next);
+    next.made.events.push_back(std::move(event));
+    return next;
+}
+
+} // namespace matside

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+//
+// Thread, bobbin, stitches and time. Checked against the worked block of the trade notes (F19, F20) and, from
+// outside, the consumption formula of lockstitch type 301 re-derived stitch by stitch.
+#include "plan/thread.h"
+
+#include "planhelp.h"
+
+#include "plan/onstrip.h"
+
+#include <cmath>
+
+using namespace matside;
+using planhelp::in;
+
+class ThreadForecast : public QObject {
+    Q_OBJECT
+private slots:
+    void workedBlockOfTheNotes();
+    void formulaIsTheSumOfItsStitches();
+    void minutesOfTheNotes();
+    void ownAveragesCountFromThreeBlocks();
+    void newBobbinsTellWhatABobbinServes();
+    void stopsBeginWithStipplingAndEndWithTheOutline();
+    void designsTurnAndChooseTheirPatches();
+};
+
+void ThreadForecast::workedBlockOfTheNotes()
+{
+    // 28 sq in of stippling at 1/4 in = 112 in, echo 16, outer line 24: running 152 in; bean 18 in; 2.5 mm.
+    const ThreadUse use = threadFor({in(152), in(18), Length::mmTenths(25)});
+    QCOMPARE(use.stitches, 2093);
+    QVERIFY(std::fabs(use.all.asMm() / 1000 - 19.0) < 0.05);
+    QVERIFY(std::fabs(use.bobbin.asMm() / 1000 - 10.6) < 0.05);
+    QCOMPARE(blocksOn(Length::mm(60'000), use.bobbin), 5);
+    QCOMPARE(blocksOn(Length::mm(60'000), Length()), 0);
+}
+
+void ThreadForecast::formulaIsTheSumOfItsStitches()
+{
+    // Independent derivation: each stitch lays its length on top and beneath and passes the sandwich twice
+    // with both threads together.
+    const double stitch = 2.5;
+    const double sandwich = 0.08 * 25.4;
+    const double running = 152 * 25.4;
+    const double bean = 18 * 25.4;
+    double sum = 0;
+    for (double at = 0; at < running - 1e-9; at += stitch)
+        sum += 2 * std::min(stitch, running - at) + 2 * sandwich * std::min(stitch, running - at) / stitch;
+    for (int pass = 0; pass < 3; ++pass)
+        for (double at = 0; at < bean - 1e-9; at += stitch)
+            sum += 2 * std::min(stitch, bean - at) + 2 * sandwich * std::min(stitch, bean - at) / stitch;
+    const ThreadUse use = threadFor({in(152), in(18), Length::mmTenths(25)});
+    QVERIFY(std::fabs(use.all.asMm() - sum) < 0.1);
+}
+
+void ThreadForecast::minutesOfTheNotes()
+{
+    QCOMPARE(minuteTenths(2093, 600, 4, 3, true), 184);
+    // Off the machine: hoop 3 + 4.36 + 4 × 0.5 + 3 = 12.4.
+    QCOMPARE(minuteTenths(2093, 600, 4, 3, false), 124);
+}
+
+void ThreadForecast::ownAveragesCountFromThreeBlocks()
+{
+    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    for (int i = 0; i < 2; ++i) {
+        MadeBlock block;
+        block.block = "A" + std::to_string(i + 1);
+        block.strip = 1;
+        block.place = i + 1;
+        block.minutes = 20 + i;
+        project.made.blocks.push_back(block);
+    }
+    QVERIFY(!forecastOf(project, plan(project)).ownMinutes);
+    MadeBlock third = project.made.blocks.back();
+    third.block = "A3";
+    third.place = 3;
+    third.minutes = 25;
+    project.made.blocks.push_back(third);
+    const Forecast own = forecastOf(project, plan(project));
+    QVERIFY(own.ownMinutes);
+    QCOMPARE(own.minuteTenths, 220);
+}
+
+void ThreadForecast::newBobbinsTellWhatABobbinServes()
+{
+    Project project = planhelp::piece(4, 4, in(6), planhelp::hoopP(), in(40, 1, 2));
+    const Plan p = plan(project);
+    const std::int64_t reckoned = forecastOf(project, p).blocksPerBobbin;
+    QVERIFY(reckoned > 0);
+    QCOMPARE(forecastOf(project, p).bobbinLeft, reckoned);
+    for (int i = 0; i < 9; ++i) {
+        MadeBlock block;
+        block.block = blockNames(project)[static_cast<std::size_t>(i)];
+        block.strip = 1 + i / 4;
+        block.place = 1 + i % 4;
+        project.made.blocks.push_back(block);
+    }
+    project.made.events = {{"new-bobbin", "", "", "", 0, 0, {}, {}},
+                           {"new-bobbin", "", "", "", 0, 4, {}, {}},
+                           {"new-bobbin", "", "", "", 0, 8, {}, {}}};
+    const Forecast own = forecastOf(project, p);
+    QVERIFY(own.ownBobbin);
+    QCOMPARE(own.blocksPerBobbin, 4);
+    QCOMPARE(own.bobbinLeft, 3);
+}
+
+void ThreadForecast::stopsBeginWithStipplingAndEndWithTheOutline()
+{
+    Project project = planhelp::piece(3, 3, in(7), planhelp::hoopQ(), in(40, 1, 2));
+    project.patches = {{"hull", in(4), in(1, 3, 4), in(0, 1, 2), "rust", 1, {}},
+                       {"sail", in(2, 1, 4), in(3, 1, 2), in(0, 1, 2), "cream", 2, {}}};
+    const auto stops = stopsOf(project, plan(project), "A1");
+    QCOMPARE(stops.size(), std::size_t(6));
+    QVERIFY(stops.front().kind == Stop::Kind::Stipple);
+    QCOMPARE(stops[2].name, std::string("hull"));
+    QCOMPARE(stops[4].rectangle.across, in(4, 1, 2)); // F18: 3 1/2 + 2 × 1/2
+    QVERIFY(stops.back().kind == Stop::Kind::Outline);
+    project.patches.clear();
+    QCOMPARE(stopsOf(project, plan(project), "A1").size(), std::size_t(2));
+}
+
+void ThreadForecast::designsTurnAndChooseTheirPatches()
+{
+    Project project = planhelp::piece(2, 1, in(7), planhelp::hoopQ(), in(40, 1, 2));
+    project.patches = {{"hull", in(4), in(1, 3, 4), in(0, 1, 2), "rust", 1, {}},
+                       {"sail", in(2, 1, 4), in(3, 1, 2), in(0, 1, 2), "cream", 1, {}}};
+    project.designs = {{"boat", {"hull", "sail"}, 3000, "", {}}, {"hull-only", {"hull"}, 2000, "", {}}};
+    project.layout = {{"boat", "hull-only@90"}};
+    QCOMPARE(designOf(project, "A2").turned, 90);
+    QCOMPARE(designOf(project, "A2").design->id, std::string("hull-only"));
+    QCOMPARE(stopsOf(project, plan(project), "A2").size(), std::size_t(4));
+    QCOMPARE(forecastOf(project, plan(project)).use.stitches, 3000);
+}
+
+QTEST_APPLESS_MAIN(ThreadForecast)
+#include "tst_thread.moc"
