@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// What a step answers: something's wrong, the trial's measures, and the sum behind a figure.
+// What a step answers: the trial's measures, and the sum behind a figure.
 #include "app/figures.h"
 #include "app/stepmodel.h"
 #include "app/wording.h"
@@ -78,47 +78,6 @@ QString inWords(const Working &working)
 }
 
 } // namespace
-
-QVariantList StepModel::wrongAnswers() const
-{
-    const auto row = [](const char *kind, const QString &says) {
-        return QVariantMap{{QStringLiteral("kind"), QString::fromLatin1(kind)},
-                           {QStringLiteral("says"), says}};
-    };
-    return {row("narrow", tr("Too narrow or crooked")), row("spoiled", tr("Spoiled")),
-            row("ran-out", tr("The cloth ran out")), row("already", tr("Done already")),
-            row("changed-mind", tr("I changed my mind"))};
-}
-
-void StepModel::wrong(const QString &kind)
-{
-    const Step *step = current();
-    if (!step)
-        return;
-    const QString what = matside::doesText(*step, m_workspace.project());
-    const QString size =
-        step->size ? figureText(step->size->across, m_workspace.project().marks()) : QString();
-    const std::int64_t left = step->count - step->done;
-    if (kind == QStringLiteral("already")) {
-        m_answer = record("done", 1, 0) ? tr("Counted as done.") : tr("That could not be counted.");
-    } else if (kind == QStringLiteral("narrow") || kind == QStringLiteral("spoiled")) {
-        m_answer = record("spoiled", 1, 1) ? tr("Keep it for a narrower piece or for patches. Straighten the "
-                                                "end, then: %1 Still to make: %2.")
-                                                 .arg(what)
-                                                 .arg(left)
-                                           : tr("That could not be recorded.");
-    } else if (kind == QStringLiteral("ran-out")) {
-        m_answer = size.isEmpty() ? tr("Still to make: %1. %2").arg(left).arg(what)
-                                  : tr("Still to make: %1 of %2. Buy at least that, and 2 in (5 cm) to "
-                                       "straighten. What is cut already stays good.")
-                                        .arg(left)
-                                        .arg(size);
-    } else {
-        m_answer = tr("Nothing was changed. What you decide at Fit follows at once; what is cut stays cut.");
-    }
-    emit answered();
-    emit changed();
-}
 
 QVariantList StepModel::trialFields() const
 {

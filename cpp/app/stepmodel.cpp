@@ -3,7 +3,7 @@
 
 #include "app/figures.h"
 #include "app/wording.h"
-#include "bench/progress.h"
+#include "bench/record.h"
 
 #include <algorithm>
 
@@ -285,31 +285,17 @@ QString StepModel::trialKind() const
     return toQt(nameOf(step->does));
 }
 
-bool StepModel::record(const char *code, std::int64_t done, std::int64_t spoiled)
+QString StepModel::doing() const
 {
-    const Step *step = current();
-    if (!step || m_session.readOnly())
-        return false;
-    Project next = m_workspace.project();
-    const std::string does = progressName(*step);
-    const auto same = [&](const MadeCut &cut) { return cut.cloth == step->cloth && cut.does == does; };
-    const auto held = std::find_if(next.made.cut.begin(), next.made.cut.end(), same);
-    // What was touched last stands last: the order of the list is the order of the work.
-    if (held == next.made.cut.end())
-        next.made.cut.push_back({step->cloth, does, 0, 0, {}});
-    else
-        std::rotate(held, held + 1, next.made.cut.end());
-    MadeCut &last = next.made.cut.back();
-    last.count = std::max<std::int64_t>(last.count + done, 0);
-    last.spoiled = std::clamp<std::int64_t>(last.spoiled + spoiled, 0, last.count);
-    return m_workspace.commit(code, next);
+    return current() ? toQt(nameOf(current()->does)) : QString();
 }
 
 void StepModel::next()
 {
     m_resuming = false;
     if (canGoNext())
-        (void)record("done", 1, 0);
+        (void)m_workspace.commit(
+            "done", withDone(m_workspace.project(), m_workspace.plan(), *current(), m_strip), current()->id);
 }
 
 void StepModel::back()
@@ -319,7 +305,7 @@ void StepModel::back()
     const auto command = m_workspace.store().undoable(m_workspace.id());
     const QString last = command && command.value() ? command.value()->label.code : QString();
     // Only work can have been done and spoiled; any other change is simply taken back.
-    m_asking = last == QStringLiteral("done") || last == QStringLiteral("spoiled");
+    m_asking = last == QStringLiteral("done");
     if (!m_asking)
         (void)m_workspace.undo();
     emit changed();
@@ -331,15 +317,19 @@ void StepModel::answerUndo(const QString &answer)
     if (answer == QStringLiteral("mistake")) {
         (void)m_workspace.undo();
     } else {
-        // The last thing done was spoiled: it stays on record and is to be made again.
-        Project next = m_workspace.project();
-        if (!next.made.cut.empty()) {
-            MadeCut &last = next.made.cut.back();
-            last.spoiled = std::min(last.spoiled + 1, last.count);
-            (void)m_workspace.commit("spoiled", next);
-        }
+        spoilLast();
     }
     emit changed();
+}
+
+void StepModel::spoilLast()
+{
+    // The last thing done was spoiled: it stays on record and is to be made again.
+    const std::vector<Step> all = m_workspace.steps();
+    const std::string id = m_workspace.lastAbout();
+    const auto last = std::find_if(all.begin(), all.end(), [&](const Step &step) { return step.id == id; });
+    if (last != all.end())
+        (void)m_workspace.commit("spoiled", withLastSpoiled(m_workspace.project(), all, *last), id);
 }
 
 void StepModel::goTo(int row)
@@ -353,6 +343,13 @@ void StepModel::putOffTrial()
     Project next = m_workspace.project();
     next.made.trialPutOff = true;
     (void)m_workspace.commit("put-off", next);
+}
+
+void StepModel::takeTrialBack()
+{
+    Project next = m_workspace.project();
+    next.made.trialPutOff = false;
+    (void)m_workspace.commit("take-trial-back", next);
 }
 
 void StepModel::askAboutLast()

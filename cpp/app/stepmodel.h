@@ -64,6 +64,10 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(matside::StepsModel *steps READ steps CONSTANT FINAL)
     Q_PROPERTY(QVariantList wrongAnswers READ wrongAnswers NOTIFY changed FINAL)
     Q_PROPERTY(QString lastAnswer READ lastAnswer NOTIFY answered FINAL)
+    Q_PROPERTY(bool mayRemake READ mayRemake NOTIFY answered FINAL)
+    Q_PROPERTY(QString block READ block NOTIFY changed FINAL)
+    Q_PROPERTY(int strip READ strip WRITE setStrip NOTIFY changed FINAL)
+    Q_PROPERTY(QString doing READ doing NOTIFY changed FINAL)
     Q_PROPERTY(bool askUndoDone READ askUndoDone NOTIFY changed FINAL)
     Q_PROPERTY(QString trialKind READ trialKind NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList trialFields READ trialFields NOTIFY changed FINAL)
@@ -99,6 +103,14 @@ public:
     [[nodiscard]] StepsModel *steps() { return &m_steps; }
     [[nodiscard]] QVariantList wrongAnswers() const;
     [[nodiscard]] QString lastAnswer() const { return m_answer; }
+    [[nodiscard]] bool mayRemake() const { return m_mayRemake; }
+    /// The block in hand, where the step goes block by block.
+    [[nodiscard]] QString block() const;
+    /// The strip she works on at the Hoop; 0: the first one open.
+    [[nodiscard]] int strip() const { return m_strip; }
+    void setStrip(int strip);
+    /// What the step does, in its name of the plan file ("stitch-block").
+    [[nodiscard]] QString doing() const;
     [[nodiscard]] bool askUndoDone() const { return m_asking; }
     [[nodiscard]] QString trialKind() const;
     [[nodiscard]] QVariantList trialFields() const;
@@ -112,8 +124,13 @@ public:
     Q_INVOKABLE void back();
     Q_INVOKABLE void answerUndo(const QString &answer);
     Q_INVOKABLE void goTo(int row);
-    Q_INVOKABLE void wrong(const QString &kind);
+    /// Answers a mishap, with the measure it asked for where it did: {ok, says}.
+    Q_INVOKABLE QVariantMap wrong(const QString &kind, const QString &measure = {});
+    /// She judged: the piece is given up and made again.
+    Q_INVOKABLE void remake();
+    Q_INVOKABLE void newBobbin();
     Q_INVOKABLE void putOffTrial();
+    Q_INVOKABLE void takeTrialBack();
     Q_INVOKABLE QVariantMap enterTrial(const QString &kind, const QVariantMap &values);
     Q_INVOKABLE QVariantList workingFor(const QString &key) const;
     Q_INVOKABLE QString workingSentence(const QString &key) const;
@@ -126,8 +143,7 @@ signals:
 private:
     [[nodiscard]] const Step *current() const;
     void refresh();
-    /// Adds so many done and spoiled to the record of the step at hand.
-    bool record(const char *code, std::int64_t done, std::int64_t spoiled);
+    void spoilLast();
 
     Workspace &m_workspace;
     Session &m_session;
@@ -135,6 +151,8 @@ private:
     std::optional<std::size_t> m_current;
     std::optional<std::size_t> m_chosen;
     QString m_answer;
+    bool m_mayRemake = false;
+    int m_strip = 0;
     bool m_asking = false;
     bool m_resuming = false;
 };

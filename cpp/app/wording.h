@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "bench/mishap.h"
 #include "bench/step.h"
 #include "length/read.h"
 #include "project/problem.h"
@@ -37,6 +38,10 @@ struct Worded {
 [[nodiscard]] std::span<const Worded> choiceWords();
 [[nodiscard]] std::span<const Worded> fieldWords();
 [[nodiscard]] std::span<const Worded> commandWords();
+[[nodiscard]] std::span<const Worded> mishapWords();
+/// What is asked before a mishap can be answered.
+[[nodiscard]] std::span<const Worded> askedWords();
+[[nodiscard]] std::span<const Worded> saidWords();
 
 /// The words for a code, translated; nothing when the code is unknown.
 [[nodiscard]] std::optional<QString> wordsFor(std::span<const Worded> words, std::string_view code);
@@ -59,6 +64,9 @@ struct Worded {
 [[nodiscard]] QString sentence(const Offer &offer, Marks marks);
 /// Why a typed text is no length, with what would be understood.
 [[nodiscard]] QString sentence(const ReadError &error, System system);
+
+/// One line of the answer to a mishap; lengths in braces.
+[[nodiscard]] QString sentence(const Said &line, const Project &project, const std::vector<Step> &steps);
 
 /// What a step is for, in one line: "Cut a hoop strip of oat linen."
 [[nodiscard]] QString doesText(const Step &step, const Project &project);

@@ -4,6 +4,8 @@
 #include "project/codec.h"
 
 #include <QCoreApplication>
+#include <QJsonArray>
+#include <QJsonDocument>
 
 namespace matside {
 
@@ -84,7 +86,7 @@ void Workspace::close()
     m_id.clear();
 }
 
-bool Workspace::commit(const char *code, const Project &next)
+bool Workspace::commit(const char *code, const Project &next, const std::string &about)
 {
     if (next == m_saved) {
         if (m_previewing)
@@ -92,14 +94,25 @@ bool Workspace::commit(const char *code, const Project &next)
         m_previewing = false;
         return true;
     }
-    return commitText(code, writeProject(next));
+    return commitText(code, writeProject(next), about);
 }
 
-bool Workspace::commitText(const char *code, const std::string &document)
+std::string Workspace::lastAbout() const
+{
+    const auto command = m_store.undoable(m_id);
+    if (!command || !command.value())
+        return {};
+    const QJsonDocument args = QJsonDocument::fromJson(command.value()->label.args.toUtf8());
+    return args.array().at(0).toString().toStdString();
+}
+
+bool Workspace::commitText(const char *code, const std::string &document, const std::string &about)
 {
     const QString after = QString::fromStdString(document);
     const QString name = QString::fromLatin1(code);
-    const auto saved = m_store.applyEdit(m_id, {{QStringLiteral("edit"), name}, m_document, after});
+    const QJsonArray args = about.empty() ? QJsonArray() : QJsonArray{QString::fromStdString(about)};
+    const QString told = QString::fromUtf8(QJsonDocument(args).toJson(QJsonDocument::Compact));
+    const auto saved = m_store.applyEdit(m_id, {{QStringLiteral("edit"), name, told}, m_document, after});
     if (!saved) {
         preview(m_saved);
         m_previewing = false;

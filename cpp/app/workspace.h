@@ -27,10 +27,13 @@ public:
 
     bool open(const QString &id);
     void close();
-    /// Saves a changed project as one command; nothing is shown unless it was saved.
-    bool commit(const char *code, const Project &next);
+    /// Saves a changed project as one command; nothing is shown unless it was saved. `about` is what it was
+    /// done to (a step's id).
+    bool commit(const char *code, const Project &next, const std::string &about = {});
     /// Saves a changed document (an offer taken on its text).
-    bool commitText(const char *code, const std::string &document);
+    bool commitText(const char *code, const std::string &document, const std::string &about = {});
+    /// What the last command still standing was done to; empty when it was not told.
+    [[nodiscard]] std::string lastAbout() const;
     /// Shows a project as it would be, without saving.
     void preview(const Project &next);
     [[nodiscard]] bool previewing() const { return m_previewing; }

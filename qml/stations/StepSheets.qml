@@ -29,9 +29,12 @@ SheetColumn {
     function back() {
         work.back();
     }
-    /** A measure typed for the trial. */
+    /** A measure typed for the trial, or for an answer to what went wrong. */
     function take(name: string, text: string) {
-        trial.take(name, text);
+        if (root.sheet === "wrong")
+            trouble.take(name, text);
+        else
+            trial.take(name, text);
     }
 
     StepColumn {
@@ -44,6 +47,7 @@ SheetColumn {
         }
         onWrong: {
             trouble.answered = false;
+            trouble.error = "";
             root.shows = "wrong";
         }
         onNotes: root.shows = "notes"
@@ -58,6 +62,7 @@ SheetColumn {
         id: trouble
         anchors.fill: parent
         visible: root.sheet === "wrong"
+        onEnter: (name, title) => root.enter(name, title, "")
         onClosed: root.shows = "work"
     }
     NotesSheet {

@@ -10,8 +10,20 @@ Item {
     id: root
 
     signal closed()
+    /** Asks for the keypad: an answer that needs a measure first. */
+    signal enter(string name, string title)
 
     property bool answered: false
+    property string error
+
+    /** The measure an answer asked for. */
+    function take(kind: string, text: string) {
+        settle(StepModel.wrong(kind, text));
+    }
+    function settle(reply: var) {
+        answered = reply.ok;
+        error = reply.ok ? "" : reply.says;
+    }
 
     Rectangle {
         anchors.fill: parent
@@ -26,15 +38,15 @@ Item {
     }
     InlineLength {
         id: answer
-        visible: root.answered
+        visible: root.answered || root.error.length > 0
         y: head.height + Theme.gapTargets
         width: parent.width
-        text: StepModel.lastAnswer
+        text: root.answered ? StepModel.lastAnswer : root.error
     }
     ListView {
         id: list
         visible: !root.answered
-        y: head.height + Theme.gap
+        y: (answer.visible ? answer.y + answer.implicitHeight : head.height) + Theme.gap
         width: parent.width
         height: parent.height - y - close.height - Theme.gapTargets
         clip: true
@@ -48,10 +60,22 @@ Item {
             kind: "outline"
             text: modelData.says
             onClicked: {
-                StepModel.wrong(modelData.kind);
-                root.answered = true;
+                if (modelData.asks.length > 0)
+                    root.enter(modelData.kind, modelData.asks);
+                else
+                    root.settle(StepModel.wrong(modelData.kind));
             }
         }
+    }
+    CutButton {
+        anchors.bottom: close.top
+        anchors.bottomMargin: Theme.gapTargets
+        visible: root.answered && StepModel.mayRemake
+        width: parent.width
+        height: Theme.target
+        kind: "stop"
+        text: qsTr("Make it again")
+        onClicked: StepModel.remake()
     }
     CutButton {
         id: close
@@ -59,7 +83,7 @@ Item {
         width: parent.width
         height: Theme.target
         kind: root.answered ? "action" : "outline"
-        text: root.answered ? qsTr("On with the work") : qsTr("Nothing, go back")
+        text: root.answered ? qsTr("On with the work") : qsTr("I changed my mind")
         onClicked: root.closed()
     }
 }

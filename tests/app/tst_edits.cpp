@@ -88,7 +88,7 @@ private slots:
         bench.fit.choose(QStringLiteral("/edge/sewn"), QStringLiteral("machine"));
         bench.session.setStation(static_cast<int>(Station::Cut));
         bench.steps.next();
-        bench.steps.wrong(QStringLiteral("already"));
+        bench.steps.wrong(QStringLiteral("done-already"));
         bench.session.undo();
         QCOMPARE(shown, 6);
         QVERIFY2(early.isEmpty(), qPrintable(early.join(u' ')));

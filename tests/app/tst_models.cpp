@@ -195,6 +195,8 @@ void ModelsTest::spoiledPiecesAreToBeMadeAgain()
     desk.steps.wrong(QStringLiteral("spoiled"));
     QCOMPARE(desk.steps.done(), before + 1);
     QVERIFY(!desk.steps.lastAnswer().isEmpty());
+    desk.steps.back(); // what went wrong is taken back at once; only work done asks which it was
+    QVERIFY(!desk.steps.askUndoDone());
     desk.steps.back();
     QVERIFY(desk.steps.askUndoDone());
     desk.steps.answerUndo(QStringLiteral("mistake"));

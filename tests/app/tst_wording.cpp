@@ -62,7 +62,7 @@ private slots:
     {
         // Hyphenated words of plan and project that are no codes: formats, spellings, the file's own keys.
         const std::set<std::string> others{"matside-project", "sashing-back", "sashing-front", "put-off",
-                                           "clean-back", "new-bobbin"};
+                                           "clean-back",      "new-bobbin",   "strip-torn"};
         int codes = 0;
         for (const char *room : {"plan", "project"})
             for (const std::string &code : caught(room, kebab)) {
@@ -124,6 +124,22 @@ private slots:
                              step.caution.c_str());
                 }
             }
+    }
+
+    void everyMishapAndItsAnswersHaveWords()
+    {
+        for (int i = 0; i <= static_cast<int>(Mishap::ChangedMind); ++i) {
+            const auto mishap = static_cast<Mishap>(i);
+            QVERIFY2(worded({mishapWords()}, nameOf(mishap)), nameOf(mishap).c_str());
+            QCOMPARE(worded({askedWords()}, nameOf(mishap)), asksOf(mishap) != Asks::Nothing);
+        }
+        int codes = 0;
+        for (const std::string &code :
+             caught("bench", "(?:Said|push_back\\(|=|,)\\s*\\{+\\x22([a-z]+(?:-[a-z]+)*)\\x22,\\s*\\{")) {
+            ++codes;
+            QVERIFY2(worded({saidWords()}, code), code.c_str());
+        }
+        QVERIFY(codes > 15);
     }
 
     void everyTermAndFigureHasWords()
