@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+#include "cutting/search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace matside::cutting {
+namespace {
+constexpr std::int64_t endless = std::numeric_limits<std::int64_t>::max() / 4;
+}
+
+Search::Search(const Cloth &cloth, Ticks step, Work &work)
+    : m_cloth(cloth), m_step(step), m_work(work), m_table(cloth, work), m_master(cloth, m_table, work),
+      m_allowed(static_cast<std::size_t>(cloth.levels()), 1), m_length(endless), m_unknown(endless)
+{
+}
+
+std::int64_t Search::steps(std::int64_t units) const
+{
+    return units >= endless ? endless : (units * m_cloth.unit + m_step - 1) / m_step;
+}
+
+/// The longest length bought as the same steps.
+std::int64_t Search::goal(std::int64_t lower) const
+{
+    return steps(lower) * m_step / m_cloth.unit;
+}
+
+std::int64_t Search::useful() const
+{
+    return m_length >= endless ? endless : (steps(m_length) - 1) * m_step / m_cloth.unit;
+}
+
+void Search::propose(const std::vector<Cutting> &strips)
+{
+    Rest rest = restOf(m_cloth);
+    for (const Cutting &c : strips) {
+        m_master.propose(c.strip);
+        cut(m_cloth, m_allowed, c.strip, c.times, rest);
+    }
+    fillAll(rest, endless);
+}
+
+void Search::offer(const Rest &rest)
+{
+    if (rest.spent < m_length) {
+        m_length = rest.spent;
+        m_best = rest.laid;
+    }
+}
+
+void Search::fillAll(const Rest &from, std::int64_t enough)
+{
+    for (const Filling f : fillings) {
+        Rest rest = from;
+        if (fillGreedily(m_cloth, m_table, m_allowed, f, std::min(enough, m_length - 1), rest))
+            offer(rest);
+    }
+}
+
+void Search::run()
+{
+    const Rest all = restOf(m_cloth);
+    if (all.done()) {
+        m_length = 0;
+        return;
+    }
+    fillAll(all, endless);
+    for (const Cutting &c : m_best)
+        m_master.propose(c.strip);
+    const auto outcome = m_master.solve();
+    if (m_master.proof().pieces.empty())
+        return;
+    m_nodes.push_back({-1, 0, -1, -1, m_master.proof()});
+    m_lower = m_master.bound();
+    m_root = m_master.save();
+    if (outcome == Master::Outcome::Stopped || closed())
+        return;
+    branchOut();
+}
+
+bool Search::within(std::int64_t longest, const std::vector<char> &levels)
+{
+    m_allowed = levels;
+    m_length = longest + 1;
+    const Rest all = restOf(m_cloth);
+    fillAll(all, longest);
+    if (m_length <= longest)
+        return true;
+    m_master.restore(m_root);
+    m_master.allow(levels);
+    Branch root;
+    root.state = m_master.save();
+    diveFrom(root, longest, 1);
+    return m_length <= longest;
+}
+
+} // namespace matside::cutting

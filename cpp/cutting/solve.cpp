@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: MIT
+#include "cutting/solve.h"
+
+#include "cutting/aims.h"
+#include "cutting/certificate.h"
+#include "cutting/cloth.h"
+#include "cutting/search.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace matside::cutting {
+namespace {
+
+using Reason = Refusal::Reason;
+
+Verdict refuse(Reason reason, int index = -1, Ticks allowed = 0)
+{
+    return {false, {reason, index, allowed}};
+}
+
+bool sensible(Ticks side)
+{
+    return side > 0 && side <= limits::length;
+}
+
+Verdict checkSizes(const Job &job)
+{
+    std::int64_t pieces = 0;
+    for (int i = 0; i < static_cast<int>(job.sizes.size()); ++i) {
+        const Size &s = job.sizes[static_cast<std::size_t>(i)];
+        if (!sensible(s.across) || !sensible(s.along))
+            return refuse(Reason::NoSize, i, limits::length);
+        if (s.pieces < 0)
+            return refuse(Reason::NegativeCount, i);
+        if (s.pieces > 0 && s.across > job.usable && !(s.mayTurn && s.along <= job.usable))
+            return refuse(Reason::WiderThanCloth, i, job.usable);
+        pieces += s.pieces;
+    }
+    for (int i = 0; i < static_cast<int>(job.pieced.size()); ++i) {
+        const PiecedStrip &s = job.pieced[static_cast<std::size_t>(i)];
+        const int index = static_cast<int>(job.sizes.size()) + i;
+        if (!sensible(s.height) || s.total <= 0 || s.loss < 0)
+            return refuse(Reason::NoSize, index, limits::length);
+        if (s.loss >= job.usable)
+            return refuse(Reason::LossTooLarge, index, job.usable - 1);
+        if (s.total > limits::length * limits::pieces)
+            return refuse(Reason::TooManyPieces, index, limits::pieces);
+        pieces += stripsFor(s, job.usable);
+    }
+    return pieces > limits::pieces ? refuse(Reason::TooManyPieces, -1, limits::pieces) : Verdict{};
+}
+
+/// The strips of an earlier plan as far as their sizes still are there and fit.
+std::vector<Cutting> stripsOf(const Cloth &cloth, const Plan &plan)
+{
+    std::vector<Cutting> out;
+    for (const StripLayout &s : plan.strips) {
+        Strip strip{s.from + 1, -1, {}};
+        if (strip.sheet > cloth.owned())
+            continue;
+        Ticks left = cloth.sheet(strip.sheet).width;
+        for (const Laid &p : s.pieces) {
+            if (p.size < 0 || p.size >= cloth.sizes())
+                continue;
+            for (const int j : cloth.liesOf[static_cast<std::size_t>(p.size)]) {
+                const Lie &l = cloth.lie(j);
+                const auto n = static_cast<int>(std::min<Ticks>(p.count, left / l.width));
+                if (l.turned != p.turned || n <= 0)
+                    continue;
+                left -= n * l.width;
+                strip.rows.push_back({j, n});
+                strip.level = std::max(strip.level, l.level);
+            }
+        }
+        std::sort(strip.rows.begin(), strip.rows.end(),
+                  [](const Row &a, const Row &b) { return a.lie < b.lie; });
+        if (strip.level >= 0)
+            out.push_back({std::move(strip), s.repeats});
+    }
+    return out;
+}
+
+Ticks roundUp(Ticks length, Ticks step)
+{
+    return (length + step - 1) / step * step;
+}
+
+/// Widths too fine for an exact table: the plan came from widths rounded up, the bound comes from widths
+/// rounded down.
+void boundRoughly(const Job &job, Work &work, Answer &answer)
+{
+    const Cloth cloth(job, Cloth::Rounding::Down);
+    answer.leastLength = 0;
+    answer.certificate.nodes.clear();
+    if (std::any_of(cloth.lies.begin(), cloth.lies.end(), [](const Lie &l) { return l.cells <= 0; }))
+        return;
+    Table table(cloth, work);
+    Master master(cloth, table, work);
+    master.solve();
+    answer.leastLength = master.bound() * cloth.unit;
+    if (master.proof().pieces.empty() || master.proof().ray)
+        return;
+    answer.certificate.nodes.push_back({-1, 0, -1, -1, master.proof()});
+}
+
+/// Prices are by units of the cloth; the certificate's are by ticks.
+void finish(const Cloth &cloth, Certificate &proof, Ticks least)
+{
+    proof.least = least;
+    proof.heights.clear();
+    for (const std::int64_t h : cloth.heights)
+        proof.heights.push_back(h * cloth.unit);
+    for (Certificate::Node &node : proof.nodes) {
+        for (auto &p : node.prices.pieces)
+            p *= cloth.unit;
+        for (auto &p : node.prices.counts)
+            p *= cloth.unit;
+    }
+}
+
+/// Strips across the cloth.
+Answer across(const Job &job, Work &work, std::int64_t handwork, const Plan *previous)
+{
+    const Cloth cloth(job);
+    Answer answer;
+    Search search(cloth, job.step, work);
+    if (previous != nullptr && !previous->lengthwise)
+        search.propose(stripsOf(cloth, *previous));
+    search.run();
+    answer.stopped = work.spent();
+    answer.length = search.length() * cloth.unit;
+    answer.leastLength = search.lower() * cloth.unit;
+    answer.certificate.nodes = search.nodes();
+    if (cloth.rough)
+        boundRoughly(job, work, answer);
+    const bool searched = search.searched();
+    answer.bought = roundUp(answer.length, job.step);
+    answer.leastBought = std::min(answer.bought, roundUp(answer.leastLength, job.step));
+    answer.proof = !answer.proved() ? Proof::None : searched ? Proof::Search : Proof::Prices;
+    finish(cloth, answer.certificate, answer.proved() ? answer.bought - job.step + 1 : answer.leastLength);
+    if (searched)
+        answer.certificate.nodes.clear();
+    const auto best = handwork > 0 ? fewerHeights(cloth, search, job, work, handwork) : search.best();
+    answer.plan = cloth.planOf(best);
+    answer.length = cloth.lengthOf(best) * cloth.unit;
+    return answer;
+}
+
+/// The least length the area of the pieces allows, on a step.
+Ticks byArea(const Job &job)
+{
+    Ticks area = 0;
+    for (const Size &s : sizesOf(job))
+        area += s.across * s.along * s.pieces;
+    for (const Owned &o : job.owned)
+        area -= o.across * o.along;
+    return roundUp(std::max<Ticks>(0, (area + job.usable - 1) / job.usable), job.step);
+}
+
+/// Strips along the cloth, as long as they save. More length never hurts, so the lengths are halved in on.
+void along(const Job &job, Budget budget, Work &work, Answer &answer)
+{
+    Job sizes = job; // pieced strips are cut to the length, whatever it is: they do not bound the area
+    sizes.pieced.clear();
+    Ticks least = std::max(job.step, byArea(sizes)), length = answer.bought - job.step;
+    work.extend(budget.bought);
+    while (least <= answer.bought - job.step) {
+        const Job turned = turnedJob(job, length);
+        const bool fits = check(turned).ok;
+        Answer narrow = fits ? across(turned, work, 0, nullptr) : Answer{};
+        if (fits && narrow.length <= job.usable) {
+            answer.plan = std::move(narrow.plan);
+            answer.plan.lengthwise = true;
+            answer.length = answer.bought = length;
+        } else if (!fits || narrow.leastLength > job.usable) {
+            least = length + job.step;
+            answer.lengthwise = std::move(narrow.certificate);
+            answer.proof = narrow.proof == Proof::Search ? Proof::Search : answer.proof;
+        } else {
+            answer.stopped = answer.stopped || narrow.stopped;
+            break;
+        }
+        length = least + (answer.bought - job.step - least) / job.step / 2 * job.step;
+    }
+    answer.leastBought = std::min({answer.bought, answer.leastBought, least});
+    answer.leastLength = std::min(answer.leastLength, least);
+    if (!answer.proved())
+        answer.proof = Proof::None;
+    else if (answer.proof == Proof::None)
+        answer.proof = Proof::Prices;
+}
+
+} // namespace
+
+Verdict check(const Job &job)
+{
+    if (!sensible(job.usable))
+        return refuse(Reason::NoWidth, -1, limits::length);
+    if (!sensible(job.step))
+        return refuse(Reason::NoStep, -1, limits::length);
+    if (job.sizes.size() + job.pieced.size() > static_cast<std::size_t>(limits::sizes))
+        return refuse(Reason::TooManySizes, -1, limits::sizes);
+    if (job.owned.size() > static_cast<std::size_t>(limits::owned))
+        return refuse(Reason::TooManyOwned, -1, limits::owned);
+    for (int o = 0; o < static_cast<int>(job.owned.size()); ++o)
+        if (!sensible(job.owned[static_cast<std::size_t>(o)].across) ||
+            !sensible(job.owned[static_cast<std::size_t>(o)].along))
+            return refuse(Reason::NoSize, o, limits::length);
+    return checkSizes(job);
+}
+
+Result<Answer, Refusal> solve(const Job &job, Budget budget, std::stop_token stop, const Answer *previous)
+{
+    const Verdict verdict = check(job);
+    if (!verdict.ok)
+        return verdict.refusal;
+    Work work(budget.bought, std::move(stop));
+    Answer answer = across(job, work, budget.handwork, previous == nullptr ? nullptr : &previous->plan);
+    if (job.mayRunLengthwise)
+        along(job, budget, work, answer);
+    answer.handwork = handworkOf(job, answer.plan);
+    answer.work = work.done();
+    return answer;
+}
+
+} // namespace matside::cutting
