@@ -106,6 +106,7 @@ constexpr std::array commands{
     Worded{"put-off", QT_TRANSLATE_NOOP("Words", "trial put off")},
     Worded{"take-trial-back", QT_TRANSLATE_NOOP("Words", "trial taken back")},
     Worded{"wrong", QT_TRANSLATE_NOOP("Words", "something went wrong")},
+    Worded{"draw-up", QT_TRANSLATE_NOOP("Words", "draw-up taken")},
     Worded{"re-zero", QT_TRANSLATE_NOOP("Words", "last outline measured")},
     Worded{"hoop", QT_TRANSLATE_NOOP("Words", "hoop chosen")},
     Worded{"log", QT_TRANSLATE_NOOP("Words", "block logged")},

@@ -5,13 +5,15 @@ namespace matside {
 
 Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     : m_store(std::move(store)), m_workspace(*m_store), m_session(m_workspace), m_look(*m_store, pxPerMm),
-      m_shelf(m_workspace, m_session), m_fit(m_workspace), m_steps(m_workspace, m_session)
+      m_shelf(m_workspace, m_session), m_fit(m_workspace), m_steps(m_workspace, m_session),
+      m_hoop(m_workspace, m_session, m_steps)
 {
     Single<Session>::hand(&m_session);
     Single<Look>::hand(&m_look);
     Single<Shelf>::hand(&m_shelf);
     Single<FitModel>::hand(&m_fit);
     Single<StepModel>::hand(&m_steps);
+    Single<HoopModel>::hand(&m_hoop);
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));
 }
 

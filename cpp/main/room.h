@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/fitmodel.h"
+#include "app/hoopmodel.h"
 #include "app/session.h"
 #include "app/shelf.h"
 #include "app/stepmodel.h"
@@ -33,6 +34,7 @@ private:
     Shelf m_shelf;
     FitModel m_fit;
     StepModel m_steps;
+    HoopModel m_hoop;
     QQmlApplicationEngine m_engine;
 };
 

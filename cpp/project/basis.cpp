@@ -123,6 +123,11 @@ Basis basisOf(const Project &project)
         basis.drawAlong = drawUp(test.sent[0], test.outline[0]);
         basis.drawAcross = drawUp(test.sent[1], test.outline[1]);
     }
+    if (project.made.drawUp) {
+        basis.blockTried = true;
+        basis.drawAlong = project.made.drawUp->along;
+        basis.drawAcross = project.made.drawUp->across;
+    }
     basis.field = fieldOf(project);
     basis.hoopOutside = project.hoop.outside.value_or(Pair{});
     if (project.made.testJoin)

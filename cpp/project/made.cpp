@@ -5,8 +5,8 @@ namespace matside {
 
 bool Made::started() const
 {
-    return !cloths.empty() || testBlock || testJoin || !strips.empty() || !blocks.empty() || !rows.empty() ||
-           !cut.empty() || pins || !events.empty();
+    return !cloths.empty() || testBlock || testJoin || drawUp || !strips.empty() || !blocks.empty() ||
+           !rows.empty() || !cut.empty() || pins || !events.empty();
 }
 
 } // namespace matside

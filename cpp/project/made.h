@@ -103,11 +103,21 @@ struct Pins {
     friend bool operator==(const Pins &, const Pins &) = default;
 };
 
+/// Draw-up along and across.
+struct DrawUp {
+    Share along;
+    Share across;
+    std::string rest;
+    friend bool operator==(const DrawUp &, const DrawUp &) = default;
+};
+
 /// What really happened.
 struct Made {
     std::vector<MadeCloth> cloths;
     std::optional<TestBlock> testBlock;
     std::optional<TestJoin> testJoin;
+    std::optional<DrawUp>
+        drawUp;               ///< of the first blocks, taken for those to come; stands over the test block
     bool trialPutOff = false; ///< key "trial": "put-off"
     std::vector<MadeStrip> strips;
     std::vector<MadeBlock> blocks;

@@ -64,13 +64,6 @@ struct Fold {
     friend bool operator==(const Fold &, const Fold &) = default;
 };
 
-struct DrawUp {
-    Share along;
-    Share across;
-    std::string rest;
-    friend bool operator==(const DrawUp &, const DrawUp &) = default;
-};
-
 struct Edge {
     EdgeKind kind = EdgeKind::Bound;
     std::optional<Length> outside; ///< cloth kept outside the outline; absent = the seam

@@ -10,6 +10,7 @@ namespace {
 
 constexpr std::size_t mostEvents = 20'000;
 constexpr std::int64_t mostCount = 1'000'000;
+constexpr Share mostDrawUp{150'000};
 
 /// One reader for every list of `made`.
 template <class Item, class Read>
@@ -46,6 +47,14 @@ void readTests(Fields &made, Made &to)
         fields.length("loft", join.loft, Least::Zero);
         join.rest = fields.rest();
         to.testJoin = std::move(join);
+    }
+    if (const Json *object = made.object("drawUp")) {
+        Fields fields(*object, made.at("drawUp"), made.system(), made.problems());
+        DrawUp drawUp;
+        fields.share("along", drawUp.along, Share{}, mostDrawUp);
+        fields.share("across", drawUp.across, Share{}, mostDrawUp);
+        drawUp.rest = fields.rest();
+        to.drawUp = std::move(drawUp);
     }
     bool putOff = false;
     made.choice("trial", putOff, std::span<const Spelling<bool>>(spelling::trial));
@@ -261,6 +270,11 @@ Json writeMade(const Made &made, System system)
     }
     if (made.testJoin)
         object["testJoin"] = joinJson(*made.testJoin, system);
+    if (made.drawUp) {
+        Json share = {{"along", writeShare(made.drawUp->along)}, {"across", writeShare(made.drawUp->across)}};
+        addRest(share, made.drawUp->rest);
+        object["drawUp"] = std::move(share);
+    }
     if (made.trialPutOff)
         object["trial"] = "put-off";
     putList(object, "strips", made.strips, [&](const MadeStrip &strip) { return stripJson(strip, system); });

@@ -139,6 +139,8 @@ void RandomProject::trial(Made &made)
             made.testJoin->gap = length() - length();
         made.testJoin->rest = rest();
     }
+    if (often())
+        made.drawUp = DrawUp{Share{upTo(150'000)}, Share{upTo(150'000)}, rest()};
     made.trialPutOff = often();
 }
 

@@ -1,0 +1,253 @@
+// SPDX-License-Identifier: MIT
+#include "app/hoopmodel.h"
+
+#include "app/figures.h"
+#include "app/wording.h"
+#include "length/read.h"
+
+#include <algorithm>
+
+namespace matside {
+
+namespace {
+
+QVariantMap answer(bool ok, const QString &says)
+{
+    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
+}
+
+QString braced(Length length, Marks marks, Round round = Round::Nearest)
+{
+    return u'{' + figureText(length, marks, round) + u'}';
+}
+
+} // namespace
+
+HoopModel::HoopModel(Workspace &workspace, Session &session, StepModel &steps)
+    : m_workspace(workspace), m_session(session), m_steps(steps)
+{
+    connect(&m_steps, &StepModel::changed, this, &HoopModel::refresh);
+    connect(&m_workspace, &Workspace::opened, this, [this] { m_positions.clear(); });
+    refresh();
+}
+
+void HoopModel::refresh()
+{
+    if (m_session.station() != static_cast<int>(Station::Hoop) || m_workspace.previewing())
+        return;
+    m_all = stripsInWork(m_workspace.project(), m_workspace.plan());
+    const auto chosen = std::find_if(m_all.begin(), m_all.end(),
+                                     [&](const StripWork &work) { return work.strip == m_steps.strip(); });
+    auto now = chosen;
+    // While marking, the strip is the next to be marked; while stitching, the chosen one or the first open.
+    if (m_steps.doing() == QStringLiteral("mark-strip") && !m_steps.trial())
+        now = m_all.begin() + std::min<std::ptrdiff_t>(m_steps.done(), std::ssize(m_all) - 1);
+    else if (now == m_all.end())
+        now = std::find_if(m_all.begin(), m_all.end(),
+                           [](const StripWork &work) { return work.next.has_value(); });
+    if (now == m_all.end() || m_all.empty())
+        m_work = m_all.empty() ? StripWork() : m_all.back();
+    else
+        m_work = *now;
+    const auto stitched = static_cast<int>(m_workspace.project().made.blocks.size());
+    if (stitched != m_stitched)
+        m_positions.erase(m_work.strip); // the next block is what she wants to see now
+    m_stitched = stitched;
+    emit changed();
+    emit positionChanged();
+}
+
+void HoopModel::setStrip(int strip)
+{
+    const bool known =
+        std::any_of(m_all.begin(), m_all.end(), [&](const StripWork &work) { return work.strip == strip; });
+    if (known && strip != this->strip())
+        m_steps.setStrip(strip);
+}
+
+bool HoopModel::marking() const
+{
+    const QString doing = m_steps.doing();
+    return doing == QStringLiteral("mark-strip") || doing == QStringLiteral("layer");
+}
+
+int HoopModel::position() const
+{
+    const auto held = m_positions.find(m_work.strip);
+    const int last = std::max(static_cast<int>(m_work.places.size()) - 1, 0);
+    if (held != m_positions.end())
+        return std::clamp(held->second, 0, last);
+    return marking() || !m_work.next ? 0 : std::clamp(static_cast<int>(m_work.next->place) - 1, 0, last);
+}
+
+void HoopModel::setPosition(int position)
+{
+    const int bounded = std::clamp(position, 0, std::max(static_cast<int>(m_work.places.size()) - 1, 0));
+    if (bounded == this->position())
+        return;
+    m_positions[m_work.strip] = bounded;
+    emit positionChanged();
+}
+
+const StripPlace *HoopModel::at() const
+{
+    const auto index = static_cast<std::size_t>(position());
+    return index < m_work.places.size() ? &m_work.places[index] : nullptr;
+}
+
+bool HoopModel::atNext() const
+{
+    return at() && m_work.next && at()->place == m_work.next->place;
+}
+
+QString HoopModel::head() const
+{
+    const QString number = tr("Strip %1 of %2").arg(strip()).arg(stripCount());
+    return marking() ? tr("%1, flat cloth").arg(number)
+                     //: the strip is shorter now: stitching has drawn the cloth in
+                     : tr("%1, as drawn in by the stitching").arg(number);
+}
+
+FigureView HoopModel::figure() const
+{
+    const StripPlace *place = at();
+    if (!place)
+        return m_steps.figure();
+    const std::string index = std::to_string(position());
+    const Project &project = m_workspace.project();
+    if (marking())
+        return planFigure(project, m_workspace.plan(), "strip.centres." + index);
+    const QString doing = m_steps.doing();
+    if (doing != QStringLiteral("stitch-block"))
+        return m_steps.figure();
+    if (atNext())
+        return planFigure(project, m_workspace.plan(), m_work.next->first ? "strip.end" : "strip.gap");
+    FigureView figure = figureOf(place->drawn, project.marks());
+    if (!m_work.ended)
+        figure = planFigure(project, m_workspace.plan(), "strip.drawn." + index);
+    return figure;
+}
+
+QString HoopModel::figureSays() const
+{
+    const StripPlace *place = at();
+    if (!place)
+        return {};
+    if (marking())
+        //: %1 is a block's name or number; zero end: the end of the strip everything is measured from
+        return tr("Centre of block %1, from the zero end").arg(toQt(place->block));
+    if (m_steps.doing() != QStringLiteral("stitch-block"))
+        return {};
+    if (atNext())
+        return m_work.next->first ? tr("From the zero end to the outline of %1").arg(toQt(place->block))
+                                  : tr("Gap, from the last outline to that of %1").arg(toQt(place->block));
+    return place->stitched ? tr("Block %1 was to start here").arg(toQt(place->block))
+                           : tr("Block %1 is expected to start here").arg(toQt(place->block));
+}
+
+FigureView HoopModel::second() const
+{
+    const Marks marks = m_workspace.project().marks();
+    const auto next = static_cast<std::size_t>(position()) + 1;
+    if (marking())
+        return next < m_work.places.size() ? figureOf(m_work.places[next].centre, marks) : FigureView();
+    if (m_steps.doing() == QStringLiteral("stitch-block") && atNext())
+        return figureOf(m_work.next->centre, marks);
+    return {};
+}
+
+QString HoopModel::secondSays() const
+{
+    if (marking())
+        return tr("next centre");
+    return atNext() ? tr("its centre, from the zero end") : QString();
+}
+
+QString HoopModel::expectSays() const
+{
+    if (marking() || m_steps.doing() != QStringLiteral("stitch-block") || !atNext() || m_work.next->first)
+        return {};
+    const Marks marks = m_workspace.project().marks();
+    if (m_work.ended)
+        return tr("Starts at %1; the plan expected %2.")
+            .arg(braced(m_work.next->start, marks), braced(m_work.next->expected, marks));
+    return tr("Expect it to start at %1 on the drawn-in cloth.").arg(braced(m_work.next->expected, marks));
+}
+
+QString HoopModel::overSays() const
+{
+    if (!m_work.over)
+        return {};
+    const Marks marks = m_workspace.project().marks();
+    const NextPlace &over = *m_work.over;
+    QString says =
+        tr("Block %1 no longer fits: %2 short.").arg(toQt(over.block), braced(over.missing, marks));
+    if (over.fitsWithTail)
+        //: tail: a waste strip sewn to the end so that the frame has cloth to hold
+        says += u' ' + tr("Sew a waste tail to the far end,");
+    if (over.fitsWithGap)
+        says += u' ' + tr("take a gap of %1,").arg(braced(*over.fitsWithGap, marks));
+    return says + u' ' +
+           (over.fitsWithTail || over.fitsWithGap ? tr("or carry it to the next strip.")
+                                                  : tr("It is carried to the next strip."));
+}
+
+bool HoopModel::canReZero() const
+{
+    return !marking() && !m_work.places.empty() && m_work.places.front().stitched && !m_session.readOnly();
+}
+
+Length HoopModel::endNow() const
+{
+    if (m_work.ended)
+        return *m_work.ended;
+    const auto stitched = static_cast<std::int64_t>(std::count_if(
+        m_work.places.begin(), m_work.places.end(), [](const StripPlace &p) { return p.stitched; }));
+    const StripPlan &strip = m_workspace.plan().strip;
+    return strip.end + (m_workspace.plan().block.outline.along + strip.gap) * stitched - strip.gap;
+}
+
+FigureView HoopModel::lastEnd() const
+{
+    return canReZero() ? figureOf(endNow(), m_workspace.project().marks()) : FigureView();
+}
+
+QVariantMap HoopModel::commitEnd(Length end)
+{
+    if (end < m_workspace.plan().block.outline.along || end > m_work.usable)
+        return answer(
+            false, tr("The last outline ends between %1 and %2.")
+                       .arg(figureText(m_workspace.plan().block.outline.along, m_workspace.project().marks()),
+                            figureText(m_work.usable, m_workspace.project().marks())));
+    Project next = m_workspace.project();
+    auto held = std::find_if(next.made.strips.begin(), next.made.strips.end(),
+                             [&](const MadeStrip &made) { return made.strip == m_work.strip; });
+    if (held == next.made.strips.end()) {
+        MadeStrip fresh;
+        fresh.strip = m_work.strip;
+        next.made.strips.push_back(std::move(fresh));
+        held = next.made.strips.end() - 1;
+    }
+    held->ended = end;
+    if (!m_workspace.commit("re-zero", next))
+        return answer(false, tr("That could not be saved."));
+    return answer(true, overSays());
+}
+
+QVariantMap HoopModel::reZero(const QString &text)
+{
+    const System system = m_workspace.project().system;
+    const auto read = readLength(text.toStdString(), system);
+    if (!read)
+        return answer(false, sentence(read.error(), system));
+    return commitEnd(read.value());
+}
+
+void HoopModel::nudgeEnd(int marks)
+{
+    if (canReZero())
+        (void)commitEnd(endNow().nearestTo(m_workspace.project().finest) +
+                        m_workspace.project().finest * marks);
+}
+
+} // namespace matside

@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: MIT
+//
+// What the Hoop station shows beside its figure: the strip to scale, the stops, thread and time, and offers.
+#include "app/figures.h"
+#include "app/hoopmodel.h"
+#include "app/wording.h"
+#include "plan/thread.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace matside {
+
+namespace {
+
+QString braced(Length length, Marks marks, Round round = Round::Nearest)
+{
+    return u'{' + figureText(length, marks, round) + u'}';
+}
+
+QString roleOf(std::size_t patch)
+{
+    return patch % 2 == 0 ? QStringLiteral("patchA") : QStringLiteral("patchB");
+}
+
+/// Draw-up of the outlines logged so far, once there are two of them.
+std::optional<std::array<Share, 2>> drawUpOfFirst(const Project &project, const Plan &plan)
+{
+    Length along;
+    Length across;
+    std::int64_t count = 0;
+    for (const MadeBlock &block : project.made.blocks) {
+        if (!block.outline)
+            continue;
+        along += (*block.outline)[0];
+        across += (*block.outline)[1];
+        ++count;
+    }
+    if (count < 2)
+        return std::nullopt;
+    return std::array{drawUp(plan.block.sent.along, along.scaled(1, count)),
+                      drawUp(plan.block.sent.across, across.scaled(1, count))};
+}
+
+bool sensible(Share share)
+{
+    return share.millionths >= 0 && share.millionths <= 150'000;
+}
+
+} // namespace
+
+StripView HoopModel::view() const
+{
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
+    StripView view;
+    view.drawnIn = !marking();
+    view.lengthMm = (view.drawnIn ? m_work.end : m_work.usable).asMm();
+    view.widthMm = plan.strip.width.asMm();
+    view.marginMm = plan.strip.end.asMm();
+    view.blockAlongMm = (view.drawnIn ? plan.block.outline.along : plan.block.sent.along).asMm();
+    view.blockAcrossMm = (view.drawnIn ? plan.block.outline.across : plan.block.sent.across).asMm();
+    view.frameAlongMm = plan.basis.hoopOutside.along.asMm();
+    view.frameAcrossMm = plan.basis.hoopOutside.across.asMm();
+    const Pair inside = project.hoop.opening.value_or(plan.basis.field);
+    view.barMm = std::max((plan.basis.hoopOutside.along - inside.along).scaled(1, 2).asMm(), 3.0);
+    view.tails = project.strip.tails;
+    view.stepMm = project.system == System::Inch ? 25.4 : 20;
+    view.lastEndMm = canReZero() ? endNow().asMm() : 0;
+    for (const StripPlace &place : m_work.places) {
+        const Length start = view.drawnIn ? place.drawn : place.start;
+        const Length centre =
+            view.drawnIn ? place.drawn + plan.block.outline.along.scaled(1, 2) : place.centre;
+        view.places.append(
+            QVariantMap{{QStringLiteral("block"), toQt(place.block)},
+                        {QStringLiteral("startMm"), start.asMm()},
+                        {QStringLiteral("centreMm"), centre.asMm()},
+                        {QStringLiteral("stitched"), place.stitched},
+                        {QStringLiteral("next"), m_work.next && m_work.next->place == place.place}});
+    }
+    for (std::size_t i = 0; i < project.patches.size(); ++i)
+        view.patches.append(QVariantMap{{QStringLiteral("role"), roleOf(i)},
+                                        {QStringLiteral("widthMm"), project.patches[i].width.asMm()},
+                                        {QStringLiteral("heightMm"), project.patches[i].height.asMm()}});
+    return view;
+}
+
+QVariantList HoopModel::stops() const
+{
+    QVariantList list;
+    const Project &project = m_workspace.project();
+    const Marks marks = project.marks();
+    const std::string block = at() ? at()->block : std::string();
+    std::size_t patch = 0;
+    for (const Stop &stop : stopsOf(project, m_workspace.plan(), block)) {
+        QString says;
+        QString size;
+        QString role;
+        switch (stop.kind) {
+        case Stop::Kind::Stipple:
+            //: stippling: quilting in a wandering line that fills the ground
+            says = tr("stippling");
+            break;
+        case Stop::Kind::Echo:
+            //: echo: a line stitched at a distance round the patches
+            says = tr("echo");
+            break;
+        case Stop::Kind::Patch:
+            says = tr("%1, of %2").arg(toQt(stop.name), clothText(project, stop.cloth));
+            size = braced(stop.rectangle.along, marks) + QStringLiteral(" × ") +
+                   braced(stop.rectangle.across, marks);
+            role = roleOf(patch++);
+            break;
+        case Stop::Kind::Outline:
+            says = tr("the outer line, last");
+            break;
+        }
+        list.append(QVariantMap{{QStringLiteral("number"), list.size() + 1},
+                                {QStringLiteral("says"), says},
+                                {QStringLiteral("size"), size},
+                                {QStringLiteral("role"), role}});
+    }
+    return list;
+}
+
+QString HoopModel::bobbinSays() const
+{
+    const Forecast forecast = forecastOf(m_workspace.project(), m_workspace.plan());
+    if (forecast.blocksPerBobbin == 0)
+        return tr("Bobbin: not enough on one for a block");
+    if (forecast.bobbinLeft == 0)
+        return tr("Bobbin: change it before this block");
+    return forecast.bobbinLeft == 1 ? tr("Bobbin: for 1 more block")
+                                    : tr("Bobbin: for %1 more blocks").arg(forecast.bobbinLeft);
+}
+
+QString HoopModel::timeSays() const
+{
+    const Forecast forecast = forecastOf(m_workspace.project(), m_workspace.plan());
+    const auto minutes =
+        static_cast<std::int64_t>(std::llround(static_cast<double>(forecast.minuteTenths) / 10));
+    const QString time = forecast.ownMinutes
+                             ? tr("About %1 minutes a block, by your own last blocks").arg(minutes)
+                             : tr("About %1 minutes a block").arg(minutes);
+    const double metres = forecast.use.all.asMm() / 1000;
+    //: stitches and metres of thread one block takes
+    return tr("%1. About %2 stitches and %3 m of thread, %4 m of it from the bobbin.")
+        .arg(time)
+        .arg(forecast.use.stitches)
+        .arg(metres, 0, 'f', 1)
+        .arg(forecast.use.bobbin.asMm() / 1000, 0, 'f', 1);
+}
+
+QString HoopModel::sentSays() const
+{
+    const Pair &sent = m_workspace.plan().block.sent;
+    const Pair &outline = m_workspace.plan().block.outline;
+    const auto tenths = [](Length length) { return QString::number(length.asMm(), 'f', 1); };
+    const auto percent = [](Length a, Length b) {
+        return QString::number(b > Length() ? 100.0 * a.asMm() / b.asMm() : 100.0, 'f', 2);
+    };
+    //: the size given to the machine, larger than the block because stitching draws it in
+    return tr("Send %1 × %2 mm to the machine (%3 % × %4 %).")
+        .arg(tenths(sent.along), tenths(sent.across), percent(sent.along, outline.along),
+             percent(sent.across, outline.across));
+}
+
+bool HoopModel::canHarvest() const
+{
+    return harvestOffer(m_workspace.project(), m_workspace.plan()).has_value() &&
+           m_workspace.project().made.blocks.empty() && !m_session.readOnly();
+}
+
+QString HoopModel::harvestSays() const
+{
+    const auto offer = harvestOffer(m_workspace.project(), m_workspace.plan());
+    if (!offer || !m_workspace.project().made.blocks.empty())
+        return {};
+    const Marks marks = m_workspace.project().marks();
+    const std::int64_t now = m_workspace.plan().strip.perStrip;
+    //: gap: cloth between two outlines on the strip; shorts: short sashings between two blocks
+    QString says = tr("A gap of %1 would yield short sashings: %2 pairs.")
+                       .arg(braced(offer->gap, marks, Round::UpEighth))
+                       .arg(offer->pairs);
+    if (offer->free)
+        return says + u' ' + tr("It costs nothing: the strip has the room.");
+    says += u' ' + tr("It costs %1 of %2 blocks on each strip.").arg(now - offer->perStrip).arg(now);
+    if (offer->perStripTails >= now)
+        says += u' ' + tr("With waste tails at both ends it would cost none.");
+    else if (offer->someGaps > 0)
+        says += u' ' + tr("Widening %1 gaps of each strip costs none.").arg(offer->someGaps);
+    return says;
+}
+
+void HoopModel::takeHarvest()
+{
+    const auto offer = harvestOffer(m_workspace.project(), m_workspace.plan());
+    if (!offer || !canHarvest())
+        return;
+    Project next = m_workspace.project();
+    next.strip.harvest = true;
+    next.strip.gap.reset();
+    if (!offer->free && offer->perStripTails >= m_workspace.plan().strip.perStrip)
+        next.strip.tails = true;
+    (void)m_workspace.commit("edit", next);
+}
+
+QString HoopModel::drawUpSays() const
+{
+    const Plan &plan = m_workspace.plan();
+    const auto measured = drawUpOfFirst(m_workspace.project(), plan);
+    if (!measured || !sensible((*measured)[0]) || !sensible((*measured)[1]))
+        return {};
+    // Under a tenth of a percent it is not worth a word.
+    const auto apart = [](Share a, Share b) { return std::abs(a.millionths - b.millionths) > 1000; };
+    if (!apart((*measured)[0], plan.basis.drawAlong) && !apart((*measured)[1], plan.basis.drawAcross))
+        return {};
+    const auto percent = [](Share share) {
+        return QString::number(static_cast<double>(share.millionths) / 10'000, 'f', 1);
+    };
+    //: draw-up: how much the stitching shrinks the block
+    return tr("Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?")
+        .arg(percent((*measured)[0]), percent((*measured)[1]));
+}
+
+void HoopModel::takeDrawUp()
+{
+    const auto measured = drawUpOfFirst(m_workspace.project(), m_workspace.plan());
+    if (!measured || drawUpSays().isEmpty())
+        return;
+    Project next = m_workspace.project();
+    next.made.drawUp = DrawUp{(*measured)[0], (*measured)[1], {}};
+    (void)m_workspace.commit("draw-up", next);
+}
+
+} // namespace matside
