@@ -21,6 +21,16 @@ QString braced(Length length, Marks marks, Round round = Round::Nearest)
     return u'{' + figureText(length, marks, round) + u'}';
 }
 
+/// The bare number on its mark, for the narrow lines beside a strip whose unit is plain.
+QString bare(Length length, Marks marks)
+{
+    Shown shown = show(length, marks);
+    shown.lean = Lean::Exact;
+    QString text = figureText(shown);
+    text.truncate(text.lastIndexOf(u' '));
+    return u'{' + text + u'}';
+}
+
 } // namespace
 
 HoopModel::HoopModel(Workspace &workspace, Session &session, StepModel &steps)
@@ -128,21 +138,31 @@ FigureView HoopModel::figure() const
     return figure;
 }
 
-QString HoopModel::figureSays() const
+QString HoopModel::title() const
 {
     const StripPlace *place = at();
-    if (!place)
-        return {};
+    const bool stitching = m_steps.doing() == QStringLiteral("stitch-block");
+    if (!place || (!marking() && !stitching) || m_steps.doing() == QStringLiteral("layer"))
+        return m_steps.title();
+    const QString block = toQt(place->block);
     if (marking())
-        //: %1 is a block's name or number; zero end: the end of the strip everything is measured from
-        return tr("Centre of block %1, from the zero end").arg(toQt(place->block));
-    if (m_steps.doing() != QStringLiteral("stitch-block"))
-        return {};
+        //: %1 is a block's name, "B2": the middle of the block, to be ticked on the strip
+        return block.isEmpty() ? tr("Centre %1").arg(place->place) : tr("Centre of %1").arg(block);
     if (atNext())
-        return m_work.next->first ? tr("From the zero end to the outline of %1").arg(toQt(place->block))
-                                  : tr("Gap, from the last outline to that of %1").arg(toQt(place->block));
-    return place->stitched ? tr("Block %1 was to start here").arg(toQt(place->block))
-                           : tr("Block %1 is expected to start here").arg(toQt(place->block));
+        //: gap: cloth between two outlines on the strip
+        return m_work.next->first ? tr("%1 starts").arg(block) : tr("Gap to %1").arg(block);
+    return place->stitched ? tr("%1 started").arg(block) : tr("%1 starts").arg(block);
+}
+
+QString HoopModel::figureSays() const
+{
+    const bool stitching = m_steps.doing() == QStringLiteral("stitch-block");
+    if (!at() || (!marking() && !stitching))
+        return {};
+    if (stitching && atNext() && !m_work.next->first)
+        return tr("from the last outline");
+    //: zero end: the end of the strip everything is measured from
+    return tr("from the zero end");
 }
 
 FigureView HoopModel::second() const
@@ -156,22 +176,23 @@ FigureView HoopModel::second() const
     return {};
 }
 
-QString HoopModel::secondSays() const
-{
-    if (marking())
-        return tr("next centre");
-    return atNext() ? tr("its centre, from the zero end") : QString();
-}
-
 QString HoopModel::expectSays() const
 {
-    if (marking() || m_steps.doing() != QStringLiteral("stitch-block") || !atNext() || m_work.next->first)
-        return {};
     const Marks marks = m_workspace.project().marks();
-    if (m_work.ended)
-        return tr("Starts at %1; the plan expected %2.")
-            .arg(braced(m_work.next->start, marks), braced(m_work.next->expected, marks));
-    return tr("Expect it to start at %1 on the drawn-in cloth.").arg(braced(m_work.next->expected, marks));
+    if (marking()) {
+        const auto next = static_cast<std::size_t>(position()) + 1;
+        return next < m_work.places.size() ? tr("Next centre %1").arg(bare(m_work.places[next].centre, marks))
+                                           : QString();
+    }
+    if (m_steps.doing() != QStringLiteral("stitch-block") || !atNext())
+        return {};
+    const QString centre = tr("Centre %1").arg(bare(m_work.next->centre, marks));
+    if (m_work.next->first)
+        return centre;
+    const QString expected = bare(m_work.next->expected, marks);
+    return centre + u' ' +
+           (m_work.ended ? tr("start %1 planned %2").arg(bare(m_work.next->start, marks), expected)
+                         : tr("start expected %1").arg(expected));
 }
 
 QString HoopModel::overSays() const

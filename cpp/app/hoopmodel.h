@@ -60,9 +60,9 @@ class HoopModel : public QObject, public Single<HoopModel> {
     Q_PROPERTY(bool marking READ marking NOTIFY changed FINAL)
     Q_PROPERTY(int position READ position WRITE setPosition NOTIFY positionChanged FINAL)
     Q_PROPERTY(matside::FigureView figure READ figure NOTIFY positionChanged FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY positionChanged FINAL)
     Q_PROPERTY(QString figureSays READ figureSays NOTIFY positionChanged FINAL)
     Q_PROPERTY(matside::FigureView second READ second NOTIFY positionChanged FINAL)
-    Q_PROPERTY(QString secondSays READ secondSays NOTIFY positionChanged FINAL)
     Q_PROPERTY(QString expectSays READ expectSays NOTIFY positionChanged FINAL)
     Q_PROPERTY(QString overSays READ overSays NOTIFY changed FINAL)
     Q_PROPERTY(bool canReZero READ canReZero NOTIFY changed FINAL)
@@ -89,9 +89,9 @@ public:
     [[nodiscard]] int position() const;
     void setPosition(int position);
     [[nodiscard]] FigureView figure() const;
+    [[nodiscard]] QString title() const;
     [[nodiscard]] QString figureSays() const;
     [[nodiscard]] FigureView second() const;
-    [[nodiscard]] QString secondSays() const;
     [[nodiscard]] QString expectSays() const;
     [[nodiscard]] QString overSays() const;
     [[nodiscard]] bool canReZero() const;

@@ -6,7 +6,7 @@ namespace matside {
 Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     : m_store(std::move(store)), m_workspace(*m_store), m_session(m_workspace), m_look(*m_store, pxPerMm),
       m_shelf(m_workspace, m_session), m_fit(m_workspace), m_steps(m_workspace, m_session),
-      m_hoop(m_workspace, m_session, m_steps)
+      m_hoop(m_workspace, m_session, m_steps), m_hoops(m_workspace, m_session)
 {
     Single<Session>::hand(&m_session);
     Single<Look>::hand(&m_look);
@@ -14,6 +14,7 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     Single<FitModel>::hand(&m_fit);
     Single<StepModel>::hand(&m_steps);
     Single<HoopModel>::hand(&m_hoop);
+    Single<HoopShelf>::hand(&m_hoops);
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));
 }
 

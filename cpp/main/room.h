@@ -3,6 +3,7 @@
 
 #include "app/fitmodel.h"
 #include "app/hoopmodel.h"
+#include "app/hoopshelf.h"
 #include "app/session.h"
 #include "app/shelf.h"
 #include "app/stepmodel.h"
@@ -35,6 +36,7 @@ private:
     FitModel m_fit;
     StepModel m_steps;
     HoopModel m_hoop;
+    HoopShelf m_hoops;
     QQmlApplicationEngine m_engine;
 };
 

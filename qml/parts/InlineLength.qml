@@ -112,7 +112,8 @@ Item {
                 id: after
                 readonly property real advance: text === "" ? 0 : implicitWidth
                 x: before.advance + (token.figure ? length.implicitWidth : 0)
-                y: token.height / 2 + cap / 2 - baselineOffset
+                // What follows a length stands on its line, so that a full stop is one.
+                y: token.figure ? length.y + length.footLine - baselineOffset : token.height / 2 + cap / 2 - baselineOffset
                 text: token.modelData.after
                 cap: root.cap
                 bold: root.bold

@@ -50,7 +50,8 @@ Window {
             source: Session.view === "shelf" ? "ShelfPage.qml"
                     : Session.view === "settings" ? "SettingsPage.qml"
                     : Session.station === 0 ? "FitPage.qml"
-                    : Session.station === 2 ? "CutPage.qml" : "PlainPage.qml"
+                    : Session.station === 2 ? "CutPage.qml"
+                    : Session.station === 3 ? "HoopPage.qml" : "PlainPage.qml"
         }
 
         NoticeLine {

@@ -29,6 +29,7 @@ Item {
     }
     WorkedFigure {
         id: figure
+        objectName: "figure"
         visible: root.figured
         y: head.implicitHeight + root.air
         width: parent.width

@@ -29,6 +29,16 @@ SheetColumn {
     function back() {
         work.back();
     }
+    /** Opens the sum behind a figure, or the answers to what went wrong. */
+    function work(key: string) {
+        shows = "working";
+        sum.show([key]);
+    }
+    function openWrong() {
+        trouble.answered = false;
+        trouble.error = "";
+        shows = "wrong";
+    }
     /** A measure typed for the trial, or for an answer to what went wrong. */
     function take(name: string, text: string) {
         if (root.sheet === "wrong")
@@ -41,45 +51,44 @@ SheetColumn {
         id: work
         anchors.fill: parent
         visible: root.sheet === "work"
-        onWorking: key => {
-            root.shows = "working";
-            sum.show([key]);
-        }
-        onWrong: {
-            trouble.answered = false;
-            trouble.error = "";
-            root.shows = "wrong";
-        }
+        onWorking: key => root.work(key)
+        onWrong: root.openWrong()
         onNotes: root.shows = "notes"
     }
     WorkingSheet {
         id: sum
+        objectName: "sheet-working"
         anchors.fill: parent
         visible: root.sheet === "working"
         onClosed: root.shows = "work"
     }
     WrongSheet {
         id: trouble
+        objectName: "sheet-wrong"
         anchors.fill: parent
         visible: root.sheet === "wrong"
         onEnter: (name, title) => root.enter(name, title, "")
         onClosed: root.shows = "work"
     }
     NotesSheet {
+        objectName: "sheet-notes"
         anchors.fill: parent
         visible: root.sheet === "notes"
         onClosed: root.shows = "work"
     }
     ResumeSheet {
+        objectName: "sheet-resume"
         anchors.fill: parent
         visible: root.sheet === "resume"
     }
     UndoneSheet {
+        objectName: "sheet-undone"
         anchors.fill: parent
         visible: root.sheet === "undone"
     }
     TrialSheet {
         id: trial
+        objectName: "sheet-trial"
         anchors.fill: parent
         visible: root.sheet === "trial"
         onEnter: (name, title, text) => root.enter(name, title, text)

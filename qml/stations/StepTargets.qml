@@ -8,13 +8,17 @@ import Matside.Theme
 Item {
     id: root
 
+    /** All three beside each other, on a low screen. */
+    property bool inRow: false
+
     signal next()
     signal wrong()
 
     readonly property bool finished: StepModel.finished
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
-    implicitHeight: (action.visible ? action.height + air : 0) + Theme.target
+    implicitHeight: (action.visible && !inRow ? action.height + air : 0) + Theme.target
+    readonly property real wrongWidth: Theme.mm(36)
 
     // The pedal presses the target itself, so that a bounce is not taken twice.
     function takeNext() {
@@ -26,8 +30,10 @@ Item {
 
     CutButton {
         id: action
+        objectName: "action"
         visible: !root.finished
-        width: parent.width
+        x: root.inRow && !Theme.left ? before.width + root.wrongWidth + 2 * root.air : 0
+        width: parent.width - (root.inRow ? before.width + root.wrongWidth + 2 * root.air : 0)
         height: Theme.target
         kind: "action"
         cap: Theme.capAction
@@ -41,6 +47,7 @@ Item {
     }
     CutButton {
         id: before
+        objectName: "back"
         x: Theme.left ? parent.width - width : 0
         y: parent.height - height
         width: Theme.target
@@ -52,9 +59,11 @@ Item {
         onClicked: StepModel.back()
     }
     CutButton {
-        x: Theme.left ? 0 : parent.width - width
+        objectName: "wrong"
+        x: root.inRow ? (Theme.left ? before.x - width - root.air : before.width + root.air)
+           : Theme.left ? 0 : parent.width - width
         y: parent.height - height
-        width: parent.width - Theme.target - Theme.gapTargets
+        width: root.inRow ? root.wrongWidth : parent.width - Theme.target - Theme.gapTargets
         height: Theme.target
         visible: !root.finished
         kind: "stop"

@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+import "strips.js" as Strips
+
+/**
+ * The hoop strip end to end, to scale, with the frame at the place under the finger. A finger, a knuckle or
+ * the arrow keys move it from place to place; where the hand lifts it stays. The zero end is a black stop
+ * with a 0; measured from the right it lies mirrored, its lettering does not.
+ */
+Item {
+    id: root
+
+    /** {drawnIn, lengthMm, widthMm, marginMm, blockAlongMm, blockAcrossMm, frameAlongMm, frameAcrossMm, barMm,
+     * lastEndMm, stepMm, tails, places: [{block, startMm, centreMm, stitched, next}], patches} */
+    property var view: null
+    /** Which place lies under the frame. */
+    property int at: 0
+    property bool scanEnabled: true
+    property string head
+    /** Words at the far end when a block no longer fits there; empty when all fit. */
+    property string over
+    /** Figure in the outline after this one, and the gap before this one. */
+    property var nextFigure: null
+    property var gapFigure: null
+    property string accessibleName
+
+    /** A place was chosen. */
+    signal scanned(int place)
+    signal opened()
+
+    readonly property bool ready: (view?.lengthMm ?? 0) > 0 && width > 0 && height > 0
+    readonly property real mm: Theme.pxPerMm
+    readonly property var lie: ready ? Strips.lay(view, width, height, mm, zero.implicitWidth, headHeight,
+                                                 tooFar.visible ? tooFar.implicitHeight + mm : 1.6 * mm) : null
+    readonly property var places: view?.places ?? []
+    readonly property var here: places[at] ?? null
+    /** The line above the strip; pressing it may open more. */
+    readonly property real headHeight: Math.max(headLine.height + Theme.mm(1.6), Theme.mm(7.4))
+    property bool headOpens: false
+    readonly property real widest: Theme.mm(30)
+
+    Accessible.role: Accessible.Slider
+    Accessible.name: accessibleName
+    activeFocusOnTab: scanEnabled
+
+    /** Where an item of width `w` starts when its middle lies at `x` of the right-handed sheet. */
+    function middle(x: real, w: real): real {
+        return (Theme.left ? width - x : x) - w / 2;
+    }
+    function px(lengthMm: real): real {
+        return lie ? lie.x0 + lengthMm * lie.k : 0;
+    }
+    /** The finger is at `x` of this item; too wide a contact is a forearm or the cloth itself. */
+    function scan(x: real, contact: real) {
+        if (!scanEnabled || !lie || contact > widest || places.length === 0)
+            return;
+        const place = Strips.nearest(view, lie, Theme.left ? width - x : x);
+        if (place !== at)
+            root.scanned(place);
+    }
+
+    Keys.onPressed: event => {
+        const step = ({ [Qt.Key_Right]: Theme.left ? -1 : 1, [Qt.Key_Left]: Theme.left ? 1 : -1 })[event.key];
+        event.accepted = step !== undefined && scanEnabled;
+        if (event.accepted && places[at + step] !== undefined)
+            root.scanned(at + step);
+    }
+
+    PrintCanvas {
+        anchors.fill: parent
+        shows: [root.lie, root.view]
+        Accessible.ignored: true
+        onPrinting: context => {
+            if (root.lie)
+                Strips.paint(context, Theme.colors, root.view, root.lie, unit);
+        }
+    }
+    Pressable {
+        id: headLine
+        x: Theme.left ? parent.width - width - Theme.margin : Theme.margin
+        y: root.headOpens ? 0 : Theme.mm(1)
+        width: Math.min(words.implicitWidth + (root.headOpens ? Theme.mm(12) : 0), parent.width - 2 * Theme.margin)
+        height: root.headOpens ? Theme.control : words.implicitHeight
+        enabled: root.headOpens
+        accessibleName: root.head
+        onClicked: root.opened()
+        Word {
+            id: words
+            anchors.verticalCenter: parent.verticalCenter
+            width: Math.min(implicitWidth, headLine.width)
+            bold: root.headOpens
+            text: root.head
+            Accessible.ignored: root.headOpens
+        }
+        Word {
+            visible: root.headOpens
+            anchors.verticalCenter: parent.verticalCenter
+            x: parent.width - width
+            bold: true
+            text: "›"
+            Accessible.ignored: true
+        }
+        FocusOutline { visible: headLine.keyboardFocus }
+    }
+    Word {
+        id: zero
+        visible: root.ready
+        x: root.middle((root.lie?.x0 ?? 0) - root.unit * 18 - Theme.mm(1) - implicitWidth / 2, implicitWidth)
+        y: root.lie ? root.lie.tapeTop + (root.lie.tape - height) / 2 : 0
+        bold: true
+        text: "0"
+    }
+    readonly property real unit: Theme.pxPerMm / 5.87
+
+    // A paper tag at each block's top left, as it will be pinned.
+    Repeater {
+        model: root.ready ? root.places.length : 0
+        Rectangle {
+            id: tag
+            required property int index
+            readonly property var place: root.places[index] ?? null
+            readonly property real from: root.px(place?.startMm ?? 0)
+            visible: (place?.block ?? "") !== "" && (width < root.lie.bw * 0.72 || index === root.at)
+            x: Theme.left ? root.width - from - root.lie.bw : from
+            y: root.lie ? root.lie.mid - root.lie.bh / 2 : 0
+            width: name.implicitWidth + Theme.mm(2)
+            height: name.implicitHeight + Theme.mm(0.4)
+            color: index === root.at ? Theme.colors.ink : Theme.colors.raised
+            border.color: Theme.colors.ink
+            border.width: Theme.mm(0.3)
+            Word {
+                id: name
+                anchors.centerIn: parent
+                color: tag.index === root.at ? Theme.colors.raised : Theme.colors.ink
+                bold: tag.index === root.at
+                text: tag.place?.block ?? ""
+                wrapMode: Text.NoWrap
+            }
+        }
+    }
+    // Figure of the place that follows, in its empty outline.
+    Column {
+        id: following
+        readonly property var place: root.places[root.at + 1] ?? null
+        visible: root.ready && place !== null && !(place?.stitched ?? true) && (root.nextFigure?.valid ?? false)
+                 && number.implicitWidth < root.lie.bw - Theme.mm(1)
+        x: root.middle(root.px(place?.centreMm ?? 0), width)
+        y: root.lie ? root.lie.mid - height / 2 + Theme.mm(3) : 0
+        width: Math.max(number.implicitWidth, nextWord.implicitWidth)
+        Word {
+            id: nextWord
+            anchors.horizontalCenter: parent.horizontalCenter
+            visible: (root.lie?.bh ?? 0) > Theme.mm(24)
+            text: qsTr("next")
+        }
+        FigureText {
+            id: number
+            anchors.horizontalCenter: parent.horizontalCenter
+            figure: root.nextFigure
+            cap: Theme.capInText
+            showUnit: false
+            showLean: false
+        }
+    }
+
+    // The frame, its pointer to the tape and its grip: what moves is only moved, never painted anew.
+    Item {
+        id: frame
+        visible: root.ready && root.here !== null
+        width: (root.view?.frameAlongMm ?? 0) * (root.lie?.k ?? 0)
+        height: (root.view?.frameAcrossMm ?? 0) * (root.lie?.k ?? 0)
+        x: root.middle(root.px(root.here?.centreMm ?? 0), width)
+        y: root.lie ? root.lie.mid - height / 2 : 0
+
+        PrintCanvas {
+            anchors.fill: parent
+            shows: [frame.width, frame.height, root.view?.barMm]
+            Accessible.ignored: true
+            onPrinting: context => Strips.frame(context, Theme.colors, width, height,
+                                                Math.max(Theme.mm(1.4), (root.view?.barMm ?? 3) * (root.lie?.k ?? 1)), unit)
+        }
+    }
+    Rectangle {
+        id: pointer
+        readonly property bool drawn: root.view?.drawnIn ?? false
+        visible: frame.visible
+        width: Theme.mm(0.8) * Theme.colors.lineScale
+        x: root.middle(root.px((drawn ? root.here?.startMm : root.here?.centreMm) ?? 0), width)
+        y: root.lie ? root.lie.mid - (drawn ? root.lie.bh / 2 : 0) : 0
+        height: root.lie ? root.lie.tapeTop + root.lie.tape - y : 0
+        color: Theme.colors.accent
+        border.color: Theme.colors.raised
+        border.width: 0
+        Rectangle {
+            anchors.horizontalCenter: parent.horizontalCenter
+            y: (pointer.drawn ? (root.lie?.bh ?? 0) / 2 : 0) - height / 2
+            width: Theme.mm(3.4)
+            height: width
+            radius: width / 2
+            color: Theme.colors.raised
+            border.color: Theme.colors.accent
+            border.width: Theme.mm(0.7)
+        }
+    }
+    CutShape {
+        id: grip
+        visible: frame.visible && root.scanEnabled
+        width: Theme.mm(25)
+        height: Theme.mm(8)
+        x: Math.max(0, Math.min(root.width - width, frame.x + (frame.width - width) / 2))
+        y: frame.y + frame.height - height * 0.75
+        fill: drag.active ? Theme.colors.raised : Theme.colors.action
+        stroke: drag.active ? Theme.colors.accent : Theme.colors.actionInk
+        strokeWidth: Theme.mm(0.5)
+        Row {
+            anchors.centerIn: parent
+            spacing: Theme.mm(2)
+            Repeater {
+                model: 3
+                Rectangle {
+                    width: Theme.mm(0.7)
+                    height: Theme.mm(4)
+                    color: drag.active ? Theme.colors.accent : Theme.colors.actionInk
+                }
+            }
+        }
+    }
+    Word {
+        id: tooFar
+        visible: root.over.length > 0
+        x: Theme.left ? Theme.margin : parent.width - width - Theme.margin
+        y: root.lie ? Math.min(root.height - height, root.lie.tapeTop + root.lie.tape + Theme.mm(1)) : 0
+        width: parent.width - 2 * Theme.margin
+        horizontalAlignment: Theme.left ? Text.AlignLeft : Text.AlignRight
+        color: Theme.colors.stop
+        text: root.over
+    }
+    DragHandler {
+        id: drag
+        target: null
+        enabled: root.scanEnabled
+        dragThreshold: 2
+        yAxis.enabled: false
+        onActiveChanged: active ? Contacts.claim(root) : Contacts.release(root)
+        onCentroidChanged: {
+            if (active && Contacts.holder === root)
+                root.scan(centroid.position.x, Math.max(centroid.ellipseDiameters.width, centroid.ellipseDiameters.height));
+        }
+    }
+    TapHandler {
+        enabled: root.scanEnabled
+        gesturePolicy: TapHandler.DragThreshold
+        onTapped: point => root.scan(point.position.x, Math.max(point.ellipseDiameters.width, point.ellipseDiameters.height))
+    }
+    FocusOutline { visible: root.activeFocus && root.scanEnabled }
+}

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/** What goes with the strip and the next block: lines, most of which open more. */
+Flickable {
+    id: root
+
+    signal opened(string side)
+    signal working(string key)
+
+    readonly property bool stitching: StepModel.doing.startsWith("stitch")
+
+    clip: true
+    contentHeight: rows.height
+    boundsBehavior: Flickable.StopAtBounds
+    interactive: contentHeight > height
+
+    Column {
+        id: rows
+        width: root.width
+
+        HoopRow {
+            width: parent.width
+            visible: HoopModel.canReZero && root.stitching
+            height: visible ? implicitHeight : 0
+            text: qsTr("Last outline ended at {%1}").arg(HoopModel.lastEnd.text)
+            onClicked: root.opened("zero")
+        }
+        HoopRow {
+            width: parent.width
+            visible: HoopModel.expectSays.length > 0
+            height: visible ? implicitHeight : 0
+            opens: false
+            text: HoopModel.expectSays
+        }
+        HoopRow {
+            width: parent.width
+            visible: root.stitching
+            height: visible ? implicitHeight : 0
+            text: HoopModel.bobbinSays
+            detail: qsTr("Stops and patches")
+            onClicked: root.opened("stops")
+        }
+        HoopRow {
+            width: parent.width
+            text: qsTr("Strip %1 of %2").arg(HoopModel.strip).arg(HoopModel.stripCount)
+            detail: HoopModel.harvestSays.length > 0 ? qsTr("Gaps can yield sashing") : ""
+            onClicked: root.opened("strip")
+        }
+        HoopRow {
+            width: parent.width
+            text: qsTr("Hoops")
+            onClicked: root.opened("hoops")
+        }
+    }
+}
