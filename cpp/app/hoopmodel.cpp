@@ -176,7 +176,7 @@ FigureView HoopModel::second() const
     return {};
 }
 
-QString HoopModel::expectSays() const
+QString HoopModel::centreSays() const
 {
     const Marks marks = m_workspace.project().marks();
     if (marking()) {
@@ -184,23 +184,34 @@ QString HoopModel::expectSays() const
         return next < m_work.places.size() ? tr("Next centre %1").arg(bare(m_work.places[next].centre, marks))
                                            : QString();
     }
-    if (m_steps.doing() != QStringLiteral("stitch-block") || !atNext())
+    const bool stitching = m_steps.doing() == QStringLiteral("stitch-block");
+    return stitching && atNext() ? tr("Centre %1").arg(bare(m_work.next->centre, marks)) : QString();
+}
+
+QString HoopModel::expectSays() const
+{
+    if (marking() || !m_work.next || m_work.next->first)
         return {};
-    const QString centre = tr("Centre %1").arg(bare(m_work.next->centre, marks));
-    if (m_work.next->first)
-        return centre;
-    const QString expected = bare(m_work.next->expected, marks);
-    return centre + u' ' +
-           (m_work.ended ? tr("start %1 planned %2").arg(bare(m_work.next->start, marks), expected)
-                         : tr("start expected %1").arg(expected));
+    const Marks marks = m_workspace.project().marks();
+    const QString expected = braced(m_work.next->expected, marks);
+    if (m_work.ended)
+        return tr("The next outline starts at %1; the plan expected %2.")
+            .arg(braced(m_work.next->start, marks), expected);
+    return tr("The plan expects the next outline to start at %1 on the drawn-in cloth.").arg(expected);
 }
 
 QString HoopModel::overSays() const
 {
-    if (!m_work.over)
+    // The strip before tells it until the one it is carried to has a block of its own.
+    const StripWork *tooShort = m_work.over ? &m_work : nullptr;
+    const bool begun = !m_work.places.empty() && m_work.places.front().stitched;
+    for (const StripWork &work : m_all)
+        if (!tooShort && !begun && work.over && work.strip == m_work.strip - 1)
+            tooShort = &work;
+    if (!tooShort)
         return {};
     const Marks marks = m_workspace.project().marks();
-    const NextPlace &over = *m_work.over;
+    const NextPlace &over = *tooShort->over;
     QString says =
         tr("Block %1 no longer fits: %2 short.").arg(toQt(over.block), braced(over.missing, marks));
     if (over.fitsWithTail)

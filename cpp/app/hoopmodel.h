@@ -63,6 +63,7 @@ class HoopModel : public QObject, public Single<HoopModel> {
     Q_PROPERTY(QString title READ title NOTIFY positionChanged FINAL)
     Q_PROPERTY(QString figureSays READ figureSays NOTIFY positionChanged FINAL)
     Q_PROPERTY(matside::FigureView second READ second NOTIFY positionChanged FINAL)
+    Q_PROPERTY(QString centreSays READ centreSays NOTIFY positionChanged FINAL)
     Q_PROPERTY(QString expectSays READ expectSays NOTIFY positionChanged FINAL)
     Q_PROPERTY(QString overSays READ overSays NOTIFY changed FINAL)
     Q_PROPERTY(bool canReZero READ canReZero NOTIFY changed FINAL)
@@ -92,6 +93,7 @@ public:
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString figureSays() const;
     [[nodiscard]] FigureView second() const;
+    [[nodiscard]] QString centreSays() const;
     [[nodiscard]] QString expectSays() const;
     [[nodiscard]] QString overSays() const;
     [[nodiscard]] bool canReZero() const;

@@ -23,23 +23,26 @@ QString roleOf(std::size_t patch)
     return patch % 2 == 0 ? QStringLiteral("patchA") : QStringLiteral("patchB");
 }
 
-/// Draw-up of the outlines logged so far, once there are two of them.
+/// Draw-up of the outlines logged so far, once there are two of them. Each is held against the size it was
+/// sent at; where that was not logged, against the plan's, as long as nothing was taken from them yet.
 std::optional<std::array<Share, 2>> drawUpOfFirst(const Project &project, const Plan &plan)
 {
-    Length along;
-    Length across;
+    std::array<Length, 2> sent;
+    std::array<Length, 2> outline;
     std::int64_t count = 0;
     for (const MadeBlock &block : project.made.blocks) {
-        if (!block.outline)
+        if (!block.outline || (!block.sent && project.made.drawUp))
             continue;
-        along += (*block.outline)[0];
-        across += (*block.outline)[1];
+        const auto was = block.sent.value_or(std::array{plan.block.sent.along, plan.block.sent.across});
+        for (std::size_t side = 0; side < 2; ++side) {
+            sent[side] += was[side];
+            outline[side] += (*block.outline)[side];
+        }
         ++count;
     }
     if (count < 2)
         return std::nullopt;
-    return std::array{drawUp(plan.block.sent.along, along.scaled(1, count)),
-                      drawUp(plan.block.sent.across, across.scaled(1, count))};
+    return std::array{drawUp(sent[0], outline[0]), drawUp(sent[1], outline[1])};
 }
 
 bool sensible(Share share)

@@ -48,6 +48,7 @@ std::optional<MadeBlock> nextBlock(const Project &project, const Plan &plan, std
     block.block = open->next->block;
     block.strip = open->strip;
     block.place = open->next->place;
+    block.sent = {plan.block.sent.along, plan.block.sent.across};
     for (const MadeBlock &before : project.made.blocks)
         if (!isGood(before) && before.block == block.block)
             block.replaces = block.block; // made again: its forerunner stays on record

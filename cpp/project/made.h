@@ -58,6 +58,7 @@ struct MadeBlock {
     std::string block; ///< "A1": row letter from the top, column from the left, front view
     std::int64_t strip = 0;
     std::int64_t place = 0;
+    std::optional<std::array<Length, 2>> sent;      ///< size given to the machine: along, across
     std::optional<std::array<Length, 2>> outline;   ///< stitched outline off the hoop: along, across
     std::optional<std::array<Length, 4>> sides;     ///< top, right, bottom, left
     std::optional<std::array<Length, 2>> diagonals; ///< from top left, from top right

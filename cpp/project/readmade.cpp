@@ -78,6 +78,7 @@ void readBlock(Fields &fields, MadeBlock &block)
     fields.word("block", block.block);
     fields.count("strip", block.strip, 0, mostCount);
     fields.count("place", block.place, 0, mostCount);
+    fields.lengths("sent", block.sent);
     fields.lengths("outline", block.outline);
     fields.lengths("sides", block.sides);
     fields.lengths("diagonals", block.diagonals);
@@ -120,6 +121,8 @@ Json blockJson(const MadeBlock &block, System system)
     object["block"] = block.block;
     object["strip"] = block.strip;
     object["place"] = block.place;
+    if (block.sent)
+        object["sent"] = lengthList(*block.sent, system);
     if (block.outline)
         object["outline"] = lengthList(*block.outline, system);
     if (block.sides)

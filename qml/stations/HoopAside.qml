@@ -31,10 +31,10 @@ Flickable {
         }
         HoopRow {
             width: parent.width
-            visible: HoopModel.expectSays.length > 0
+            visible: HoopModel.centreSays.length > 0
             height: visible ? implicitHeight : 0
             opens: false
-            text: HoopModel.expectSays
+            text: HoopModel.centreSays
         }
         HoopRow {
             width: parent.width

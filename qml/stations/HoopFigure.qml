@@ -66,7 +66,7 @@ Item {
         width: parent.width
         height: visible ? implicitHeight : 0
         figure: HoopModel.figure
-        cap: Math.min(Theme.capFigure, root.room * (HoopModel.figure.lean !== "" ? 0.46 : 0.54))
+        cap: Math.min(Theme.capFigure, root.room * (HoopModel.figure.lean !== "" ? 0.42 : 0.54))
         onWorking: root.working(HoopModel.figure.key)
     }
     Word {

@@ -165,6 +165,8 @@ void RandomProject::made(Made &made)
             block.sides = lengths<4>();
         if (often())
             block.outline = lengths<2>();
+        if (often())
+            block.sent = lengths<2>();
         block.minutes = upTo(60);
         if (often())
             block.diagonals = lengths<2>();
