@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Parts
@@ -38,15 +37,18 @@ Item {
     implicitHeight: (head.visible ? head.height : 0) + (shown ? body.height + Theme.gapTargets : 0)
     height: implicitHeight
 
-    GroupHead {
+    Loader {
         id: head
-        visible: root.firstOfGroup
+        active: root.firstOfGroup
+        visible: active
         width: parent.width
-        text: root.group
-        summary: root.choiceText
-        figure: root.figure?.valid ? root.figure : null
-        open: root.open
-        onClicked: root.turned()
+        sourceComponent: GroupHead {
+            text: root.group
+            summary: root.choiceText
+            figure: root.figure?.valid ? root.figure : null
+            open: root.open
+            onClicked: root.turned()
+        }
     }
     Loader {
         id: body

@@ -87,6 +87,7 @@ Item {
     }
     CutButton {
         id: take
+        objectName: "action"
         anchors.bottom: parent.bottom
         width: parent.width
         height: Theme.target
