@@ -8,6 +8,10 @@
 namespace matside::cutting {
 namespace {
 
+constexpr int settleAt = 12; ///< nodes before the strips are looked at one by one
+constexpr std::int64_t settleWork = 12'000;
+constexpr int rootTries = 100;
+
 /// The most fractional count; −1 if all are whole.
 int fractional(const std::vector<double> &counts)
 {
@@ -24,6 +28,23 @@ int fractional(const std::vector<double> &counts)
 }
 
 } // namespace
+
+/// Plans from a node: much is tried from the first, little from some of the later ones.
+void Search::lookFrom(const Branch &here, int popped, bool whole)
+{
+    if (popped == 1)
+        diveFrom(here, m_length - 1, 0);
+    const auto longest = [&] { return std::min(m_length - 1, goal(here.bound)); };
+    const auto open = [&] { return steps(here.bound) < steps(m_length); };
+    if (popped == 1) {
+        if (open())
+            diveFrom(here, longest(), 0);
+        for (int keep = 0; keep <= 1 && open(); ++keep)
+            keepSome(here, longest(), keep, rootTries);
+    } else if (open() && (whole || popped <= 3 || popped % 8 == 0)) {
+        diveFrom(here, longest(), 1);
+    }
+}
 
 void Search::branchOut()
 {
@@ -43,14 +64,17 @@ void Search::branchOut()
         for (const Branch &b : open)
             least = std::min(least, b.bound);
         m_lower = std::max(m_lower, std::min(least, m_length));
+        if (!m_searched)
+            m_certified = std::max(m_certified, std::min(least, m_length));
+        if (popped == settleAt)
+            settle(settleWork);
         if (closed() || m_work.spent())
             return;
         if (steps(here.bound) >= steps(m_length))
             continue;
         const std::size_t before = open.size();
         const int level = fractional(here.counts);
-        if (popped <= 3 || popped % 8 == 0 || level < 0)
-            diveFrom(here, std::min(m_length - 1, goal(here.bound)), popped == 1 ? 2 : 1);
+        lookFrom(here, popped, level < 0);
         if (closed())
             return;
         if (steps(here.bound) >= steps(m_length))
@@ -66,6 +90,8 @@ void Search::branchOut()
             return;
     }
     m_lower = std::max(m_lower, std::min(m_unknown, m_length));
+    if (!m_searched)
+        m_certified = m_lower;
 }
 
 void Search::split(const Branch &branch, int level, int value, std::vector<Branch> &open)

@@ -30,6 +30,21 @@ void Search::diveFrom(const Branch &branch, std::int64_t longest, int strayMost)
     }
 }
 
+void Search::keepSome(const Branch &branch, std::int64_t longest, int keep, int tries)
+{
+    m_master.restore(branch.state);
+    Rest rest = restOf(m_cloth);
+    if (relax(rest, longest) != Master::Outcome::Solved)
+        return;
+    std::vector<Cutting> uses;
+    for (const Master::Use &u : m_master.uses())
+        uses.push_back({*u.strip, static_cast<int>(std::floor(u.times + 1e-7)) - keep});
+    for (const Cutting &u : uses)
+        if (u.times > 0)
+            cut(m_cloth, m_allowed, u.strip, u.times, rest);
+    tryTail(rest, longest, tries);
+}
+
 /// True if a plan of at most `longest` was found. `stray` is how far in all the choices may go down the
 /// lists of likely strips.
 bool Search::dive(Rest rest, std::int64_t longest, int stray, int depth)

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "cutting/search.h"
 
+#include "cutting/whole.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -73,11 +75,43 @@ void Search::run()
     if (m_master.proof().pieces.empty())
         return;
     m_nodes.push_back({-1, 0, -1, -1, m_master.proof()});
-    m_lower = m_master.bound();
+    m_lower = m_certified = m_master.bound();
     m_root = m_master.save();
     if (outcome == Master::Outcome::Stopped || closed())
         return;
     branchOut();
+}
+
+/// Looks for a plan that keeps to the goal among all strips cheap enough for it, if they are few.
+void Search::settle(std::int64_t units)
+{
+    constexpr std::size_t mostStrips = 3000;
+    const std::int64_t end = m_work.done() + units;
+    while (!closed() && m_work.done() < end && !m_work.spent()) {
+        const std::int64_t longest = goal(m_lower);
+        m_master.restore(m_root);
+        if (relax(restOf(m_cloth), longest) != Master::Outcome::Solved)
+            return;
+        std::vector<Strip> strips;
+        for (Candidate &c : candidates(restOf(m_cloth), slackOf(longest), -1, mostStrips))
+            strips.push_back(std::move(c.strip));
+        if (strips.size() >= mostStrips)
+            return;
+        Whole whole(m_cloth, std::move(strips), m_work);
+        const auto found = whole.within(longest, end - m_work.done());
+        if (found == Whole::Found::Unknown)
+            return;
+        if (found == Whole::Found::No) {
+            m_lower = longest + 1;
+            continue;
+        }
+        Rest rest = restOf(m_cloth);
+        for (const Cutting &c : whole.plan())
+            cut(m_cloth, m_allowed, c.strip, c.times, rest);
+        if (!rest.done() || rest.spent > longest)
+            return;
+        offer(rest);
+    }
 }
 
 bool Search::within(std::int64_t longest, const std::vector<char> &levels)

@@ -47,7 +47,7 @@ public:
     [[nodiscard]] std::int64_t length() const { return m_length; } ///< of the best plan, in units
     [[nodiscard]] std::int64_t lower() const { return m_lower; }   ///< no plan is shorter
     [[nodiscard]] bool closed() const { return steps(m_lower) >= steps(m_length); }
-    [[nodiscard]] bool searched() const { return m_searched; } ///< the proof rests on refuted counts too
+    [[nodiscard]] std::int64_t certified() const { return m_certified; } ///< what `nodes` prove
     [[nodiscard]] const std::vector<Certificate::Node> &nodes() const { return m_nodes; }
 
 private:
@@ -72,13 +72,17 @@ private:
 
     bool dive(Rest rest, std::int64_t longest, int stray, int depth);
     void diveFrom(const Branch &branch, std::int64_t longest, int strayMost);
+    void keepSome(const Branch &branch, std::int64_t longest, int keep, int tries);
     Found tryAll(const Rest &rest, std::int64_t longest);
     Found tryTail(const Rest &rest, std::int64_t longest, int nodes);
-    std::vector<Candidate> candidates(const Rest &rest, double slack, int lie);
+    std::vector<Candidate> candidates(const Rest &rest, double slack, int size, std::size_t most);
+    [[nodiscard]] double slackOf(std::int64_t budget) const;
+    void settle(std::int64_t units);
     [[nodiscard]] std::int64_t layered(const Rest &rest) const;
     [[nodiscard]] Master::Outcome relax(const Rest &rest, std::int64_t longest);
 
     void branchOut();
+    void lookFrom(const Branch &here, int popped, bool whole);
     void push(const Branch &from, int level, int value, bool fewer, std::vector<Branch> &open);
     void realise(const Branch &branch, std::vector<Branch> &open);
     void split(const Branch &branch, int level, int value, std::vector<Branch> &open);
@@ -91,8 +95,9 @@ private:
     std::vector<char> m_allowed;
     Master::State m_root;
     std::vector<Cutting> m_best;
-    std::int64_t m_length, m_lower = 0, m_unknown;
-    bool m_searched = false;
+    std::int64_t m_length, m_lower = 0, m_certified = 0, m_unknown;
+    bool m_settled = false;
+    bool m_searched = false; ///< counts were refuted by search: the nodes prove no more than before
     std::vector<Certificate::Node> m_nodes;
     std::unordered_map<std::string, std::int64_t> m_refuted;
     std::set<std::vector<int>> m_tried; ///< counts of strips already looked for

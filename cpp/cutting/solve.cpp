@@ -134,13 +134,12 @@ Answer across(const Job &job, Work &work, std::int64_t handwork, const Plan *pre
     answer.certificate.nodes = search.nodes();
     if (cloth.rough)
         boundRoughly(job, work, answer);
-    const bool searched = search.searched();
+    const Ticks certified = cloth.rough ? answer.leastLength : search.certified() * cloth.unit;
     answer.bought = roundUp(answer.length, job.step);
     answer.leastBought = std::min(answer.bought, roundUp(answer.leastLength, job.step));
-    answer.proof = !answer.proved() ? Proof::None : searched ? Proof::Search : Proof::Prices;
-    finish(cloth, answer.certificate, answer.proved() ? answer.bought - job.step + 1 : answer.leastLength);
-    if (searched)
-        answer.certificate.nodes.clear();
+    const bool whole = roundUp(certified, job.step) >= answer.bought;
+    answer.proof = !answer.proved() ? Proof::None : whole ? Proof::Prices : Proof::Search;
+    finish(cloth, answer.certificate, whole ? answer.bought - job.step + 1 : certified);
     const auto best = handwork > 0 ? fewerHeights(cloth, search, job, work, handwork) : search.best();
     answer.plan = cloth.planOf(best);
     answer.length = cloth.lengthOf(best) * cloth.unit;

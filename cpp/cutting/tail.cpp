@@ -86,19 +86,20 @@ Search::Found Search::tryTail(const Rest &rest, std::int64_t longest, int nodes)
 
 /// Strips that hold `lie`, filled so that nothing more fits, and cost at most `slack` more than the prices
 /// say they are worth; the cheapest first.
-std::vector<Search::Candidate> Search::candidates(const Rest &rest, double slack, int size)
+std::vector<Search::Candidate> Search::candidates(const Rest &rest, double slack, int size, std::size_t most)
 {
     std::vector<Candidate> found;
     std::vector<int> need = rest.need;
     std::vector<Row> rows;
     int sheet = 0, level = 0;
     double room = 0;
+    std::size_t visits = 0;
     const auto lay = [&](auto &&self, int j, int place, Ticks left, double worth) -> void {
-        if (found.size() >= mostCandidates || worth + m_table.worth(j, place) < room - slack)
+        if (found.size() >= most || ++visits >= 30 * most || worth + m_table.worth(j, place) < room - slack)
             return;
         if (j == 0) {
-            const auto of = static_cast<std::size_t>(size);
-            if (need[of] == rest.need[of] ||
+            const auto of = static_cast<std::size_t>(std::max(0, size));
+            if (rows.empty() || (size >= 0 && need[of] == rest.need[of]) ||
                 levelFrom(m_allowed, m_cloth.lie(rows.front().lie).level) != level)
                 return;
             for (int z = m_cloth.lieEnd[static_cast<std::size_t>(level)] - 1; z >= 0; --z)
@@ -137,10 +138,23 @@ std::vector<Search::Candidate> Search::candidates(const Rest &rest, double slack
             const int end = m_cloth.lieEnd[static_cast<std::size_t>(level)];
             lay(lay, end, m_cloth.sheet(sheet).place, m_cloth.sheet(sheet).width, 0.0);
         }
-    m_work.spend(1 + static_cast<std::int64_t>(found.size()) / 8);
+    m_work.spend(1 + static_cast<std::int64_t>(found.size() + visits / 4) / 8);
+    if (visits >= 30 * most)
+        found.resize(most, Candidate{}); // too many to look at: said by their number
     std::stable_sort(found.begin(), found.end(),
                      [](const auto &a, const auto &b) { return a.over < b.over; });
     return found;
+}
+
+/// How much more than its prices a strip may cost, in prices, if `budget` must do for all.
+double Search::slackOf(std::int64_t budget) const
+{
+    std::int64_t strips = budget / m_cloth.heights.front() + 1;
+    for (const Sheet &s : m_cloth.sheets)
+        strips += s.high / m_cloth.heights.front();
+    return static_cast<double>(budget) * static_cast<double>(priceUnit) -
+           static_cast<double>(m_master.worthOfAll()) + m_master.violation() * static_cast<double>(strips) +
+           1;
 }
 
 Search::Found Search::tryAll(const Rest &rest, std::int64_t longest)
@@ -195,10 +209,8 @@ Search::Found Search::tryAll(const Rest &rest, std::int64_t longest)
         if (lie < 0 || rank(lowest) > rank(lie))
             lie = lowest;
     }
-    const double most = static_cast<double>(budget) / static_cast<double>(m_cloth.heights.front()) + 1;
-    const double slack = static_cast<double>(budget) * static_cast<double>(priceUnit) -
-                         static_cast<double>(m_master.worthOfAll()) + m_master.violation() * most + 1;
-    const auto strips = candidates(rest, slack, m_cloth.lie(lie).size);
+    const double slack = slackOf(budget);
+    const auto strips = candidates(rest, slack, m_cloth.lie(lie).size, mostCandidates);
     bool missed = strips.size() >= mostCandidates;
     const Master::State state = m_master.save();
     for (std::size_t i = 0; i < strips.size(); ++i) {

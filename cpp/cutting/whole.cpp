@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: MIT
+#include "cutting/whole.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace matside::cutting {
+namespace {
+constexpr std::int64_t proofUnit = std::int64_t(1) << 42;
+constexpr double endless = std::numeric_limits<double>::infinity();
+__extension__ using Wide = __int128;
+} // namespace
+
+Whole::Whole(const Cloth &cloth, std::vector<Strip> strips, Work &work)
+    : m_cloth(cloth), m_work(work), m_strips(std::move(strips)),
+      m_rows(static_cast<std::size_t>(cloth.sizes() + cloth.levels() + cloth.owned())),
+      m_columns(m_strips.size()), m_plain(m_rows)
+{
+    const auto sizes = static_cast<std::size_t>(cloth.sizes()),
+               levels = static_cast<std::size_t>(cloth.levels());
+    for (const Strip &s : m_strips) {
+        m_begin.push_back(m_partRow.size());
+        double most = 0;
+        for (const Row &r : s.rows) {
+            const int size = cloth.lie(r.lie).size;
+            m_partRow.push_back(size);
+            m_partCount.push_back(r.count);
+            most = std::max(
+                most, std::ceil(static_cast<double>(cloth.need[static_cast<std::size_t>(size)]) / r.count));
+        }
+        if (s.sheet > 0) {
+            m_partRow.push_back(static_cast<int>(sizes + levels) + s.sheet - 1);
+            m_partCount.push_back(static_cast<double>(cloth.high(s.level)));
+        }
+        m_cost.push_back(s.sheet == 0 ? static_cast<double>(cloth.high(s.level)) : 0.0);
+        m_low.push_back(0);
+        m_high.push_back(most);
+    }
+    m_begin.push_back(m_partRow.size());
+    m_dense.resize(m_rows);
+    for (std::size_t v = 0; v < m_columns; ++v)
+        for (std::size_t p = m_begin[v]; p < m_begin[v + 1]; ++p) {
+            auto &row = m_dense[static_cast<std::size_t>(m_partRow[p])];
+            row.resize(m_columns);
+            row[v] += m_partCount[p];
+        }
+    for (std::size_t r = 0; r < m_rows; ++r) {
+        m_cost.push_back(0);
+        m_low.push_back(r < sizes ? cloth.need[r] : 0);
+        m_high.push_back(r < sizes + levels ? endless
+                                            : static_cast<double>(cloth.sheets[r - sizes - levels + 1].high));
+    }
+    start();
+}
+
+/// Every row in the basis by its slack: nothing is cut, and no strip is cheaper than nothing.
+void Whole::start()
+{
+    m_basis.resize(m_rows);
+    m_basic.assign(m_columns + m_rows, 0);
+    m_atHigh.assign(m_columns + m_rows, 0);
+    for (std::size_t r = 0; r < m_rows; ++r) {
+        m_basis[r] = m_columns + r;
+        m_basic[m_columns + r] = 1;
+    }
+    m_x.assign(m_rows, 0.0);
+    m_way.assign(m_rows, 0.0);
+    m_alpha.assign(m_columns + m_rows, 0.0);
+    factor();
+    reduce();
+}
+
+/// True if the prices prove, in whole numbers, that the node holds no plan of at most the length sought:
+/// Σ cost·x ≥ Σ (cost − price·column)·x + Σ price·row, each term at its worst bound. As a ray: no plan at
+/// all.
+bool Whole::exceeds(const std::vector<double> &y, bool ray) const
+{
+    const auto unit = static_cast<double>(proofUnit);
+    std::vector<Wide> price(m_rows);
+    Wide sum = 0;
+    for (std::size_t r = 0; r < m_rows; ++r) {
+        const double p = std::floor(y[r] * unit);
+        const double low = m_low[m_columns + r], high = m_high[m_columns + r];
+        if (std::fabs(p) > 0x1p76)
+            return false;
+        price[r] = std::isinf(high) ? Wide(std::max(p, 0.0)) : Wide(p);
+        sum += price[r] *
+               (r >= m_plain ? Wide(m_cuts[r - m_plain].least) : cutUnit * Wide(price[r] >= 0 ? low : high));
+    }
+    std::vector<Wide> levels(static_cast<std::size_t>(m_cloth.levels()), 0);
+    for (std::size_t k = 0; k < levels.size(); ++k)
+        levels[k] = price[static_cast<std::size_t>(m_cloth.sizes()) + k] + (k > 0 ? levels[k - 1] : Wide(0));
+    for (std::size_t v = 0; v < m_columns; ++v) {
+        Wide rest = ray ? Wide(0) : Wide(proofUnit) * cutUnit * Wide(m_cost[v]);
+        for (std::size_t p = m_begin[v]; p < m_begin[v + 1]; ++p)
+            rest -= price[static_cast<std::size_t>(m_partRow[p])] * Wide(m_partCount[p]) * cutUnit;
+        if (m_strips[v].sheet == 0)
+            rest -= levels[static_cast<std::size_t>(m_strips[v].level)] * cutUnit;
+        for (std::size_t c = 0; c < m_cuts.size(); ++c)
+            rest -= price[m_plain + c] * m_cuts[c].worth[v];
+        sum += rest * Wide(rest >= 0 ? m_low[v] : m_high[v]);
+    }
+    return sum > (ray ? Wide(0) : Wide(proofUnit) * cutUnit * m_longest);
+}
+
+/// The length of this basis, which is a bound even while rows are off, exceeds what is sought.
+bool Whole::tooLong() const
+{
+    return lengthNow() > static_cast<double>(m_longest) + 1e-6 && exceeds(dual(), false);
+}
+
+/// Goes on from the last basis until optimal, or until the node is proved to hold nothing.
+Whole::Node Whole::solve()
+{
+    place();
+    for (int pivots = 0;; ++pivots) {
+        m_work.spend(1 +
+                     static_cast<std::int64_t>((m_columns * (8 + m_cuts.size()) + m_rows * m_rows) / 3000));
+        const std::size_t row = leaving();
+        if (row == none) {
+            return tooLong() ? Node::Closed : Node::Open;
+        }
+        if (pivots > 2000) {
+            m_unsure = true;
+            return Node::Closed;
+        }
+        const bool rising = m_x[row] < m_low[m_basis[row]];
+        const std::size_t v = entering(row, rising);
+        if (v == none) {
+            std::vector<double> ray(m_rows);
+            for (std::size_t k = 0; k < m_rows; ++k)
+                ray[k] = (rising ? -1 : 1) * m_inverse[row * m_rows + k];
+            m_unsure = m_unsure || !exceeds(ray, true);
+            return Node::Closed;
+        }
+        swap(row, v, rising);
+        if (pivots % 4 == 3 && tooLong())
+            return Node::Closed;
+    }
+}
+
+/// The most fractional count of strips, else the strip nearest to one more; `none` if all are whole.
+std::size_t Whole::fractional(double &value) const
+{
+    std::size_t found = none;
+    double best = 1e-6;
+    for (std::size_t r = 0; r < m_rows; ++r) {
+        const std::size_t v = m_basis[r];
+        const double part = m_x[r] - std::floor(m_x[r]);
+        const bool level = v >= m_columns + static_cast<std::size_t>(m_cloth.sizes()) &&
+                           v < m_columns + static_cast<std::size_t>(m_cloth.sizes() + m_cloth.levels());
+        if (!level || std::min(part, 1 - part) <= best)
+            continue;
+        best = std::min(part, 1 - part);
+        found = v;
+        value = m_x[r];
+    }
+    if (found != none)
+        return found;
+    for (std::size_t r = 0; r < m_rows; ++r) {
+        const double part = m_x[r] - std::floor(m_x[r]);
+        if (m_basis[r] >= m_columns || part < 1e-6 || part > 1 - 1e-6 || part <= best)
+            continue;
+        best = part;
+        found = m_basis[r];
+        value = m_x[r];
+    }
+    return found;
+}
+
+bool Whole::side(std::size_t v, double low, double high)
+{
+    if (low > high)
+        return false;
+    const double lowWas = m_low[v], highWas = m_high[v];
+    m_low[v] = low;
+    m_high[v] = high;
+    const bool found = explore();
+    m_low[v] = lowWas;
+    m_high[v] = highWas;
+    // While it was fixed its reduced cost was free: it goes where that is right.
+    if (!m_basic[v])
+        m_atHigh[v] = m_reduced[v] < 0;
+    return found;
+}
+
+bool Whole::explore()
+{
+    if (m_work.spent() || m_work.done() >= m_end) {
+        m_unsure = true;
+        return false;
+    }
+    if (solve() == Node::Closed)
+        return false;
+    double value = 0;
+    const std::size_t v = fractional(value);
+    if (v == none) {
+        if (lengthNow() > static_cast<double>(m_longest) + 0.5) {
+            m_unsure = true; // too long, but not provably
+            return false;
+        }
+        m_plan.clear();
+        const auto x = values();
+        for (std::size_t p = 0; p < m_columns; ++p)
+            if (x[p] > 0.5)
+                m_plan.push_back({m_strips[p], static_cast<int>(std::lround(x[p]))});
+        return true;
+    }
+    const double low = m_low[v], high = m_high[v], down = std::floor(value);
+    const bool up = v < m_columns || value - down > 0.5;
+    return up ? side(v, down + 1, high) || side(v, low, down) : side(v, low, down) || side(v, down + 1, high);
+}
+
+Whole::Found Whole::within(std::int64_t longest, std::int64_t units)
+{
+    m_longest = longest;
+    m_end = m_work.done() + units;
+    m_unsure = false;
+    for (int k = 0; k < m_cloth.levels(); ++k) // so many strips alone would be as long
+        m_high[m_columns + static_cast<std::size_t>(m_cloth.sizes() + k)] =
+            static_cast<double>(longest / m_cloth.high(k));
+    if (tighten() == Node::Closed)
+        return m_unsure ? Found::Unknown : Found::No;
+    if (explore())
+        return Found::Yes;
+    return m_unsure ? Found::Unknown : Found::No;
+}
+
+} // namespace matside::cutting
