@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "length/show.h"
+#include "made/laying.h"
+#include "made/tolerances.h"
+#include "project/made.h"
+
+#include <optional>
+#include <string_view>
+
+namespace matside {
+
+enum class FindingKind { Plain, Split, CommonSize, Tilted, Taper, Remake, MeasureAgain };
+/// `plain`, `split`, `common-size`, `tilted`, `taper`, `remake`, `measure-again`.
+[[nodiscard]] std::string_view nameOf(FindingKind kind);
+
+/// What to do (F25); the app words it.
+enum class Remedy {
+    CutPlainly,     ///< square off the first side
+    CutSplit,       ///< turned half the lean
+    UseAsIs,        ///< trimmed: good enough
+    TrimToSize,     ///< trimmed, but larger than it should be
+    TrimTrue,       ///< trimmed: the largest true rectangle, laid as `cut` says
+    TakeCommonSize, ///< judged again once the common size is known
+    HideInSeam,     ///< cut parallel to the base, hide the tilted line in the seam, unpick what shows
+    HideBothSides,  ///< the same for the two sides of a taper
+    RestitchLine,   ///< hoop again, unpick, stitch the outer line at size; remake if the stippling is short
+    BlockWet,       ///< pin square, steam, dry, measure again; remake if that does not help
+    PatchAllowance, ///< zigzag a scrap of sandwich edge to edge, or put the block at an outer edge
+    MakeAgain,
+    MeasureFirst ///< the reading `suspect` first, then the others
+};
+/// `cut-plainly`, `cut-split`, `use-as-is`, `trim-to-size`, `trim-true`, `take-common-size`, `hide-in-seam`,
+/// `hide-both-sides`, `restitch-line`, `block-wet`, `patch-allowance`, `make-again`, `measure-first`.
+[[nodiscard]] std::string_view nameOf(Remedy remedy);
+
+enum class Agreement { Good, Doubtful, None };
+
+struct Figures {
+    Length K;      ///< the readings' disagreement, F23
+    Length lean;   ///< λ, + when the bottom is pushed to the right
+    Length tilt;   ///< of the tilted side over its length; of each side of a taper; else 0
+    Pair trueSize; ///< largest true rectangle inside (a square where a square is wanted)
+};
+
+/// What the advice promises when it is followed, each reading within half a mark of the truth (a whole mark
+/// where the readings agree but doubtfully).
+struct Promise {
+    Length shows;     ///< the stitched line shows by no more than this outside the seam, after unpicking
+    Length allowance; ///< no allowance, from stitched line to cut, is under this
+    Length unpick;    ///< before unpicking the tilted sides may show by this; 0 when nothing is unpicked
+};
+
+/// What was measured: the stitched outline before trimming, or the edges of a trimmed block.
+enum class Measured { Outline, Trimmed };
+
+struct Target {
+    Pair outline;        ///< planned, or the common size
+    bool common = false; ///< a common size: a larger outline loses stippling instead of being off size
+    Length allowance;    ///< kept outside the outline
+};
+
+/// A judgement on a measured block with its remedy. `measure-again` never comes with cutting advice.
+struct Finding {
+    FindingKind kind = FindingKind::MeasureAgain;
+    Remedy does = Remedy::MeasureFirst;
+    Agreement agreement = Agreement::None;
+    Figures figures;
+    Pair own;                  ///< mean size of what was measured
+    std::optional<Side> side;  ///< tilted, or the wider end of a taper
+    std::optional<Laying> cut; ///< where a cut is advised
+    std::optional<Promise> promise;
+    std::optional<std::size_t> suspect; ///< reading to take first: 0…3 sides, 4, 5 diagonals
+    std::optional<Shape> shape;         ///< the fitted figure, for drawing its departure exaggerated
+};
+
+/// Judges one block. `marks` are those of the ruler it was read with: a reading is good to half a mark.
+///
+/// Sizes are the means of opposite sides as read, so that her marks decide; shape is that of the fit. A size
+/// off by more than `under` or `over`, a side tilted by more than `tiltMost`, a lean that no split mends:
+/// remake. A size more than `size` off: common-size, to be judged again against it. Opposite sides that
+/// differ: tilted or taper. Else the lean decides between plain and split (F23–F25). Where the readings agree
+/// but doubtfully the advice stands, and its promise is reckoned for readings good to a whole mark.
+[[nodiscard]] Finding judge(const Readings &readings, Measured what, const Target &target,
+                            const Tolerances &tolerances, Marks marks);
+
+/// The readings of a block and what they were taken on; nothing when they are not all there.
+[[nodiscard]] std::optional<Readings> readingsOf(const MadeBlock &block);
+[[nodiscard]] Measured measuredOn(const MadeBlock &block);
+
+} // namespace matside
