@@ -9,6 +9,7 @@
 #include "bench/cutsrandom.h"
 #include "bench/cutsread.h"
 #include "cutting/certificate.h"
+#include "cutting/plancheck.h"
 #include "cutting/solve.h"
 
 #include <algorithm>
@@ -60,6 +61,10 @@ void Bench::run(const std::string &name, const Job &job)
     std::printf("%s %lld %lld %lld %s %.3f\n", name.c_str(), static_cast<long long>(a.length),
                 static_cast<long long>(a.bought / job.step), static_cast<long long>(a.leastBought / job.step),
                 a.proved() ? "proved" : "open", took);
+    if (const std::string fault = plancheck::fault(job, a); !fault.empty()) {
+        std::fprintf(stderr, "%s: %s\n", name.c_str(), fault.c_str());
+        good = false;
+    }
     ++jobs;
     if (a.proved())
         proved.push_back(took);

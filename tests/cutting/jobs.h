@@ -3,8 +3,6 @@
 
 #include "cutting/job.h"
 
-#include <QString>
-
 #include <initializer_list>
 #include <random>
 #include <vector>

@@ -4,9 +4,8 @@
 // A second reading of plans, from the pieces on the cloth up; shares nothing with the solver.
 #include "cutting/answer.h"
 
-#include <QString>
-
 #include <algorithm>
+#include <string>
 #include <vector>
 
 namespace plancheck {
@@ -19,8 +18,8 @@ struct Piece {
 };
 
 struct Reading {
-    QString fault;    ///< empty: the plan can be cut
-    Ticks bought = 0; ///< length of bought cloth the strips take
+    std::string fault; ///< empty: the plan can be cut
+    Ticks bought = 0;  ///< length of bought cloth the strips take
 };
 
 inline std::vector<Size> wanted(const Job &job, const Plan &plan, Ticks stripLength)
@@ -37,7 +36,7 @@ inline std::vector<Size> wanted(const Job &job, const Plan &plan, Ticks stripLen
     return all;
 }
 
-inline QString overlap(std::vector<Piece> pieces)
+inline std::string overlap(std::vector<Piece> pieces)
 {
     std::sort(pieces.begin(), pieces.end(), [](const Piece &a, const Piece &b) {
         return a.cloth != b.cloth ? a.cloth < b.cloth : a.y < b.y;
@@ -48,7 +47,8 @@ inline QString overlap(std::vector<Piece> pieces)
             if (b.cloth != a.cloth || b.y >= a.y + a.h)
                 break;
             if (b.x < a.x + a.w && a.x < b.x + b.w)
-                return QStringLiteral("pieces of sizes %1 and %2 overlap").arg(a.size).arg(b.size);
+                return "pieces of sizes " + std::to_string(a.size) + " and " + std::to_string(b.size) +
+                       " overlap";
         }
     return {};
 }
@@ -63,7 +63,7 @@ inline Reading read(const Job &job, const Plan &plan, Ticks lengthwiseLength = 0
     std::vector<Piece> pieces;
     for (const StripLayout &s : plan.strips) {
         if (s.repeats <= 0 || s.height <= 0 || s.from < -1 || s.from >= static_cast<int>(job.owned.size()))
-            return {QStringLiteral("a strip that is none"), 0};
+            return {"a strip that is none", 0};
         const Owned *owned = s.from < 0 ? nullptr : &job.owned[static_cast<std::size_t>(s.from)];
         const Ticks width = owned == nullptr ? cross : plan.lengthwise ? owned->along : owned->across;
         for (int n = 0; n < s.repeats; ++n) {
@@ -71,49 +71,51 @@ inline Reading read(const Job &job, const Plan &plan, Ticks lengthwiseLength = 0
             Ticks &y = used[static_cast<std::size_t>(s.from + 1)];
             for (const Laid &l : s.pieces) {
                 if (l.size < 0 || l.size >= static_cast<int>(sizes.size()) || l.count <= 0)
-                    return {QStringLiteral("a piece nobody asked for"), 0};
+                    return {"a piece nobody asked for", 0};
                 const Size &size = sizes[static_cast<std::size_t>(l.size)];
                 if (l.turned && !size.mayTurn)
-                    return {QStringLiteral("size %1 lies against its grain").arg(l.size), 0};
+                    return {"size " + std::to_string(l.size) + " lies against its grain", 0};
                 const bool swapped = l.turned != plan.lengthwise;
                 const Ticks w = swapped ? size.along : size.across, h = swapped ? size.across : size.along;
                 for (int i = 0; i < l.count; ++i, x += w)
                     pieces.push_back({s.from, l.size, x, y, w, h});
                 if (h > s.height)
-                    return {QStringLiteral("size %1 is higher than its strip").arg(l.size), 0};
+                    return {"size " + std::to_string(l.size) + " is higher than its strip", 0};
                 cut[static_cast<std::size_t>(l.size)] += l.count;
             }
             if (x > width)
-                return {QStringLiteral("a strip is fuller than the cloth is wide"), 0};
+                return {"a strip is fuller than the cloth is wide", 0};
             y += s.height;
         }
     }
     for (std::size_t i = 0; i < sizes.size(); ++i)
         if (cut[i] < sizes[i].pieces)
-            return {QStringLiteral("size %1: %2 of %3").arg(i).arg(cut[i]).arg(sizes[i].pieces), 0};
+            return {"size " + std::to_string(i) + ": " + std::to_string(cut[i]) + " of " +
+                        std::to_string(sizes[i].pieces),
+                    0};
     for (std::size_t o = 0; o < job.owned.size(); ++o)
         if (used[o + 1] > (plan.lengthwise ? job.owned[o].across : job.owned[o].along))
-            return {QStringLiteral("owned piece %1 is used beyond its end").arg(o), 0};
+            return {"owned piece " + std::to_string(o) + " is used beyond its end", 0};
     if (plan.lengthwise && used.front() > job.usable)
-        return {QStringLiteral("lengthwise strips are wider together than the cloth"), 0};
+        return {"lengthwise strips are wider together than the cloth", 0};
     return {overlap(pieces), plan.lengthwise ? lengthwiseLength : used.front()};
 }
 
 /// All that an answer claims about its own plan.
-inline QString fault(const Job &job, const Answer &a)
+inline std::string fault(const Job &job, const Answer &a)
 {
     const Reading reading = read(job, a.plan, a.length);
-    if (!reading.fault.isEmpty())
+    if (!reading.fault.empty())
         return reading.fault;
     if (reading.bought != a.length)
-        return QStringLiteral("length said %1, laid %2").arg(a.length).arg(reading.bought);
+        return "length said " + std::to_string(a.length) + ", laid " + std::to_string(reading.bought);
     Ticks bought = 0;
     while (bought < a.length)
         bought += job.step;
     if (bought != a.bought)
-        return QStringLiteral("bought said %1, is %2").arg(a.bought).arg(bought);
+        return "bought said " + std::to_string(a.bought) + ", is " + std::to_string(bought);
     if (a.leastBought > a.bought || a.leastBought % job.step != 0)
-        return QStringLiteral("a bound above the plan or off the steps");
+        return "a bound above the plan or off the steps";
     return {};
 }
 

@@ -133,7 +133,7 @@ void ProofsTest::boundHoldsWhateverTheBudget()
     for (const std::int64_t budget : {0, 10, 100, 300, 1000, 3000}) {
         const Job job = jobs::metric(true);
         const Answer a = answerOf(job, {budget, 0});
-        QCOMPARE(plancheck::fault(job, a), QString());
+        QCOMPARE(plancheck::fault(job, a), std::string());
         QVERIFY(a.leastBought <= 52 * job.step);
         QVERIFY(a.bought >= 52 * job.step);
         if (!a.certificate.nodes.empty())

@@ -117,7 +117,7 @@ void RequestsTest::stopGivesThePlanSoFar()
     const auto solved = solve(job, {1'000'000, 1'000'000}, source.get_token());
     QVERIFY(solved.ok());
     QVERIFY(solved.value().stopped);
-    QCOMPARE(plancheck::fault(job, solved.value()), QString());
+    QCOMPARE(plancheck::fault(job, solved.value()), std::string());
     QVERIFY(solved.value().work < 2000);
 }
 
@@ -134,7 +134,7 @@ void RequestsTest::earlierPlanIsNeverMadeWorse()
     job.sizes[4].pieces -= 2;
     const auto less = solve(job, {50, 0}, {}, &full.value());
     QVERIFY(less.ok());
-    QCOMPARE(plancheck::fault(job, less.value()), QString());
+    QCOMPARE(plancheck::fault(job, less.value()), std::string());
     QVERIFY(less.value().bought <= full.value().bought);
 }
 
@@ -147,7 +147,7 @@ void RequestsTest::bindingIsCutFromFullWidths()
     Job job{40 * inch, eighthYard, {}, {binding}, {}, false};
     const auto solved = solve(job);
     QVERIFY(solved.ok());
-    QCOMPARE(plancheck::fault(job, solved.value()), QString());
+    QCOMPARE(plancheck::fault(job, solved.value()), std::string());
     QCOMPARE(solved.value().length, 8 * inch * 9 / 4);
     QVERIFY(checkCertificate(job, solved.value().certificate));
     // Exactly as long as seven strips: not one more.
@@ -163,13 +163,13 @@ void RequestsTest::ownedClothIsUsedFirst()
     job.owned.push_back({20 * inch, 20 * inch});
     auto solved = solve(job);
     QVERIFY(solved.ok());
-    QCOMPARE(plancheck::fault(job, solved.value()), QString());
+    QCOMPARE(plancheck::fault(job, solved.value()), std::string());
     QCOMPARE(solved.value().length, 10 * inch);
     QVERIFY(solved.value().proved());
     job.owned.push_back({10 * inch, 45 * inch});
     solved = solve(job);
     QVERIFY(solved.ok());
-    QCOMPARE(plancheck::fault(job, solved.value()), QString());
+    QCOMPARE(plancheck::fault(job, solved.value()), std::string());
     QCOMPARE(solved.value().bought, Ticks(0));
 }
 
@@ -184,8 +184,8 @@ void RequestsTest::lengthwiseStripsSaveWhereLongPiecesAreFew()
     job.mayRunLengthwise = true;
     const auto along = solve(job);
     QVERIFY(across.ok() && along.ok());
-    QCOMPARE(plancheck::fault(job, across.value()), QString());
-    QCOMPARE(plancheck::fault(job, along.value()), QString());
+    QCOMPARE(plancheck::fault(job, across.value()), std::string());
+    QCOMPARE(plancheck::fault(job, along.value()), std::string());
     QCOMPARE(across.value().bought, 18 * eighthYard);
     QVERIFY(along.value().plan.lengthwise);
     QCOMPARE(along.value().bought, 14 * eighthYard);
@@ -217,13 +217,13 @@ void RequestsTest::mixedUnitsArePlannedExactly()
         {{65 * 320, 65 * 320, 60}, {inch * 5 / 2, inch * 5 / 2, 64}, {37 * 320, inch * 7 + 127, 23}});
     const auto solved = solve(job, {60'000, 0});
     QVERIFY(solved.ok());
-    QCOMPARE(plancheck::fault(job, solved.value()), QString());
+    QCOMPARE(plancheck::fault(job, solved.value()), std::string());
     // Twenty 2 in pieces fill 40 in to the last tick, whatever odd size is beside them.
     job = jobs::of(40 * inch, 1, false,
                    {{2 * inch, 2 * inch, 20}, {40 * inch - 1, 3 * inch, 1}, {777, inch, 3}});
     const auto exact = solve(job);
     QVERIFY(exact.ok());
-    QCOMPARE(plancheck::fault(job, exact.value()), QString());
+    QCOMPARE(plancheck::fault(job, exact.value()), std::string());
     QCOMPARE(exact.value().length, 6 * inch);
 }
 
@@ -233,7 +233,7 @@ void RequestsTest::fewerHeightsNeverCostCloth()
         for (const Job &job : {jobs::sampler(turn), jobs::blocks(turn), jobs::metric(turn)}) {
             const auto plain = solve(job, {40'000, 0}), fewer = solve(job, {40'000, 40'000});
             QVERIFY(plain.ok() && fewer.ok());
-            QCOMPARE(plancheck::fault(job, fewer.value()), QString());
+            QCOMPARE(plancheck::fault(job, fewer.value()), std::string());
             QCOMPARE(fewer.value().bought, plain.value().bought);
             QVERIFY(fewer.value().handwork <= plain.value().handwork);
         }
