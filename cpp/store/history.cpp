@@ -127,6 +127,18 @@ StoreResult<Reversed> reverse(const Database &database, const std::optional<QStr
 
 } // namespace
 
+StoreResult<std::int64_t> editInside(const Database &database, const QString &id, const Command &command)
+{
+    const auto held = documentOf(database, id);
+    if (!held)
+        return held.error();
+    if (held.value() != command.before)
+        return StoreError{StoreCode::Stale, id};
+    if (const auto put = putDocument(database, id, command.after); !put)
+        return put.error();
+    return remember(database, {id, false, command.label, stretchBetween(command.before, command.after)});
+}
+
 StoreResult<std::int64_t> Store::applyEdit(const QString &id, const Command &command)
 {
     if (!canWrite())
@@ -134,15 +146,7 @@ StoreResult<std::int64_t> Store::applyEdit(const QString &id, const Command &com
     Transaction transaction(*m_database);
     if (!transaction.began())
         return transaction.began().error();
-    const auto held = load(id);
-    if (!held)
-        return held.error();
-    if (held.value() != command.before)
-        return StoreError{StoreCode::Stale, id};
-    if (const auto put = putDocument(*m_database, id, command.after); !put)
-        return put.error();
-    const auto number =
-        remember(*m_database, {id, false, command.label, stretchBetween(command.before, command.after)});
+    const auto number = editInside(*m_database, id, command);
     if (!number)
         return number.error();
     if (const auto done = transaction.commit(); !done)

@@ -51,6 +51,38 @@ StoreResult<Done> first(const Database &database)
          QStringLiteral("INSERT INTO counter (one, next) VALUES (1, 1)")});
 }
 
+/// Version 2: photographs and notes. A note stands as long as the command that made it is not undone, and
+/// goes for good with it; drafts are photographs taken for a note that is not yet logged. Lengths are texts
+/// as in the project file.
+StoreResult<Done> second(const Database &database)
+{
+    return runAll(
+        database,
+        {QStringLiteral("CREATE TABLE photographs (sha TEXT NOT NULL PRIMARY KEY CHECK (length(sha) = 64), "
+                        "format TEXT NOT NULL, bytes INTEGER NOT NULL, width INTEGER NOT NULL, "
+                        "height INTEGER NOT NULL, number INTEGER NOT NULL) STRICT"),
+         QStringLiteral(
+             "CREATE TABLE notes (id TEXT NOT NULL PRIMARY KEY, project TEXT NOT NULL "
+             "REFERENCES projects (id) ON DELETE CASCADE, number INTEGER NOT NULL, command INTEGER NOT NULL, "
+             "block TEXT NOT NULL, step TEXT NOT NULL, words TEXT NOT NULL, "
+             "flags TEXT NOT NULL CHECK (json_valid(flags)), width TEXT NOT NULL, height TEXT NOT NULL, "
+             "CHECK ((block = '') <> (step = ''))) STRICT"),
+         QStringLiteral("CREATE INDEX notes_of_project ON notes (project, block, number)"),
+         QStringLiteral("CREATE INDEX notes_of_command ON notes (command)"),
+         QStringLiteral(
+             "CREATE TABLE note_photos (note TEXT NOT NULL REFERENCES notes (id) ON DELETE CASCADE, "
+             "side TEXT NOT NULL CHECK (side IN ('front', 'back')), "
+             "photo TEXT NOT NULL REFERENCES photographs (sha), PRIMARY KEY (note, side)) STRICT"),
+         QStringLiteral("CREATE INDEX notes_of_photo ON note_photos (photo)"),
+         QStringLiteral(
+             "CREATE TABLE drafts (project TEXT NOT NULL REFERENCES projects (id) ON DELETE CASCADE, "
+             "block TEXT NOT NULL, side TEXT NOT NULL CHECK (side IN ('front', 'back')), "
+             "photo TEXT NOT NULL REFERENCES photographs (sha), PRIMARY KEY (project, block, side)) STRICT"),
+         QStringLiteral("CREATE INDEX drafts_of_photo ON drafts (photo)"),
+         QStringLiteral("CREATE TRIGGER notes_forgotten AFTER DELETE ON commands WHEN OLD.undone = 1 "
+                        "BEGIN DELETE FROM notes WHERE command = OLD.seq; END")});
+}
+
 StoreResult<Done> step(const Database &database, const Migration &migration)
 {
     Transaction transaction(database);
@@ -106,7 +138,7 @@ StoreResult<Done> copyFirst(const Database &database, const QString &backups, in
 
 const std::vector<Migration> &allMigrations()
 {
-    static const std::vector<Migration> all{{1, first}};
+    static const std::vector<Migration> all{{1, first}, {2, second}};
     return all;
 }
 

@@ -117,8 +117,9 @@ QString storeFile(const QString &dir)
     return QDir(dir).filePath(QStringLiteral("matside.sqlite"));
 }
 
-Store::Store(std::unique_ptr<StoreLock> lock, std::unique_ptr<Database> database, Access access)
-    : m_lock(std::move(lock)), m_database(std::move(database)), m_access(access)
+Store::Store(QString folder, std::unique_ptr<StoreLock> lock, std::unique_ptr<Database> database,
+             Access access)
+    : m_folder(std::move(folder)), m_lock(std::move(lock)), m_database(std::move(database)), m_access(access)
 {
 }
 
@@ -138,7 +139,7 @@ StoreResult<std::unique_ptr<Store>> openStore(const QString &dir, const std::vec
     if (!opened)
         return opened.error();
     return std::unique_ptr<Store>(
-        new Store(std::move(lock), std::move(opened.value().database), opened.value().access));
+        new Store(dir, std::move(lock), std::move(opened.value().database), opened.value().access));
 }
 
 } // namespace matside

@@ -94,6 +94,8 @@ public:
 
     [[nodiscard]] Access access() const { return m_access; }
     [[nodiscard]] bool canWrite() const { return m_access == Access::Full; }
+    /// The folder the store lies in.
+    [[nodiscard]] const QString &folder() const { return m_folder; }
 
     // The shelf. Each change is a command of the shelf; undoShelf() takes the last one back.
     /// In the order of the shelf; never what was thrown away.
@@ -144,7 +146,10 @@ public:
 
 private:
     friend StoreResult<std::unique_ptr<Store>> openStore(const QString &, const std::vector<Migration> &);
-    Store(std::unique_ptr<StoreLock> lock, std::unique_ptr<Database> database, Access access);
+    friend class NoteBook;
+    Store(QString folder, std::unique_ptr<StoreLock> lock, std::unique_ptr<Database> database, Access access);
+
+    QString m_folder;
 
     std::unique_ptr<StoreLock> m_lock; ///< let go last
     std::unique_ptr<Database> m_database;

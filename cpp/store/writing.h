@@ -34,6 +34,11 @@ struct Remembered {
 };
 [[nodiscard]] StoreResult<std::int64_t> remember(const Database &database, const Remembered &command);
 
+/// Saves an edit inside the caller's transaction: the document, and the command that led to it. Gives the
+/// command's number; Stale when the project is not as the command supposes.
+[[nodiscard]] StoreResult<std::int64_t> editInside(const Database &database, const QString &id,
+                                                   const Command &command);
+
 /// The name inside a document; Unreadable when it is no JSON object.
 [[nodiscard]] StoreResult<QString> nameIn(const QString &document);
 

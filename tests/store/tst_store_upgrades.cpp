@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "store/photonotes.h"
 #include "store/storehelp.h"
 
 #include <QDir>
@@ -27,6 +28,7 @@ QStringList schemaOf(const QString &file)
     tell(u"SELECT t.name, i.name, i.\"unique\", i.partial, x.seqno, x.name FROM pragma_table_list AS t, "
          "pragma_index_list(t.name) AS i, pragma_index_info(i.name) AS x "
          "WHERE t.name NOT LIKE 'sqlite_%' ORDER BY t.name, i.name, x.seqno"_qs);
+    tell(u"SELECT name, tbl_name, sql FROM sqlite_schema WHERE type = 'trigger' ORDER BY name"_qs);
     return schema;
 }
 
@@ -88,7 +90,12 @@ void TestStoreUpgrades::readsWhatEachEarlierVersionLeft()
     const auto document = u"{\"format\": \"matside-project\", \"version\": 1, \"name\": \"Window runner\", "
                           "\"system\": \"inch\", \"kits\": %1}"_qs;
     QCOMPARE(got(store->load(id)), document.arg(2));
+    // Notes came with version 2; this one belongs to the command that is undone next.
+    const auto notes = got(NoteBook(*store).notes(id, u"A1"_qs));
+    QCOMPARE(notes.size(), std::size_t(file.contains(u"version-1."_qs) ? 0 : 1));
+    QVERIFY(notes.empty() || (notes[0].along == u"6 15/16 in"_qs && notes[0].faces[0]->size.width() == 4000));
     QCOMPARE(got(store->undo(id)).document, document.arg(1));
+    QVERIFY(got(NoteBook(*store).notes(id)).empty());
     QCOMPARE(got(store->setting(settings::station)), u"cut"_qs);
     QCOMPARE(got(store->undoShelf()).label.kind, u"put-away"_qs);
     store.reset();

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+#include "store/photofolder.h"
+
+#include <QCryptographicHash>
+#include <QDir>
+#include <QDirIterator>
+#include <QFile>
+#include <QFileInfo>
+#include <QImageWriter>
+
+#ifdef Q_OS_UNIX
+#include <fcntl.h>
+#include <unistd.h>
+#endif
+
+namespace matside {
+
+namespace {
+
+constexpr int shaDigits = 64;
+constexpr int thumbQuality = 85;
+constexpr QLatin1String partEnd(".part");
+
+/// A renamed file is only there for certain once its folder is on the disk too.
+bool flushFolder(const QString &dir)
+{
+#ifdef Q_OS_UNIX
+    const int folder = ::open(QFile::encodeName(dir).constData(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (folder < 0)
+        return false;
+    const bool flushed = ::fsync(folder) == 0;
+    ::close(folder);
+    return flushed;
+#else
+    return QFileInfo(dir).isDir();
+#endif
+}
+
+bool flushFile(const QFile &file)
+{
+#ifdef Q_OS_UNIX
+    return ::fsync(file.handle()) == 0;
+#else
+    return file.isOpen();
+#endif
+}
+
+bool makeFolder(const QString &dir)
+{
+    if (QFileInfo(dir).isDir())
+        return true;
+    return QDir().mkpath(dir) && flushFolder(QFileInfo(dir).absolutePath());
+}
+
+PhotoResult<Done> writeDurably(const QString &path, const QByteArray &bytes)
+{
+    QFile part(path + partEnd);
+    const auto failed = [&](const QString &why) {
+        part.close();
+        QFile::remove(part.fileName());
+        return PhotoError{PhotoCode::Disk, why};
+    };
+    if (!part.open(QIODevice::WriteOnly | QIODevice::Truncate | QIODevice::Unbuffered))
+        return PhotoError{PhotoCode::Disk, part.errorString()};
+    if (part.write(bytes) != bytes.size() || !flushFile(part))
+        return failed(part.errorString());
+    part.close();
+    if (!QFile::rename(part.fileName(), path) && !QFile::exists(path))
+        return failed(part.errorString());
+    if (!flushFolder(QFileInfo(path).absolutePath()))
+        return PhotoError{PhotoCode::Disk, QStringLiteral("the folder could not be flushed")};
+    return Done{};
+}
+
+/// A thumbnail can always be made again, so it is not flushed; it only never stands half written.
+bool writeThumb(const QString &path, const QImage &thumb)
+{
+    const QString part = path + partEnd;
+    QImageWriter writer(part, "jpeg");
+    writer.setQuality(thumbQuality);
+    const bool written = writer.write(thumb.convertToFormat(QImage::Format_RGB32));
+    return written && (QFile::rename(part, path) || QFile::exists(path));
+}
+
+QString shaIn(const QString &fileName)
+{
+    const QString sha = fileName.left(fileName.indexOf(QLatin1Char('.')));
+    return sha.size() == shaDigits && !fileName.endsWith(partEnd) ? sha : QString();
+}
+
+int sweepOne(const QString &dir, const QSet<QString> &known)
+{
+    int gone = 0;
+    QDirIterator entries(dir, QDir::Files | QDir::Hidden);
+    while (entries.hasNext()) {
+        const QString path = entries.next();
+        const QString name = entries.fileName();
+        const QString sha = shaIn(name);
+        const bool half = name.endsWith(partEnd);
+        // What is named otherwise is not ours to remove.
+        if (half || (!sha.isEmpty() && !known.contains(sha)))
+            gone += QFile::remove(path) ? 1 : 0;
+    }
+    return gone;
+}
+
+} // namespace
+
+PhotoFolder::PhotoFolder(const QString &dir)
+    : m_originals(QDir(dir).filePath(QStringLiteral("photographs"))),
+      m_thumbs(QDir(dir).filePath(QStringLiteral("thumbs")))
+{
+}
+
+QString PhotoFolder::original(const QString &sha, const QString &format) const
+{
+    return QStringLiteral("%1/%2.%3").arg(m_originals, sha, format);
+}
+
+QString PhotoFolder::thumb(const QString &sha) const
+{
+    return QStringLiteral("%1/%2.jpeg").arg(m_thumbs, sha);
+}
+
+PhotoResult<Photograph> PhotoFolder::keep(const QByteArray &bytes) const
+{
+    const auto looked = lookAt(bytes);
+    if (!looked)
+        return looked.error();
+    const auto digest = QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex();
+    Photograph photo{QString::fromLatin1(digest), looked.value().format, bytes.size(), looked.value().size};
+    if (!makeFolder(m_originals))
+        return PhotoError{PhotoCode::Disk, m_originals};
+    const QString path = original(photo.sha, photo.format);
+    // Under its name a file is whole: it got the name only after it was flushed.
+    const bool there = QFile::exists(path) && flushFolder(m_originals);
+    if (!there)
+        if (const auto written = writeDurably(path, bytes); !written)
+            return written.error();
+    if (QDir().mkpath(m_thumbs) && !QFile::exists(thumb(photo.sha)))
+        (void)writeThumb(thumb(photo.sha), looked.value().thumb);
+    return photo;
+}
+
+PhotoResult<QString> PhotoFolder::makeThumb(const QString &sha, const QString &format) const
+{
+    const QString path = thumb(sha);
+    if (QFile::exists(path))
+        return path;
+    const auto bytes = readPicture(original(sha, format));
+    if (!bytes)
+        return bytes.error();
+    const auto looked = lookAt(bytes.value());
+    if (!looked)
+        return looked.error();
+    if (!QDir().mkpath(m_thumbs) || !writeThumb(path, looked.value().thumb))
+        return PhotoError{PhotoCode::Disk, path};
+    return path;
+}
+
+QSet<QString> PhotoFolder::kept() const
+{
+    QSet<QString> all;
+    QDirIterator entries(m_originals, QDir::Files);
+    while (entries.hasNext()) {
+        entries.next();
+        if (const QString sha = shaIn(entries.fileName()); !sha.isEmpty())
+            all.insert(sha);
+    }
+    return all;
+}
+
+int PhotoFolder::sweep(const QSet<QString> &known) const
+{
+    return sweepOne(m_originals, known) + sweepOne(m_thumbs, known);
+}
+
+} // namespace matside
