@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <utility>
 
 namespace matside::cutting {
 
@@ -33,6 +34,47 @@ Handwork handworkOf(const Job &job, const Plan &plan)
     return work;
 }
 
+namespace {
+
+using Mask = std::vector<char>;
+
+/// The heights a plan uses, those with the fewest strips first.
+std::vector<std::size_t> usedBy(const std::vector<Cutting> &plan)
+{
+    std::map<std::size_t, int> strips;
+    for (const Cutting &c : plan)
+        strips[static_cast<std::size_t>(c.strip.level)] += c.times;
+    std::vector<std::size_t> levels;
+    for (const auto &[level, n] : strips)
+        levels.push_back(level);
+    std::stable_sort(levels.begin(), levels.end(), [&](auto a, auto b) { return strips[a] < strips[b]; });
+    return levels;
+}
+
+/// Sets with one height fewer: one given up, or two given up for another.
+std::vector<Mask> smaller(const std::vector<std::size_t> &used, std::size_t levels)
+{
+    Mask all(levels, 0);
+    for (const std::size_t k : used)
+        all[k] = 1;
+    std::vector<Mask> sets;
+    for (const std::size_t k : used) {
+        sets.push_back(all);
+        sets.back()[k] = 0;
+    }
+    for (std::size_t i = 0; i < used.size(); ++i)
+        for (std::size_t j = i + 1; j < used.size(); ++j)
+            for (std::size_t k = levels; k-- > 0;)
+                if (!all[k]) {
+                    sets.push_back(all);
+                    sets.back()[used[i]] = sets.back()[used[j]] = 0;
+                    sets.back()[k] = 1;
+                }
+    return sets;
+}
+
+} // namespace
+
 std::vector<Cutting> fewerHeights(const Cloth &cloth, Search &search, const Job &job, Work &work,
                                   std::int64_t budget)
 {
@@ -40,37 +82,29 @@ std::vector<Cutting> fewerHeights(const Cloth &cloth, Search &search, const Job 
         (search.length() * cloth.unit + job.step - 1) / job.step * job.step / cloth.unit;
     std::vector<Cutting> best = search.best();
     Handwork least = handworkOf(job, cloth.planOf(best));
-    std::vector<char> allowed(static_cast<std::size_t>(cloth.levels()), 0);
-    const auto usedOf = [&](const std::vector<Cutting> &plan) {
-        std::map<int, int> used;
-        for (const Cutting &c : plan)
-            used[c.strip.level] += c.times;
-        return used;
+    const auto offer = [&](const std::vector<Cutting> &plan) {
+        const Handwork found = handworkOf(job, cloth.planOf(plan));
+        if (!(found < least))
+            return false;
+        least = found;
+        best = plan;
+        return true;
     };
+    const auto levels = static_cast<std::size_t>(cloth.levels());
     work.extend(budget);
     for (bool fewer = true; fewer && !work.spent();) {
         fewer = false;
-        const auto used = usedOf(best);
-        // The height with the fewest strips is given up first; the tallest cannot be.
-        std::vector<std::pair<int, int>> order;
-        for (const auto &[level, strips] : used)
-            order.emplace_back(strips, level);
-        std::sort(order.begin(), order.end());
-        for (const auto &[strips, level] : order) {
-            std::fill(allowed.begin(), allowed.end(), char(0));
-            for (const auto &[other, n] : used)
-                allowed[static_cast<std::size_t>(other)] = other != level;
-            if (!search.within(longest, allowed))
-                continue;
-            const Handwork found = handworkOf(job, cloth.planOf(search.best()));
-            if (found < least) {
-                least = found;
-                best = search.best();
-                fewer = true;
+        for (const Mask &mask : smaller(usedBy(best), levels)) {
+            fewer = !work.spent() && search.within(longest, mask) && offer(search.best());
+            if (fewer || work.spent())
                 break;
-            }
         }
     }
+    Mask used(levels, 0);
+    for (const std::size_t k : usedBy(best))
+        used[k] = 1;
+    for (const auto &plan : search.filled(longest, used))
+        offer(plan);
     return best;
 }
 

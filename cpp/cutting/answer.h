@@ -34,11 +34,11 @@ struct Plan {
     friend bool operator==(const Plan &, const Plan &) = default;
 };
 
-/// What a plan asks of the cutter.
+/// What a plan asks of the cutter, in the order it is spared.
 struct Handwork {
     int heights = 0;       ///< different strip heights: ruler settings
-    int layouts = 0;       ///< different strips
     std::int64_t cuts = 0; ///< strip cuts, cross-cuts and trims, each counted singly
+    int layouts = 0;       ///< different strips
     friend auto operator<=>(const Handwork &, const Handwork &) = default;
 };
 

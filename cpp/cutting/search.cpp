@@ -16,6 +16,7 @@ Search::Search(const Cloth &cloth, Ticks step, Work &work)
     : m_cloth(cloth), m_step(step), m_work(work), m_table(cloth, work), m_master(cloth, m_table, work),
       m_allowed(static_cast<std::size_t>(cloth.levels()), 1), m_length(endless), m_unknown(endless)
 {
+    m_root = m_master.save();
 }
 
 std::int64_t Search::steps(std::int64_t units) const
@@ -118,16 +119,27 @@ bool Search::within(std::int64_t longest, const std::vector<char> &levels)
 {
     m_allowed = levels;
     m_length = longest + 1;
-    const Rest all = restOf(m_cloth);
-    fillAll(all, longest);
-    if (m_length <= longest)
-        return true;
     m_master.restore(m_root);
     m_master.allow(levels);
+    if (relax(restOf(m_cloth), longest) != Master::Outcome::Solved)
+        return false;
     Branch root;
     root.state = m_master.save();
-    diveFrom(root, longest, 1);
+    fillAll(restOf(m_cloth), longest);
+    if (m_length > longest)
+        diveFrom(root, longest, 1);
     return m_length <= longest;
+}
+
+std::vector<std::vector<Cutting>> Search::filled(std::int64_t longest, const std::vector<char> &levels)
+{
+    std::vector<std::vector<Cutting>> plans;
+    for (const Filling f : fillings) {
+        Rest rest = restOf(m_cloth);
+        if (fillGreedily(m_cloth, m_table, levels, f, longest, rest))
+            plans.push_back(std::move(rest.laid));
+    }
+    return plans;
 }
 
 } // namespace matside::cutting

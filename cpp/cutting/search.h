@@ -43,6 +43,9 @@ public:
     /// A plan no longer than `longest` with strips of the allowed levels only, if a short search finds one.
     bool within(std::int64_t longest, const std::vector<char> &levels);
 
+    /// Greedy plans no longer than `longest` with strips of the allowed levels.
+    std::vector<std::vector<Cutting>> filled(std::int64_t longest, const std::vector<char> &levels);
+
     [[nodiscard]] const std::vector<Cutting> &best() const { return m_best; }
     [[nodiscard]] std::int64_t length() const { return m_length; } ///< of the best plan, in units
     [[nodiscard]] std::int64_t lower() const { return m_lower; }   ///< no plan is shorter
