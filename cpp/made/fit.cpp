@@ -83,6 +83,9 @@ double cost(const Problem &problem, const Vector &x)
     return sum;
 }
 
+/// A step shorter than this many ticks changes nothing that is ever rounded.
+constexpr double settled = 1e-6;
+
 /// One damped step; false when no step lessens the cost.
 bool step(const Problem &problem, Vector &x, double &best, double &damping)
 {
@@ -107,8 +110,13 @@ bool step(const Problem &problem, Vector &x, double &best, double &damping)
         if (!solve(damped, move))
             continue;
         Vector next = x;
-        for (std::size_t r = 0; r < unknowns; ++r)
+        double farthest = 0;
+        for (std::size_t r = 0; r < unknowns; ++r) {
             next[r] += move[r];
+            farthest = std::max(farthest, std::abs(move[r]));
+        }
+        if (farthest < settled)
+            return false;
         const double there = cost(problem, next);
         if (there < best) {
             x = next;

@@ -150,6 +150,21 @@ Laying layWithin(const Shape &shape, double turn, const Pair &size, const std::a
     return layBetween(shape, turn, size, order, [](double a, double b) { return std::min(a, b); });
 }
 
+Laying onMarks(Laying laying, Length fine)
+{
+    for (const Side side : {laying.order[0], laying.order[1]}) {
+        auto &ends = laying.setback[at(side)];
+        auto &across = laying.setback[(at(side) + 2) % 4];
+        const Length middle = (ends[0] + ends[1]).scaled(1, 2);
+        const Length by = middle.nearestTo(fine) - middle;
+        for (Length &end : ends)
+            end += by;
+        for (Length &end : across)
+            end -= by;
+    }
+    return laying;
+}
+
 Assured assuredBy(const Laying &laying, const Readings &readings, Precision precision, Length fine)
 {
     const Shape shape = fitTo(readings, precision).shape;

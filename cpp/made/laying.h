@@ -26,6 +26,10 @@ struct Laying {
 [[nodiscard]] Laying layWithin(const Shape &shape, double turn, const Pair &size,
                                const std::array<Side, 4> &order);
 
+/// Moved, not turned, so that the first cut and the middle of the second fall on marks of `fine` from the
+/// line: by half of `fine` at most.
+[[nodiscard]] Laying onMarks(Laying laying, Length fine);
+
 /// What a laying leaves for certain, when each reading is within half a mark of the truth, each of the first
 /// two cuts within half of 1/32 in | 0.5 mm of its setbacks, and the rest is cut to size.
 struct Assured {

@@ -69,14 +69,12 @@ std::array<bool, 4> unpicked(const Tilt &tilt)
     return sides;
 }
 
-/// Advises cuts along the outline at a turn, and what they leave.
-Finding cutAt(Finding finding, const Case &about, double turn, const std::array<bool, 4> &unpick)
+/// Advises cuts along the outline, and what they leave.
+Finding cutBy(Finding finding, const Case &about, const Laying &laying, const std::array<bool, 4> &unpick)
 {
-    const Length both = about.target.allowance * 2;
-    const Pair size{about.target.outline.along + both, about.target.outline.across + both};
-    finding.cut = layAt(about.shape, turn, size, trimOrder(about.shape));
+    finding.cut = laying;
     const Assured leaves =
-        assuredBy(*finding.cut, about.readings, about.precision, stepOf(Round::Fine, about.marks));
+        assuredBy(laying, about.readings, about.precision, stepOf(Round::Fine, about.marks));
     Promise promise{{}, leaves.nearest, {}};
     for (std::size_t side = 0; side < 4; ++side) {
         Length &shows = unpick[side] ? promise.unpick : promise.shows;
@@ -84,6 +82,26 @@ Finding cutAt(Finding finding, const Case &about, double turn, const std::array<
     }
     finding.promise = promise;
     return finding;
+}
+
+Pair trimmedSize(const Case &about)
+{
+    const Length both = about.target.allowance * 2;
+    return {about.target.outline.along + both, about.target.outline.across + both};
+}
+
+/// Squared off the base, the ruler's line on a mark.
+Finding cutOffBase(const Finding &finding, const Case &about, double base, const std::array<bool, 4> &unpick)
+{
+    const Laying laying = layAt(about.shape, base, trimmedSize(about), trimOrder(about.shape));
+    return cutBy(finding, about, onMarks(laying, stepOf(Round::Fine, about.marks)), unpick);
+}
+
+/// Turned half the lean: it straddles the line, so its setbacks fall where they fall.
+Finding cutSplit(const Finding &finding, const Case &about)
+{
+    const double turn = splitTurn(about.shape);
+    return cutBy(finding, about, layAt(about.shape, turn, trimmedSize(about), trimOrder(about.shape)), {});
 }
 
 /// How far a size lies outside what can be used: −1 too small, 1 too large, 0 neither.
@@ -124,13 +142,13 @@ Finding onOutline(const Case &about, const Departure &departure)
         return saying(found, FindingKind::CommonSize, Remedy::TakeCommonSize);
     if (hides) {
         const bool one = tilt.what == Crooked::OneSide;
-        return saying(cutAt(found, about, base, unpicked(tilt)),
+        return saying(cutOffBase(found, about, base, unpicked(tilt)),
                       one ? FindingKind::Tilted : FindingKind::Taper,
                       one ? Remedy::HideInSeam : Remedy::HideBothSides);
     }
     if (plain)
-        return saying(cutAt(found, about, base, {}), FindingKind::Plain, Remedy::CutPlainly);
-    return saying(cutAt(found, about, splitTurn(about.shape), {}), FindingKind::Split, Remedy::CutSplit);
+        return saying(cutOffBase(found, about, base, {}), FindingKind::Plain, Remedy::CutPlainly);
+    return saying(cutSplit(found, about), FindingKind::Split, Remedy::CutSplit);
 }
 
 /// A trimmed block cut smaller, or to size: the stitched line is taken to lie one allowance inside the old
