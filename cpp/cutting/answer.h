@@ -4,6 +4,7 @@
 #include "cutting/job.h"
 
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 namespace matside::cutting {
@@ -48,24 +49,43 @@ struct Handwork {
 /// to the branches above is shorter than
 /// (Σ pieces·wanted + Σ counts⁺·least − Σ counts⁻·most − Σ owned·length) / `unit`.
 /// With `ray`, strips have no price of their own and the sum must exceed 0: there is no such plan.
+/// In a proof by strips, a strip may also hold more: it then counts as often as the branches above allow.
 struct Prices {
     bool ray = false;
     std::int64_t unit = 1;
     std::vector<std::int64_t> pieces, counts, owned;
+    std::vector<std::pair<int, std::int64_t>> cuts; ///< index and price of rounding cuts
+};
+
+/// What whole numbers of strips must meet beyond what fractions must (mixed-integer rounding, Nemhauser &
+/// Wolsey 1990). The rows of the sizes and of earlier cuts are added up with multipliers, in 1/2^20; a cut
+/// taken negatively leaves its slack. With b the sum of what is wanted, a strip of sum z is worth
+/// ⌊z⌋ + min(1, frac z / frac b), plus its share in those slacks, and all together at least ⌊b⌋ + 1.
+struct RoundingCut {
+    std::vector<std::int64_t> sizes;                ///< ≥ 0
+    std::vector<std::pair<int, std::int64_t>> cuts; ///< index of an earlier cut, multiplier
 };
 
 /// A proof that nothing shorter exists, checked by `checkCertificate`. A node without children rests on
-/// its prices; one with children splits the plans by how many strips are at least `heights[level]` high:
-/// at most `value` in the first child, more in the second.
+/// its prices; one with children splits the plans by how many strips are at least `heights[level]` high,
+/// or how many are `strips[strip]`: at most `value` in the first child, more in the second.
+///
+/// With `byStrips` the plans are those of strips nothing more fits into, which lose nothing; strips that
+/// cost too much beyond the prices `limit` for a plan shorter than `least` are left out.
 struct Certificate {
     struct Node {
-        int level = -1, value = 0;
+        int level = -1, strip = -1;
+        int value = 0;
         int fewer = -1, more = -1; ///< indices of the children, −1 none
         Prices prices;
     };
     Ticks least = 0;            ///< what is proved: every plan is at least this long
     std::vector<Ticks> heights; ///< the possible strip heights, rising
     std::vector<Node> nodes;    ///< the first is the root; empty: nothing is proved
+    bool byStrips = false;
+    Prices limit;
+    std::vector<RoundingCut> cuts;
+    std::vector<StripLayout> strips; ///< those branched on
 };
 
 /// What a proof rests on.

@@ -99,10 +99,10 @@ void Search::split(const Branch &branch, int level, int value, std::vector<Branc
     const int first = static_cast<int>(m_nodes.size());
     // Both children rest on the parent's prices until they have better ones of their own.
     const Prices inherited = m_nodes[static_cast<std::size_t>(branch.node)].prices;
-    m_nodes.push_back({-1, 0, -1, -1, inherited});
-    m_nodes.push_back({-1, 0, -1, -1, inherited});
+    m_nodes.push_back({-1, -1, 0, -1, -1, inherited});
+    m_nodes.push_back({-1, -1, 0, -1, -1, inherited});
     Certificate::Node &parent = m_nodes[static_cast<std::size_t>(branch.node)];
-    parent = {level, value, first, first + 1, {}};
+    parent = {level, -1, value, first, first + 1, {}};
     push(branch, level, value, true, open);
     push(branch, level, value + 1, false, open);
 }

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "cutting/certificate.h"
 
+#include "cutting/certificateparts.h"
+
 #include <algorithm>
 #include <numeric>
 
 namespace matside::cutting {
 namespace {
 
-using Counts = std::vector<std::int64_t>;
 constexpr std::int64_t unbounded = 1 << 30;
-__extension__ using Wide = __int128; // holds every sum of prices times pieces
 
 struct Lying {
     Ticks across = 0, along = 0;
@@ -40,7 +40,8 @@ bool proves(const Job &job, const Certificate &proof, const Prices &p, const Cou
         p.owned.size() != job.owned.size())
         return false;
     std::vector<Lying> lying;
-    Ticks gcd = 0, grain = 0; // of the widths; of the heights, which every length is a multiple of
+    const Ticks grain = grainOf(job);
+    Ticks gcd = 0; // of the widths
     Wide sum = 0;
     for (std::size_t i = 0; i < job.sizes.size(); ++i) {
         const Size &s = job.sizes[i];
@@ -49,7 +50,6 @@ bool proves(const Job &job, const Certificate &proof, const Prices &p, const Cou
         if (s.mayTurn && s.across != s.along)
             lying.push_back({s.along, s.across, p.pieces[i], s.pieces});
         gcd = std::gcd(std::gcd(gcd, s.across), s.mayTurn ? s.along : 0);
-        grain = std::gcd(std::gcd(grain, s.along), s.mayTurn ? s.across : 0);
         if (p.pieces[i] < 0)
             return false;
     }
@@ -95,6 +95,20 @@ bool refutes(const Job &job, const Certificate &proof, std::size_t at, Counts le
 
 } // namespace
 
+Ticks grainOf(const Job &job)
+{
+    Ticks widest = job.usable, grain = 0;
+    for (const Owned &o : job.owned)
+        widest = std::max(widest, o.across);
+    for (const Size &s : job.sizes) {
+        if (s.pieces > 0 && s.across <= widest)
+            grain = std::gcd(grain, s.along);
+        if (s.pieces > 0 && s.mayTurn && s.along <= widest)
+            grain = std::gcd(grain, s.across);
+    }
+    return std::max<Ticks>(1, grain);
+}
+
 bool checkCertificate(const Job &job, const Certificate &certificate)
 {
     if (certificate.least <= 0)
@@ -109,9 +123,11 @@ bool checkCertificate(const Job &job, const Certificate &certificate)
     if (whole.sizes.empty())
         return false;
     const std::size_t levels = certificate.heights.size();
-    return !certificate.nodes.empty() &&
-           std::is_sorted(certificate.heights.begin(), certificate.heights.end()) &&
-           refutes(whole, certificate, 0, Counts(levels, 0), Counts(levels, unbounded));
+    if (certificate.nodes.empty() || !std::is_sorted(certificate.heights.begin(), certificate.heights.end()))
+        return false;
+    return certificate.byStrips
+               ? checkByStrips(whole, certificate)
+               : refutes(whole, certificate, 0, Counts(levels, 0), Counts(levels, unbounded));
 }
 
 Job turnedJob(const Job &job, Ticks length)

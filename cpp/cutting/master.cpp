@@ -286,7 +286,7 @@ void Master::takeBound(bool first)
     const double scale = m_scale < 1 ? m_scale * (1 - 1e-12) : 1.0;
     if (tooDear())
         return;
-    Prices p{first, priceUnit, {}, {}, {}};
+    Prices p{first, priceUnit, {}, {}, {}, {}};
     std::int64_t sum = 0;
     m_worth = 0;
     for (std::size_t r = 0; r < m_rows; ++r) {

@@ -118,6 +118,14 @@ bool Whole::grow(const Seed &seed)
     if (most > largest ||
         std::any_of(m_cuts.begin(), m_cuts.end(), [&](auto &c) { return c.worth == cut.worth; }))
         return false;
+    RoundingCut known;
+    const auto sizes = static_cast<std::ptrdiff_t>(m_cloth.sizes());
+    known.sizes.assign(seed.multipliers.begin(), seed.multipliers.begin() + sizes);
+    for (std::size_t c = 0; c < m_cuts.size(); ++c)
+        if (seed.multipliers[m_plain + c] != 0)
+            known.cuts.emplace_back(m_cuts[c].known, seed.multipliers[m_plain + c]);
+    cut.known = static_cast<int>(m_known.size());
+    m_known.push_back(std::move(known));
     m_grown.emplace_back(std::move(cut), std::move(worth));
     return true;
 }

@@ -75,12 +75,38 @@ void Search::run()
     const auto outcome = m_master.solve();
     if (m_master.proof().pieces.empty())
         return;
-    m_nodes.push_back({-1, 0, -1, -1, m_master.proof()});
+    m_nodes.push_back({-1, -1, 0, -1, -1, m_master.proof()});
     m_lower = m_certified = m_master.bound();
     m_root = m_master.save();
     if (outcome == Master::Outcome::Stopped || closed())
         return;
     branchOut();
+}
+
+/// The strips a plan of at most `longest` may hold: those that cost no more beyond their worth than the
+/// prices leave in all.
+std::vector<Strip> Search::cheapStrips(std::int64_t longest, const Prices &prices, std::size_t most)
+{
+    std::int64_t spare = prices.unit * longest;
+    for (std::size_t i = 0; i < prices.pieces.size(); ++i)
+        spare -= prices.pieces[i] * m_cloth.need[i];
+    for (std::size_t o = 0; o < prices.owned.size(); ++o)
+        spare += prices.owned[o] * m_cloth.sheets[o + 1].high;
+    std::vector<Strip> strips;
+    auto all = candidates(restOf(m_cloth), static_cast<double>(spare) + m_master.violation() + 1, -1, most);
+    if (all.size() >= most)
+        return std::vector<Strip>(most);
+    for (Candidate &c : all) {
+        const std::int64_t high = m_cloth.high(c.strip.level);
+        std::int64_t over =
+            high *
+            (c.strip.sheet == 0 ? prices.unit : prices.owned[static_cast<std::size_t>(c.strip.sheet) - 1]);
+        for (const Row &r : c.strip.rows)
+            over -= prices.pieces[static_cast<std::size_t>(m_cloth.lie(r.lie).size)] * r.count;
+        if (over <= spare)
+            strips.push_back(std::move(c.strip));
+    }
+    return strips;
 }
 
 /// Looks for a plan that keeps to the goal among all strips cheap enough for it, if they are few.
@@ -93,9 +119,8 @@ void Search::settle(std::int64_t units)
         m_master.restore(m_root);
         if (relax(restOf(m_cloth), longest) != Master::Outcome::Solved)
             return;
-        std::vector<Strip> strips;
-        for (Candidate &c : candidates(restOf(m_cloth), slackOf(longest), -1, mostStrips))
-            strips.push_back(std::move(c.strip));
+        const Prices limit = m_master.proof();
+        std::vector<Strip> strips = cheapStrips(longest, limit, mostStrips);
         if (strips.size() >= mostStrips)
             return;
         Whole whole(m_cloth, std::move(strips), m_work);
@@ -104,6 +129,9 @@ void Search::settle(std::int64_t units)
             return;
         if (found == Whole::Found::No) {
             m_lower = longest + 1;
+            m_settled = whole.proof();
+            m_settled.limit = limit;
+            m_settled.least = longest + 1;
             continue;
         }
         Rest rest = restOf(m_cloth);

@@ -52,6 +52,7 @@ public:
     [[nodiscard]] bool closed() const { return steps(m_lower) >= steps(m_length); }
     [[nodiscard]] std::int64_t certified() const { return m_certified; } ///< what `nodes` prove
     [[nodiscard]] const std::vector<Certificate::Node> &nodes() const { return m_nodes; }
+    [[nodiscard]] const Certificate &settled() const { return m_settled; } ///< `least` and prices in units
 
 private:
     enum class Found { Yes, No, Unknown };
@@ -80,6 +81,7 @@ private:
     Found tryTail(const Rest &rest, std::int64_t longest, int nodes);
     std::vector<Candidate> candidates(const Rest &rest, double slack, int size, std::size_t most);
     [[nodiscard]] double slackOf(std::int64_t budget) const;
+    std::vector<Strip> cheapStrips(std::int64_t longest, const Prices &prices, std::size_t most);
     void settle(std::int64_t units);
     [[nodiscard]] std::int64_t layered(const Rest &rest) const;
     [[nodiscard]] Master::Outcome relax(const Rest &rest, std::int64_t longest);
@@ -99,7 +101,7 @@ private:
     Master::State m_root;
     std::vector<Cutting> m_best;
     std::int64_t m_length, m_lower = 0, m_certified = 0, m_unknown;
-    bool m_settled = false;
+    Certificate m_settled;   ///< by strips; `least` in units
     bool m_searched = false; ///< counts were refuted by search: the nodes prove no more than before
     std::vector<Certificate::Node> m_nodes;
     std::unordered_map<std::string, std::int64_t> m_refuted;

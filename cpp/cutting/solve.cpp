@@ -92,7 +92,7 @@ void boundRoughly(const Job &job, Work &work, Answer &answer)
 {
     const Cloth cloth(job, Cloth::Rounding::Down);
     answer.leastLength = 0;
-    answer.certificate.nodes.clear();
+    answer.certificate = {};
     if (std::any_of(cloth.lies.begin(), cloth.lies.end(), [](const Lie &l) { return l.cells <= 0; }))
         return;
     Table table(cloth, work);
@@ -101,7 +101,7 @@ void boundRoughly(const Job &job, Work &work, Answer &answer)
     answer.leastLength = master.bound() * cloth.unit;
     if (master.proof().pieces.empty() || master.proof().ray)
         return;
-    answer.certificate.nodes.push_back({-1, 0, -1, -1, master.proof()});
+    answer.certificate.nodes.push_back({-1, -1, 0, -1, -1, master.proof()});
 }
 
 /// Prices are by units of the cloth; the certificate's are by ticks.
@@ -111,12 +111,17 @@ void finish(const Cloth &cloth, Certificate &proof, Ticks least)
     proof.heights.clear();
     for (const std::int64_t h : cloth.heights)
         proof.heights.push_back(h * cloth.unit);
-    for (Certificate::Node &node : proof.nodes) {
-        for (auto &p : node.prices.pieces)
+    const auto rescale = [&](Prices &prices) {
+        for (auto &p : prices.pieces)
             p *= cloth.unit;
-        for (auto &p : node.prices.counts)
+        for (auto &p : prices.counts)
             p *= cloth.unit;
-    }
+        for (auto &[cut, p] : prices.cuts)
+            p *= cloth.unit;
+    };
+    for (Certificate::Node &node : proof.nodes)
+        rescale(node.prices);
+    rescale(proof.limit);
 }
 
 /// Strips across the cloth.
@@ -131,10 +136,15 @@ Answer across(const Job &job, Work &work, std::int64_t handwork, const Plan *pre
     answer.stopped = work.spent();
     answer.length = search.length() * cloth.unit;
     answer.leastLength = search.lower() * cloth.unit;
-    answer.certificate.nodes = search.nodes();
+    const bool settled = search.settled().least > search.certified();
+    if (settled)
+        answer.certificate = search.settled();
+    else
+        answer.certificate.nodes = search.nodes();
     if (cloth.rough)
         boundRoughly(job, work, answer);
-    const Ticks certified = cloth.rough ? answer.leastLength : search.certified() * cloth.unit;
+    const Ticks certified =
+        cloth.rough ? answer.leastLength : std::max(search.certified(), search.settled().least) * cloth.unit;
     answer.bought = roundUp(answer.length, job.step);
     answer.leastBought = std::min(answer.bought, roundUp(answer.leastLength, job.step));
     const bool whole = roundUp(certified, job.step) >= answer.bought;

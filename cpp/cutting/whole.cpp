@@ -4,10 +4,11 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 
 namespace matside::cutting {
 namespace {
-constexpr std::int64_t proofUnit = std::int64_t(1) << 42;
+constexpr std::int64_t proofUnit = std::int64_t(1) << 34;
 constexpr double endless = std::numeric_limits<double>::infinity();
 __extension__ using Wide = __int128;
 } // namespace
@@ -74,18 +75,18 @@ void Whole::start()
 /// True if the prices prove, in whole numbers, that the node holds no plan of at most the length sought:
 /// Σ cost·x ≥ Σ (cost − price·column)·x + Σ price·row, each term at its worst bound. As a ray: no plan at
 /// all.
-bool Whole::exceeds(const std::vector<double> &y, bool ray) const
+bool Whole::exceeds(const std::vector<double> &y, bool ray)
 {
     const auto unit = static_cast<double>(proofUnit);
-    std::vector<Wide> price(m_rows);
+    std::vector<std::int64_t> price(m_rows);
     Wide sum = 0;
     for (std::size_t r = 0; r < m_rows; ++r) {
         const double p = std::floor(y[r] * unit);
         const double low = m_low[m_columns + r], high = m_high[m_columns + r];
-        if (std::fabs(p) > 0x1p76)
+        if (std::fabs(p) > 0x1p48)
             return false;
-        price[r] = std::isinf(high) ? Wide(std::max(p, 0.0)) : Wide(p);
-        sum += price[r] *
+        price[r] = static_cast<std::int64_t>(std::isinf(high) ? std::max(p, 0.0) : p);
+        sum += Wide(price[r]) *
                (r >= m_plain ? Wide(m_cuts[r - m_plain].least) : cutUnit * Wide(price[r] >= 0 ? low : high));
     }
     std::vector<Wide> levels(static_cast<std::size_t>(m_cloth.levels()), 0);
@@ -94,18 +95,36 @@ bool Whole::exceeds(const std::vector<double> &y, bool ray) const
     for (std::size_t v = 0; v < m_columns; ++v) {
         Wide rest = ray ? Wide(0) : Wide(proofUnit) * cutUnit * Wide(m_cost[v]);
         for (std::size_t p = m_begin[v]; p < m_begin[v + 1]; ++p)
-            rest -= price[static_cast<std::size_t>(m_partRow[p])] * Wide(m_partCount[p]) * cutUnit;
+            rest -= Wide(price[static_cast<std::size_t>(m_partRow[p])]) * Wide(m_partCount[p]) * cutUnit;
         if (m_strips[v].sheet == 0)
             rest -= levels[static_cast<std::size_t>(m_strips[v].level)] * cutUnit;
         for (std::size_t c = 0; c < m_cuts.size(); ++c)
-            rest -= price[m_plain + c] * m_cuts[c].worth[v];
+            rest -= Wide(price[m_plain + c]) * m_cuts[c].worth[v];
         sum += rest * Wide(rest >= 0 ? m_low[v] : m_high[v]);
     }
-    return sum > (ray ? Wide(0) : Wide(proofUnit) * cutUnit * m_longest);
+    if (sum <= (ray ? Wide(0) : Wide(proofUnit) * cutUnit * m_longest))
+        return false;
+    keep(price, ray);
+    return true;
+}
+
+/// Remembers the prices that close the node.
+void Whole::keep(const std::vector<std::int64_t> &prices, bool ray)
+{
+    const auto sizes = m_cloth.sizes(), levels = m_cloth.levels();
+    m_prices = {ray, proofUnit, {}, {}, {}, {}};
+    const auto begin = prices.begin();
+    m_prices.pieces.assign(begin, begin + sizes);
+    m_prices.counts.assign(begin + sizes, begin + sizes + levels);
+    for (std::size_t r = static_cast<std::size_t>(sizes + levels); r < m_plain; ++r)
+        m_prices.owned.push_back(-prices[r]); // a row with an upper bound
+    for (std::size_t c = 0; c < m_cuts.size(); ++c)
+        if (prices[m_plain + c] != 0)
+            m_prices.cuts.emplace_back(m_cuts[c].known, prices[m_plain + c]);
 }
 
 /// The length of this basis, which is a bound even while rows are off, exceeds what is sought.
-bool Whole::tooLong() const
+bool Whole::tooLong()
 {
     return lengthNow() > static_cast<double>(m_longest) + 1e-6 && exceeds(dual(), false);
 }
@@ -169,14 +188,14 @@ std::size_t Whole::fractional(double &value) const
     return found;
 }
 
-bool Whole::side(std::size_t v, double low, double high)
+bool Whole::side(int node, std::size_t v, double low, double high)
 {
     if (low > high)
-        return false;
+        return false; // no prices needed
     const double lowWas = m_low[v], highWas = m_high[v];
     m_low[v] = low;
     m_high[v] = high;
-    const bool found = explore();
+    const bool found = explore(node);
     m_low[v] = lowWas;
     m_high[v] = highWas;
     // While it was fixed its reduced cost was free: it goes where that is right.
@@ -185,14 +204,30 @@ bool Whole::side(std::size_t v, double low, double high)
     return found;
 }
 
-bool Whole::explore()
+/// Two children; the index of the first.
+int Whole::split(int node, std::size_t v, int value)
+{
+    const int first = static_cast<int>(m_nodes.size());
+    m_nodes.resize(m_nodes.size() + 2);
+    Certificate::Node &parent = m_nodes[static_cast<std::size_t>(node)];
+    (v < m_columns ? parent.strip : parent.level) =
+        static_cast<int>(v < m_columns ? v : v - m_columns) - (v < m_columns ? 0 : m_cloth.sizes());
+    parent.value = value;
+    parent.fewer = first;
+    parent.more = first + 1;
+    return first;
+}
+
+bool Whole::explore(int node)
 {
     if (m_work.spent() || m_work.done() >= m_end) {
         m_unsure = true;
         return false;
     }
-    if (solve() == Node::Closed)
+    if (solve() == Node::Closed) {
+        m_nodes[static_cast<std::size_t>(node)].prices = std::move(m_prices);
         return false;
+    }
     double value = 0;
     const std::size_t v = fractional(value);
     if (v == none) {
@@ -209,7 +244,30 @@ bool Whole::explore()
     }
     const double low = m_low[v], high = m_high[v], down = std::floor(value);
     const bool up = v < m_columns || value - down > 0.5;
-    return up ? side(v, down + 1, high) || side(v, low, down) : side(v, low, down) || side(v, down + 1, high);
+    const int fewer = split(node, v, static_cast<int>(down));
+    if (up)
+        return side(fewer + 1, v, down + 1, high) || side(fewer, v, low, down);
+    return side(fewer, v, low, down) || side(fewer + 1, v, down + 1, high);
+}
+
+Certificate Whole::proof() const
+{
+    Certificate proof;
+    proof.byStrips = true;
+    proof.nodes = m_nodes;
+    proof.cuts = m_known;
+    std::map<int, int> places;
+    for (Certificate::Node &node : proof.nodes) {
+        if (node.strip < 0)
+            continue;
+        const auto [place, fresh] = places.emplace(node.strip, static_cast<int>(places.size()));
+        if (fresh) {
+            const Plan one = m_cloth.planOf({{m_strips[static_cast<std::size_t>(node.strip)], 1}});
+            proof.strips.push_back(one.strips.front());
+        }
+        node.strip = place->second;
+    }
+    return proof;
 }
 
 Whole::Found Whole::within(std::int64_t longest, std::int64_t units)
@@ -220,9 +278,12 @@ Whole::Found Whole::within(std::int64_t longest, std::int64_t units)
     for (int k = 0; k < m_cloth.levels(); ++k) // so many strips alone would be as long
         m_high[m_columns + static_cast<std::size_t>(m_cloth.sizes() + k)] =
             static_cast<double>(longest / m_cloth.high(k));
-    if (tighten() == Node::Closed)
+    m_nodes.assign(1, {});
+    if (tighten() == Node::Closed) {
+        m_nodes.front().prices = std::move(m_prices);
         return m_unsure ? Found::Unknown : Found::No;
-    if (explore())
+    }
+    if (explore(0))
         return Found::Yes;
     return m_unsure ? Found::Unknown : Found::No;
 }

@@ -21,6 +21,8 @@ public:
     /// Spends at most `units` of work.
     Found within(std::int64_t longest, std::int64_t units);
     [[nodiscard]] const std::vector<Cutting> &plan() const { return m_plan; }
+    /// After No: the proof, but for `limit`, `least` and `heights`; prices by units of the cloth.
+    [[nodiscard]] Certificate proof() const;
 
 private:
     static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
@@ -32,6 +34,7 @@ private:
     struct Rounding {
         std::vector<std::int64_t> worth; ///< by strip
         std::int64_t least = 0;
+        int known = -1; ///< its index in the proof
     };
     /// What a cut is made from: multipliers of the rows and weights of the slacks of earlier cuts.
     struct Seed {
@@ -62,11 +65,13 @@ private:
     [[nodiscard]] std::size_t entering(std::size_t row, bool rising);
     bool swap(std::size_t row, std::size_t variable, bool rising);
     Node solve();
-    [[nodiscard]] bool exceeds(const std::vector<double> &dual, bool ray) const;
-    [[nodiscard]] bool tooLong() const;
-    bool explore();
+    bool exceeds(const std::vector<double> &dual, bool ray);
+    void keep(const std::vector<std::int64_t> &prices, bool ray);
+    bool tooLong();
+    bool explore(int node);
+    int split(int node, std::size_t variable, int value);
     [[nodiscard]] std::size_t fractional(double &value) const;
-    bool side(std::size_t variable, double low, double high);
+    bool side(int node, std::size_t variable, double low, double high);
 
     const Cloth &m_cloth;
     Work &m_work;
@@ -87,6 +92,9 @@ private:
     std::int64_t m_longest = 0, m_end = 0;
     bool m_unsure = false;
     std::vector<Cutting> m_plan;
+    Prices m_prices;                        ///< what closed the last node
+    std::vector<Certificate::Node> m_nodes; ///< `strip` as an index of `m_strips`
+    std::vector<RoundingCut> m_known;
 };
 
 } // namespace matside::cutting

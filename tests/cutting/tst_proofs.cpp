@@ -25,6 +25,8 @@ private slots:
     void certificateOfAnotherJobIsRefused();
     void certificateWithoutItsBranchIsRefused();
     void brokenCertificateIsRefused();
+    void tamperedProofByStripsIsRefused();
+    void piecesTooWideToTurnDoNotSpoilTheProof();
     void boundHoldsWhateverTheBudget();
 };
 
@@ -126,6 +128,51 @@ void ProofsTest::brokenCertificateIsRefused()
     for (auto &node : c.nodes)
         node.prices.unit = 0;
     QVERIFY(!checkCertificate(job, c));
+}
+
+void ProofsTest::tamperedProofByStripsIsRefused()
+{
+    // Four sizes that may turn: proved only with rounding cuts.
+    const Job job =
+        jobs::of(372480, 32000, true,
+                 {{153600, 33600, 53}, {73600, 91200, 23}, {100800, 80000, 7}, {102400, 80000, 47}});
+    const Answer a = answerOf(job, {60'000, 0});
+    const Certificate &good = a.certificate;
+    QVERIFY(good.byStrips);
+    QVERIFY(!good.cuts.empty());
+    QVERIFY(a.proof == Proof::Prices);
+    QVERIFY(checkCertificate(job, good));
+    Certificate c = good;
+    c.least += job.step;
+    QVERIFY(!checkCertificate(job, c));
+    c = good; // cuts that ask for more than whole numbers must give
+    for (RoundingCut &cut : c.cuts)
+        cut.sizes.assign(cut.sizes.size(), 0);
+    QVERIFY(!checkCertificate(job, c));
+    c = good; // a cut made from a later one
+    c.cuts.front().cuts.emplace_back(0, 1);
+    QVERIFY(!checkCertificate(job, c));
+    c = good; // prices by which every strip but a few would be too dear
+    for (auto &p : c.limit.pieces)
+        p *= 2;
+    QVERIFY(!checkCertificate(job, c));
+    c = good; // no cuts at all
+    for (auto &node : c.nodes)
+        node.prices.cuts.clear();
+    QVERIFY(!checkCertificate(job, c));
+    Job more = job;
+    more.usable += 32000;
+    QVERIFY(!checkCertificate(more, good));
+}
+
+void ProofsTest::piecesTooWideToTurnDoNotSpoilTheProof()
+{
+    // The long piece cannot be turned on this cloth, so that its odd width is no strip height; nor is any
+    // side of a size that is not wanted.
+    Job job = jobs::of(40, 7, true, {{13, 48, 5}, {10, 6, 9}, {20, 12, 7}, {17, 5, 0}});
+    const Answer a = answerOf(job);
+    QVERIFY(a.proof == Proof::Prices);
+    QVERIFY(checkCertificate(job, a.certificate));
 }
 
 void ProofsTest::boundHoldsWhateverTheBudget()
