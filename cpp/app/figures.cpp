@@ -4,6 +4,8 @@
 #include "app/wording.h"
 #include "plan/working.h"
 
+#include <algorithm>
+
 namespace matside {
 
 namespace {
@@ -167,7 +169,9 @@ RulerView rulerView(const Step &step, const Project &project, const Plan &plan)
     }
     const Length usable = plan.strip.usable;
     view.keepIn = step.size ? step.size->across.asInches() : (ruler.line + ruler.secondWidth).asInches();
-    view.cutLengthIn = (step.size ? step.size->along : usable).asInches();
+    // Folded cloth is cut through all its layers at once: the blade goes only as far as the fold lets it lie.
+    const Length whole = step.size ? step.size->along : usable;
+    view.cutLengthIn = whole.asInches() / static_cast<double>(std::max<std::int64_t>(ruler.layers, 1));
     view.clothLengthIn = max(step.size ? step.size->along : usable, usable).asInches();
     view.fence = ruler.fence == Fence::Mat          ? QStringLiteral("mat")
                  : ruler.fence == Fence::SlideAlong ? QStringLiteral("slide")

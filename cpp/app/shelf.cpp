@@ -4,6 +4,8 @@
 #include "app/wording.h"
 #include "project/codec.h"
 
+#include <QFile>
+
 namespace matside {
 
 namespace {
@@ -147,6 +149,21 @@ void Shelf::createProject(const QString &name, const QString &system)
     const auto made = m_workspace.store().create(QString::fromStdString(writeProject(project)));
     if (after(made))
         m_session.openProject(made.value());
+}
+
+void Shelf::openDemo()
+{
+    QFile file(QStringLiteral(":/demo/demo-project.json"));
+    if (!file.open(QIODevice::ReadOnly)) {
+        m_session.tell(tr("The demo cannot be read."));
+        return;
+    }
+    const auto demo = m_workspace.store().ensureDemo(QString::fromUtf8(file.readAll()));
+    if (!after(demo))
+        return;
+    m_session.openProject(demo.value());
+    if (const auto next = nextStep(m_workspace.steps()))
+        m_session.setStation(static_cast<int>(m_workspace.steps()[*next].station));
 }
 
 void Shelf::makeAgain(const QString &id)

@@ -43,6 +43,8 @@ public:
     void reload();
 
     Q_INVOKABLE void createProject(const QString &name, const QString &system);
+    /// Opens the demo at its next step; lays a fresh one on the shelf when there is none.
+    Q_INVOKABLE void openDemo();
     Q_INVOKABLE void makeAgain(const QString &id);
     Q_INVOKABLE void rename(const QString &id, const QString &name);
     Q_INVOKABLE void putAway(const QString &id);

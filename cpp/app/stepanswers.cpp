@@ -33,8 +33,7 @@ std::vector<Asked> askedOf(const QString &kind, const Plan &plan)
                 {"outlineAcross", StepModel::tr("measured outline, across"), plan.block.outline.across}};
     if (kind == QStringLiteral("test-join"))
         return {{"seam", StepModel::tr("seam, as sewn"), plan.basis.seam},
-                {"gap", StepModel::tr("gap between the allowances (minus: they overlap)"),
-                 plan.sashing.allowanceGap, true},
+                {"gap", StepModel::tr("gap between the allowances"), plan.sashing.allowanceGap, true},
                 {"between", StepModel::tr("distance between the seams, on the back"), plan.sashing.finished}};
     return {};
 }

@@ -111,7 +111,15 @@ QStringList rulerLines(const RulerPlace &ruler, Marks marks)
     const QString line = figureText(ruler.line, marks);
     const QString on = onWords(ruler.on);
     QStringList lines;
-    if (ruler.fence == Fence::Mat || ruler.first.empty()) {
+    if (ruler.on == LineOn::Fold) {
+        // Squaring measures nothing: what lies on the fold is a cross line, and the edge makes the cut.
+        lines << (ruler.first.empty()
+                      ? tell(QT_TRANSLATE_NOOP("Words",
+                                               "The fold on a line of the mat, the cut along another."))
+                      //: "%1" is the ruler's name; its lines that run across it square the cut to the fold
+                      : tell(QT_TRANSLATE_NOOP("Words", "\"%1\" with a cross line on the fold."))
+                            .arg(rulerWords(ruler.first)));
+    } else if (ruler.fence == Fence::Mat || ruler.first.empty()) {
         lines << tell(QT_TRANSLATE_NOOP("Words", "By the mat's lines: %1 from %2, at both ends."))
                      .arg(line, on);
     } else if (ruler.second) {

@@ -31,7 +31,8 @@ constexpr std::array does{
     Worded{"test-join", QT_TRANSLATE_NOOP("Words", "Make the test join and measure it.")},
     Worded{"stitch-block", QT_TRANSLATE_NOOP("Words", "Stitch a block.")},
     Worded{"trim-patches", QT_TRANSLATE_NOOP("Words", "Trim the patches with scissors, the topmost first.")},
-    Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Press the block, now that it is trimmed.")},
+    Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Press the block, now that its patches are trimmed.")},
+    Worded{"press-test-block", QT_TRANSLATE_NOOP("Words", "Press the test block and let it rest.")},
     Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Cut the strip apart down the middle of each gap.")},
     Worded{"trim-block",
            QT_TRANSLATE_NOOP("Words", "Trim the block's four sides, measuring from the stitched outline.")},
@@ -51,7 +52,7 @@ constexpr std::array does{
 
 // %1 is the repetition, %2 how many there are.
 constexpr std::array titles{
-    Worded{"straighten", QT_TRANSLATE_NOOP("Words", "End %1 of %2")},
+    Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Square the end")},
     Worded{"cut-strip", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
     Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
     Worded{"cut-short", QT_TRANSLATE_NOOP("Words", "Short sashing %1 of %2")},
@@ -70,7 +71,9 @@ constexpr std::array titles{
     Worded{"stitch-block", QT_TRANSLATE_NOOP("Words", "Block %1 of %2")},
     Worded{"trim-patches", QT_TRANSLATE_NOOP("Words", "Block %1 of %2, patches")},
     Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Block %1 of %2, pressing")},
-    Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
+    Worded{"press-test-block", QT_TRANSLATE_NOOP("Words", "Test block, pressing")},
+    //: a block still in its strip is cut off it, roughly
+    Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Block %1 of %2, apart")},
     Worded{"trim-block", QT_TRANSLATE_NOOP("Words", "Block %1 of %2")},
     Worded{"join-short", QT_TRANSLATE_NOOP("Words", "Short join %1 of %2")},
     Worded{"join-row", QT_TRANSLATE_NOOP("Words", "Row %1 of %2")},
@@ -104,6 +107,12 @@ constexpr std::array actions{
     Worded{"last-look", QT_TRANSLATE_NOOP("Words", "All is well")},
 };
 
+/// The name its words stand under: the test block is pressed before any patch is trimmed.
+std::string wordedName(const Step &step)
+{
+    return step.trial && step.does == Does::PressBlock ? "press-test-block" : std::string(nameOf(step.does));
+}
+
 } // namespace
 
 std::span<const Worded> doesWords()
@@ -131,13 +140,13 @@ QString clothText(const Project &project, std::string_view id)
 
 QString doesText(const Step &step, const Project &project)
 {
-    const QString words = wordsOrCode(does, nameOf(step.does));
+    const QString words = wordsOrCode(does, wordedName(step));
     return words.contains(QStringLiteral("%1")) ? words.arg(clothText(project, step.cloth)) : words;
 }
 
 QString titleText(const Step &step, std::int64_t repetition)
 {
-    QString words = wordsOrCode(titles, nameOf(step.does));
+    QString words = wordsOrCode(titles, wordedName(step));
     words.replace(QStringLiteral("%1"), QString::number(repetition));
     words.replace(QStringLiteral("%2"), QString::number(step.count));
     return words;

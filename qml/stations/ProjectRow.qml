@@ -32,7 +32,7 @@ Item {
     Item {
         id: line
         width: parent.width
-        height: Theme.target
+        height: Math.max(Theme.target, words.height + Theme.mm(5))
 
         Pressable {
             width: parent.width - dots.width - Theme.gapTargets
@@ -55,6 +55,7 @@ Item {
                 bindingColour: root.bindingColour
             }
             Column {
+                id: words
                 x: picture.x + picture.width + Theme.margin
                 width: parent.width - x
                 anchors.verticalCenter: parent.verticalCenter
@@ -76,7 +77,7 @@ Item {
             anchors.right: parent.right
             anchors.rightMargin: Theme.margin
             anchors.verticalCenter: parent.verticalCenter
-            width: Theme.mm(32)
+            width: Theme.mm(24)
             height: Theme.step
             kind: "outline"
             cap: Theme.capWord

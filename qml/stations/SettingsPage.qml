@@ -1,85 +1,114 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** The light she works in, her cutting hand, and how large the screen is. */
+/** The light she works in, her cutting hand, and how large the screen is. Rolls on a low screen. */
 FocusScope {
     id: root
+    focus: true
+
+    readonly property bool wide: width >= Theme.mm(170)
 
     function leave() {
         Session.view = "shelf";
     }
 
-    Column {
+    Word {
+        id: head
         x: Theme.margin
         y: Theme.margin
-        width: Math.min(parent.width - 2 * Theme.margin, Theme.mm(140))
-        spacing: Theme.gap
+        width: root.width - 2 * Theme.margin
+        cap: Theme.mm(6.5)
+        bold: true
+        text: qsTr("Light, hand and screen")
+    }
+    Flickable {
+        id: roll
+        y: head.y + head.height + Theme.gap
+        width: root.width
+        height: foot.y - y
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        contentHeight: choices.height + Theme.gap
 
-        Word {
-            width: parent.width
-            cap: Theme.capHead
-            bold: true
-            text: qsTr("Light")
-        }
-        Repeater {
-            model: [{ set: "day", says: qsTr("Daylight") }, { set: "lamp", says: qsTr("Lamplight") },
-                    { set: "contrast", says: qsTr("High contrast") }]
-            ChoiceRow {
-                required property var modelData
-                width: parent.width
-                text: modelData.says
-                chosen: Look.colourSet === modelData.set
-                onClicked: Look.colourSet = modelData.set
+        Flow {
+            id: choices
+            x: Theme.margin
+            width: roll.width - 2 * Theme.margin
+            spacing: Theme.gapTargets
+
+            readonly property real each: root.wide ? (width - spacing) / 2 : width
+
+            SettingsGroup {
+                width: choices.each
+                title: qsTr("Light")
+                ChoiceCells {
+                    width: parent.width
+                    inList: true
+                    accessibleName: qsTr("Light")
+                    //: the light she works in
+                    choices: [{ value: "day", says: qsTr("Day") }, { value: "lamp", says: qsTr("Lamp") },
+                              { value: "contrast", says: qsTr("High contrast") }]
+                    value: Look.colourSet
+                    onChosen: value => Look.colourSet = value
+                }
+            }
+            SettingsGroup {
+                width: choices.each
+                title: qsTr("Cutting hand")
+                says: qsTr("For the left hand everything is mirrored but the figures.")
+                ChoiceCells {
+                    width: parent.width
+                    inList: true
+                    accessibleName: qsTr("Cutting hand")
+                    choices: Theme.left ? [{ value: true, says: qsTr("Left") }, { value: false, says: qsTr("Right") }]
+                                        : [{ value: false, says: qsTr("Right") }, { value: true, says: qsTr("Left") }]
+                    value: Session.leftHanded
+                    onChosen: value => Session.leftHanded = value
+                }
+            }
+            SettingsGroup {
+                width: choices.each
+                title: qsTr("Movement")
+                ChoiceCells {
+                    width: parent.width
+                    inList: true
+                    accessibleName: qsTr("Movement")
+                    //: whether sheets slide into place or are simply there
+                    choices: [{ value: false, says: qsTr("Sheets slide in") }, { value: true, says: qsTr("Nothing moves") }]
+                    value: Look.reducedMotion
+                    onChosen: value => Look.reducedMotion = value
+                }
+            }
+            SettingsGroup {
+                width: choices.each
+                title: qsTr("Size of the screen")
+                CardBar {
+                    width: parent.width
+                }
             }
         }
-        Word {
+    }
+    Rectangle {
+        id: foot
+        y: root.height - height
+        width: root.width
+        height: back.height + 2 * Theme.margin
+        color: Theme.colors.paper
+        KeyLine {
             width: parent.width
-            topPadding: Theme.gapTargets
-            cap: Theme.capHead
-            bold: true
-            text: qsTr("Cutting hand")
-        }
-        Repeater {
-            model: [{ left: false, says: qsTr("Right") }, { left: true, says: qsTr("Left: everything is mirrored but the figures") }]
-            ChoiceRow {
-                required property var modelData
-                width: parent.width
-                text: modelData.says
-                chosen: Session.leftHanded === modelData.left
-                onClicked: Session.leftHanded = modelData.left
-            }
-        }
-        Stepper {
-            width: parent.width
-            label: qsTr("Screen, pixels to the millimetre")
-            valueText: Look.pxPerMm.toFixed(2)
-            askable: false
-            onLess: Look.pxPerMm = Math.max(2, Look.pxPerMm - 0.05)
-            onMore: Look.pxPerMm = Math.min(20, Look.pxPerMm + 0.05)
-        }
-        Word {
-            width: parent.width
-            color: Theme.colors.inkSoft
-            text: qsTr("Lay a bank card on this bar: it should be as long as the card.")
-        }
-        Rectangle {
-            // ISO/IEC 7810 ID-1 cards are 85.60 mm long.
-            width: 85.6 * Look.pxPerMm
-            height: Theme.mm(6)
-            color: Theme.colors.ink
-            Accessible.role: Accessible.Graphic
-            Accessible.name: qsTr("A bar as long as a bank card")
         }
         CutButton {
-            width: Theme.mm(60)
+            id: back
+            x: Theme.left ? Theme.margin : parent.width - width - Theme.margin
+            y: Theme.margin
+            width: Math.min(Theme.mm(76), parent.width - 2 * Theme.margin)
             height: Theme.targetLeast
             kind: "action"
             text: qsTr("Back to the shelf")
-            onClicked: Session.view = "shelf"
+            onClicked: root.leave()
         }
     }
 }

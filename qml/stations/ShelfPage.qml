@@ -8,8 +8,10 @@ import Matside.Theme
 /** Every project with its picture, name and next step; and the way to a new one. */
 FocusScope {
     id: root
+    focus: true
 
     property string opened
+    readonly property bool empty: list.count === 0 && !Shelf.showPutAway
 
     function leave() {
         opened = "";
@@ -17,20 +19,13 @@ FocusScope {
 
     Word {
         id: head
+        visible: !root.empty
         x: Theme.margin
         y: Theme.margin
         width: parent.width - 2 * Theme.margin
-        cap: Theme.capSecond * 0.7
+        cap: Theme.capThird
         bold: true
         text: qsTr("On the shelf")
-    }
-    Word {
-        id: first
-        visible: list.count === 0
-        x: Theme.margin
-        y: head.y + head.height + Theme.gapTargets
-        width: parent.width - 2 * Theme.margin
-        text: qsTr("Begin a piece in your ruler’s measure: it starts with nine blocks that you can change at once.")
     }
     ListView {
         id: list
@@ -46,48 +41,60 @@ FocusScope {
             onToggled: root.opened = opened ? "" : id
         }
     }
+    FirstRun {
+        visible: root.empty
+        width: parent.width
+        height: foot.y
+        focus: root.empty
+    }
     Flow {
         id: foot
         x: Theme.margin
         y: parent.height - height - Theme.margin
         width: parent.width - 2 * Theme.margin
-        spacing: Theme.gapTargets
+        spacing: Theme.small ? Theme.gap : Theme.gapTargets
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
 
-        readonly property real each: Math.max(Theme.mm(36), Math.min(Theme.mm(50), (width - 4 * spacing) / 5))
+        /** All five beside each other, or the two beginnings above the rest. */
+        readonly property bool inRow: (width - 4 * spacing) / 5 >= Theme.mm(30)
+        readonly property real first: Math.floor(inRow ? (width - 4 * spacing) / 5 : (width - spacing) / 2)
+        readonly property real other: Math.floor(inRow ? first : (width - 2 * spacing) / 3)
 
         CutButton {
-            width: foot.each
+            visible: !root.empty
+            width: foot.first
             height: Theme.targetLeast
             kind: "action"
+            cap: Theme.mm(4.5)
             text: qsTr("New, in inches")
             onClicked: Shelf.createProject(qsTr("New piece"), "inch")
         }
         CutButton {
-            width: foot.each
+            visible: !root.empty
+            width: foot.first
             height: Theme.targetLeast
             kind: "action"
+            cap: Theme.mm(4.5)
             text: qsTr("New, in millimetres")
             onClicked: Shelf.createProject(qsTr("New piece"), "metric")
         }
         CutButton {
-            width: foot.each
+            visible: !root.empty
+            width: foot.other
             height: Theme.targetLeast
-            kind: "outline"
-            text: Shelf.showPutAway ? qsTr("Hide what was put away") : qsTr("Show what was put away")
+            //: pieces that were put away, out of sight
+            text: Shelf.showPutAway ? qsTr("Hide those put away") : qsTr("Show those put away")
             onClicked: Shelf.showPutAway = !Shelf.showPutAway
         }
         CutButton {
-            width: foot.each
+            width: foot.other
             height: Theme.targetLeast
-            kind: "outline"
             text: qsTr("Light and hand")
             onClicked: Session.view = "settings"
         }
         CutButton {
-            width: foot.each
+            width: foot.other
             height: Theme.targetLeast
-            kind: "outline"
             enabled: Session.canUndo
             text: Session.canUndo ? qsTr("Undo: %1").arg(Session.undoText) : qsTr("Undo")
             onClicked: Session.undo()

@@ -12,6 +12,7 @@ import Matside.Theme
  */
 FocusScope {
     id: root
+    focus: true
 
     default property alias scene: area.data
     readonly property bool upright: height > width

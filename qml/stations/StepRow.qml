@@ -22,7 +22,10 @@ Pressable {
     readonly property string told: made ? qsTr("done") : count > 1 || done > 0 ? qsTr("%1 of %2 done").arg(done).arg(count) : ""
 
     inList: true
-    implicitHeight: Math.max(Theme.step, words.height + Theme.mm(5))
+    /** On a narrow sheet the count stands under the words, not beside them. */
+    readonly property bool beneath: width < Theme.mm(100)
+
+    implicitHeight: Math.max(Theme.step, words.height + Theme.mm(5) + (beneath && tally.visible ? tally.height : 0))
     accessibleName: title + (figureText !== "" ? ", " + figureText : "") + (told !== "" ? ", " + told : "")
 
     Rectangle {
@@ -35,8 +38,8 @@ Pressable {
     Column {
         id: words
         x: Theme.margin
-        anchors.verticalCenter: parent.verticalCenter
-        width: root.width - 2 * Theme.margin - (tally.visible ? tally.width + Theme.gap : 0)
+        y: (parent.height - height - (root.beneath && tally.visible ? tally.height : 0)) / 2
+        width: root.width - 2 * Theme.margin - (tally.visible && !root.beneath ? tally.width + Theme.gap : 0)
         Word {
             width: parent.width
             bold: root.isCurrent
@@ -55,9 +58,8 @@ Pressable {
     Word {
         id: tally
         visible: text !== ""
-        anchors.right: parent.right
-        anchors.rightMargin: Theme.margin
-        anchors.verticalCenter: parent.verticalCenter
+        x: root.beneath ? Theme.margin : parent.width - width - Theme.margin
+        y: root.beneath ? words.y + words.height : (parent.height - height) / 2
         color: root.ink
         wrapMode: Text.NoWrap
         text: root.told

@@ -7,6 +7,7 @@ import Matside.Theme
 /** The column of a station of steps: the work, or what lies over it. No dialog box: one sheet at a time. */
 SheetColumn {
     id: root
+    objectName: "sheets"
 
     /** What she opened over the work: "work" (nothing), "working", "wrong", "notes". */
     property string shows: "work"
@@ -43,6 +44,8 @@ SheetColumn {
     function take(name: string, text: string) {
         if (root.sheet === "wrong")
             trouble.take(name, text);
+        else if (root.sheet === "measure")
+            readings.take(name, text);
         else
             trial.take(name, text);
     }
@@ -68,6 +71,18 @@ SheetColumn {
         anchors.fill: parent
         visible: root.sheet === "wrong"
         onEnter: (name, title) => root.enter(name, title, "")
+        onMeasure: {
+            BlockMeasure.begin();
+            root.shows = "measure";
+        }
+        onClosed: root.shows = "work"
+    }
+    MeasureSheet {
+        objectName: "sheet-measure"
+        id: readings
+        anchors.fill: parent
+        visible: root.sheet === "measure"
+        onEnter: (name, title, text) => root.enter(name, title, text)
         onClosed: root.shows = "work"
     }
     NotesSheet {

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Drawings
+import Matside.Parts
+import Matside.Theme
+
+/** The shelf before anything lies on it: a piece in dots, one line of words, and the three ways to begin. */
+FocusScope {
+    id: root
+
+    readonly property bool upright: height > width
+    readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
+
+    PieceToCome {
+        id: piece
+        x: root.upright || !Theme.left ? 0 : root.width - width
+        width: root.upright ? root.width : root.width - ways.width - Theme.margin
+        height: root.upright ? Math.max(0, ways.y) : root.height
+    }
+    Column {
+        id: ways
+        x: root.upright ? Theme.margin : Theme.left ? Theme.margin : root.width - width - Theme.margin
+        y: root.upright ? root.height - height - root.air : Math.max(0, (root.height - height) / 2)
+        width: root.upright ? root.width - 2 * Theme.margin : Theme.mm(Theme.small ? 90 : 96)
+        spacing: root.air
+
+        Word {
+            width: parent.width
+            cap: Theme.capHead
+            bold: true
+            text: qsTr("The shelf is empty.")
+        }
+        Word {
+            width: parent.width
+            text: qsTr("Begin with the demo, ready to cut, or with nine blocks of your own.")
+        }
+        CutButton {
+            objectName: "demo"
+            width: parent.width
+            height: Theme.target
+            focus: true
+            kind: "action"
+            text: qsTr("Open the demo")
+            onClicked: Shelf.openDemo()
+        }
+        Row {
+            id: own
+            readonly property real each: (ways.width - root.air) / 2
+            spacing: root.air
+            layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
+            CutButton {
+                width: own.each
+                height: Theme.target
+                text: qsTr("New, in inches")
+                onClicked: Shelf.createProject(qsTr("New piece"), "inch")
+            }
+            CutButton {
+                width: own.each
+                height: Theme.target
+                text: qsTr("New, in millimetres")
+                onClicked: Shelf.createProject(qsTr("New piece"), "metric")
+            }
+        }
+    }
+}
