@@ -44,8 +44,6 @@ SheetColumn {
     function take(name: string, text: string) {
         if (root.sheet === "wrong")
             trouble.take(name, text);
-        else if (root.sheet === "measure")
-            readings.take(name, text);
         else
             trial.take(name, text);
     }
@@ -71,18 +69,6 @@ SheetColumn {
         anchors.fill: parent
         visible: root.sheet === "wrong"
         onEnter: (name, title) => root.enter(name, title, "")
-        onMeasure: {
-            BlockMeasure.begin();
-            root.shows = "measure";
-        }
-        onClosed: root.shows = "work"
-    }
-    MeasureSheet {
-        objectName: "sheet-measure"
-        id: readings
-        anchors.fill: parent
-        visible: root.sheet === "measure"
-        onEnter: (name, title, text) => root.enter(name, title, text)
         onClosed: root.shows = "work"
     }
     NotesSheet {
