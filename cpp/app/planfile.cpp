@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/planfile.h"
 
+#include "app/findings.h"
 #include "app/wording.h"
 #include "length/read.h"
 #include "plan/onstrip.h"
@@ -55,14 +56,10 @@ public:
     Json thread() const
     {
         const Forecast f = forecastOf(m_project, m_plan);
-        return {{"stitches", f.use.stitches},
-                {"all", one(f.use.all)},
-                {"bobbin", one(f.use.bobbin)},
-                {"blocksPerBobbin", f.blocksPerBobbin},
-                {"bobbinLeft", f.bobbinLeft},
-                {"minutes", static_cast<double>(f.minuteTenths) / 10},
-                {"ownMinutes", f.ownMinutes},
-                {"ownBobbin", f.ownBobbin}};
+        return {{"stitches", f.use.stitches},  {"all", one(f.use.all)},
+                {"bobbin", one(f.use.bobbin)}, {"blocksPerBobbin", f.blocksPerBobbin},
+                {"bobbinLeft", f.bobbinLeft},  {"minutes", static_cast<double>(f.minuteTenths) / 10},
+                {"ownMinutes", f.ownMinutes},  {"ownBobbin", f.ownBobbin}};
     }
 
     Json sashing() const
@@ -271,7 +268,7 @@ std::string writePlanFile(const Project &project, const Plan &plan, const std::v
                   {"batting", writer.batting()},
                   {"patches", writer.patches()},
                   {"thread", writer.thread()},
-                  {"findings", Json::array()},
+                  {"findings", findingsFile(project, plan)},
                   {"steps", stepsFile(steps, marks)}});
 }
 

@@ -107,6 +107,8 @@ constexpr std::array commands{
     Worded{"take-trial-back", QT_TRANSLATE_NOOP("Words", "trial taken back")},
     Worded{"wrong", QT_TRANSLATE_NOOP("Words", "something went wrong")},
     Worded{"draw-up", QT_TRANSLATE_NOOP("Words", "draw-up taken")},
+    Worded{"measured", QT_TRANSLATE_NOOP("Words", "measured")},
+    Worded{"common-size", QT_TRANSLATE_NOOP("Words", "common size taken")},
     Worded{"re-zero", QT_TRANSLATE_NOOP("Words", "last outline measured")},
     Worded{"hoop", QT_TRANSLATE_NOOP("Words", "hoop chosen")},
     Worded{"log", QT_TRANSLATE_NOOP("Words", "block logged")},

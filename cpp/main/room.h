@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/blockmeasure.h"
 #include "app/fitmodel.h"
 #include "app/hoopmodel.h"
 #include "app/hoopshelf.h"
+#include "app/joinmodel.h"
 #include "app/session.h"
 #include "app/shelf.h"
 #include "app/stepmodel.h"
+#include "app/trimmodel.h"
 
 #include <QQmlApplicationEngine>
 
@@ -37,6 +40,9 @@ private:
     StepModel m_steps;
     HoopModel m_hoop;
     HoopShelf m_hoops;
+    TrimModel m_trim;
+    BlockMeasure m_measure;
+    JoinModel m_join;
     QQmlApplicationEngine m_engine;
 };
 

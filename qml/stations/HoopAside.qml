@@ -22,21 +22,21 @@ Flickable {
         id: rows
         width: root.width
 
-        HoopRow {
+        SideRow {
             width: parent.width
             visible: HoopModel.canReZero && root.stitching
             height: visible ? implicitHeight : 0
             text: qsTr("Last outline ended at {%1}").arg(HoopModel.lastEnd.text)
             onClicked: root.opened("zero")
         }
-        HoopRow {
+        SideRow {
             width: parent.width
             visible: HoopModel.centreSays.length > 0
             height: visible ? implicitHeight : 0
             opens: false
             text: HoopModel.centreSays
         }
-        HoopRow {
+        SideRow {
             width: parent.width
             visible: root.stitching
             height: visible ? implicitHeight : 0
@@ -44,13 +44,13 @@ Flickable {
             detail: qsTr("Stops and patches")
             onClicked: root.opened("stops")
         }
-        HoopRow {
+        SideRow {
             width: parent.width
             text: qsTr("Strip %1 of %2").arg(HoopModel.strip).arg(HoopModel.stripCount)
             detail: HoopModel.harvestSays.length > 0 ? qsTr("Gaps can yield sashing") : ""
             onClicked: root.opened("strip")
         }
-        HoopRow {
+        SideRow {
             width: parent.width
             text: qsTr("Hoops")
             onClicked: root.opened("hoops")

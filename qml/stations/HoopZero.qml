@@ -10,6 +10,11 @@ Column {
 
     signal enter(string name, string title, string text)
 
+    function take(name: string, text: string): string {
+        const reply = HoopModel.reZero(text);
+        return reply.ok ? "" : reply.says;
+    }
+
     spacing: Theme.gap
 
     Word {

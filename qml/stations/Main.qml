@@ -51,7 +51,8 @@ Window {
                     : Session.view === "settings" ? "SettingsPage.qml"
                     : Session.station === 0 ? "FitPage.qml"
                     : Session.station === 2 ? "CutPage.qml"
-                    : Session.station === 3 ? "HoopPage.qml" : "PlainPage.qml"
+                    : Session.station === 3 ? "HoopPage.qml"
+                    : Session.station === 4 ? "TrimPage.qml" : Session.station === 5 ? "JoinPage.qml" : "PlainPage.qml"
         }
 
         NoticeLine {

@@ -19,9 +19,13 @@ Item {
         targets.takeBack();
     }
 
+    readonly property var figure: Session.station === 4 ? TrimModel.figure : StepModel.figure
     readonly property bool finished: StepModel.finished
-    readonly property bool figured: !finished && StepModel.figure.valid
+    readonly property bool figured: !finished && root.figure.valid
     readonly property real air: Theme.mm(Theme.small ? 1.4 : 2.4)
+
+    /** The height at which nothing has to give way. */
+    readonly property real wanted: words.y + words.wanted + air + targets.implicitHeight
 
     StepHead {
         id: head
@@ -34,9 +38,9 @@ Item {
         y: head.implicitHeight + root.air
         width: parent.width
         height: visible ? implicitHeight : 0
-        figure: StepModel.figure
+        figure: root.figure
         cap: Theme.capFigure
-        onWorking: root.working(StepModel.figure.key)
+        onWorking: root.working(root.figure.key)
     }
     StepWords {
         id: words

@@ -19,7 +19,7 @@ Item {
         width: parent.width - (root.trying ? off.width + Theme.mm(1.5) : tally.visible ? tally.width + Theme.gap : 0)
         cap: Theme.capHead
         bold: true
-        text: !root.finished ? StepModel.title
+        text: !root.finished ? (Session.station === 4 ? TrimModel.title : StepModel.title)
               : Session.station === 1 ? Session.stationName(1) : qsTr("Nothing left to do here")
     }
     Tally {

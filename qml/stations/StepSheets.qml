@@ -16,6 +16,9 @@ SheetColumn {
                                     : StepModel.askUndoDone ? "undone"
                                     : StepModel.trialKind.length > 0 && !StepModel.finished ? "trial" : "work"
 
+    /** The height at which nothing has to give way. */
+    readonly property real wanted: sheet === "work" ? work.wanted + 2 * Theme.margin : Theme.mm(136)
+
     /** Asks for the keypad for one measure. */
     signal enter(string name, string title, string text)
 
@@ -44,6 +47,8 @@ SheetColumn {
     function take(name: string, text: string) {
         if (root.sheet === "wrong")
             trouble.take(name, text);
+        else if (root.sheet === "measure")
+            readings.take(name, text);
         else
             trial.take(name, text);
     }
@@ -69,6 +74,18 @@ SheetColumn {
         anchors.fill: parent
         visible: root.sheet === "wrong"
         onEnter: (name, title) => root.enter(name, title, "")
+        onMeasure: {
+            BlockMeasure.begin();
+            root.shows = "measure";
+        }
+        onClosed: root.shows = "work"
+    }
+    MeasureSheet {
+        objectName: "sheet-measure"
+        id: readings
+        anchors.fill: parent
+        visible: root.sheet === "measure"
+        onEnter: (name, title, text) => root.enter(name, title, text)
         onClosed: root.shows = "work"
     }
     NotesSheet {

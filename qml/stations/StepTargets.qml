@@ -14,6 +14,8 @@ Item {
     signal next()
     signal wrong()
 
+    /** At Shop nothing is done: there is only a way on. */
+    readonly property bool shopping: Session.station === 1
     readonly property bool finished: StepModel.finished
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
@@ -38,12 +40,23 @@ Item {
         kind: "action"
         cap: Theme.capAction
         enabled: StepModel.canGoNext
-        text: StepModel.actionText
+        text: Session.station === 4 ? TrimModel.actionText : StepModel.actionText
         reason: Session.readOnly ? qsTr("Nothing can be changed now") : enabled ? "" : qsTr("First mend what Fit says")
         onClicked: {
             root.next();
-            StepModel.next();
+            if (Session.station === 4)
+                TrimModel.cut();
+            else
+                StepModel.next();
         }
+    }
+    CutButton {
+        visible: root.shopping
+        width: parent.width
+        height: Theme.target
+        kind: "action"
+        text: qsTr("To the next cut")
+        onClicked: Session.station = 2
     }
     CutButton {
         id: before
@@ -52,11 +65,11 @@ Item {
         y: parent.height - height
         width: Theme.target
         height: Theme.target
-        visible: Session.station !== 1 // at Shop nothing is done
+        visible: !root.shopping
         guardMs: 400
-        enabled: StepModel.canGoBack
+        enabled: StepModel.canGoBack || (Session.station === 4 && TrimModel.side > 1)
         text: qsTr("Back")
-        onClicked: StepModel.back()
+        onClicked: Session.station === 4 ? TrimModel.back() : StepModel.back()
     }
     CutButton {
         objectName: "wrong"

@@ -27,8 +27,10 @@ Item {
     readonly property bool finished: StepModel.finished
     readonly property string caution: finished ? "" : StepModel.caution
     readonly property string firstCaution: (caution.match(/^.*?[.!?:](?=\s|$)/) ?? [caution])[0]
-    readonly property string check: finished ? "" : StepModel.check
+    readonly property string check: finished ? "" : siding ? TrimModel.checkSays : StepModel.check
+    readonly property bool siding: Session.station === 4 && TrimModel.trimming && !finished
     readonly property string line: finished ? StepModel.elsewhereText
+        : siding ? TrimModel.firstSays + (TrimModel.second.valid ? " " + qsTr("and {%1} %2").arg(TrimModel.second.text).arg(TrimModel.secondSays) : "")
         : StepModel.figure.valid && StepModel.firstLine.length > 0 ? StepModel.firstLine : StepModel.doesText
     /** What a figure is that no ruler shows: "fold under". */
     readonly property string named: finished || StepModel.ruler.show || !StepModel.figure.valid ? ""
@@ -40,6 +42,11 @@ Item {
     readonly property bool untriedHere: StepModel.notTried && !finished
     readonly property real room: height - (clothed ? cloth.height + air : 0) - (untriedHere ? untried.implicitHeight + air : 0)
                                  - (named !== "" ? name.implicitHeight + air : 0)
+    /** The height at which every word is shown. */
+    readonly property real wanted: (clothed ? cloth.height + air : 0) + (named !== "" ? name.implicitHeight + air : 0)
+                                   + says.implicitHeight + (untriedHere ? untried.implicitHeight + air : 0)
+                                   + (due ? wholeCaution.implicitHeight + air : 0)
+                                   + (check !== "" ? wholeCheck.implicitHeight + air : 0)
     readonly property bool due: caution !== "" && !(said[caution] ?? false)
     readonly property bool briefFits: due && briefCaution.implicitHeight <= room
     readonly property bool lineShown: says.implicitHeight <= room - (briefFits ? briefCaution.implicitHeight + air : 0)

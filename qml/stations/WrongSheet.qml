@@ -12,6 +12,8 @@ Item {
     signal closed()
     /** Asks for the keypad: an answer that needs a measure first. */
     signal enter(string name, string title)
+    /** Trimming: the two readings disagree, so the block is measured. */
+    signal measure()
 
     property bool answered: false
     property string error
@@ -43,10 +45,19 @@ Item {
         width: parent.width
         text: root.answered ? StepModel.lastAnswer : root.error
     }
+    CutButton {
+        id: disagree
+        visible: !root.answered && Session.station === 4 && TrimModel.trimming
+        y: (answer.visible ? answer.y + answer.implicitHeight : head.height) + Theme.gap
+        width: parent.width
+        height: visible ? Theme.target : 0
+        text: qsTr("They disagree: measure the block")
+        onClicked: root.measure()
+    }
     ListView {
         id: list
         visible: !root.answered
-        y: (answer.visible ? answer.y + answer.implicitHeight : head.height) + Theme.gap
+        y: disagree.y + (disagree.visible ? disagree.height + Theme.gap : 0)
         width: parent.width
         height: parent.height - y - close.height - Theme.gapTargets
         clip: true

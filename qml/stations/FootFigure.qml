@@ -4,9 +4,13 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** Where the block goes: what it is, the figure, and from where it is measured. */
+/** The figure of a wide station: what it is, the number, and from where it is measured. */
 Item {
     id: root
+
+    property string heading
+    property string telling
+    property var figure: null
 
     signal working(string key)
     signal notes()
@@ -17,8 +21,8 @@ Item {
 
     /** A low foot: the figure with its title, pressed for its sum; no rule, no further words. */
     property bool small: false
-    readonly property bool figured: !StepModel.finished && HoopModel.figure.valid
-    readonly property bool placed: figured && HoopModel.figureSays.length > 0
+    readonly property bool figured: !StepModel.finished && (root.figure?.valid ?? false)
+    readonly property bool placed: figured && root.telling.length > 0
     readonly property real headHeight: head.visible ? head.implicitHeight : Math.max(title.implicitHeight, Theme.mm(root.small ? 4 : 7))
     readonly property real room: height - headHeight - Theme.mm(1)
 
@@ -33,7 +37,7 @@ Item {
         width: parent.width - (count.visible ? count.implicitWidth + Theme.gap : 0)
         cap: root.small ? Theme.capWord : Theme.capHead
         bold: true
-        text: HoopModel.title
+        text: root.heading
     }
     Word {
         id: count
@@ -47,12 +51,12 @@ Item {
         y: root.headHeight
         width: parent.width
         height: parent.height - y
-        enabled: HoopModel.figure.hasWorking
-        accessibleName: HoopModel.figure.text
+        enabled: root.figure?.hasWorking ?? false
+        accessibleName: root.figure?.text ?? ""
         accessibleDescription: qsTr("show the working")
-        onClicked: root.working(HoopModel.figure.key)
+        onClicked: root.working(root.figure.key)
         FigureText {
-            figure: HoopModel.figure
+            figure: root.figure
             cap: Math.min(Theme.capFigure, parent.height * 0.62)
             availableWidth: parent.width
             showLean: false
@@ -60,27 +64,27 @@ Item {
         }
     }
     WorkedFigure {
-        id: figure
+        id: number
         visible: root.figured && !root.small
         y: root.headHeight + Theme.mm(1)
         width: parent.width
         height: visible ? implicitHeight : 0
-        figure: HoopModel.figure
-        cap: Math.min(Theme.capFigure, root.room * (HoopModel.figure.lean !== "" ? 0.42 : 0.54))
-        onWorking: root.working(HoopModel.figure.key)
+        figure: root.figure
+        cap: Math.min(Theme.capFigure, root.room * ((root.figure?.lean ?? "") !== "" ? 0.42 : 0.54))
+        onWorking: root.working(root.figure.key)
     }
     Word {
         id: says
         visible: root.placed && !root.small
-        y: figure.y + figure.height - (figure.worked ? Theme.mm(9) : -Theme.mm(1))
-        width: parent.width - (figure.worked ? Theme.mm(17) : 0)
-        text: HoopModel.title !== "" && head.visible ? HoopModel.title + " " + HoopModel.figureSays : HoopModel.figureSays
+        y: number.y + number.height - (number.worked ? Theme.mm(9) : -Theme.mm(1))
+        width: parent.width - (number.worked ? Theme.mm(17) : 0)
+        text: root.heading !== "" && head.visible ? root.heading + " " + root.telling : root.telling
     }
     StepWords {
         id: words
-        readonly property bool beside: root.figured && figure.worked && !root.placed
+        readonly property bool beside: root.figured && number.worked && !root.placed
         y: root.placed ? says.y + says.implicitHeight + Theme.mm(1)
-           : root.figured ? figure.y + figure.height - Theme.mm(figure.worked ? 9.2 : -1) : root.headHeight + Theme.mm(2)
+           : root.figured ? number.y + number.height - Theme.mm(number.worked ? 9.2 : -1) : root.headHeight + Theme.mm(2)
         visible: (!root.placed || root.height - y > Theme.mm(10)) && !(root.small && root.placed)
         width: parent.width
         firstWidth: width - (beside ? Theme.mm(16) : 0)

@@ -3,7 +3,7 @@ import QtQuick
 import Matside.Parts
 import Matside.Theme
 
-/** A line beside the strip that opens more: words with lengths in them, from edge to edge. */
+/** A line beside the figure that opens more: words with lengths in them, from edge to edge. */
 Pressable {
     id: root
 

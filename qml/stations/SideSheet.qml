@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
-import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** What she opened beside the strip: where the last outline ended, the strips in work, the stops, the hoops. */
+/** What she opened beside the work of a wide station: one page at a time, over the column's place. */
 SheetColumn {
     id: root
 
-    property string shows
+    /** The page shown; empty for none. A page may ask for the keypad (`enter`, `take`) and for another page (`opened`). */
+    property string source
     property bool topLine: false
 
     signal closed()
@@ -18,10 +17,6 @@ SheetColumn {
 
     /** A typed measure; gives what is wrong with it, or nothing. */
     function take(name: string, text: string): string {
-        if (name === "end") {
-            const reply = HoopModel.reZero(text);
-            return reply.ok ? "" : reply.says;
-        }
         return page.item?.take(name, text) ?? "";
     }
 
@@ -36,8 +31,7 @@ SheetColumn {
         id: page
         width: parent.width
         height: parent.height - close.height - Theme.gap
-        source: root.shows === "more" ? "HoopAside.qml" : root.shows === "zero" ? "HoopZero.qml" : root.shows === "strip" ? "HoopStrips.qml"
-                : root.shows === "stops" ? "HoopStops.qml" : root.shows === "hoops" ? "HoopChoice.qml" : ""
+        source: root.source
     }
     Connections {
         target: page.item
@@ -48,6 +42,9 @@ SheetColumn {
         function onOpened(side: string) {
             root.opened(side);
         }
+        function onClosed() {
+            root.closed();
+        }
     }
     CutButton {
         id: close
@@ -55,7 +52,7 @@ SheetColumn {
         width: parent.width
         height: Theme.target
         kind: "action"
-        text: qsTr("Back to the strip")
+        text: qsTr("Back to the work")
         onClicked: root.closed()
     }
     KeyLine {

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/stepmodel.h"
+#include "made/finding.h"
+
+#include <QVariantList>
+#include <QVariantMap>
+
+namespace matside {
+
+/// The block in hand measured: four sides and two diagonals, at once a verdict with its remedy, and what a
+/// common size would mean for all.
+class BlockMeasure : public QObject, public Single<BlockMeasure> {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(QString block READ block NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList readings READ readings NOTIFY changed FINAL)
+    Q_PROPERTY(QString kind READ kind NOTIFY changed FINAL)
+    Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
+    Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList corners READ corners NOTIFY changed FINAL)
+    Q_PROPERTY(double times READ times NOTIFY changed FINAL)
+    Q_PROPERTY(QString commonSays READ commonSays NOTIFY changed FINAL)
+public:
+    BlockMeasure(Workspace &workspace, Session &session, StepModel &steps);
+    using Single<BlockMeasure>::create;
+
+    [[nodiscard]] QString block() const { return m_block; }
+    /// {says, figure, suspect}: top, right, bottom, left, diagonals from top left and from top right.
+    [[nodiscard]] QVariantList readings() const;
+    [[nodiscard]] QString kind() const;
+    [[nodiscard]] QString verdict() const;
+    [[nodiscard]] QString remedy() const;
+    /// Corners of the block drawn with its departure exaggerated, 0…1 of the drawing; top left first,
+    /// clockwise.
+    [[nodiscard]] QVariantList corners() const;
+    /// How many times the departure is exaggerated.
+    [[nodiscard]] double times() const { return m_times; }
+    [[nodiscard]] QString commonSays() const;
+
+    /// Begins with the block in hand at its planned size, or with what was measured before.
+    Q_INVOKABLE void begin();
+    Q_INVOKABLE void nudge(int reading, int marks);
+    /// What is wrong with the typed reading, or nothing.
+    Q_INVOKABLE QString enter(int reading, const QString &text);
+    /// Logs the readings with the block; one undoable change.
+    Q_INVOKABLE bool save();
+    /// Takes the common size for all blocks not yet cut.
+    Q_INVOKABLE void takeCommonSize();
+
+signals:
+    void changed();
+
+private:
+    [[nodiscard]] MadeBlock *held(Project &project) const;
+    void judgeIt();
+
+    Workspace &m_workspace;
+    Session &m_session;
+    StepModel &m_steps;
+    QString m_block;
+    Readings m_readings;
+    std::optional<Finding> m_finding;
+    double m_times = 5;
+};
+
+} // namespace matside

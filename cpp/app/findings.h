@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/wording.h"
+#include "made/finding.h"
+#include "plan/plan.h"
+
+#include <nlohmann/json_fwd.hpp>
+
+namespace matside {
+
+[[nodiscard]] std::span<const Worded> verdictWords();
+[[nodiscard]] std::span<const Worded> remedyWords();
+/// "top", "diagonal from top left": readings in the order of `Six`.
+[[nodiscard]] QString readingText(std::size_t reading);
+/// What the block is, in words, lengths in braces.
+[[nodiscard]] QString verdictText(const Finding &finding, Marks marks);
+/// What to do about it.
+[[nodiscard]] QString remedyText(const Finding &finding, Marks marks);
+
+/// The finding on a block of the project; nothing when it was not measured.
+[[nodiscard]] std::optional<Finding> findingOf(const Project &project, const Plan &plan,
+                                               const MadeBlock &block);
+/// `findings` of the plan file: one for every measured block.
+[[nodiscard]] nlohmann::ordered_json findingsFile(const Project &project, const Plan &plan);
+
+} // namespace matside

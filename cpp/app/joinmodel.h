@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/stepmodel.h"
+
+#include <QVariantList>
+#include <QVariantMap>
+
+namespace matside {
+
+/// A finished join in section, in millimetres, for its drawing: seam A, the visible sashing to seam B, the
+/// fold on the back.
+struct SectionView {
+    Q_GADGET
+    QML_VALUE_TYPE(sectionView)
+    Q_PROPERTY(bool backed MEMBER backed)
+    Q_PROPERTY(double seamMm MEMBER seamMm)
+    Q_PROPERTY(double finishedMm MEMBER finishedMm)
+    Q_PROPERTY(double allowanceMm MEMBER allowanceMm)
+    Q_PROPERTY(double foldMm MEMBER foldMm)
+    Q_PROPERTY(double catchMm MEMBER catchMm)
+    Q_PROPERTY(double loftMm MEMBER loftMm)
+public:
+    bool backed = true; ///< false for the clean back: no back strip
+    double seamMm = 0;
+    double finishedMm = 0;
+    double allowanceMm = 0;
+    double foldMm = 0;
+    double catchMm = 0; ///< what folding the shown amount gives
+    double loftMm = 0;
+};
+
+/// The Join station: which blocks next, how deep, how much under, where the marks fall, and what a measured
+/// row means.
+class JoinModel : public QObject, public Single<JoinModel> {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(matside::SectionView section READ section NOTIFY changed FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString tells READ tells NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView figure READ figure NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView seam READ seam NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView fold READ fold NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView held READ held NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView missed READ missed NOTIFY changed FINAL)
+    Q_PROPERTY(int columns READ columns NOTIFY changed FINAL)
+    Q_PROPERTY(int rows READ rows NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList blocks READ blocks NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList marks READ marks NOTIFY changed FINAL)
+    Q_PROPERTY(double rowMm READ rowMm NOTIFY changed FINAL)
+    Q_PROPERTY(QString pressSays READ pressSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString bulkSays READ bulkSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString rowSays READ rowSays NOTIFY changed FINAL)
+    Q_PROPERTY(bool measuring READ measuring NOTIFY changed FINAL)
+    Q_PROPERTY(bool marking READ marking NOTIFY changed FINAL)
+public:
+    JoinModel(Workspace &workspace, Session &session, StepModel &steps);
+    using Single<JoinModel>::create;
+
+    [[nodiscard]] SectionView section() const;
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString tells() const;
+    [[nodiscard]] FigureView figure() const;
+    [[nodiscard]] FigureView seam() const;
+    [[nodiscard]] FigureView fold() const;
+    /// The catch that folding the shown amount gives.
+    [[nodiscard]] FigureView held() const;
+    /// The fold that would be missed: one that leaves less catch than holds (F10).
+    [[nodiscard]] FigureView missed() const;
+    [[nodiscard]] int columns() const;
+    [[nodiscard]] int rows() const;
+    /// Front view, row by row: {block, up (degrees), joined, now}.
+    [[nodiscard]] QVariantList blocks() const;
+    /// Match marks of the long sashing from the row's raw left end: {figure, mm}.
+    [[nodiscard]] QVariantList marks() const;
+    [[nodiscard]] double rowMm() const;
+    [[nodiscard]] QString pressSays() const;
+    [[nodiscard]] QString bulkSays() const;
+    [[nodiscard]] QString rowSays() const;
+    /// A row lies on the table to be measured; a long sashing to be marked.
+    [[nodiscard]] bool measuring() const;
+    [[nodiscard]] bool marking() const;
+
+    /// The row's raw length: {ok, says}; it sets the marks and the long sashings from here on.
+    Q_INVOKABLE QVariantMap measureRow(const QString &text);
+
+signals:
+    void changed();
+
+private:
+    [[nodiscard]] bool doing(const char *name) const;
+    /// Index of the join in hand among all short joins, or rows, of the piece in hand.
+    [[nodiscard]] int at() const { return m_steps.done(); }
+    [[nodiscard]] Length plannedRow() const;
+
+    Workspace &m_workspace;
+    Session &m_session;
+    StepModel &m_steps;
+};
+
+} // namespace matside

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: MIT
+#include "app/findings.h"
+
+#include "app/wording.h"
+
+#include <QCoreApplication>
+
+#include <array>
+
+namespace matside {
+
+namespace {
+
+constexpr std::array verdicts{
+    Worded{"plain", QT_TRANSLATE_NOOP("Words", "It is square enough.")},
+    //: lean: the block is a little of a diamond; %1 is by how much
+    Worded{"split", QT_TRANSLATE_NOOP("Words", "It leans by {%1}.")},
+    Worded{"common-size", QT_TRANSLATE_NOOP("Words", "It is off size: {%2}.")},
+    Worded{"tilted", QT_TRANSLATE_NOOP("Words", "One side is tilted by {%1}.")},
+    Worded{"taper", QT_TRANSLATE_NOOP("Words", "One end is wider; each side tilts by {%1}.")},
+    Worded{"remake", QT_TRANSLATE_NOOP("Words", "It is too far off to be cut as it is.")},
+    //: %3 is how far the six readings disagree
+    Worded{"measure-again", QT_TRANSLATE_NOOP("Words", "The readings disagree by {%3}.")},
+};
+
+constexpr std::array remedies{
+    Worded{"cut-plainly", QT_TRANSLATE_NOOP("Words", "Cut it plainly, squared off the first side.")},
+    Worded{"cut-split",
+           QT_TRANSLATE_NOOP("Words",
+                             "Split the lean: turn the ruler half of it, over the middle of the block.")},
+    Worded{"use-as-is", QT_TRANSLATE_NOOP("Words", "Use it as it is.")},
+    Worded{"trim-to-size", QT_TRANSLATE_NOOP("Words", "Trim it down to size.")},
+    //: the largest true square that can still be cut from it
+    Worded{"trim-true", QT_TRANSLATE_NOOP("Words", "Trim it true: the largest is {%4}.")},
+    Worded{"take-common-size",
+           QT_TRANSLATE_NOOP("Words", "Measure the others too, then take a common size.")},
+    Worded{
+        "hide-in-seam",
+        QT_TRANSLATE_NOOP(
+            "Words", "Cut that side parallel to the base; its line goes into the seam. Unpick what shows.")},
+    Worded{
+        "hide-both-sides",
+        QT_TRANSLATE_NOOP("Words", "Cut both sides true; their lines go into the seams. Unpick what shows.")},
+    Worded{"restitch-line",
+           QT_TRANSLATE_NOOP("Words", "Hoop it again, unpick the outer line and stitch it at size. If the "
+                                      "stippling does not reach: a new block.")},
+    Worded{"block-wet", QT_TRANSLATE_NOOP("Words", "Pin it square on a board, steam it, let it dry and "
+                                                   "measure again. If that does not help: a new block.")},
+    Worded{"patch-allowance", QT_TRANSLATE_NOOP("Words", "Zigzag a scrap of sandwich to the short allowance, "
+                                                         "edge to edge, or put the block at an outer edge.")},
+    Worded{"make-again",
+           QT_TRANSLATE_NOOP("Words",
+                             "Make it again, at the same place of a strip and of the same thread lot.")},
+    Worded{"measure-first", QT_TRANSLATE_NOOP("Words", "Measure again, %5 first. Do not cut yet.")},
+};
+
+constexpr std::array readings{
+    QT_TRANSLATE_NOOP("Words", "top"),
+    QT_TRANSLATE_NOOP("Words", "right"),
+    QT_TRANSLATE_NOOP("Words", "bottom"),
+    QT_TRANSLATE_NOOP("Words", "left"),
+    //: a diagonal of the block
+    QT_TRANSLATE_NOOP("Words", "diagonal from top left"),
+    //: a diagonal of the block
+    QT_TRANSLATE_NOOP("Words", "diagonal from top right"),
+};
+
+QString pairText(const Pair &pair, Marks marks, Round round)
+{
+    if (pair.along == pair.across)
+        return figureText(pair.along, marks, round);
+    return figureText(pair.along, marks, round) + QStringLiteral(" × ") +
+           figureText(pair.across, marks, round);
+}
+
+QString filled(QString text, const Finding &finding, Marks marks)
+{
+    const Length off = finding.kind == FindingKind::Split ? finding.figures.lean : finding.figures.tilt;
+    text.replace(QStringLiteral("%1"), figureText(off.magnitude(), marks, Round::Fine));
+    text.replace(QStringLiteral("%2"), pairText(finding.own, marks, Round::Nearest));
+    text.replace(QStringLiteral("%3"), figureText(finding.figures.K.magnitude(), marks, Round::Fine));
+    text.replace(QStringLiteral("%4"), pairText(finding.figures.trueSize, marks, Round::Down));
+    text.replace(QStringLiteral("%5"), finding.suspect ? readingText(*finding.suspect)
+                                                       : QCoreApplication::translate("Words", "all six"));
+    return text;
+}
+
+} // namespace
+
+std::span<const Worded> verdictWords()
+{
+    return verdicts;
+}
+
+std::span<const Worded> remedyWords()
+{
+    return remedies;
+}
+
+QString readingText(std::size_t reading)
+{
+    return reading < readings.size() ? QCoreApplication::translate("Words", readings[reading]) : QString();
+}
+
+QString verdictText(const Finding &finding, Marks marks)
+{
+    return filled(wordsOrCode(verdicts, nameOf(finding.kind)), finding, marks);
+}
+
+QString remedyText(const Finding &finding, Marks marks)
+{
+    return filled(wordsOrCode(remedies, nameOf(finding.does)), finding, marks);
+}
+
+} // namespace matside

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+import "printing.js" as Printing
+
+/** A measured block with its departure drawn several times over, against the true square in dots. */
+Item {
+    id: root
+
+    /** Four {x, y} from the middle, in widths of the block, top left first, clockwise. */
+    property var corners: []
+    property real times: 5
+    property string accessibleName
+
+    Accessible.role: Accessible.Graphic
+    Accessible.name: accessibleName
+
+    PrintCanvas {
+        anchors.fill: parent
+        shows: [root.corners]
+        mirrored: false // a block's own left and right are never mirrored
+        Accessible.ignored: true
+        onPrinting: context => {
+            const c = Theme.colors, u = unit, s = Math.min(width, height) * 0.66, x0 = width / 2, y0 = height / 2;
+            if (root.corners.length !== 4)
+                return;
+            const xs = root.corners.map(p => Math.abs(p.x)), ys = root.corners.map(p => Math.abs(p.y));
+            const fit = Math.min(1, 0.5 / Math.max(...xs) * 1.3, 0.5 / Math.max(...ys) * 1.3);
+            const at = p => [x0 + p.x * s * fit, y0 + p.y * s * fit];
+            const trace = () => {
+                root.corners.forEach((p, i) => i === 0 ? context.moveTo(...at(p)) : context.lineTo(...at(p)));
+                context.closePath();
+            };
+            Printing.clothShape(context, c, "front", x0 - s, y0 - s, 2 * s, 2 * s, u, trace);
+            for (let i = 0; i < 4; ++i) {
+                const [a, b] = at(root.corners[i]), [d, e] = at(root.corners[(i + 1) % 4]);
+                Printing.roleLine(context, "stitched", a, b, d, e, c.stitched, 4 * u * c.lineScale);
+            }
+            for (const [i, j] of [[0, 2], [1, 3]]) {
+                const [a, b] = at(root.corners[i]), [d, e] = at(root.corners[j]);
+                Printing.roleLine(context, "planned", a, b, d, e, c.accent, 2.4 * u * c.lineScale);
+            }
+            const w = (xs[0] + xs[1] + xs[2] + xs[3]) / 4 * s * fit, h = (ys[0] + ys[1] + ys[2] + ys[3]) / 4 * s * fit;
+            Printing.roleRect(context, "planned", x0 - w, y0 - h, 2 * w, 2 * h, c.blade, 2.4 * u * c.lineScale);
+        }
+    }
+    Word {
+        anchors.bottom: parent.bottom
+        anchors.right: parent.right
+        anchors.margins: Theme.mm(1)
+        text: qsTr("drawn %1 times as crooked").arg(root.times)
+        color: Theme.colors.inkSoft
+    }
+}

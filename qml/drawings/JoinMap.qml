@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+
+/** The layout of the blocks, front or back: what is joined, which two come now, and which way is up. */
+Item {
+    id: root
+
+    property int columns: 1
+    property int rows: 1
+    /** [{block, up, joined, now}], row by row, front view. */
+    property var blocks: []
+    property bool back: false
+    property string accessibleName
+
+    readonly property real air: Theme.mm(1.4)
+    readonly property real cell: Math.max(1, Math.min((width - (columns + 1) * air) / Math.max(columns, 1),
+                                                      (height - Theme.mm(9) - (rows + 1) * air) / Math.max(rows, 1)))
+    readonly property real x0: (width - columns * (cell + air) + air) / 2
+    readonly property real y0: Theme.mm(8)
+
+    Accessible.role: Accessible.Graphic
+    Accessible.name: accessibleName
+
+    Word {
+        x: Theme.margin
+        y: Theme.mm(1)
+        text: root.back ? qsTr("back, as it lies turned over") : qsTr("front")
+    }
+    Repeater {
+        model: root.blocks.length
+        Rectangle {
+            id: block
+            required property int index
+            readonly property var held: root.blocks[index] ?? null
+            readonly property int column: index % root.columns
+            readonly property bool now: held?.now ?? false
+            readonly property bool joined: held?.joined ?? false
+            // Turned over like a page, the columns run the other way.
+            x: root.x0 + (root.back ? root.columns - 1 - column : column) * (root.cell + root.air)
+            y: root.y0 + Math.floor(index / root.columns) * (root.cell + root.air)
+            width: root.cell
+            height: root.cell
+            color: now ? Theme.colors.ink : joined ? (root.back ? Theme.colors.back : Theme.colors.front) : Theme.colors.raised
+            border.color: Theme.colors.ink
+            border.width: now ? Theme.keyBold : Theme.keyThin
+            Word {
+                visible: root.cell > Theme.mm(9)
+                anchors.centerIn: parent
+                bold: block.now
+                color: block.now ? Theme.colors.raised : Theme.colors.ink
+                text: block.held?.block ?? ""
+                wrapMode: Text.NoWrap
+            }
+            Word {
+                visible: root.cell > Theme.mm(17)
+                anchors.horizontalCenter: parent.horizontalCenter
+                y: Theme.mm(0.6)
+                rotation: root.back ? -(block.held?.up ?? 0) : block.held?.up ?? 0
+                color: block.now ? Theme.colors.raised : Theme.colors.ink
+                text: "↑"
+                Accessible.ignored: true
+            }
+        }
+    }
+}

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+import "sections.js" as Sections
+import "printing.js" as Printing
+
+/** A join in section, to scale across: how deep the seam, how much is folded under, how far the fold catches. */
+Item {
+    id: root
+
+    /** {backed, seamMm, finishedMm, allowanceMm, foldMm, catchMm, loftMm} */
+    property var view: null
+    property var seam: null
+    property var fold: null
+    property var held: null
+    property string first: "A"
+    property string second: "B"
+    property string accessibleName
+
+    readonly property bool ready: (view?.finishedMm ?? 0) > 0 && width > 0 && height > 0
+    readonly property real mm: Theme.pxPerMm
+    readonly property var lie: ready ? Sections.lay(view, width, height, mm) : null
+    readonly property real foldAt: lie ? lie.seamB + view.catchMm * lie.scale : 0
+    readonly property real underAt: lie ? foldAt - view.foldMm * lie.scale : 0
+    readonly property real footY: lie ? lie.foot + 2.6 * lie.cloth : 0
+
+    Accessible.role: Accessible.Graphic
+    Accessible.name: accessibleName
+
+    function place(x: real, w: real, at: real): real {
+        const start = x - at * w;
+        return Theme.left ? width - start - w : start;
+    }
+
+    PrintCanvas {
+        anchors.fill: parent
+        shows: [root.lie, root.view]
+        Accessible.ignored: true
+        onPrinting: context => {
+            if (!root.lie)
+                return;
+            const c = Theme.colors, g = root.lie, u = unit;
+            Sections.paint(context, c, root.view, g, width, u);
+            const above = g.top - 3.2 * g.cloth - 5 * root.mm;
+            Printing.strokeLine(context, g.seamA, above - 3 * root.mm, g.seamA, g.top - 2 * g.cloth, c.ink, 1.4 * u);
+            Printing.strokeLine(context, g.edgeA, above - 3 * root.mm, g.edgeA, g.top, c.ink, 1.4 * u);
+            Printing.measure(context, c, g.seamA, g.edgeA, above, 0, u);
+            if (!root.view.backed)
+                return;
+            Printing.strokeLine(context, g.seamB, g.foot, g.seamB, root.footY + 8 * root.mm, c.ink, 1.4 * u);
+            Printing.strokeLine(context, root.foldAt, g.foot, root.foldAt, root.footY + 17 * root.mm, c.ink, 1.4 * u);
+            Printing.strokeLine(context, root.underAt, root.footY - 2 * root.mm, root.underAt, root.footY + 17 * root.mm, c.ink, 1.4 * u);
+            Printing.measure(context, c, g.seamB, root.foldAt, root.footY + 5 * root.mm, 0, u);
+            Printing.measure(context, c, root.underAt, root.foldAt, root.footY + 14 * root.mm, 0, u);
+        }
+    }
+    Word {
+        x: Theme.left ? Theme.margin : parent.width - width - Theme.margin
+        y: Theme.mm(1)
+        width: Math.min(implicitWidth, parent.width * 0.5)
+        color: Theme.colors.inkSoft
+        //: how much larger than life the section is drawn
+        text: root.lie ? qsTr("%1 times true size, cloth drawn thicker").arg(Math.round(root.lie.times * 10) / 10) : ""
+    }
+    Row {
+        visible: root.ready
+        x: root.place((root.lie?.seamA ?? 0) - Theme.mm(3), width, 1)
+        y: root.lie ? root.lie.top - 3.2 * root.lie.cloth - Theme.mm(5) - height / 2 : 0
+        spacing: Theme.mm(1.6)
+        layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
+        Word {
+            anchors.verticalCenter: parent.verticalCenter
+            text: qsTr("seam")
+        }
+        FigureText {
+            figure: root.seam
+            cap: Theme.mm(7)
+            showUnit: false
+            showLean: false
+        }
+    }
+    Row {
+        visible: root.ready && root.view.backed
+        x: root.place(root.foldAt + Theme.mm(3), width, 0)
+        y: root.footY + Theme.mm(5) - height / 2
+        spacing: Theme.mm(1.6)
+        layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
+        FigureText {
+            figure: root.held
+            cap: Theme.mm(7)
+            showUnit: false
+            showLean: false
+        }
+        Word {
+            anchors.verticalCenter: parent.verticalCenter
+            //: how far the fold passes the seam, so that the ditch stitching catches it
+            text: qsTr("catch")
+        }
+    }
+    Row {
+        visible: root.ready && root.view.backed
+        x: root.place(root.underAt - Theme.mm(3), width, 1)
+        y: root.footY + Theme.mm(14) - height / 2
+        spacing: Theme.mm(1.6)
+        layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
+        Word {
+            anchors.verticalCenter: parent.verticalCenter
+            text: qsTr("fold under")
+        }
+        FigureText {
+            figure: root.fold
+            cap: Theme.mm(7)
+            showUnit: false
+            showLean: false
+        }
+    }
+    Repeater {
+        model: root.ready ? [[root.first, 0], [root.second, 1]] : []
+        Rectangle {
+            required property var modelData
+            x: root.place(modelData[1] === 0 ? Theme.margin : root.width - Theme.margin, width, modelData[1])
+            y: root.lie ? root.lie.middle - height / 2 : 0
+            width: tag.implicitWidth + Theme.mm(3)
+            height: tag.implicitHeight + Theme.mm(1)
+            color: Theme.colors.raised
+            border.color: Theme.colors.ink
+            border.width: Theme.key
+            Word {
+                id: tag
+                anchors.centerIn: parent
+                bold: true
+                text: parent.modelData[0]
+                wrapMode: Text.NoWrap
+            }
+        }
+    }
+}

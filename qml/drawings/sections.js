@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+.pragma library
+.import "printing.js" as Printing
+
+// A finished join in section: block A, sashing, block B, the front above. Millimetres across, cloth drawn
+// thicker than it is.
+
+function lay(view, width, height, mm) {
+    const beyond = Math.max(view.allowanceMm, 8);
+    const long = view.finishedMm + 2 * beyond + view.catchMm;
+    const scale = Math.min((width - 8 * mm) / long, 5 * mm); // px to one millimetre of the join
+    const cloth = Math.max(3.2 * mm, Math.min(4.4 * mm, height * 0.035)), batting = Math.max(8 * mm, Math.min(12 * mm, height * 0.11));
+    const middle = height * 0.47;
+    const seamA = width / 2 - view.finishedMm * scale / 2, seamB = width / 2 + view.finishedMm * scale / 2;
+    return { scale, cloth, batting, middle, seamA, seamB,
+             edgeA: seamA + view.allowanceMm * scale, edgeB: seamB - view.allowanceMm * scale,
+             top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth,
+             times: scale / mm };
+}
+
+/** A folded ribbon of cloth from x1 to x2 with its round end at `round` ("left", "right", "both" or ""). */
+function ribbon(context, c, role, x1, x2, y, h, ends, u) {
+    const r = h / 2;
+    const trace = () => {
+        context.moveTo(x1 + (ends.left ? r : 0), y);
+        context.lineTo(x2 - (ends.right ? r : 0), y);
+        if (ends.right)
+            context.arc(x2 - r, y + r, r, -Math.PI / 2, Math.PI / 2, false);
+        else
+            context.lineTo(x2, y + h);
+        context.lineTo(x1 + (ends.left ? r : 0), y + h);
+        if (ends.left)
+            context.arc(x1 + r, y + r, r, Math.PI / 2, -Math.PI / 2, false);
+        context.closePath();
+    };
+    Printing.clothShape(context, c, role, x1, y, x2 - x1, h, u, trace);
+    context.beginPath();
+    trace();
+    context.strokeStyle = c.ink;
+    context.lineWidth = 2.4 * u * c.lineScale;
+    context.stroke();
+}
+
+function seam(context, c, x, y1, y2, u) {
+    Printing.strokeLine(context, x, y1, x, y2, c.seam, 4 * u * c.lineScale);
+    for (let y = y1 + 5 * u; y < y2; y += 11 * u)
+        Printing.strokeLine(context, x - 7 * u, y, x + 7 * u, y, c.seam, 2.6 * u * c.lineScale);
+}
+
+function block(context, c, g, x1, x2, backed, u) {
+    const w = x2 - x1, parts = [["front", g.top, g.cloth], ["batting", g.top + g.cloth, g.batting]];
+    if (backed)
+        parts.push(["back", g.top + g.cloth + g.batting, g.cloth]);
+    for (const [role, y, h] of parts) {
+        Printing.clothRect(context, c, role, x1, y, w, h, u);
+        context.strokeStyle = c.ink;
+        context.lineWidth = 2.2 * u * c.lineScale;
+        context.strokeRect(x1, y, w, h);
+    }
+}
+
+function paint(context, c, view, g, width, u) {
+    const backed = view.backed;
+    const gap = 3 * u; // the two edges are told apart
+    block(context, c, g, -20 * u, g.edgeA - gap / 2, backed, u);
+    block(context, c, g, Math.max(g.edgeB, g.edgeA) + gap / 2, width + 20 * u, backed, u);
+    // Front strip: two folds lie over the blocks' allowances.
+    const thick = g.cloth * 0.9, over = 5 * u;
+    ribbon(context, c, "sashing", g.seamA - thick / 2, g.seamB + thick / 2, g.top - 2 * thick - over, thick, { left: true, right: true }, u);
+    ribbon(context, c, "sashing", g.seamA - thick / 2, g.edgeA - gap / 2, g.top - thick - over / 2, thick, { left: true }, u);
+    ribbon(context, c, "sashing", Math.max(g.edgeB, g.edgeA) + gap / 2, g.seamB + thick / 2, g.top - thick - over / 2, thick, { right: true }, u);
+    let foot = g.foot;
+    if (backed) {
+        const fold = g.seamB + view.catchMm * g.scale, under = fold - view.foldMm * g.scale;
+        ribbon(context, c, "back", g.seamA - thick / 2, g.edgeA - gap / 2, g.foot + over / 2, thick, { left: true }, u);
+        ribbon(context, c, "back", under, fold, g.foot + over / 2, thick, { right: true }, u);
+        ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, thick, { left: true, right: true }, u);
+        foot = g.foot + over + 2 * thick;
+        Printing.roleLine(context, "stitched", g.seamB + Math.min(view.catchMm * g.scale * 0.5, 10 * u), g.top - over, g.seamB + Math.min(view.catchMm * g.scale * 0.5, 10 * u), foot + 4 * u, c.stitched, 4 * u * c.lineScale);
+    }
+    seam(context, c, g.seamA, g.top - thick - over, backed ? g.foot + thick + over : g.foot, u);
+    seam(context, c, g.seamB, g.top - thick - over, g.foot, u);
+}

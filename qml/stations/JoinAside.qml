@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/** What goes with the join: seam and catch on the gauge, the layout, how to press, what the rows say. */
+Flickable {
+    id: root
+
+    signal opened(string side)
+
+    readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "join-long-row"
+
+    clip: true
+    contentHeight: rows.height
+    boundsBehavior: Flickable.StopAtBounds
+    interactive: contentHeight > height
+
+    Column {
+        id: rows
+        width: root.width
+
+        SideRow {
+            width: parent.width
+            visible: JoinModel.measuring
+            height: visible ? implicitHeight : 0
+            text: qsTr("Measure this row")
+            detail: JoinModel.rowSays
+            onClicked: root.opened("row")
+        }
+        SideRow {
+            width: parent.width
+            visible: root.sewing
+            height: visible ? implicitHeight : 0
+            text: JoinModel.held.valid ? qsTr("Seam {%1} catch {%2}").arg(JoinModel.seam.text).arg(JoinModel.held.text)
+                                       : qsTr("Seam {%1}").arg(JoinModel.seam.text)
+            detail: qsTr("True-size gauge")
+            onClicked: root.opened("gauge")
+        }
+        SideRow {
+            width: parent.width
+            visible: JoinModel.missed.valid && root.sewing
+            height: visible ? implicitHeight : 0
+            opens: false
+            //: a fold so wide that the ditch stitching would not catch it
+            text: qsTr("Never fold {%1}: it would be missed.").arg(JoinModel.missed.text)
+        }
+        SideRow {
+            width: parent.width
+            visible: root.sewing
+            height: visible ? implicitHeight : 0
+            text: qsTr("Layout, front and back")
+            onClicked: root.opened("map")
+        }
+        SideRow {
+            width: parent.width
+            visible: JoinModel.pressSays.length > 0
+            height: visible ? implicitHeight : 0
+            opens: false
+            text: JoinModel.pressSays
+        }
+        SideRow {
+            width: parent.width
+            visible: JoinModel.bulkSays.length > 0
+            height: visible ? implicitHeight : 0
+            opens: false
+            text: JoinModel.bulkSays
+        }
+    }
+}

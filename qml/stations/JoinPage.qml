@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Drawings
+import Matside.Theme
+
+/** Which blocks next, in section and on the layout; the marks of a long sashing; a row on the tape. */
+WidePage {
+    id: root
+
+    property int mark: 0
+    property bool back: false
+    readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "test-join" || StepModel.trial
+    readonly property var names: JoinModel.blocks.filter(b => b.now)
+
+    heading: JoinModel.title
+    telling: JoinModel.tells
+    figure: JoinModel.figure
+    aside: "JoinAside.qml"
+    sides: ({ gauge: "JoinGauge.qml", map: "JoinLayout.qml", row: "JoinRow.qml" })
+    onScanned: by => {
+        if (JoinModel.marking)
+            root.mark = Math.max(0, Math.min(JoinModel.marks.length - 1, root.mark + by));
+    }
+
+    SectionDrawing {
+        anchors.fill: parent
+        visible: root.sewing && !StepModel.finished
+        view: JoinModel.section
+        seam: JoinModel.seam
+        fold: JoinModel.fold
+        held: JoinModel.held
+        first: root.names.length === 2 ? root.names[0].block : "A"
+        second: root.names.length === 2 ? root.names[1].block : "B"
+        accessibleName: qsTr("Section of a join: seam %1, fold under %2, catch %3").arg(JoinModel.seam.text)
+                        .arg(JoinModel.fold.text).arg(JoinModel.held.text)
+    }
+    MarkTape {
+        width: parent.width
+        height: parent.height * 0.46
+        visible: JoinModel.marking && JoinModel.marks.length > 0 && !StepModel.finished
+        marks: JoinModel.marks
+        lengthMm: JoinModel.rowMm
+        at: root.mark
+        accessibleName: qsTr("Match marks from the row’s raw end, now at %1").arg(JoinModel.marks[root.mark]?.figure?.text ?? "")
+        onScanned: mark => root.mark = mark
+    }
+    JoinMap {
+        readonly property bool whole: !JoinModel.marking || JoinModel.marks.length === 0
+        y: whole ? 0 : parent.height * 0.48
+        width: parent.width
+        height: parent.height - y - Theme.mm(2)
+        visible: !root.sewing && !StepModel.finished
+        columns: JoinModel.columns
+        rows: JoinModel.rows
+        blocks: JoinModel.blocks
+        accessibleName: qsTr("Layout of the blocks; next: %1").arg(JoinModel.title)
+    }
+}

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/** A row measured on the table: it sets the marks, and says whether it must be eased or sewn anew. */
+Column {
+    id: root
+
+    signal enter(string name, string title, string text)
+
+    function take(name: string, text: string): string {
+        const reply = JoinModel.measureRow(text);
+        return reply.ok ? "" : reply.says;
+    }
+
+    spacing: Theme.gap
+
+    Word {
+        width: parent.width
+        cap: Theme.capHead
+        bold: true
+        text: qsTr("%1: how long is it, raw end to raw end?").arg(JoinModel.title)
+    }
+    CutButton {
+        width: parent.width
+        height: Theme.target
+        text: qsTr("Enter its length")
+        onClicked: root.enter("row", qsTr("Length of the row, raw end to raw end"), "")
+    }
+    InlineLength {
+        width: parent.width
+        visible: JoinModel.rowSays.length > 0
+        text: JoinModel.rowSays
+    }
+    Word {
+        width: parent.width
+        color: Theme.colors.inkSoft
+        text: qsTr("Lay it flat, not stretched. What may be eased is common practice; no published limit is known.")
+    }
+}

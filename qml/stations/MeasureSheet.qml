@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Core
+import Matside.Drawings
+import Matside.Parts
+import Matside.Theme
+
+/** Six readings to step, at once a verdict and its remedy; then the readings go with the block. */
+Item {
+    id: root
+
+    signal closed()
+    signal enter(string name, string title, string text)
+
+    /** What is wrong with a typed reading, or nothing. */
+    function take(name: string, text: string): string {
+        return BlockMeasure.enter(parseInt(name), text);
+    }
+
+    Flickable {
+        id: list
+        width: parent.width
+        height: parent.height - done.height - Theme.gap
+        clip: true
+        contentHeight: rows.height
+        boundsBehavior: Flickable.StopAtBounds
+
+        Column {
+            id: rows
+            width: list.width
+            spacing: Theme.gap
+
+            FindingBlock {
+                width: parent.width
+                head: qsTr("Block %1").arg(BlockMeasure.block)
+                verdict: BlockMeasure.verdict.replace(/[{}]/g, "")
+                remedy: BlockMeasure.remedy.replace(/[{}]/g, "")
+            }
+            BlockShape {
+                width: parent.width
+                height: Theme.mm(54)
+                corners: BlockMeasure.corners
+                times: BlockMeasure.times
+                accessibleName: BlockMeasure.verdict.replace(/[{}]/g, "")
+            }
+            Repeater {
+                model: 6
+                Stepper {
+                    required property int index
+                    readonly property var reading: BlockMeasure.readings[index]
+                    width: rows.width
+                    label: reading.says
+                    figure: reading.figure
+                    problem: reading.suspect ? qsTr("measure this one again first") : ""
+                    onLess: BlockMeasure.nudge(index, -1)
+                    onMore: BlockMeasure.nudge(index, 1)
+                    onAskKeypad: root.enter(String(index), reading.says, "")
+                }
+            }
+            InlineLength {
+                width: parent.width
+                visible: BlockMeasure.commonSays.length > 0
+                text: BlockMeasure.commonSays
+            }
+            CutButton {
+                width: parent.width
+                height: Theme.targetLeast
+                visible: BlockMeasure.commonSays.length > 0
+                text: qsTr("Take the common size")
+                onClicked: BlockMeasure.takeCommonSize()
+            }
+            Word {
+                width: parent.width
+                color: Theme.colors.inkSoft
+                text: qsTr("The limits are common practice; no published ones are known.")
+            }
+        }
+    }
+    CutButton {
+        id: done
+        anchors.bottom: parent.bottom
+        width: parent.width
+        height: Theme.target
+        kind: "action"
+        text: qsTr("Keep these readings")
+        onClicked: {
+            BlockMeasure.save();
+            root.closed();
+        }
+    }
+}

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Drawings
+import Matside.Parts
+import Matside.Theme
+
+/** Four sides in order, each with its second reference; then the block is measured and judged if it is off. */
+StepPage {
+    id: root
+
+    readonly property bool ruled: StepModel.ruler.show && !StepModel.finished
+
+    RulerDrawing {
+        id: drawing
+        anchors.fill: parent
+        visible: root.ruled
+        view: StepModel.ruler
+        clothRole: StepModel.clothRole
+        accessibleName: TrimModel.title + ". " + TrimModel.figure.text + " " + TrimModel.firstSays + ". " + TrimModel.checkSays
+    }
+    Column {
+        visible: root.ruled && TrimModel.trimming
+        x: Theme.left ? parent.width - width - Theme.margin : Theme.margin
+        y: Theme.margin
+        width: Theme.mm(22)
+        Repeater {
+            model: 4
+            Row {
+                required property int index
+                spacing: Theme.mm(1.4)
+                Word {
+                    bold: index + 1 === TrimModel.side
+                    text: index + 1
+                    color: index + 1 > TrimModel.side ? Theme.colors.inkSoft : Theme.colors.ink
+                }
+                Pictogram {
+                    visible: index + 1 < TrimModel.side
+                    name: "tick"
+                    width: Theme.mm(5)
+                    ink: Theme.colors.ink
+                    ground: Theme.colors.paper
+                }
+            }
+        }
+    }
+    InlineLength {
+        visible: !drawing.visible
+        anchors.centerIn: parent
+        width: parent.width - 4 * Theme.margin
+        horizontalAlignment: Text.AlignHCenter
+        cap: Theme.capHead
+        text: StepModel.finished ? StepModel.elsewhereText : StepModel.doesText
+    }
+}

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/**
+ * A station whose drawing is wide: the drawing over a foot in three, the figure, what stands beside it, the
+ * targets. What she opens lies over the foot's end as a column of full height, so that the drawing stays in
+ * sight. On a low screen the foot holds one row, and what stands beside opens from the drawing's head.
+ */
+FocusScope {
+    id: root
+
+    default property alias scene: area.data
+    property alias heading: figure.heading
+    property alias telling: figure.telling
+    property alias figure: figure.figure
+    /** What stands beside the figure: a page with `opened(side)`. */
+    property string aside
+    /** The pages that can be opened, by name; "more" is the aside itself. */
+    property var sides: ({})
+    property string side
+    /** False where the foot or the hand works something else: the pedal turns no page and logs nothing. */
+    property bool pedal: true
+
+    /** An arrow key: 1 forth, −1 back. */
+    signal scanned(int by)
+
+    readonly property bool upright: height > width
+    readonly property bool small: !upright && height < Theme.mm(120)
+    readonly property bool working: column.sheet === "work" && side === ""
+
+    /** Closes what lies over the work; false when nothing did. */
+    function leave(): bool {
+        if (keypad.open) {
+            keypad.close();
+            return true;
+        }
+        if (side !== "") {
+            side = "";
+            return true;
+        }
+        return column.leave();
+    }
+    function openSide(name: string) {
+        side = name;
+    }
+
+    Keys.onPressed: event => {
+        const forth = event.key === Qt.Key_Right, backward = event.key === Qt.Key_Left;
+        const next = [Qt.Key_PageDown, Qt.Key_Down, Qt.Key_Space].includes(event.key);
+        const back = [Qt.Key_PageUp, Qt.Key_Up].includes(event.key);
+        if (!root.working || keypad.open)
+            return;
+        if (forth || backward) {
+            event.accepted = true;
+            root.scanned(forth !== Theme.left ? 1 : -1);
+            return;
+        }
+        if ((!next && !back) || !root.pedal)
+            return;
+        event.accepted = true;
+        if (event.isAutoRepeat)
+            return;
+        if (next)
+            column.next();
+        else
+            column.back();
+    }
+
+    Item {
+        id: area
+        width: parent.width
+        height: foot.y
+        clip: true
+    }
+    Item {
+        id: foot
+        readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(100)) : Theme.column - 2 * Theme.margin
+        width: parent.width
+        height: root.upright ? Math.min(root.height - Theme.mm(50), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
+        y: parent.height - height
+
+        Rectangle {
+            anchors.fill: parent
+            color: Theme.colors.raised
+        }
+        KeyLine { width: parent.width }
+
+        FootFigure {
+            id: figure
+            x: root.upright || !Theme.left ? Theme.margin : parent.width - width - Theme.margin
+            y: Theme.mm(3)
+            width: root.upright ? parent.width - 2 * Theme.margin
+                   : root.small ? parent.width - foot.targetsWidth - 3 * Theme.margin : Theme.mm(66)
+            small: root.small
+            height: root.upright ? Theme.mm(62) : parent.height - Theme.mm(6)
+            onWorking: key => column.work(key)
+            onNotes: column.shows = "notes"
+        }
+        Loader {
+            id: beside
+            visible: !root.small || root.upright
+            source: root.aside
+            x: root.upright ? 0 : Theme.left ? foot.targetsWidth + 2 * Theme.margin : figure.x + figure.width + Theme.margin
+            y: root.upright ? figure.y + figure.height + Theme.mm(2) : Theme.key
+            width: root.upright ? parent.width : parent.width - figure.width - foot.targetsWidth - 4 * Theme.margin
+            height: root.upright ? targets.y - y - Theme.gap : parent.height - y
+        }
+        Connections {
+            target: beside.item
+            ignoreUnknownSignals: true
+            function onOpened(side: string) {
+                root.side = side;
+            }
+        }
+        KeyLine {
+            visible: beside.visible && !root.upright
+            x: beside.x
+            vertical: true
+            height: parent.height
+        }
+        KeyLine {
+            visible: beside.visible && !root.upright
+            x: beside.x + beside.width
+            vertical: true
+            height: parent.height
+        }
+        StepTargets {
+            id: targets
+            x: root.upright || Theme.left ? Theme.margin : parent.width - width - Theme.margin
+            y: root.upright ? parent.height - height - Theme.margin : Math.max(Theme.mm(3), (parent.height - height) / 2)
+            width: root.upright ? parent.width - 2 * Theme.margin : foot.targetsWidth
+            height: implicitHeight
+            inRow: root.small && !root.upright
+            onWrong: column.openWrong()
+            onNext: figure.heard()
+        }
+    }
+    StepSheets {
+        id: column
+        visible: sheet !== "work"
+        x: root.upright ? 0 : Theme.left ? 0 : root.width - width
+        y: root.height - height
+        width: root.upright ? root.width : Theme.column
+        height: root.upright ? Math.min(root.height * 0.64, Theme.mm(140)) : root.height
+        topLine: root.upright
+        onEnter: (name, title, text) => keypad.ask(name, title, "length", text)
+    }
+    SideSheet {
+        id: sideSheet
+        visible: root.side !== "" && column.sheet === "work"
+        source: root.side === "more" ? root.aside : root.sides[root.side] ?? ""
+        x: column.x
+        y: column.y
+        width: column.width
+        height: column.height
+        topLine: root.upright
+        onClosed: root.side = ""
+        onOpened: side => root.side = side
+        onEnter: (name, title, text) => keypad.ask(name, title, name.endsWith("count") ? "count" : "length", text)
+    }
+    EntrySheet {
+        id: keypad
+        home: column
+        marks: FitModel.marks("")
+        onGiven: (name, text) => {
+            if (root.side === "")
+                column.take(name, text);
+            const wrong = root.side !== "" ? sideSheet.take(name, text) : "";
+            error = wrong;
+            if (wrong === "")
+                close();
+        }
+        onClosed: root.forceActiveFocus()
+    }
+}
