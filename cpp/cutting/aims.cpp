@@ -45,6 +45,7 @@ std::vector<std::size_t> usedBy(const std::vector<Cutting> &plan)
     for (const Cutting &c : plan)
         strips[static_cast<std::size_t>(c.strip.level)] += c.times;
     std::vector<std::size_t> levels;
+    levels.reserve(strips.size());
     for (const auto &[level, n] : strips)
         levels.push_back(level);
     std::stable_sort(levels.begin(), levels.end(), [&](auto a, auto b) { return strips[a] < strips[b]; });

@@ -68,14 +68,15 @@ bool proves(const Job &job, const Certificate &proof, const Prices &p, const Cou
     };
     bool good = holds(lying, job.usable, gcd, limits::length, strip);
     for (std::size_t o = 0; o < p.owned.size() && good; ++o) {
-        sum -= Wide(p.owned[o]) * (job.owned[o].along / grain * grain);
+        sum -= Wide(p.owned[o]) * (job.owned[o].along / grain) * grain;
         good = p.owned[o] >= 0 && holds(lying, job.owned[o].across, gcd, job.owned[o].along,
                                         [&](Ticks height) { return Wide(p.owned[o]) * height; });
     }
-    return good && sum > (p.ray ? Wide(0) : Wide(p.unit) * ((proof.least - 1) / grain * grain));
+    return good && sum > (p.ray ? Wide(0) : Wide(p.unit) * ((proof.least - 1) / grain) * grain);
 }
 
-bool refutes(const Job &job, const Certificate &proof, std::size_t at, Counts least, Counts most)
+bool refutes(const Job &job, const Certificate &proof, std::size_t at, const Counts &least,
+             const Counts &most)
 {
     const Certificate::Node &node = proof.nodes[at];
     if (node.level < 0)

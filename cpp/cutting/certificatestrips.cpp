@@ -192,7 +192,7 @@ Wide sumOf(const Case &c, const Prices &p, const Counts &least, const Counts &mo
     for (std::size_t k = 0; k < p.counts.size(); ++k)
         sum += Wide(p.counts[k]) * (p.counts[k] > 0 ? least[k] : most[k]);
     for (std::size_t o = 0; o < p.owned.size(); ++o)
-        sum -= Wide(std::max<std::int64_t>(0, p.owned[o])) * (c.job.owned[o].along / c.grain * c.grain);
+        sum -= Wide(std::max<std::int64_t>(0, p.owned[o])) * (c.job.owned[o].along / c.grain) * c.grain;
     sum *= one;
     for (const auto &[cut, price] : p.cuts)
         sum += price * c.least[static_cast<std::size_t>(cut)];

@@ -74,7 +74,7 @@ public:
     [[nodiscard]] const Lie &lie(int j) const { return lies[static_cast<std::size_t>(j)]; }
     [[nodiscard]] const Sheet &sheet(int s) const { return sheets[static_cast<std::size_t>(s)]; }
     [[nodiscard]] std::int64_t high(int level) const { return heights[static_cast<std::size_t>(level)]; }
-    [[nodiscard]] bool fits(int lie, int sheet) const;
+    [[nodiscard]] bool fits(int j, int s) const;
 
     [[nodiscard]] std::int64_t lengthOf(const std::vector<Cutting> &plan) const;
     [[nodiscard]] Plan planOf(const std::vector<Cutting> &plan) const;

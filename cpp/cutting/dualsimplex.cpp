@@ -231,7 +231,7 @@ bool Whole::swap(std::size_t row, std::size_t v, bool rising)
     m_basis[row] = v;
     m_basic[v] = 1;
     m_basic[left] = 0;
-    m_atHigh[left] = !rising;
+    m_atHigh[left] = rising ? 0 : 1;
     m_reduced[left] = -step;
     m_reduced[v] = 0;
     m_atHigh[v] = 0;

@@ -104,10 +104,10 @@ int Master::addFitted(const Strip &strip)
 /// The column of a strip among the active ones; −1 if it was active before.
 int Master::add(const Strip &s)
 {
-    auto hash = static_cast<std::uint64_t>(s.sheet * 1024 + s.level + 1);
+    auto hash = static_cast<std::uint64_t>(s.sheet) * 1024 + static_cast<std::uint64_t>(s.level) + 1;
     for (const Row &r : s.rows)
-        hash =
-            (hash ^ static_cast<std::uint64_t>(r.lie * 65536 + r.count)) * std::uint64_t(0x9E3779B97F4A7C15);
+        hash = (hash ^ (static_cast<std::uint64_t>(r.lie) * 65536 + static_cast<std::uint64_t>(r.count))) *
+               std::uint64_t(0x9E3779B97F4A7C15);
     const auto found = m_known.find(hash);
     if (found != m_known.end() && m_columns[static_cast<std::size_t>(found->second)].strip == s) {
         const int id = found->second;
@@ -175,8 +175,8 @@ void Master::allow(const std::vector<char> &levels)
 
 double Master::room(int sheet, int level) const
 {
-    const auto at = static_cast<std::size_t>(sheet * m_cloth.levels() + level);
-    return m_room[at];
+    const auto levels = static_cast<std::size_t>(m_cloth.levels());
+    return m_room[static_cast<std::size_t>(sheet) * levels + static_cast<std::size_t>(level)];
 }
 
 /// Whole-numbered prices from the dual, each so that the bound stays valid whatever was lost.

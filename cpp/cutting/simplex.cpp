@@ -28,7 +28,7 @@ void Master::column(int entering, std::vector<double> &out) const
     const auto sizes = static_cast<std::size_t>(m_cloth.sizes()),
                levels = static_cast<std::size_t>(m_cloth.levels());
     const auto level = static_cast<std::size_t>(c.strip.level);
-    const double high = static_cast<double>(m_cloth.heights[level]);
+    const auto high = static_cast<double>(m_cloth.heights[level]);
     for (std::size_t r = 0; r < n; ++r) {
         const double *row = inverse + r * n;
         double sum = 0;
@@ -195,13 +195,14 @@ int Master::entering(bool first, bool bland, double &rate) const
     for (std::size_t r = 0; r < m_rows && !(bland && enters != none); ++r)
         if (!m_basic[r] && rowLeast(r) < rowMost(r))
             take(-1 - static_cast<int>(r), m_state.atMost[r] ? m_dual[r] : -m_dual[r], m_dual[r]);
-    const auto levels = m_cloth.levels();
+    const auto levels = static_cast<std::size_t>(m_cloth.levels());
     for (const int id : m_state.active) {
         if (bland && enters != none)
             break;
         const Column &c = m_columns[static_cast<std::size_t>(id)];
-        double d = (first ? 0.0 : cost(c.strip)) -
-                   m_zed[static_cast<std::size_t>(c.strip.sheet * levels + c.strip.level)];
+        double d =
+            (first ? 0.0 : cost(c.strip)) -
+            m_zed[static_cast<std::size_t>(c.strip.sheet) * levels + static_cast<std::size_t>(c.strip.level)];
         for (const Row &p : c.parts)
             d -= m_dual[static_cast<std::size_t>(p.lie)] * p.count;
         take(id, -d, d);
@@ -258,7 +259,7 @@ bool Master::pivot(int enters, double rate)
     for (std::size_t r = 0; r < n; ++r)
         m_x[r] -= way * step * m_way[r];
     if (out < 0) { // from one of its bounds to the other
-        m_state.atMost[slack] = !m_state.atMost[slack];
+        m_state.atMost[slack] = m_state.atMost[slack] ? 0 : 1;
         return true;
     }
     const auto at = static_cast<std::size_t>(out);
@@ -269,7 +270,7 @@ bool Master::pivot(int enters, double rate)
     }
     const int left = m_state.basis[at];
     if (left < 0) {
-        m_state.atMost[static_cast<std::size_t>(-1 - left)] = toMost;
+        m_state.atMost[static_cast<std::size_t>(-1 - left)] = toMost ? 1 : 0;
         m_basic[static_cast<std::size_t>(-1 - left)] = 0;
     }
     m_state.basis[at] = enters;

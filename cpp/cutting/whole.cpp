@@ -111,12 +111,13 @@ bool Whole::exceeds(const std::vector<double> &y, bool ray)
 /// Remembers the prices that close the node.
 void Whole::keep(const std::vector<std::int64_t> &prices, bool ray)
 {
-    const auto sizes = m_cloth.sizes(), levels = m_cloth.levels();
+    const auto sizes = static_cast<std::size_t>(m_cloth.sizes()),
+               levels = static_cast<std::size_t>(m_cloth.levels());
     m_prices = {ray, proofUnit, {}, {}, {}, {}};
-    const auto begin = prices.begin();
-    m_prices.pieces.assign(begin, begin + sizes);
-    m_prices.counts.assign(begin + sizes, begin + sizes + levels);
-    for (std::size_t r = static_cast<std::size_t>(sizes + levels); r < m_plain; ++r)
+    const auto at = [&](std::size_t r) { return prices.begin() + static_cast<std::ptrdiff_t>(r); };
+    m_prices.pieces.assign(at(0), at(sizes));
+    m_prices.counts.assign(at(sizes), at(sizes + levels));
+    for (std::size_t r = sizes + levels; r < m_plain; ++r)
         m_prices.owned.push_back(-prices[r]); // a row with an upper bound
     for (std::size_t c = 0; c < m_cuts.size(); ++c)
         if (prices[m_plain + c] != 0)
@@ -200,7 +201,7 @@ bool Whole::side(int node, std::size_t v, double low, double high)
     m_high[v] = highWas;
     // While it was fixed its reduced cost was free: it goes where that is right.
     if (!m_basic[v])
-        m_atHigh[v] = m_reduced[v] < 0;
+        m_atHigh[v] = m_reduced[v] < 0 ? 1 : 0;
     return found;
 }
 
@@ -275,9 +276,10 @@ Whole::Found Whole::within(std::int64_t longest, std::int64_t units)
     m_longest = longest;
     m_end = m_work.done() + units;
     m_unsure = false;
-    for (int k = 0; k < m_cloth.levels(); ++k) // so many strips alone would be as long
-        m_high[m_columns + static_cast<std::size_t>(m_cloth.sizes() + k)] =
-            static_cast<double>(longest / m_cloth.high(k));
+    for (int k = 0; k < m_cloth.levels(); ++k) { // so many strips alone would be as long
+        const std::int64_t most = longest / m_cloth.high(k);
+        m_high[m_columns + static_cast<std::size_t>(m_cloth.sizes() + k)] = static_cast<double>(most);
+    }
     m_nodes.assign(1, {});
     if (tighten() == Node::Closed) {
         m_nodes.front().prices = std::move(m_prices);

@@ -45,7 +45,7 @@ private:
     void start();
     [[nodiscard]] std::vector<double> values() const;
     [[nodiscard]] double lengthNow() const;
-    [[nodiscard]] std::int64_t worthIn(const Seed &seed, std::size_t strip) const;
+    [[nodiscard]] std::int64_t worthIn(const Seed &seed, std::size_t v) const;
     bool sow(std::size_t row, double factor, Seed &seed) const;
     [[nodiscard]] double broken(const Seed &seed, const std::vector<double> &x) const;
     bool grow(const Seed &seed);
@@ -65,7 +65,7 @@ private:
     [[nodiscard]] std::size_t entering(std::size_t row, bool rising);
     bool swap(std::size_t row, std::size_t variable, bool rising);
     Node solve();
-    bool exceeds(const std::vector<double> &dual, bool ray);
+    bool exceeds(const std::vector<double> &y, bool ray);
     void keep(const std::vector<std::int64_t> &prices, bool ray);
     bool tooLong();
     bool explore(int node);
