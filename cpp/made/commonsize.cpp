@@ -108,16 +108,17 @@ std::vector<OwnSize> ownSizes(const Project &project, const Tolerances &toleranc
         if (block.state == BlockState::Spoiled || block.state == BlockState::Lost)
             continue;
         const bool cut = block.state != BlockState::Stitched;
+        const Measured what = measuredOn(block, target, tolerances);
         const std::optional<Readings> readings = readingsOf(block);
         if (!readings) {
             if (block.outline)
                 sizes.push_back({block.block, {(*block.outline)[0], (*block.outline)[1]}, cut});
             continue;
         }
-        const Finding finding = judge(*readings, measuredOn(block), target, tolerances, project.marks());
+        const Finding finding = judge(*readings, what, target, tolerances, project.marks());
         if (finding.kind == FindingKind::MeasureAgain)
             continue;
-        const Length both = cut ? basis.allowance * 2 : Length();
+        const Length both = what == Measured::Trimmed ? basis.allowance * 2 : Length();
         sizes.push_back({block.block, {finding.own.along - both, finding.own.across - both}, cut});
     }
     return sizes;

@@ -116,4 +116,20 @@ Measured measuredOn(const MadeBlock &block)
     return block.state == BlockState::Stitched ? Measured::Outline : Measured::Trimmed;
 }
 
+Measured measuredOn(const MadeBlock &block, const Target &target, const Tolerances &tolerances)
+{
+    const Measured noted = measuredOn(block);
+    if (!block.sides)
+        return noted;
+    const auto &[top, right, bottom, left] = *block.sides;
+    const Pair own{(top + bottom).scaled(1, 2), (right + left).scaled(1, 2)};
+    const auto near = [&](Measured what) {
+        const Pair size = wantedSize(what, target);
+        return (own.along - size.along).magnitude() <= tolerances.over &&
+               (own.across - size.across).magnitude() <= tolerances.over;
+    };
+    const Measured other = noted == Measured::Outline ? Measured::Trimmed : Measured::Outline;
+    return near(other) && !near(noted) ? other : noted;
+}
+
 } // namespace matside

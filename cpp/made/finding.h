@@ -88,5 +88,8 @@ struct Finding {
 /// The readings of a block and what they were taken on; nothing when they are not all there.
 [[nodiscard]] std::optional<Readings> readingsOf(const MadeBlock &block);
 [[nodiscard]] Measured measuredOn(const MadeBlock &block);
+/// The same, where the sizes themselves may say otherwise: readings taken on the stitches stay with a block
+/// after it was trimmed, and a trimmed edge may be read before that is noted.
+[[nodiscard]] Measured measuredOn(const MadeBlock &block, const Target &target, const Tolerances &tolerances);
 
 } // namespace matside

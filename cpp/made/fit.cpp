@@ -102,7 +102,10 @@ bool step(const Problem &problem, Vector &x, double &best, double &damping)
                 normal[r][c] += w * slope[r] * slope[c];
         }
     }
-    for (; damping < 1e12; damping *= 10) {
+    constexpr int attempts = 24;
+    for (int i = 0; i < attempts; ++i) {
+        if (i > 0)
+            damping *= 10;
         Matrix damped = normal;
         for (std::size_t r = 0; r < unknowns; ++r)
             damped[r][r] += damping * (normal[r][r] + 1e-30);

@@ -2,8 +2,8 @@
 //
 // The advice carried out: random blocks, read with a ruler's errors, judged, cut as advised by a hand that is
 // not exact, and measured again with the truth.
+#include "cutout.h"
 #include "made/commonsize.h"
-#include "madehelp.h"
 
 #include <map>
 
@@ -11,76 +11,6 @@ using namespace matside;
 using namespace madehelp;
 
 namespace {
-
-struct Leftover {
-    double shows = 0;     ///< line outside the seam, inches, on sides that are not unpicked
-    double unpick = 0;    ///< the same on sides that are
-    double allowance = 9; ///< least distance from a corner of the line to the cut
-};
-
-Point minus(Point a, Point b)
-{
-    return {a.x - b.x, a.y - b.y};
-}
-double dot(Point a, Point b)
-{
-    return a.x * b.x + a.y * b.y;
-}
-
-/// The four cuts on the true figure, by points and lines; ticks. Returns each side's two setbacks.
-std::array<std::array<double, 2>, 4> cutOut(const Shape &shape, const Laying &laying,
-                                            const std::array<double, 3> &slips)
-{
-    const auto first = std::size_t(laying.order[0]), second = std::size_t(laying.order[1]);
-    const auto corner = [&](std::size_t side, std::size_t end) { return shape.corner[(side + end) % 4]; };
-    const Point along = minus(corner(first, 1), corner(first, 0));
-    const double length = std::hypot(along.x, along.y);
-    const Point u{along.x / length, along.y / length}, out{u.y, -u.x};
-    const double near = double(laying.setback[first][0].count()) + slips[0];
-    const double far = double(laying.setback[first][1].count()) + slips[1];
-    // The cut's own outward way: tilted so that the two corners lie `near` and `far` under it.
-    const double sine = (far - near) / length, cosine = std::sqrt(1 - sine * sine);
-    const Point normal{out.x * cosine - u.x * sine, out.y * cosine - u.y * sine};
-    std::array<Point, 4> way;
-    std::array<double, 4> place{};
-    way[first] = normal;
-    for (std::size_t k = 1; k < 4; ++k) // clockwise by quarter turns
-        way[(first + k) % 4] = {-way[(first + k + 3) % 4].y, way[(first + k + 3) % 4].x};
-    place[first] = dot(normal, corner(first, 0)) + near;
-    const double mid =
-        (double(laying.setback[second][0].count()) + double(laying.setback[second][1].count())) / 2;
-    place[second] =
-        (dot(way[second], corner(second, 0)) + dot(way[second], corner(second, 1))) / 2 + mid + slips[2];
-    for (const std::size_t side : {first, second}) {
-        const Length size = side % 2 == 0 ? laying.size.across : laying.size.along;
-        place[(side + 2) % 4] = double(size.count()) - place[side];
-    }
-    std::array<std::array<double, 2>, 4> setbacks{};
-    for (std::size_t side = 0; side < 4; ++side)
-        for (std::size_t end = 0; end < 2; ++end)
-            setbacks[side][end] = place[side] - dot(way[side], corner(side, end));
-    return setbacks;
-}
-
-Leftover leftOf(const Shape &truth, const Finding &finding, Length allowance,
-                const std::array<double, 3> &slips)
-{
-    Leftover left;
-    const auto setbacks = cutOut(truth, *finding.cut, slips);
-    for (std::size_t side = 0; side < 4; ++side) {
-        bool unpicked = false;
-        if (finding.kind == FindingKind::Tilted)
-            unpicked = side == std::size_t(*finding.side);
-        if (finding.kind == FindingKind::Taper)
-            unpicked = side % 2 != std::size_t(*finding.side) % 2;
-        for (const double setback : setbacks[side]) {
-            const double shows = asInches(setback) - allowance.asInches();
-            (unpicked ? left.unpick : left.shows) = std::max(unpicked ? left.unpick : left.shows, shows);
-            left.allowance = std::min(left.allowance, asInches(setback));
-        }
-    }
-    return left;
-}
 
 /// A block as stitching makes them: near its size, leaning, and now and then crooked. Inches.
 Shape randomBlock(Chance &chance, double w, double h)
@@ -155,9 +85,6 @@ private slots:
     void limitsAreKeptWithoutReadingErrors();
     void trimmedBlocksAreCutInsideThemselves();
     void commonSizeServesEveryBlockItTakes();
-    void misreadingsAreCaught_data();
-    void misreadingsAreCaught();
-    void goodReadingsSeldomRingFalsely();
 };
 
 void AdviceTest::tenThousandBlocksKeepWhatWasPromised_data()
@@ -318,87 +245,6 @@ void AdviceTest::commonSizeServesEveryBlockItTakes()
         }
     }
     QVERIFY(pieces > count(2'000) / 4);
-}
-
-void AdviceTest::misreadingsAreCaught_data()
-{
-    QTest::addColumn<double>("by");
-    QTest::addColumn<double>("sides");
-    QTest::addColumn<double>("diagonals");
-    // The least share caught; what was measured is printed. A side misread by 1/8 moves K by 1/8 only, which
-    // is still good, so it is not promised to be caught; a diagonal's moves it by 0.18, which is doubtful.
-    QTest::newRow("1/8") << 0.125 << 0.05 << 0.25;
-    QTest::newRow("3/16") << 0.1875 << 0.40 << 0.80;
-    QTest::newRow("1/4") << 0.25 << 0.80 << 0.98;
-    QTest::newRow("3/8") << 0.375 << 0.999 << 1.0;
-    QTest::newRow("1/2") << 0.5 << 1.0 << 1.0;
-    QTest::newRow("1") << 1.0 << 1.0 << 1.0;
-}
-void AdviceTest::misreadingsAreCaught()
-{
-    QFETCH(double, by);
-    QFETCH(double, sides);
-    QFETCH(double, diagonals);
-    Chance chance(seed(6));
-    std::array<int, 2> caught{}, noticed{}, tried{};
-    int named = 0, of = 0;
-    for (int i = 0; i < count(5'000); ++i) {
-        const Shape truth = block(6 + chance.between(-0.06, 0.06), 6 + chance.between(-0.06, 0.06),
-                                  chance.between(-0.2, 0.2));
-        Readings read = readOff(truth, in(0, 1, 16));
-        const std::size_t which = chance.below(6);
-        (which < 4 ? read.sides[which] : read.diagonals[which - 4]) += inch(chance.coin() ? by : -by);
-        const Finding finding = judge(read, Measured::Outline, outlineOf(in(6), in(6), in(0, 1, 2)),
-                                      usualTolerances(System::Inch), sixteenths());
-        const std::size_t kind = which < 4 ? 0 : 1;
-        ++tried[kind];
-        noticed[kind] += finding.agreement != Agreement::Good;
-        if (finding.kind == FindingKind::MeasureAgain) {
-            ++caught[kind];
-            ++of;
-            named += *finding.suspect == which;
-        }
-    }
-    const auto share = [&](const std::array<int, 2> &n, std::size_t k) { return double(n[k]) / tried[k]; };
-    qInfo("misread by %g in: caught %.1f %% of sides, %.1f %% of diagonals (at least doubtful %.1f %%, %.1f "
-          "%%); "
-          "the wrong one named first in %.0f %%",
-          by, 100 * share(caught, 0), 100 * share(caught, 1), 100 * share(noticed, 0),
-          100 * share(noticed, 1), of > 0 ? 100.0 * named / of : 0);
-    QVERIFY(share(caught, 0) >= sides);
-    QVERIFY(share(caught, 1) >= diagonals);
-    if (by >= 0.5)
-        QVERIFY(named > 0.98 * of);
-}
-
-void AdviceTest::goodReadingsSeldomRingFalsely()
-{
-    // Statistics: K is a sum of six errors, σ_K = σ √8 on a square. With σ = 1/32 it passes 1/8 in one of
-    // 6.4 and 3/16 in one of 30 (the normal tail at √2 and 3/√2).
-    Chance chance(seed(8));
-    int over = 0, far = 0, rung = 0;
-    const int n = count(20'000);
-    for (int i = 0; i < n; ++i) {
-        const Shape truth = block(6, 6, chance.between(-0.1, 0.1));
-        Readings read = readOff(truth);
-        for (std::size_t k = 0; k < 6; ++k)
-            (k < 4 ? read.sides[k] : read.diagonals[k - 4]) += inch(chance.normal(1.0 / 32));
-        const Finding normal = judge(read, Measured::Outline, outlineOf(in(6), in(6), in(0, 1, 2)),
-                                     usualTolerances(System::Inch), sixteenths());
-        over += normal.agreement != Agreement::Good;
-        far += normal.agreement == Agreement::None;
-        const Finding marks =
-            judge(readOff(truth, in(0, 1, 16)), Measured::Outline, outlineOf(in(6), in(6), in(0, 1, 2)),
-                  usualTolerances(System::Inch), sixteenths());
-        rung += marks.kind == FindingKind::MeasureAgain;
-    }
-    qInfo("false alarms: errors of 1/32 (one sigma) doubtful or worse %.1f %%, measure again %.1f %%; read "
-          "to the "
-          "nearest 1/16: measure again %.2f %%",
-          100.0 * over / n, 100.0 * far / n, 100.0 * rung / n);
-    QVERIFY(std::abs(double(over) / n - 0.157) < 0.015);
-    QVERIFY(std::abs(double(far) / n - 0.034) < 0.008);
-    QVERIFY(rung <= n / 1000);
 }
 
 QTEST_APPLESS_MAIN(AdviceTest)

@@ -325,6 +325,16 @@ void FindingsTest::readingsComeFromTheMadeBlock()
     QVERIFY(measuredOn(made) == Measured::Outline);
     made.state = BlockState::Trimmed;
     QVERIFY(measuredOn(made) == Measured::Trimmed);
+    // Sizes say otherwise: read on the stitches before it was trimmed, or on the edge before that was noted.
+    const Target target = outlineOf(in(6), in(6), in(0, 1, 2));
+    const Tolerances t = usualTolerances(System::Inch);
+    QVERIFY(measuredOn(made, target, t) == Measured::Outline);
+    made.sides = {in(7), in(6, 15, 16), in(7), in(7)};
+    QVERIFY(measuredOn(made, target, t) == Measured::Trimmed);
+    made.state = BlockState::Stitched;
+    QVERIFY(measuredOn(made, target, t) == Measured::Trimmed);
+    made.sides = {in(6, 3, 8), in(6), in(6), in(6)};
+    QVERIFY(measuredOn(made, target, t) == Measured::Outline);
 }
 
 QTEST_APPLESS_MAIN(FindingsTest)

@@ -71,7 +71,7 @@ void FitTest::agreesWithEigen()
 {
     Chance chance(seed(20261125));
     double worst = 0;
-    for (int i = 0; i < count(500); ++i) {
+    for (int i = 0; i < count(200); ++i) {
         const double w = chance.between(3, 12), h = chance.between(3, 12);
         std::array<std::array<double, 2>, 4> moved{};
         for (auto &corner : moved)
