@@ -20,11 +20,11 @@ Item {
         cap: Theme.capHead
         bold: true
         text: !root.finished ? (Session.station === 4 ? TrimModel.title : StepModel.title)
-              : Session.station === 1 ? Session.stationName(1) : qsTr("Nothing left to do here")
+              : Session.station === 1 ? qsTr("On to the work") : qsTr("Nothing left to do here")
     }
     Tally {
         id: tally
-        visible: !root.finished && !root.trying && StepModel.count > 1
+        visible: !root.finished && !root.trying && StepModel.count > 1 && Session.station !== 4
         x: parent.width - width
         y: Theme.mm(1)
         availableWidth: Theme.mm(26)

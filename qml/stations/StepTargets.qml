@@ -38,7 +38,7 @@ Item {
         width: parent.width - (root.inRow ? before.width + root.wrongWidth + 2 * root.air : 0)
         height: Theme.target
         kind: "action"
-        cap: Theme.capAction
+        cap: root.inRow ? Theme.mm(4.8) : Theme.capAction
         enabled: StepModel.canGoNext
         text: Session.station === 4 ? TrimModel.actionText : StepModel.actionText
         reason: Session.readOnly ? qsTr("Nothing can be changed now") : enabled ? "" : qsTr("First mend what Fit says")
