@@ -84,7 +84,7 @@ Item {
     // The line in use, said beside it.
     FigureText {
         id: lineLength
-        visible: root.alongEdge
+        visible: root.alongEdge && lineWords.where !== "none"
         figure: root.view?.lineFigure ?? null
         showUnit: false
         cap: Theme.capInText
@@ -103,7 +103,7 @@ Item {
         readonly property real startY: where === "above" ? root.lie.firstTop - implicitHeight - root.mm * 0.8
                                   : !root.lie ? 0 : root.lie.foot - root.lie.cutTop < root.mm * 36 ? root.lie.cutTop - implicitHeight - root.mm * 3
                                   : (root.lie.cutTop + root.lie.foot) / 2
-        visible: root.alongEdge && text !== ""
+        visible: root.alongEdge && where !== "none" && text !== ""
         wrapMode: Text.NoWrap
         horizontalAlignment: Theme.left === (end === 1) ? Text.AlignLeft : Text.AlignRight
         //: where the ruler's line lies: two short lines, broken by hand

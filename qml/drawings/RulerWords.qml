@@ -45,19 +45,41 @@ Item {
         x: !root.lie ? 0 : narrow ? root.place(root.firstFrom - 2 * root.mm, width, 1)
              : root.firstBeside ? root.place(root.firstFrom + root.bare / 2, width, 0.5)
              : root.place((root.firstFrom + root.lie.butt) / 2, width, 0.5)
-        y: !root.lie ? 0 : narrow ? (root.nameY >= 0 ? root.nameY : root.lie.base - height)
+        y: !root.lie ? 0 : narrow ? (root.nameY >= 0 ? root.nameY : root.clothAtLeft ? (root.lie.firstTop + root.lie.base - height) / 2
+                                     : root.lie.base - height)
              : root.firstBeside || root.lie.firstTop > root.lie.cutTop ? Math.max(0, root.lie.firstTop) + 4 * root.mm
              : Math.max(root.mm * 1.5, root.lie.cutTop - 8.4 * root.mm)
         Accessible.ignored: true
     }
     Word {
+        id: secondName
+        readonly property bool fits: root.lie !== null && root.lie.blade - root.lie.butt > longest.advanceWidth + 3 * root.mm
         visible: root.glass && root.lie.v.second && text !== ""
         text: root.secondText
         horizontalAlignment: Text.AlignHCenter
-        width: root.lie ? Math.min(implicitWidth, root.lie.blade - root.lie.butt - 3 * root.mm) : implicitWidth
-        x: root.lie ? root.place((root.lie.butt + root.lie.blade) / 2, width, 0.5) : 0
-        y: root.lie ? Math.max(root.mm * 1.5, root.lie.cutTop - height - 2 * root.mm) : 0
+        width: fits ? Math.min(implicitWidth, root.lie.blade - root.lie.butt - 3 * root.mm) : implicitWidth
+        // Over a ruler too narrow for it the name ends at the blade.
+        x: !root.lie ? 0 : fits ? root.place((root.lie.butt + root.lie.blade) / 2, width, 0.5)
+           : root.place(root.lie.blade - 2 * root.mm, width, 1)
+        // Inside the ruler's end where that stands clear of the cloth, otherwise over it.
+        y: !root.lie ? 0 : !fits ? Math.max(0, Math.min(root.lie.cutTop, root.lie.secondTop) - height - root.mm)
+           : Math.max(root.mm * 1.5, Math.min(root.lie.secondTop + root.mm * 0.6, root.lie.cutTop - height), root.lie.cutTop - height - 2 * root.mm)
         Accessible.ignored: true
+    }
+    TextMetrics {
+        id: longest
+        font: secondName.font
+        text: secondName.text.split(" ").reduce((a, b) => b.length > a.length ? b : a, "")
+    }
+    Rectangle {
+        // The ruler's name on the cloth's print.
+        visible: firstName.visible && firstName.narrow && root.clothAtLeft
+        x: firstName.x - root.mm
+        y: firstName.y - root.mm * 0.2
+        z: -1
+        width: firstName.width + 2 * root.mm
+        height: firstName.height + root.mm * 0.6
+        color: root.ground
     }
     Rectangle {
         visible: kept.visible
@@ -93,7 +115,10 @@ Item {
         visible: root.lie !== null && root.lie.v.selvages
         wrapMode: Text.NoWrap
         text: root.lie && root.lie.v.folded ? qsTr("selvages") : qsTr("selvage")
-        x: root.place(root.behind, implicitWidth, root.clothAtLeft ? 0 : 1)
+        // Where a ruler reaches over their place they are named beyond the blade.
+        readonly property bool beyond: root.clothAtLeft && root.behind + implicitWidth + 2 * root.mm > root.firstFrom
+        x: !root.lie ? 0 : beyond ? root.place(root.lie.clothEnd + 3.4 * root.mm, implicitWidth, 0)
+           : root.place(root.behind, implicitWidth, root.clothAtLeft ? 0 : 1)
         y: root.lie ? root.lie.cutTop - implicitHeight - 2 * root.mm : 0
         Accessible.ignored: true
     }

@@ -40,8 +40,10 @@ function lay(view, width, height, mm, label) {
     const reach = Math.max(straight ? 3 : 4, v.keep * 0.5);
     const left = straight ? -Math.max(v.firstWidth + 2, 6) : Math.max(Math.min(firstLeft, edge), edge - reach);
 
+    // On a narrow sheet the ringed line and the measure under it must do: the rulers need the room.
+    const narrow = width < 90 * mm;
     // A selvage that is the topmost thing needs room for its name above it.
-    const topMargin = (v.selvages && top < v.cut + 1.5 ? 11 : 4.4) * mm, footMargin = (straight || outline ? 7 : 15) * mm, rightMargin = outline ? Math.max(30 * mm, label + 12 * mm) : 30 * mm;
+    const topMargin = (v.selvages && top < v.cut + 1.5 ? 11 : 4.4) * mm, footMargin = (straight || outline ? 7 : 15) * mm, rightMargin = outline ? Math.max(30 * mm, label + 12 * mm) : (narrow ? 26 : 30) * mm;
     const scale = leftMargin => Math.min((height - topMargin - footMargin) / (top + over),
                                          (width - leftMargin - rightMargin) / -left);
     let leftMargin = straight ? 0 : 2.4 * mm;
@@ -49,7 +51,7 @@ function lay(view, width, height, mm, label) {
     const firstTop = () => (v.mat ? v.cut : v.firstLength - over);
     const above = () => (top - firstTop()) * k + topMargin;
     const besides = () => (lineX - Math.max(left, firstLeft)) * k;
-    let where = straight ? "none" : outline ? "waste" : "above";
+    let where = straight || (narrow && !outline && !v.mat) ? "none" : outline ? "waste" : "above";
     if (where === "above" && (above() < 25 * mm || v.mat || leftMargin + besides() < label)) {
         where = !v.mat && besides() > label + 3 * mm ? "glass" : "beside";
         if (where === "beside") {

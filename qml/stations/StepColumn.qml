@@ -25,7 +25,8 @@ Item {
     readonly property real air: Theme.mm(Theme.small ? 1.4 : 2.4)
 
     /** The height at which nothing has to give way. */
-    readonly property real wanted: words.y + words.wanted + air + targets.implicitHeight
+    readonly property real wanted: figured ? Theme.mm(136)
+                                   : head.implicitHeight + words.wanted + 2 * air + targets.implicitHeight + 1
 
     StepHead {
         id: head
@@ -39,7 +40,8 @@ Item {
         width: parent.width
         height: visible ? implicitHeight : 0
         figure: root.figure
-        cap: Theme.capFigure
+        // On a low screen the figure gives way before the targets do; its rule and tab take 14.5 mm.
+        cap: Math.max(Theme.mm(16), Math.min(Theme.capFigure, (targets.y - y - Theme.mm(14.5)) / 1.34))
         onWorking: root.working(root.figure.key)
     }
     StepWords {

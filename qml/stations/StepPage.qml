@@ -53,7 +53,7 @@ FocusScope {
         x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
         y: root.height - height
         width: root.upright ? root.width + Theme.key : Theme.column
-        height: root.upright ? Math.min(root.height * 0.64, Theme.mm(136)) : root.height
+        height: root.upright ? Math.min(root.height * 0.64, Theme.mm(136), column.wanted) : root.height
         topLine: root.upright
         onEnter: (name, title, text) => keypad.ask(name, title, "length", text)
     }

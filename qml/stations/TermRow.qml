@@ -50,7 +50,7 @@ Pressable {
         id: value
         x: root.width - width
         y: (root.height - height) / 2 - (root.worked ? Theme.mm(0.8) : 0)
-        width: Math.min(implicitWidth, root.width * 0.6)
+        width: Math.min(implicitWidth, root.width * 0.72)
         height: implicitHeight
         color: root.pressed ? Theme.colors.raised : Theme.colors.ink
         text: "{" + root.modelData.text + "}"
