@@ -136,11 +136,15 @@ void AdviceTest::tenThousandBlocksKeepWhatWasPromised()
         QVERIFY(nearest - finding.promise->allowance < spread);
         tallies[finding.kind].add(left, *finding.promise);
     }
-    for (const auto &[kind, t] : tallies)
-        qInfo("%-13s %5d: line shows at most %.3f in (%.0f %% of the promise), to unpick %.3f, least "
-              "allowance %.3f",
-              std::string(nameOf(kind)).c_str(), t.count, t.shows, 100 * t.share, t.unpick,
-              t.allowance > 8 ? 0.0 : t.allowance);
+    for (const auto &[kind, t] : tallies) {
+        const std::string name(nameOf(kind));
+        if (t.allowance > 8) // nothing was cut
+            qInfo("%-13s %5d", name.c_str(), t.count);
+        else
+            qInfo("%-13s %5d: line shows at most %.3f in (%.0f %% of the promise), to unpick %.3f, least "
+                  "allowance %.3f",
+                  name.c_str(), t.count, t.shows, 100 * t.share, t.unpick, t.allowance);
+    }
     QVERIFY(advised > count(10'000) / 4);
     for (const FindingKind kind :
          {FindingKind::Plain, FindingKind::Split, FindingKind::Tilted, FindingKind::Taper})
@@ -207,7 +211,7 @@ void AdviceTest::trimmedBlocksAreCutInsideThemselves()
                 for (const double setback : ends)
                     QVERIFY2(asInches(setback) <= 1.0 / 512, std::to_string(asInches(setback)).c_str());
     }
-    QVERIFY(cut > 100);
+    QVERIFY(cut > count(4'000) / 20);
 }
 
 void AdviceTest::commonSizeServesEveryBlockItTakes()
