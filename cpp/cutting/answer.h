@@ -71,7 +71,8 @@ struct RoundingCut {
 /// or how many are `strips[strip]`: at most `value` in the first child, more in the second.
 ///
 /// With `byStrips` the plans are those of strips nothing more fits into, which lose nothing; strips that
-/// cost too much beyond the prices `limit` for a plan shorter than `least` are left out.
+/// cost too much beyond the prices of `limits`, one after the other, for a plan shorter than `least` are
+/// left out; the first knows no cuts.
 struct Certificate {
     struct Node {
         int level = -1, strip = -1;
@@ -83,7 +84,7 @@ struct Certificate {
     std::vector<Ticks> heights; ///< the possible strip heights, rising
     std::vector<Node> nodes;    ///< the first is the root; empty: nothing is proved
     bool byStrips = false;
-    Prices limit;
+    std::vector<Prices> limits;
     std::vector<RoundingCut> cuts;
     std::vector<StripLayout> strips; ///< those branched on
 };

@@ -107,6 +107,7 @@ struct Case {
     const Certificate &proof;
     Ticks grain = 0;          ///< every height is a multiple of it
     std::int64_t longest = 0; ///< what must be ruled out: plans of at most this length
+    Counts most;              ///< strips at least so high: so many alone would be as long
     std::vector<Full> strips;
     std::vector<Wide> least; ///< of each rounding cut
 };
@@ -199,19 +200,15 @@ Wide sumOf(const Case &c, const Prices &p, const Counts &least, const Counts &mo
     return sum;
 }
 
-/// Leaves out the strips no plan short enough can hold.
-bool leaveOut(Case &c)
+/// Leaves out the strips no plan short enough can hold by these prices.
+bool leaveOut(Case &c, const Prices &limit, bool first)
 {
-    const Counts none(c.proof.heights.size(), 0);
-    const Prices &limit = c.proof.limit;
-    if (!shaped(c, limit) || !limit.cuts.empty() || limit.ray ||
-        std::any_of(limit.counts.begin(), limit.counts.end(), [](auto n) { return n != 0; }) ||
+    if (!shaped(c, limit) || limit.ray || (first && !limit.cuts.empty()) ||
         std::any_of(limit.pieces.begin(), limit.pieces.end(), [](auto n) { return n < 0; }))
         return false;
-    const Wide spare = Wide(limit.unit) * c.longest * one - sumOf(c, limit, none, none);
+    Wide spare = Wide(limit.unit) * c.longest * one - sumOf(c, limit, Counts(c.most.size(), 0), c.most);
     for (const Full &s : c.strips)
-        if (over(c, limit, s) < 0)
-            return false; // then the prices are not allowed
+        spare -= std::min<Wide>(0, over(c, limit, s)) * s.most;
     std::erase_if(c.strips, [&](const Full &s) { return over(c, limit, s) > spare; });
     return true;
 }
@@ -282,14 +279,19 @@ bool refutes(const Case &c, std::size_t at, Bounds &b)
 
 bool checkByStrips(const Job &job, const Certificate &proof)
 {
-    Case c{job, proof, grainOf(job), 0, Strips(job).all(), {}};
+    Case c{job, proof, grainOf(job), 0, {}, Strips(job).all(), {}};
     c.longest = (proof.least - 1) / c.grain * c.grain;
-    if (!leaveOut(c) || !fillIn(c))
+    for (const Ticks h : proof.heights)
+        c.most.push_back(h > 0 ? c.longest / h : 0);
+    for (std::size_t i = 0; i < proof.limits.size(); ++i) {
+        if (!leaveOut(c, proof.limits[i], i == 0) || (i == 0 && !fillIn(c)))
+            return false;
+    }
+    if (proof.limits.empty() && !fillIn(c))
         return false;
     Bounds b;
     b.least.assign(proof.heights.size(), 0);
-    for (const Ticks h : proof.heights)
-        b.most.push_back(h > 0 ? c.longest / h : 0); // so many alone would be as long
+    b.most = c.most;
     for (const Full &s : c.strips)
         b.strips.emplace_back(0, s.most);
     return refutes(c, 0, b);

@@ -209,11 +209,15 @@ Whole::Node Whole::tighten()
         before = length;
         dropCuts();
         resize();
+        compact();
         if (!addCuts())
             return Node::Open;
         resize();
     }
-    return solve();
+    const Node last = solve();
+    if (last == Node::Open)
+        compact();
+    return last;
 }
 
 /// After rows came or went.

@@ -123,14 +123,13 @@ void Search::settle(std::int64_t units)
         std::vector<Strip> strips = cheapStrips(longest, limit, mostStrips);
         if (strips.size() >= mostStrips)
             return;
-        Whole whole(m_cloth, std::move(strips), m_work);
+        Whole whole(m_cloth, std::move(strips), limit, m_work);
         const auto found = whole.within(longest, end - m_work.done());
         if (found == Whole::Found::Unknown)
             return;
         if (found == Whole::Found::No) {
             m_lower = longest + 1;
             m_settled = whole.proof();
-            m_settled.limit = limit;
             m_settled.least = longest + 1;
             continue;
         }

@@ -121,7 +121,8 @@ void finish(const Cloth &cloth, Certificate &proof, Ticks least)
     };
     for (Certificate::Node &node : proof.nodes)
         rescale(node.prices);
-    rescale(proof.limit);
+    for (Prices &prices : proof.limits)
+        rescale(prices);
 }
 
 /// Strips across the cloth.

@@ -111,21 +111,17 @@ std::vector<Search::Candidate> Search::candidates(const Rest &rest, double slack
         const Lie &l = m_cloth.lie(j - 1);
         const auto of = static_cast<std::size_t>(l.size);
         const double price = m_master.prices()[of];
-        int n = 0;
-        std::vector<int> places{place};
-        while (n < need[of] && (n + 1) * l.width <= left && m_cloth.after(j - 1, places.back()) >= 0) {
-            places.push_back(m_cloth.after(j - 1, places.back()));
-            ++n;
-        }
-        for (; n >= 0; --n) {
-            need[of] -= n;
+        const int needed = need[of];
+        for (int n = 0; place >= 0 && n * l.width <= left && need[of] >= 0; ++n) {
             if (n > 0)
                 rows.push_back({j - 1, n});
-            self(self, j - 1, places[static_cast<std::size_t>(n)], left - n * l.width, worth + n * price);
+            self(self, j - 1, place, left - n * l.width, worth + n * price);
             if (n > 0)
                 rows.pop_back();
-            need[of] += n;
+            --need[of];
+            place = m_cloth.after(j - 1, place);
         }
+        need[of] = needed;
     };
     for (sheet = 0; sheet < static_cast<int>(m_cloth.sheets.size()); ++sheet)
         for (level = 0; level < m_cloth.levels(); ++level) {

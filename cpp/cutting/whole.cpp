@@ -4,41 +4,32 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <map>
 
 namespace matside::cutting {
 namespace {
-constexpr std::int64_t proofUnit = std::int64_t(1) << 34;
 constexpr double endless = std::numeric_limits<double>::infinity();
-__extension__ using Wide = __int128;
 } // namespace
 
-Whole::Whole(const Cloth &cloth, std::vector<Strip> strips, Work &work)
+Whole::Whole(const Cloth &cloth, std::vector<Strip> strips, Prices limit, Work &work)
     : m_cloth(cloth), m_work(work), m_strips(std::move(strips)),
       m_rows(static_cast<std::size_t>(cloth.sizes() + cloth.levels() + cloth.owned())),
       m_columns(m_strips.size()), m_plain(m_rows)
 {
     const auto sizes = static_cast<std::size_t>(cloth.sizes()),
                levels = static_cast<std::size_t>(cloth.levels());
-    for (const Strip &s : m_strips) {
-        m_begin.push_back(m_partRow.size());
+    m_limits.push_back(std::move(limit));
+    layParts();
+    for (std::size_t v = 0; v < m_columns; ++v) {
+        const Strip &s = m_strips[v];
         double most = 0;
         for (const Row &r : s.rows) {
-            const int size = cloth.lie(r.lie).size;
-            m_partRow.push_back(size);
-            m_partCount.push_back(r.count);
-            most = std::max(
-                most, std::ceil(static_cast<double>(cloth.need[static_cast<std::size_t>(size)]) / r.count));
-        }
-        if (s.sheet > 0) {
-            m_partRow.push_back(static_cast<int>(sizes + levels) + s.sheet - 1);
-            m_partCount.push_back(static_cast<double>(cloth.high(s.level)));
+            const double need = cloth.need[static_cast<std::size_t>(cloth.lie(r.lie).size)];
+            most = std::max(most, std::ceil(need / r.count));
         }
         m_cost.push_back(s.sheet == 0 ? static_cast<double>(cloth.high(s.level)) : 0.0);
         m_low.push_back(0);
         m_high.push_back(most);
     }
-    m_begin.push_back(m_partRow.size());
     m_dense.resize(m_rows);
     for (std::size_t v = 0; v < m_columns; ++v)
         for (std::size_t p = m_begin[v]; p < m_begin[v + 1]; ++p) {
@@ -53,6 +44,27 @@ Whole::Whole(const Cloth &cloth, std::vector<Strip> strips, Work &work)
                                             : static_cast<double>(cloth.sheets[r - sizes - levels + 1].high));
     }
     start();
+}
+
+/// The entries of every strip in its rows.
+void Whole::layParts()
+{
+    const int owned = m_cloth.sizes() + m_cloth.levels();
+    m_begin.clear();
+    m_partRow.clear();
+    m_partCount.clear();
+    for (const Strip &s : m_strips) {
+        m_begin.push_back(m_partRow.size());
+        for (const Row &r : s.rows) {
+            m_partRow.push_back(m_cloth.lie(r.lie).size);
+            m_partCount.push_back(r.count);
+        }
+        if (s.sheet > 0) {
+            m_partRow.push_back(owned + s.sheet - 1);
+            m_partCount.push_back(static_cast<double>(m_cloth.high(s.level)));
+        }
+    }
+    m_begin.push_back(m_partRow.size());
 }
 
 /// Every row in the basis by its slack: nothing is cut, and no strip is cheaper than nothing.
@@ -70,64 +82,6 @@ void Whole::start()
     m_alpha.assign(m_columns + m_rows, 0.0);
     factor();
     reduce();
-}
-
-/// True if the prices prove, in whole numbers, that the node holds no plan of at most the length sought:
-/// Σ cost·x ≥ Σ (cost − price·column)·x + Σ price·row, each term at its worst bound. As a ray: no plan at
-/// all.
-bool Whole::exceeds(const std::vector<double> &y, bool ray)
-{
-    const auto unit = static_cast<double>(proofUnit);
-    std::vector<std::int64_t> price(m_rows);
-    Wide sum = 0;
-    for (std::size_t r = 0; r < m_rows; ++r) {
-        const double p = std::floor(y[r] * unit);
-        const double low = m_low[m_columns + r], high = m_high[m_columns + r];
-        if (std::fabs(p) > 0x1p48)
-            return false;
-        price[r] = static_cast<std::int64_t>(std::isinf(high) ? std::max(p, 0.0) : p);
-        sum += Wide(price[r]) *
-               (r >= m_plain ? Wide(m_cuts[r - m_plain].least) : cutUnit * Wide(price[r] >= 0 ? low : high));
-    }
-    std::vector<Wide> levels(static_cast<std::size_t>(m_cloth.levels()), 0);
-    for (std::size_t k = 0; k < levels.size(); ++k)
-        levels[k] = price[static_cast<std::size_t>(m_cloth.sizes()) + k] + (k > 0 ? levels[k - 1] : Wide(0));
-    for (std::size_t v = 0; v < m_columns; ++v) {
-        Wide rest = ray ? Wide(0) : Wide(proofUnit) * cutUnit * Wide(m_cost[v]);
-        for (std::size_t p = m_begin[v]; p < m_begin[v + 1]; ++p)
-            rest -= Wide(price[static_cast<std::size_t>(m_partRow[p])]) * Wide(m_partCount[p]) * cutUnit;
-        if (m_strips[v].sheet == 0)
-            rest -= levels[static_cast<std::size_t>(m_strips[v].level)] * cutUnit;
-        for (std::size_t c = 0; c < m_cuts.size(); ++c)
-            rest -= Wide(price[m_plain + c]) * m_cuts[c].worth[v];
-        sum += rest * Wide(rest >= 0 ? m_low[v] : m_high[v]);
-    }
-    if (sum <= (ray ? Wide(0) : Wide(proofUnit) * cutUnit * m_longest))
-        return false;
-    keep(price, ray);
-    return true;
-}
-
-/// Remembers the prices that close the node.
-void Whole::keep(const std::vector<std::int64_t> &prices, bool ray)
-{
-    const auto sizes = static_cast<std::size_t>(m_cloth.sizes()),
-               levels = static_cast<std::size_t>(m_cloth.levels());
-    m_prices = {ray, proofUnit, {}, {}, {}, {}};
-    const auto at = [&](std::size_t r) { return prices.begin() + static_cast<std::ptrdiff_t>(r); };
-    m_prices.pieces.assign(at(0), at(sizes));
-    m_prices.counts.assign(at(sizes), at(sizes + levels));
-    for (std::size_t r = sizes + levels; r < m_plain; ++r)
-        m_prices.owned.push_back(-prices[r]); // a row with an upper bound
-    for (std::size_t c = 0; c < m_cuts.size(); ++c)
-        if (prices[m_plain + c] != 0)
-            m_prices.cuts.emplace_back(m_cuts[c].known, prices[m_plain + c]);
-}
-
-/// The length of this basis, which is a bound even while rows are off, exceeds what is sought.
-bool Whole::tooLong()
-{
-    return lengthNow() > static_cast<double>(m_longest) + 1e-6 && exceeds(dual(), false);
 }
 
 /// Goes on from the last basis until optimal, or until the node is proved to hold nothing.
@@ -249,26 +203,6 @@ bool Whole::explore(int node)
     if (up)
         return side(fewer + 1, v, down + 1, high) || side(fewer, v, low, down);
     return side(fewer, v, low, down) || side(fewer + 1, v, down + 1, high);
-}
-
-Certificate Whole::proof() const
-{
-    Certificate proof;
-    proof.byStrips = true;
-    proof.nodes = m_nodes;
-    proof.cuts = m_known;
-    std::map<int, int> places;
-    for (Certificate::Node &node : proof.nodes) {
-        if (node.strip < 0)
-            continue;
-        const auto [place, fresh] = places.emplace(node.strip, static_cast<int>(places.size()));
-        if (fresh) {
-            const Plan one = m_cloth.planOf({{m_strips[static_cast<std::size_t>(node.strip)], 1}});
-            proof.strips.push_back(one.strips.front());
-        }
-        node.strip = place->second;
-    }
-    return proof;
 }
 
 Whole::Found Whole::within(std::int64_t longest, std::int64_t units)

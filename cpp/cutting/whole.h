@@ -17,11 +17,13 @@ class Whole {
 public:
     enum class Found { Yes, No, Unknown };
 
-    Whole(const Cloth &cloth, std::vector<Strip> strips, Work &work);
+    /// `limit`: the prices by which the strips were chosen.
+    Whole(const Cloth &cloth, std::vector<Strip> strips, Prices limit, Work &work);
     /// Spends at most `units` of work.
     Found within(std::int64_t longest, std::int64_t units);
     [[nodiscard]] const std::vector<Cutting> &plan() const { return m_plan; }
-    /// After No: the proof, but for `limit`, `least` and `heights`; prices by units of the cloth.
+    /// After No: the proof, but for `least` and `heights`; prices by units of the
+    /// cloth.
     [[nodiscard]] Certificate proof() const;
 
 private:
@@ -29,6 +31,7 @@ private:
     static constexpr int cutBits = 20;
     static constexpr std::int64_t cutUnit = std::int64_t(1) << cutBits;
     enum class Node { Open, Closed };
+    __extension__ using Wide = __int128;
     /// Σ worth · strips ≥ least, in `cutUnit`ths: valid for whole numbers of strips. Made from a sum of rows
     /// by F(z) = ⌊z⌋ + min(1, frac z / frac b) (mixed-integer rounding, Nemhauser & Wolsey 1990).
     struct Rounding {
@@ -42,6 +45,7 @@ private:
         std::int64_t part = 0;                          ///< frac b, in squares of it
         std::int64_t least = 0;
     };
+    void layParts();
     void start();
     [[nodiscard]] std::vector<double> values() const;
     [[nodiscard]] double lengthNow() const;
@@ -65,7 +69,11 @@ private:
     [[nodiscard]] std::size_t entering(std::size_t row, bool rising);
     bool swap(std::size_t row, std::size_t variable, bool rising);
     Node solve();
+    bool priceRows(const std::vector<double> &y);
+    [[nodiscard]] Wide restOf(std::size_t v, bool ray) const;
+    [[nodiscard]] Wide sumOf(bool ray) const;
     bool exceeds(const std::vector<double> &y, bool ray);
+    void compact();
     void keep(const std::vector<std::int64_t> &prices, bool ray);
     bool tooLong();
     bool explore(int node);
@@ -92,8 +100,10 @@ private:
     std::int64_t m_longest = 0, m_end = 0;
     bool m_unsure = false;
     std::vector<Cutting> m_plan;
-    Prices m_prices;                        ///< what closed the last node
-    std::vector<Certificate::Node> m_nodes; ///< `strip` as an index of `m_strips`
+    std::vector<std::int64_t> m_price, m_levelPrice; ///< of the rows, in whole numbers
+    std::vector<Prices> m_limits;                    ///< by which strips were dropped
+    Prices m_prices;                                 ///< what closed the last node
+    std::vector<Certificate::Node> m_nodes;          ///< `strip` as an index of `m_strips`
     std::vector<RoundingCut> m_known;
 };
 

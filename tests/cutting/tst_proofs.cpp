@@ -152,10 +152,6 @@ void ProofsTest::tamperedProofByStripsIsRefused()
     c = good; // a cut made from a later one
     c.cuts.front().cuts.emplace_back(0, 1);
     QVERIFY(!checkCertificate(job, c));
-    c = good; // prices by which every strip but a few would be too dear
-    for (auto &p : c.limit.pieces)
-        p *= 2;
-    QVERIFY(!checkCertificate(job, c));
     c = good; // no cuts at all
     for (auto &node : c.nodes)
         node.prices.cuts.clear();
