@@ -91,6 +91,7 @@ std::vector<Search::Candidate> Search::candidates(const Rest &rest, double slack
     std::vector<Candidate> found;
     std::vector<int> need = rest.need;
     std::vector<Row> rows;
+    std::vector<int> places; // a stack: what is left after so many of a lie
     int sheet = 0, level = 0;
     double room = 0;
     std::size_t visits = 0;
@@ -111,17 +112,22 @@ std::vector<Search::Candidate> Search::candidates(const Rest &rest, double slack
         const Lie &l = m_cloth.lie(j - 1);
         const auto of = static_cast<std::size_t>(l.size);
         const double price = m_master.prices()[of];
-        const int needed = need[of];
-        for (int n = 0; place >= 0 && n * l.width <= left && need[of] >= 0; ++n) {
-            if (n > 0)
-                rows.push_back({j - 1, n});
-            self(self, j - 1, place, left - n * l.width, worth + n * price);
-            if (n > 0)
-                rows.pop_back();
-            --need[of];
+        const std::size_t base = places.size();
+        for (int n = 0; place >= 0 && n * l.width <= left && n <= need[of]; ++n) {
+            places.push_back(place);
             place = m_cloth.after(j - 1, place);
         }
-        need[of] = needed;
+        for (int n = static_cast<int>(places.size() - base) - 1; n >= 0; --n) {
+            need[of] -= n;
+            if (n > 0)
+                rows.push_back({j - 1, n});
+            const int next = places[base + static_cast<std::size_t>(n)];
+            self(self, j - 1, next, left - n * l.width, worth + n * price);
+            if (n > 0)
+                rows.pop_back();
+            need[of] += n;
+        }
+        places.resize(base);
     };
     for (sheet = 0; sheet < static_cast<int>(m_cloth.sheets.size()); ++sheet)
         for (level = 0; level < m_cloth.levels(); ++level) {
