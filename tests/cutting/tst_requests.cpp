@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "bench/cutsrandom.h"
 #include "cutting/certificate.h"
 #include "cutting/solve.h"
 #include "jobs.h"
@@ -28,6 +29,10 @@ private slots:
     void turnedPiecesNeedNoMoreThanDirectional();
     void mixedUnitsArePlannedExactly();
     void fewerHeightsNeverCostCloth();
+    void orderOfSizesNeverContradicts();
+    void lengthwiseProofIsAccepted();
+    void widthsWithoutCommonMeasureStillGetABound();
+    void lengthwiseUsesOwnedClothAndBinding();
 };
 
 void RequestsTest::sillyRequestsAreRefusedWithTheirReason_data()
@@ -237,6 +242,81 @@ void RequestsTest::fewerHeightsNeverCostCloth()
             QCOMPARE(fewer.value().bought, plain.value().bought);
             QVERIFY(fewer.value().handwork <= plain.value().handwork);
         }
+}
+
+void RequestsTest::orderOfSizesNeverContradicts()
+{
+    RandomJobs inch(true, true), metric(false, true);
+    for (std::uint64_t seed = 1; seed <= 25; ++seed)
+        for (Job job : {inch.job(seed), metric.job(seed)}) {
+            const auto one = solve(job, {8000, 0});
+            std::reverse(job.sizes.begin(), job.sizes.end());
+            const auto two = solve(job, {8000, 0});
+            QVERIFY(one.ok() && two.ok());
+            QCOMPARE(plancheck::fault(job, two.value()), std::string());
+            QVERIFY(one.value().leastBought <= two.value().bought);
+            QVERIFY(two.value().leastBought <= one.value().bought);
+            QVERIFY(checkCertificate(job, two.value().certificate));
+        }
+}
+
+void RequestsTest::lengthwiseProofIsAccepted()
+{
+    std::mt19937 random(32);
+    int proved = 0, lengthwise = 0;
+    for (int n = 0; n < 120; ++n) {
+        Job job = jobs::small(random, 9);
+        job.mayRunLengthwise = true;
+        const auto solved = solve(job);
+        QVERIFY(solved.ok());
+        const Answer &a = solved.value();
+        QCOMPARE(plancheck::fault(job, a), std::string());
+        lengthwise += a.plan.lengthwise;
+        if (a.proof != Proof::Prices || a.lengthwise.nodes.empty())
+            continue;
+        // At one step less the strips along the cloth are wider together than it is.
+        ++proved;
+        QVERIFY(a.lengthwise.least > job.usable);
+        QVERIFY(checkCertificate(turnedJob(job, a.bought - job.step), a.lengthwise));
+    }
+    QVERIFY2(proved > 30, qPrintable(QString::number(proved)));
+    QVERIFY2(lengthwise > 5, qPrintable(QString::number(lengthwise)));
+}
+
+void RequestsTest::widthsWithoutCommonMeasureStillGetABound()
+{
+    // Narrow pieces of odd widths: far more sums than can be told apart one by one.
+    Job job = jobs::of(40 * inch + 3, eighthYard, false,
+                       {{8111, 2 * inch, 90},
+                        {9973, 3 * inch, 80},
+                        {12343, 2 * inch, 70},
+                        {15013, 4 * inch, 60},
+                        {16661, 3 * inch, 50},
+                        {20011, 5 * inch, 40}});
+    const auto solved = solve(job);
+    QVERIFY(solved.ok());
+    QCOMPARE(plancheck::fault(job, solved.value()), std::string());
+    QVERIFY(checkCertificate(job, solved.value().certificate));
+    Ticks area = 0;
+    for (const Size &s : job.sizes)
+        area += s.across * s.along * s.pieces;
+    QVERIFY(solved.value().leastLength * job.usable >= area * 98 / 100);
+    QVERIFY(solved.value().bought <= solved.value().leastBought + eighthYard);
+}
+
+void RequestsTest::lengthwiseUsesOwnedClothAndBinding()
+{
+    Job job = jobs::of(40 * inch, eighthYard, false, {{3 * inch, 60 * inch, 3}, {4 * inch, 4 * inch, 50}});
+    job.owned.push_back({8 * inch, 70 * inch});
+    job.pieced.push_back({2 * inch, 200 * inch, 2 * inch});
+    job.mayRunLengthwise = true;
+    const auto solved = solve(job);
+    QVERIFY(solved.ok());
+    QCOMPARE(plancheck::fault(job, solved.value()), std::string());
+    job.mayRunLengthwise = false;
+    const auto across = solve(job);
+    QVERIFY(across.ok());
+    QVERIFY(solved.value().bought <= across.value().bought);
 }
 
 QTEST_APPLESS_MAIN(RequestsTest)
