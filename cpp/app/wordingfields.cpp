@@ -109,6 +109,7 @@ constexpr std::array commands{
     Worded{"draw-up", QT_TRANSLATE_NOOP("Words", "draw-up taken")},
     Worded{"measured", QT_TRANSLATE_NOOP("Words", "measured")},
     Worded{"common-size", QT_TRANSLATE_NOOP("Words", "common size taken")},
+    Worded{"bought", QT_TRANSLATE_NOOP("Words", "ticked as bought")},
     Worded{"re-zero", QT_TRANSLATE_NOOP("Words", "last outline measured")},
     Worded{"hoop", QT_TRANSLATE_NOOP("Words", "hoop chosen")},
     Worded{"log", QT_TRANSLATE_NOOP("Words", "block logged")},

@@ -48,20 +48,30 @@ Length straightening(System system, Length cut)
     return once + once * cut.floorDiv(stretch);
 }
 
-Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces)
+Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length usable)
 {
     if (!step.size || pieces <= 0)
         return {};
+    if (usable <= Length())
+        usable = plan.strip.usable;
     switch (step.does) {
     case Does::CutStrip:
     case Does::CutBand:
     case Does::CutBinding:
         return step.size->across * pieces;
-    case Does::CutBacking:
-        return step.size->across * pieces;
+    case Does::CutBacking: {
+        if (usable <= Length())
+            return {};
+        const Length along = step.size->along;
+        const Length across = step.size->across;
+        // Whole if it can be, the way that takes less; else in panels sewn side by side.
+        if (min(along, across) <= usable)
+            return (max(along, across) <= usable ? min(along, across) : max(along, across)) * pieces;
+        return min(across * along.ceilDiv(usable), along * across.ceilDiv(usable)) * pieces;
+    }
     case Does::CutPatch: {
         // Patches side by side across the cloth, row by row.
-        const std::int64_t across = std::max<std::int64_t>(plan.strip.usable.floorDiv(step.size->along), 1);
+        const std::int64_t across = std::max<std::int64_t>(usable.floorDiv(step.size->along), 1);
         return step.size->across * ((pieces + across - 1) / across);
     }
     default:

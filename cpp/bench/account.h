@@ -19,8 +19,10 @@ struct ClothAccount {
 /// notes, step 8; common practice).
 [[nodiscard]] Length straightening(System system, Length cut);
 
-/// How much of the cloth one repetition of a cutting step takes; nothing for steps that cut from pieces.
-[[nodiscard]] Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces);
+/// How much of the cloth so many pieces of a cutting step take along the selvage; nothing for steps that cut
+/// from pieces. A backing lies the way that takes less, or in panels where it is wider than the cloth both
+/// ways. `usable` is the cloth's own width; zero: the strips'.
+[[nodiscard]] Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length usable = {});
 
 [[nodiscard]] std::vector<ClothAccount> clothAccounts(const Project &project, const Plan &plan,
                                                       const std::vector<Step> &steps);

@@ -7,7 +7,8 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     : m_store(std::move(store)), m_workspace(*m_store), m_session(m_workspace), m_look(*m_store, pxPerMm),
       m_shelf(m_workspace, m_session), m_fit(m_workspace), m_steps(m_workspace, m_session),
       m_hoop(m_workspace, m_session, m_steps), m_hoops(m_workspace, m_session), m_trim(m_workspace, m_steps),
-      m_measure(m_workspace, m_session, m_steps), m_join(m_workspace, m_session, m_steps)
+      m_measure(m_workspace, m_session, m_steps), m_join(m_workspace, m_session, m_steps),
+      m_shop(m_workspace, m_session)
 {
     Single<Session>::hand(&m_session);
     Single<Look>::hand(&m_look);
@@ -19,6 +20,7 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     Single<TrimModel>::hand(&m_trim);
     Single<BlockMeasure>::hand(&m_measure);
     Single<JoinModel>::hand(&m_join);
+    Single<ShopModel>::hand(&m_shop);
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));
 }
 

@@ -8,6 +8,7 @@
 #include "app/joinmodel.h"
 #include "app/session.h"
 #include "app/shelf.h"
+#include "app/shopmodel.h"
 #include "app/stepmodel.h"
 #include "app/trimmodel.h"
 
@@ -43,6 +44,7 @@ private:
     TrimModel m_trim;
     BlockMeasure m_measure;
     JoinModel m_join;
+    ShopModel m_shop;
     QQmlApplicationEngine m_engine;
 };
 

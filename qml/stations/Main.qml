@@ -50,7 +50,7 @@ Window {
             source: Session.view === "shelf" ? "ShelfPage.qml"
                     : Session.view === "settings" ? "SettingsPage.qml"
                     : Session.station === 0 ? "FitPage.qml"
-                    : Session.station === 2 ? "CutPage.qml"
+                    : Session.station === 1 ? "ShopPage.qml" : Session.station === 2 ? "CutPage.qml"
                     : Session.station === 3 ? "HoopPage.qml"
                     : Session.station === 4 ? "TrimPage.qml" : Session.station === 5 ? "JoinPage.qml" : "PlainPage.qml"
         }

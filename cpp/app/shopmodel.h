@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/session.h"
+#include "app/views.h"
+#include "bench/shopping.h"
+
+#include <QAbstractListModel>
+#include <QVariantList>
+
+namespace matside {
+
+/// The Shop station: cloth by cloth what to buy, how it is cut, and how good that is.
+class ShopModel : public QAbstractListModel, public Single<ShopModel> {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(int count READ count NOTIFY changed FINAL)
+    Q_PROPERTY(QString totalSays READ totalSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString sundriesSays READ sundriesSays NOTIFY changed FINAL)
+public:
+    enum Role {
+        Name = Qt::UserRole + 1,
+        Colour,
+        BuyText,
+        CutSays,
+        ProofSays,
+        CostSays,
+        Strips,
+        UsableMm,
+        LengthMm,
+        Bought
+    };
+    ShopModel(Workspace &workspace, Session &session);
+    using Single<ShopModel>::create;
+
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    [[nodiscard]] int count() const { return static_cast<int>(m_list.size()); }
+    /// What all cloths with a price cost together.
+    [[nodiscard]] QString totalSays() const;
+    /// Thread, bobbins and needles.
+    [[nodiscard]] QString sundriesSays() const;
+
+    /// Ticks a cloth as bought, or takes the tick away.
+    Q_INVOKABLE void tick(int row);
+
+signals:
+    void changed();
+
+private:
+    void refresh();
+    [[nodiscard]] QString cutSays(const Buy &buy) const;
+    [[nodiscard]] QString proofSays(const Buy &buy) const;
+    [[nodiscard]] bool isBought(const std::string &cloth) const;
+
+    Workspace &m_workspace;
+    Session &m_session;
+    std::vector<Buy> m_list;
+    Project m_of; ///< what the list was made for
+};
+
+} // namespace matside

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "bench/step.h"
+
+namespace matside {
+
+/// Strips of one width as they are cut across a cloth, and what is cut out of each.
+struct ShopStrip {
+    Length height; ///< along the selvage
+    std::int64_t repeats = 0;
+    std::vector<std::pair<Length, std::int64_t>> pieces; ///< length across the cloth, how many in each strip
+};
+
+/// What to buy of one cloth, with how good it is. used = what the Cut station cuts, so what is bought is what
+/// is cut.
+struct Buy {
+    std::string cloth;
+    Length usable;     ///< width between the selvages
+    Length cut;        ///< summed strip widths
+    Length straighten; ///< trade notes, step 8
+    Length bought;     ///< cut + straighten, up to how it is sold
+    Length step;       ///< sold by
+    std::optional<Length>
+        least; ///< no way of cutting buys less; absent where a piece is wider than the cloth
+    std::vector<ShopStrip> strips;
+    std::int64_t waste = 0;            ///< share of the bought cloth that is in no piece, per mille
+    std::optional<std::int64_t> cents; ///< price × length in hundredths of her currency, half up
+
+    [[nodiscard]] bool proved() const { return least && *least >= bought; }
+    /// How far the bought length may lie above the least possible, per mille rounded up.
+    [[nodiscard]] std::int64_t overPerMille() const;
+};
+
+/// The shopping list cloth by cloth, in the order the cloths are first cut. `effort` bounds the search for
+/// the proof in the optimiser's work units: the same input gives the same list on every machine.
+[[nodiscard]] std::vector<Buy> shoppingList(const Project &project, const Plan &plan,
+                                            const std::vector<Step> &steps, std::int64_t effort = 16'000);
+
+/// Price of a length of cloth: `price` a yard | metre as written, in hundredths, half up; nothing when it is
+/// no decimal.
+[[nodiscard]] std::optional<std::int64_t> costOf(const std::string &price, Length length, System system);
+
+} // namespace matside

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Theme
+import "printing.js" as Printing
+
+/** How one cloth is cut, to scale: strips across it, the pieces of each, and what is left. The selvages lie left and right. */
+PrintCanvas {
+    id: root
+
+    /** [{mm, repeats, pieces: [{mm, count}]}] */
+    property var strips: []
+    property real usableMm: 0
+    property real lengthMm: 0
+    property string clothRole: "front"
+    property string accessibleName
+
+    mirrored: false
+    shows: [strips, usableMm, lengthMm, clothRole]
+    Accessible.name: accessibleName
+    onPrinting: context => {
+        if (usableMm <= 0 || lengthMm <= 0)
+            return;
+        // The cloth lies along the drawing: its length to the right, its width upright.
+        const c = Theme.colors, u = unit, k = Math.min((width - 4 * u) / lengthMm, (height - 4 * u) / usableMm);
+        const long = lengthMm * k, wide = usableMm * k;
+        Printing.clothRect(context, c, "waste", 0, 2 * u, long, wide, u);
+        let x = 0;
+        for (const strip of strips) {
+            const w = strip.mm * k;
+            for (let i = 0; i < Math.min(strip.repeats, 400); ++i) {
+                let y = 2 * u;
+                for (const piece of strip.pieces)
+                    for (let j = 0; j < Math.min(piece.count, 200); ++j) {
+                        const h = piece.mm * k;
+                        Printing.clothRect(context, c, clothRole, x, y, w, h, u * 0.7);
+                        context.strokeStyle = c.ink;
+                        context.lineWidth = 1.2 * u * c.lineScale;
+                        context.strokeRect(x, y, w, h);
+                        y += h;
+                    }
+                x += w;
+            }
+        }
+        context.strokeStyle = c.ink;
+        context.lineWidth = 2.6 * u * c.lineScale;
+        context.strokeRect(0, 2 * u, long, wide);
+    }
+}
