@@ -22,8 +22,8 @@ PrintCanvas {
             return;
         // The cloth lies along the drawing: its length to the right, its width upright.
         const c = Theme.colors, u = unit, k = Math.min((width - 4 * u) / lengthMm, (height - 4 * u) / usableMm);
-        const long = lengthMm * k, wide = usableMm * k;
-        Printing.clothRect(context, c, "waste", 0, 2 * u, long, wide, u);
+        const run = lengthMm * k, wide = usableMm * k;
+        Printing.clothRect(context, c, "waste", 0, 2 * u, run, wide, u);
         let x = 0;
         for (const strip of strips) {
             const w = strip.mm * k;
@@ -43,6 +43,6 @@ PrintCanvas {
         }
         context.strokeStyle = c.ink;
         context.lineWidth = 2.6 * u * c.lineScale;
-        context.strokeRect(0, 2 * u, long, wide);
+        context.strokeRect(0, 2 * u, run, wide);
     }
 }

@@ -7,8 +7,8 @@
 
 function lay(view, width, height, mm) {
     const beyond = Math.max(view.allowanceMm, 8);
-    const long = view.finishedMm + 2 * beyond + view.catchMm;
-    const scale = Math.min((width - 8 * mm) / long, 5 * mm); // px to one millimetre of the join
+    const run = view.finishedMm + 2 * beyond + view.catchMm;
+    const scale = Math.min((width - 8 * mm) / run, 5 * mm); // px to one millimetre of the join
     const cloth = Math.max(3.2 * mm, Math.min(4.4 * mm, height * 0.035)), batting = Math.max(8 * mm, Math.min(12 * mm, height * 0.11));
     const middle = height * 0.47;
     const seamA = width / 2 - view.finishedMm * scale / 2, seamB = width / 2 + view.finishedMm * scale / 2;
