@@ -19,7 +19,7 @@ StepModel::StepModel(Workspace &workspace, Session &session)
     });
     connect(&m_session, &Session::stationChanged, this, [this] {
         m_chosen.reset();
-        m_asking = false;
+        m_asking = m_resuming = false; // asked of the step she was at, and of no other
         refresh();
     });
     refresh();
@@ -280,7 +280,8 @@ void StepModel::takeTrialBack()
 
 void StepModel::askAboutLast()
 {
-    m_resuming = current() != nullptr && m_workspace.project().made.started();
+    // A trial is finished by its measures, not by a yes.
+    m_resuming = current() != nullptr && m_workspace.project().made.started() && trialKind().isEmpty();
     emit changed();
 }
 
