@@ -8,7 +8,7 @@
 namespace matside::cutting {
 namespace {
 
-constexpr int settleAt = 12; ///< nodes before the strips are looked at one by one
+constexpr int settleAt = 12; ///< nodes before the strips are first looked at one by one
 constexpr std::int64_t settleWork = 12'000;
 constexpr int rootTries = 100;
 
@@ -56,6 +56,8 @@ void Search::branchOut()
         const auto sa = steps(a.bound), sb = steps(b.bound);
         return sa != sb ? sa > sb : a.depth != b.depth ? a.depth < b.depth : a.bound > b.bound;
     };
+    int nextSettle = settleAt;
+    std::int64_t settleUnits = settleWork;
     for (int popped = 1; !open.empty(); ++popped) {
         std::pop_heap(open.begin(), open.end(), later);
         const Branch here = std::move(open.back());
@@ -66,8 +68,11 @@ void Search::branchOut()
         m_lower = std::max(m_lower, std::min(least, m_length));
         if (!m_searched)
             m_certified = std::max(m_certified, std::min(least, m_length));
-        if (popped == settleAt)
-            settle(settleWork);
+        if (popped == nextSettle) {
+            settle(settleUnits);
+            nextSettle *= 4;
+            settleUnits *= 2;
+        }
         if (closed() || m_work.spent())
             return;
         if (steps(here.bound) >= steps(m_length))
@@ -92,6 +97,8 @@ void Search::branchOut()
     m_lower = std::max(m_lower, std::min(m_unknown, m_length));
     if (!m_searched)
         m_certified = m_lower;
+    while (!closed() && !m_work.spent() && settle(settleUnits))
+        settleUnits *= 2;
 }
 
 void Search::split(const Branch &branch, int level, int value, std::vector<Branch> &open)

@@ -8,9 +8,9 @@
 namespace matside::cutting {
 namespace {
 constexpr std::int64_t largest = std::int64_t(1) << 34;
-constexpr int mostFactor = 6;
-constexpr std::size_t cutsARound = 6, mostCuts = 24;
-constexpr int rounds = 20;
+constexpr int mostFactor = 3;
+constexpr std::size_t cutsARound = 10, mostCuts = 28;
+constexpr int rounds = 24;
 
 } // namespace
 

@@ -110,7 +110,8 @@ std::vector<Strip> Search::cheapStrips(std::int64_t longest, const Prices &price
 }
 
 /// Looks for a plan that keeps to the goal among all strips cheap enough for it, if they are few.
-void Search::settle(std::int64_t units)
+/// False if more work would not help.
+bool Search::settle(std::int64_t units)
 {
     constexpr std::size_t mostStrips = 3000;
     const std::int64_t end = m_work.done() + units;
@@ -118,15 +119,15 @@ void Search::settle(std::int64_t units)
         const std::int64_t longest = goal(m_lower);
         m_master.restore(m_root);
         if (relax(restOf(m_cloth), longest) != Master::Outcome::Solved)
-            return;
+            return false;
         const Prices limit = m_master.proof();
         std::vector<Strip> strips = cheapStrips(longest, limit, mostStrips);
         if (strips.size() >= mostStrips)
-            return;
+            return false;
         Whole whole(m_cloth, std::move(strips), limit, m_work);
         const auto found = whole.within(longest, end - m_work.done());
         if (found == Whole::Found::Unknown)
-            return;
+            return true;
         if (found == Whole::Found::No) {
             m_lower = longest + 1;
             m_settled = whole.proof();
@@ -137,9 +138,10 @@ void Search::settle(std::int64_t units)
         for (const Cutting &c : whole.plan())
             cut(m_cloth, m_allowed, c.strip, c.times, rest);
         if (!rest.done() || rest.spent > longest)
-            return;
+            return false;
         offer(rest);
     }
+    return true;
 }
 
 bool Search::within(std::int64_t longest, const std::vector<char> &levels)

@@ -82,7 +82,7 @@ private:
     std::vector<Candidate> candidates(const Rest &rest, double slack, int size, std::size_t most);
     [[nodiscard]] double slackOf(std::int64_t budget) const;
     std::vector<Strip> cheapStrips(std::int64_t longest, const Prices &prices, std::size_t most);
-    void settle(std::int64_t units);
+    bool settle(std::int64_t units);
     [[nodiscard]] std::int64_t layered(const Rest &rest) const;
     [[nodiscard]] Master::Outcome relax(const Rest &rest, std::int64_t longest);
 

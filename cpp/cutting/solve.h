@@ -12,7 +12,7 @@ namespace matside::cutting {
 /// How long to go on. One work unit is about a microsecond of a desk computer, but is counted from
 /// what is done, not from a clock: the same job and budget give the same answer anywhere.
 struct Budget {
-    std::int64_t bought = 16'000;  ///< for the bought length and its proof
+    std::int64_t bought = 20'000;  ///< for the bought length and its proof
     std::int64_t handwork = 4'000; ///< for fewer strip heights and cuts once the length is settled; 0: leave
 };
 

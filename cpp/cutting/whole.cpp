@@ -114,33 +114,30 @@ Whole::Node Whole::solve()
     }
 }
 
-/// The most fractional count of strips, else the strip nearest to one more; `none` if all are whole.
+/// The count of the tallest strips that is not whole, else the strip nearest to one more; `none` if all are
+/// whole.
 std::size_t Whole::fractional(double &value) const
 {
-    std::size_t found = none;
-    double best = 1e-6;
+    const auto firstLevel = m_columns + static_cast<std::size_t>(m_cloth.sizes());
+    const auto endLevel = firstLevel + static_cast<std::size_t>(m_cloth.levels());
+    std::size_t level = none, strip = none;
+    double best = 0, levelValue = 0;
     for (std::size_t r = 0; r < m_rows; ++r) {
         const std::size_t v = m_basis[r];
         const double part = m_x[r] - std::floor(m_x[r]);
-        const bool level = v >= m_columns + static_cast<std::size_t>(m_cloth.sizes()) &&
-                           v < m_columns + static_cast<std::size_t>(m_cloth.sizes() + m_cloth.levels());
-        if (!level || std::min(part, 1 - part) <= best)
+        if (part < 1e-6 || part > 1 - 1e-6)
             continue;
-        best = std::min(part, 1 - part);
-        found = v;
-        value = m_x[r];
+        if (v >= firstLevel && v < endLevel && (level == none || v > level)) {
+            level = v;
+            levelValue = m_x[r];
+        } else if (v < m_columns && part > best) {
+            best = part;
+            strip = v;
+            value = m_x[r];
+        }
     }
-    if (found != none)
-        return found;
-    for (std::size_t r = 0; r < m_rows; ++r) {
-        const double part = m_x[r] - std::floor(m_x[r]);
-        if (m_basis[r] >= m_columns || part < 1e-6 || part > 1 - 1e-6 || part <= best)
-            continue;
-        best = part;
-        found = m_basis[r];
-        value = m_x[r];
-    }
-    return found;
+    value = level != none ? levelValue : value;
+    return level != none ? level : strip;
 }
 
 bool Whole::side(int node, std::size_t v, double low, double high)
