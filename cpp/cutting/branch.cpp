@@ -46,6 +46,20 @@ void Search::lookFrom(const Branch &here, int popped, bool whole)
     }
 }
 
+/// Looks for plans from a node and splits it, unless it is closed by then.
+void Search::follow(const Branch &here, int popped, std::vector<Branch> &open)
+{
+    const int level = fractional(here.counts);
+    if (steps(here.bound) < steps(m_length))
+        lookFrom(here, popped, level < 0);
+    if (steps(here.bound) >= steps(m_length))
+        return;
+    if (level >= 0)
+        split(here, level, static_cast<int>(std::floor(here.counts[static_cast<std::size_t>(level)])), open);
+    else
+        realise(here, open);
+}
+
 void Search::branchOut()
 {
     const auto levels = static_cast<std::size_t>(m_cloth.levels());
@@ -75,20 +89,10 @@ void Search::branchOut()
         }
         if (closed() || m_work.spent())
             return;
-        if (steps(here.bound) >= steps(m_length))
-            continue;
         const std::size_t before = open.size();
-        const int level = fractional(here.counts);
-        lookFrom(here, popped, level < 0);
+        follow(here, popped, open);
         if (closed())
             return;
-        if (steps(here.bound) >= steps(m_length))
-            continue;
-        if (level >= 0)
-            split(here, level, static_cast<int>(std::floor(here.counts[static_cast<std::size_t>(level)])),
-                  open);
-        else
-            realise(here, open);
         for (std::size_t i = before; i < open.size(); ++i)
             std::push_heap(open.begin(), open.begin() + static_cast<std::ptrdiff_t>(i) + 1, later);
         if (m_work.spent())

@@ -3,6 +3,7 @@
 
 #include "cutting/answer.h"
 #include "cutting/cloth.h"
+#include "cutting/finder.h"
 #include "cutting/master.h"
 #include "cutting/rest.h"
 #include "cutting/table.h"
@@ -63,11 +64,6 @@ private:
         std::int64_t bound = 0;
         int node = 0, depth = 0;
     };
-    struct Candidate {
-        double over = 0; ///< how much more than its worth the strip costs
-        Strip strip;
-    };
-
     [[nodiscard]] std::int64_t steps(std::int64_t units) const;
     [[nodiscard]] std::int64_t goal(std::int64_t lower) const;
     [[nodiscard]] std::int64_t useful() const; ///< the longest length that still saves a step
@@ -77,6 +73,9 @@ private:
     bool dive(Rest rest, std::int64_t longest, int stray, int depth);
     void diveFrom(const Branch &branch, std::int64_t longest, int strayMost);
     void keepSome(const Branch &branch, std::int64_t longest, int keep, int tries);
+    bool takeWhole(Rest rest, std::int64_t longest);
+    [[nodiscard]] int tallestSize(const Rest &rest) const;
+    Found mayFit(const Rest &rest, std::int64_t longest, const std::string &key);
     Found tryAll(const Rest &rest, std::int64_t longest);
     Found tryTail(const Rest &rest, std::int64_t longest, int nodes);
     std::vector<Candidate> candidates(const Rest &rest, double slack, int size, std::size_t most);
@@ -87,6 +86,7 @@ private:
     [[nodiscard]] Master::Outcome relax(const Rest &rest, std::int64_t longest);
 
     void branchOut();
+    void follow(const Branch &here, int popped, std::vector<Branch> &open);
     void lookFrom(const Branch &here, int popped, bool whole);
     void push(const Branch &from, int level, int value, bool fewer, std::vector<Branch> &open);
     void realise(const Branch &branch, std::vector<Branch> &open);

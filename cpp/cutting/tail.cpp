@@ -84,65 +84,21 @@ Search::Found Search::tryTail(const Rest &rest, std::int64_t longest, int nodes)
     return tryAll(rest, longest);
 }
 
-/// Strips that hold `lie`, filled so that nothing more fits, and cost at most `slack` more than the prices
-/// say they are worth; the cheapest first.
-std::vector<Search::Candidate> Search::candidates(const Rest &rest, double slack, int size, std::size_t most)
+/// Strips that hold a piece of `size` (−1: any), filled so that nothing more fits, and cost at most `slack`
+/// more than the prices say they are worth; the cheapest first. `most` of them: there are too many.
+std::vector<Candidate> Search::candidates(const Rest &rest, double slack, int size, std::size_t most)
 {
-    std::vector<Candidate> found;
-    std::vector<int> need = rest.need;
-    std::vector<Row> rows;
-    std::vector<int> places; // a stack: what is left after so many of a lie
-    int sheet = 0, level = 0;
-    double room = 0;
-    std::size_t visits = 0;
-    const auto lay = [&](auto &&self, int j, int place, Ticks left, double worth) -> void {
-        if (found.size() >= most || ++visits >= 30 * most || worth + m_table.worth(j, place) < room - slack)
-            return;
-        if (j == 0) {
-            const auto of = static_cast<std::size_t>(std::max(0, size));
-            if (rows.empty() || (size >= 0 && need[of] == rest.need[of]) ||
-                levelFrom(m_allowed, m_cloth.lie(rows.front().lie).level) != level)
-                return;
-            for (int z = m_cloth.lieEnd[static_cast<std::size_t>(level)] - 1; z >= 0; --z)
-                if (m_cloth.lie(z).width <= left && need[static_cast<std::size_t>(m_cloth.lie(z).size)] > 0)
-                    return;
-            found.push_back({room - worth, {sheet, level, std::vector<Row>(rows.rbegin(), rows.rend())}});
-            return;
-        }
-        const Lie &l = m_cloth.lie(j - 1);
-        const auto of = static_cast<std::size_t>(l.size);
-        const double price = m_master.prices()[of];
-        const std::size_t base = places.size();
-        for (int n = 0; place >= 0 && n * l.width <= left && n <= need[of]; ++n) {
-            places.push_back(place);
-            place = m_cloth.after(j - 1, place);
-        }
-        for (int n = static_cast<int>(places.size() - base) - 1; n >= 0; --n) {
-            need[of] -= n;
-            if (n > 0)
-                rows.push_back({j - 1, n});
-            const int next = places[base + static_cast<std::size_t>(n)];
-            self(self, j - 1, next, left - n * l.width, worth + n * price);
-            if (n > 0)
-                rows.pop_back();
-            need[of] += n;
-        }
-        places.resize(base);
-    };
-    for (sheet = 0; sheet < static_cast<int>(m_cloth.sheets.size()); ++sheet)
-        for (level = 0; level < m_cloth.levels(); ++level) {
+    Finder finder(m_cloth, m_table, m_master.prices(), m_allowed, rest.need, size, most);
+    for (int sheet = 0; sheet < static_cast<int>(m_cloth.sheets.size()); ++sheet)
+        for (int level = 0; level < m_cloth.levels(); ++level) {
             const bool high =
                 sheet > 0 && m_cloth.high(level) > rest.left[static_cast<std::size_t>(sheet) - 1];
             const bool many = sheet == 0 && rest.most[static_cast<std::size_t>(level)] <= 0;
-            if (!m_allowed[static_cast<std::size_t>(level)] || high || many)
-                continue;
-            room = m_master.room(sheet, level);
-            const int end = m_cloth.lieEnd[static_cast<std::size_t>(level)];
-            lay(lay, end, m_cloth.sheet(sheet).place, m_cloth.sheet(sheet).width, 0.0);
+            if (m_allowed[static_cast<std::size_t>(level)] && !high && !many)
+                finder.find(sheet, level, m_master.room(sheet, level), slack);
         }
-    m_work.spend(1 + static_cast<std::int64_t>(found.size() + visits / 4) / 8);
-    if (visits >= 30 * most)
-        found.resize(most, Candidate{}); // too many to look at: said by their number
+    m_work.spend(1 + finder.work());
+    auto found = finder.take();
     std::stable_sort(found.begin(), found.end(),
                      [](const auto &a, const auto &b) { return a.over < b.over; });
     return found;
@@ -159,6 +115,55 @@ double Search::slackOf(std::int64_t budget) const
            1;
 }
 
+/// The relaxation is whole as it stands: takes it. False if it is not, or does not do.
+bool Search::takeWhole(Rest rest, std::int64_t longest)
+{
+    std::vector<Cutting> uses;
+    for (const Master::Use &u : m_master.uses()) {
+        if (std::fabs(u.times - std::round(u.times)) > 1e-6)
+            return false;
+        uses.push_back({*u.strip, static_cast<int>(std::lround(u.times))});
+    }
+    for (const Cutting &u : uses)
+        cut(m_cloth, m_allowed, u.strip, u.times, rest);
+    if (!rest.done() || rest.spent > longest)
+        return false;
+    offer(rest);
+    return true;
+}
+
+/// The size whose lowest lie is the tallest, the widest among equals.
+int Search::tallestSize(const Rest &rest) const
+{
+    int lie = -1;
+    const auto rank = [&](int j) { return std::pair(m_cloth.lie(j).level, m_cloth.lie(j).width); };
+    for (std::size_t i = 0; i < rest.need.size(); ++i)
+        if (rest.need[i] > 0 && (lie < 0 || rank(m_cloth.liesOf[i].front()) > rank(lie)))
+            lie = m_cloth.liesOf[i].front();
+    return m_cloth.lie(lie).size;
+}
+
+/// No, or Unknown, if bounds alone say so; Yes stands for "look on", the relaxation is then solved.
+Search::Found Search::mayFit(const Rest &rest, std::int64_t longest, const std::string &key)
+{
+    const std::int64_t budget = longest - rest.spent;
+    const auto known = m_refuted.find(key);
+    if ((known != m_refuted.end() && known->second >= budget) || (budget <= 0 && m_cloth.owned() == 0))
+        return Found::No;
+    if (--m_tries < 0 || m_work.spent())
+        return Found::Unknown;
+    if (layered(rest) > budget)
+        return Found::No;
+    switch (relax(rest, longest)) {
+    case Master::Outcome::Solved:
+        return Found::Yes;
+    case Master::Outcome::Stopped:
+        return Found::Unknown;
+    default:
+        return Found::No;
+    }
+}
+
 Search::Found Search::tryAll(const Rest &rest, std::int64_t longest)
 {
     if (rest.done()) {
@@ -167,52 +172,14 @@ Search::Found Search::tryAll(const Rest &rest, std::int64_t longest)
     }
     const std::int64_t budget = longest - rest.spent;
     const std::string key = keyOf(rest);
-    const auto known = m_refuted.find(key);
-    if (known != m_refuted.end() && known->second >= budget)
-        return Found::No;
-    if (budget <= 0 && m_cloth.owned() == 0)
-        return Found::No;
-    if (--m_tries < 0 || m_work.spent())
-        return Found::Unknown;
-    if (layered(rest) > budget) {
-        m_refuted[key] = budget;
-        return Found::No;
-    }
-    const auto outcome = relax(rest, longest);
-    if (outcome == Master::Outcome::Stopped)
-        return Found::Unknown;
-    if (outcome != Master::Outcome::Solved) {
-        m_refuted[key] = budget;
-        return Found::No;
-    }
-    Rest straight = rest;
-    bool whole = true;
-    for (const Master::Use &u : m_master.uses()) {
-        const double near = std::round(u.times);
-        whole = whole && std::fabs(u.times - near) < 1e-6;
-    }
-    if (whole) {
-        std::vector<Cutting> uses;
-        for (const Master::Use &u : m_master.uses())
-            uses.push_back({*u.strip, static_cast<int>(std::lround(u.times))});
-        for (const Cutting &u : uses)
-            cut(m_cloth, m_allowed, u.strip, u.times, straight);
-        if (straight.done() && straight.spent <= longest) {
-            offer(straight);
-            return Found::Yes;
-        }
-    }
-    int lie = -1;
-    for (std::size_t i = 0; i < rest.need.size(); ++i) {
-        if (rest.need[i] <= 0)
-            continue;
-        const int lowest = m_cloth.liesOf[i].front();
-        const auto rank = [&](int j) { return std::pair(m_cloth.lie(j).level, m_cloth.lie(j).width); };
-        if (lie < 0 || rank(lowest) > rank(lie))
-            lie = lowest;
-    }
-    const double slack = slackOf(budget);
-    const auto strips = candidates(rest, slack, m_cloth.lie(lie).size, mostCandidates);
+    const Found may = mayFit(rest, longest, key);
+    if (may == Found::No)
+        m_refuted[key] = std::max(budget, m_refuted[key]);
+    if (may != Found::Yes)
+        return may;
+    if (takeWhole(rest, longest))
+        return Found::Yes;
+    const auto strips = candidates(rest, slackOf(budget), tallestSize(rest), mostCandidates);
     bool missed = strips.size() >= mostCandidates;
     const Master::State state = m_master.save();
     for (std::size_t i = 0; i < strips.size(); ++i) {
