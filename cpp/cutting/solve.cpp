@@ -86,6 +86,18 @@ Ticks roundUp(Ticks length, Ticks step)
     return (length + step - 1) / step * step;
 }
 
+/// The least length the area of the pieces allows; pieced strips are left out when they run with the cloth.
+Ticks byArea(const Job &job, const std::vector<Size> &sizes)
+{
+    __extension__ using Wide = __int128;
+    Wide area = 0;
+    for (const Size &s : sizes)
+        area += Wide(s.across) * s.along * s.pieces;
+    for (const Owned &o : job.owned)
+        area -= Wide(o.across) * o.along;
+    return area <= 0 ? 0 : static_cast<Ticks>((area + job.usable - 1) / job.usable);
+}
+
 /// Widths too fine for an exact table: the plan came from widths rounded up, the bound comes from widths
 /// rounded down.
 void boundRoughly(const Job &job, Work &work, Answer &answer)
@@ -146,6 +158,7 @@ Answer across(const Job &job, Work &work, std::int64_t handwork, const Plan *pre
         boundRoughly(job, work, answer);
     const Ticks certified =
         cloth.rough ? answer.leastLength : std::max(search.certified(), search.settled().least) * cloth.unit;
+    answer.leastLength = std::max(answer.leastLength, std::min(answer.length, byArea(job, sizesOf(job))));
     answer.bought = roundUp(answer.length, job.step);
     answer.leastBought = std::min(answer.bought, roundUp(answer.leastLength, job.step));
     const bool whole = roundUp(certified, job.step) >= answer.bought;
@@ -157,23 +170,12 @@ Answer across(const Job &job, Work &work, std::int64_t handwork, const Plan *pre
     return answer;
 }
 
-/// The least length the area of the pieces allows, on a step.
-Ticks byArea(const Job &job)
-{
-    Ticks area = 0;
-    for (const Size &s : sizesOf(job))
-        area += s.across * s.along * s.pieces;
-    for (const Owned &o : job.owned)
-        area -= o.across * o.along;
-    return roundUp(std::max<Ticks>(0, (area + job.usable - 1) / job.usable), job.step);
-}
-
 /// Strips along the cloth, as long as they save. More length never hurts, so the lengths are halved in on.
 void along(const Job &job, Budget budget, Work &work, Answer &answer)
 {
-    Job sizes = job; // pieced strips are cut to the length, whatever it is: they do not bound the area
-    sizes.pieced.clear();
-    Ticks least = std::max(job.step, byArea(sizes)), length = answer.bought - job.step;
+    // Pieced strips are then cut to the length, whatever it is: they do not bound the area.
+    Ticks least = std::max(job.step, roundUp(byArea(job, job.sizes), job.step)),
+          length = answer.bought - job.step;
     work.extend(budget.bought);
     while (least <= answer.bought - job.step) {
         const Job turned = turnedJob(job, length);
