@@ -195,11 +195,12 @@ bool Maker::goTo(Station station)
         return true;
     if (!called(screen(), name)) {
         // Folded, the band shows only the station she is at; pressing that opens it.
-        for (int other = 0; other <= static_cast<int>(Station::Edge); ++other) {
-            const QString word = stationText(static_cast<Station>(other));
-            if (called(screen(), word) && !touch(word))
-                return false;
-        }
+        int other = 0;
+        while (other < static_cast<int>(Station::Edge) &&
+               !called(screen(), stationText(static_cast<Station>(other))))
+            ++other;
+        if (!touch(stationText(static_cast<Station>(other))))
+            return false;
     }
     if (!touch(name))
         return false;
@@ -248,14 +249,17 @@ bool Maker::workOnce()
     if (byObjectName(screen(), QStringLiteral("sheet-resume")) && !touch(QStringLiteral("Not yet")))
         return false;
     // What the button says is this step's; a trial's measures are taken on a sheet of their own.
+    const QString name = QString::fromStdString(step->id);
     const QString action = isMeasured(*step) ? QStringLiteral("Take these measures") : actionText(*step);
+    const bool bySides = step->does == Does::TrimBlock;
     const auto ready = [&] {
         const QQuickItem *button = byObjectName(screen(), QStringLiteral("action"));
-        return button && spokenName(button) == action;
+        return button && (bySides || spokenName(button) == action);
     };
     if (!QTest::qWaitFor(ready, patienceMs))
-        return fail(
-            QStringLiteral("%1: no \"%2\" on the screen").arg(QString::fromStdString(step->id), action));
+        return fail(QStringLiteral("%1: no \"%2\" on the screen").arg(name, action));
+    if (bySides)
+        return trimFourSides(*step);
     const QStringList faceBefore = face();
     if (isMeasured(*step)) {
         if (!measureTrial(*step))
@@ -264,6 +268,25 @@ bool Maker::workOnce()
         return false;
     }
     return seeItDone(*step, faceBefore);
+}
+
+bool Maker::trimFourSides(const Step &step)
+{
+    // The sides are counted while the block lies there; with the last the block is done.
+    constexpr int sides = 4;
+    for (int side = 1; side <= sides; ++side) {
+        const QStringList faceBefore = face();
+        if (!touchObject(QStringLiteral("action")))
+            return false;
+        if (side == sides)
+            return seeItDone(step, faceBefore);
+        if (!QTest::qWaitFor([&] { return face() != faceBefore; }, patienceMs))
+            return fail(
+                QStringLiteral("side %1 of a block was cut and the screen stayed as it was").arg(side));
+        if (m_program.papers().doneOf(step.id) != step.done)
+            return fail(QStringLiteral("a block was done with its side %1").arg(side));
+    }
+    return false;
 }
 
 bool Maker::seeItDone(const Step &step, const QStringList &faceBefore)

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "hand.h"
+#include "fingers.h"
 #include "program.h"
 
 #include <QElapsedTimer>
@@ -39,7 +39,7 @@ public:
     [[nodiscard]] const std::map<matside::Station, int> &figuresCompared() const { return m_compared; }
     [[nodiscard]] int trialsMeasured() const { return m_trials; }
     [[nodiscard]] const QString &trouble() const { return m_trouble; }
-    [[nodiscard]] Hand &hand() { return m_hand; }
+    [[nodiscard]] Fingers &hand() { return m_hand; }
     [[nodiscard]] QQuickItem *screen() const;
     /// Everything printed on the window.
     [[nodiscard]] QStringList face() const;
@@ -50,11 +50,12 @@ private:
     [[nodiscard]] bool typeOn(const QString &text);
     [[nodiscard]] bool measureTrial(const matside::Step &step);
     [[nodiscard]] bool figureIsThePlans(const Papers &papers, const matside::Step &step);
+    [[nodiscard]] bool trimFourSides(const matside::Step &step);
     [[nodiscard]] bool seeItDone(const matside::Step &step, const QStringList &faceBefore);
     bool fail(const QString &trouble);
 
     Program &m_program;
-    Hand m_hand;
+    Fingers m_hand;
     QElapsedTimer m_sinceAction;
     std::map<matside::Station, int> m_compared;
     int m_trials = 0;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "hand.h"
+#include "fingers.h"
 
 #include <QPointingDevice>
 #include <QQuickWindow>
@@ -8,7 +8,7 @@
 
 namespace touching {
 
-Hand::Hand()
+Fingers::Fingers()
     : m_panel(std::make_unique<QPointingDevice>(
           QStringLiteral("panel"), 4712, QInputDevice::DeviceType::TouchScreen,
           QPointingDevice::PointerType::Finger,
@@ -17,33 +17,33 @@ Hand::Hand()
     QWindowSystemInterface::registerInputDevice(m_panel.get());
 }
 
-Hand::~Hand() = default;
+Fingers::~Fingers() = default;
 
-void Hand::press(QQuickWindow &window, QPointF at, double width, int finger)
+void Fingers::press(QQuickWindow &window, QPointF at, double width, int finger)
 {
     m_down[finger] = {at, width};
     send(window, finger, QEventPoint::State::Pressed);
 }
 
-void Hand::move(QQuickWindow &window, QPointF at, int finger)
+void Fingers::move(QQuickWindow &window, QPointF at, int finger)
 {
     m_down[finger].at = at;
     send(window, finger, QEventPoint::State::Updated);
 }
 
-void Hand::release(QQuickWindow &window, int finger)
+void Fingers::release(QQuickWindow &window, int finger)
 {
     send(window, finger, QEventPoint::State::Released);
     m_down.erase(finger);
 }
 
-void Hand::tap(QQuickWindow &window, QPointF at, double width, int finger)
+void Fingers::tap(QQuickWindow &window, QPointF at, double width, int finger)
 {
     press(window, at, width, finger);
     release(window, finger);
 }
 
-void Hand::push(QQuickWindow &window, QPointF from, double down)
+void Fingers::push(QQuickWindow &window, QPointF from, double down)
 {
     constexpr int moves = 12;
     press(window, from, 50);
@@ -58,7 +58,7 @@ void Hand::push(QQuickWindow &window, QPointF from, double down)
     release(window);
 }
 
-void Hand::send(QQuickWindow &window, int finger, QEventPoint::State state)
+void Fingers::send(QQuickWindow &window, int finger, QEventPoint::State state)
 {
     QList<QWindowSystemInterface::TouchPoint> points;
     for (const auto &[id, contact] : m_down) {

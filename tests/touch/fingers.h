@@ -14,12 +14,12 @@ namespace touching {
 
 /// A hand over a panel that reports how wide each contact is. Fingers go by number. Points are pixels of the
 /// window, widths pixels too.
-class Hand {
+class Fingers {
 public:
-    Hand();
-    Hand(const Hand &) = delete;
-    Hand &operator=(const Hand &) = delete;
-    ~Hand();
+    Fingers();
+    Fingers(const Fingers &) = delete;
+    Fingers &operator=(const Fingers &) = delete;
+    ~Fingers();
 
     void press(QQuickWindow &window, QPointF at, double width, int finger = 1);
     void move(QQuickWindow &window, QPointF at, int finger = 1);

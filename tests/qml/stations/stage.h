@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "main/room.h"
+
+#include <QObject>
+#include <QTemporaryDir>
+
+#include <memory>
+
+/// The real models over a store in a folder of its own, and what the store holds, read apart from them.
+class Stage : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Stage(QObject *parent = nullptr);
+    ~Stage() override;
+
+    /// Whether there is something to work on.
+    [[nodiscard]] bool isSet() const { return m_room != nullptr; }
+    /// Puts the piece of the worked example on the shelf anew, as a piece not begun, and opens it at a
+    /// station. `trial`: its trial was put off if false.
+    Q_INVOKABLE bool begin(int station, bool trial);
+    /// How many repetitions of steps the store holds as done at a station.
+    Q_INVOKABLE int done(int station) const;
+    /// The figure of the first step not done at a station as the saved plan has it: "13 1/4 in".
+    Q_INVOKABLE QString figureDue(int station) const;
+    /// The finished size along that the saved plan has.
+    Q_INVOKABLE QString finishedAlong() const;
+    /// How many columns of blocks the store holds.
+    Q_INVOKABLE int columns() const;
+
+private:
+    struct Saved;
+    [[nodiscard]] Saved saved() const;
+
+    QTemporaryDir m_folder;
+    std::unique_ptr<matside::Room> m_room;
+};

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Stage
+
+StepCase {
+    id: test
+    name: "Cut"
+    station: 2
+
+    function test_theNextFigureFollows() {
+        for (let cut = 0; cut < 4; ++cut) {
+            tryVerify(() => byName("figure") ? printed(byName("figure")) === asPrinted(Stage.figureDue(2)) : Stage.figureDue(2) === "");
+            doOnce();
+        }
+        verify(byName("figure"), "no figure after four cuts");
+    }
+    function test_theWorkingOpensAndCloses() {
+        while (!byName("figure")) {
+            doOnce();
+        }
+        const shown = printed(byName("figure"));
+        press(byName("figure"));
+        tryVerify(() => byName("sheet-working"));
+        verify(printed(byName("sheet-working")).includes(shown), printed(byName("sheet-working")) + " says " + shown);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", the working");
+        }
+        press(called("Back to the work"));
+        tryVerify(() => !byName("sheet-working"));
+    }
+    function test_aTrialCanBePutOff() {
+        verify(Stage.begin(2, true));
+        tryVerify(() => called("Put the trial off"));
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", on the trial");
+        }
+        press(called("Put the trial off"));
+        tryVerify(() => !called("Put the trial off"));
+        verify(Session.canUndo);
+    }
+}
