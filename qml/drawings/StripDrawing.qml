@@ -123,8 +123,8 @@ Item {
             required property int index
             readonly property var place: root.places[index] ?? null
             readonly property real from: root.px(place?.startMm ?? 0)
-            visible: (place?.block ?? "") !== "" && (width < root.lie.bw * 0.72 || index === root.at)
-            x: Theme.left ? root.width - from - root.lie.bw : from
+            visible: (place?.block ?? "") !== "" && (width < (root.lie?.bw ?? 0) * 0.72 || index === root.at)
+            x: Theme.left ? root.width - from - (root.lie?.bw ?? 0) : from
             y: root.lie ? root.lie.mid - root.lie.bh / 2 : 0
             width: name.implicitWidth + Theme.mm(2)
             height: name.implicitHeight + Theme.mm(0.4)
@@ -146,7 +146,7 @@ Item {
         id: following
         readonly property var place: root.places[root.at + 1] ?? null
         visible: root.ready && place !== null && !(place?.stitched ?? true) && (root.nextFigure?.valid ?? false)
-                 && number.implicitWidth < root.lie.bw - Theme.mm(1)
+                 && number.implicitWidth < (root.lie?.bw ?? 0) - Theme.mm(1)
         x: root.middle(root.px(place?.centreMm ?? 0), width)
         y: root.lie ? root.lie.mid - height / 2 + Theme.mm(3) : 0
         width: Math.max(number.implicitWidth, nextWord.implicitWidth)

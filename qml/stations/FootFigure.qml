@@ -28,7 +28,8 @@ Item {
 
     StepHead {
         id: head
-        visible: !root.placed || StepModel.trial
+        // A low foot has no room for more than the figure's title, but for putting the trial off.
+        visible: StepModel.trial || !(root.placed || (root.small && root.figured))
         width: parent.width
     }
     Word {
@@ -37,7 +38,7 @@ Item {
         width: parent.width - (count.visible ? count.implicitWidth + Theme.gap : 0)
         cap: root.small ? Theme.capWord : Theme.capHead
         bold: true
-        text: root.heading
+        text: root.heading !== "" ? root.heading : StepModel.title
     }
     Word {
         id: count
