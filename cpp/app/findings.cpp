@@ -35,7 +35,8 @@ std::optional<Finding> findingOf(const Project &project, const Plan &plan, const
     Target target;
     target.outline = plan.block.outline;
     target.allowance = plan.basis.allowance;
-    return judge(*readings, measuredOn(block), target, usualTolerances(project.system), project.marks());
+    const Tolerances tolerances = usualTolerances(project.system);
+    return judge(*readings, measuredOn(block, target, tolerances), target, tolerances, project.marks());
 }
 
 nlohmann::ordered_json findingsFile(const Project &project, const Plan &plan)
