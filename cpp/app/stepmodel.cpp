@@ -167,7 +167,18 @@ QString StepModel::actionText() const
 
 bool StepModel::canGoNext() const
 {
-    return current() && !m_session.readOnly() && m_workspace.plan().problems.empty();
+    return current() && waiting().isEmpty();
+}
+
+QString StepModel::waiting() const
+{
+    if (m_session.readOnly())
+        return tr("Nothing can be changed now");
+    if (!m_workspace.plan().problems.empty())
+        return tr("First mend what Fit says");
+    if (current() && waitsForScissors(m_workspace.steps(), *current()))
+        return tr("First trim all its patches");
+    return {};
 }
 
 bool StepModel::canGoBack() const

@@ -71,6 +71,7 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(QString clothRole READ clothRole NOTIFY changed FINAL)
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
     Q_PROPERTY(bool canGoNext READ canGoNext NOTIFY changed FINAL)
+    Q_PROPERTY(QString waiting READ waiting NOTIFY changed FINAL)
     Q_PROPERTY(bool canGoBack READ canGoBack NOTIFY changed FINAL)
     Q_PROPERTY(bool trial READ trial NOTIFY changed FINAL)
     Q_PROPERTY(bool notTried READ notTried NOTIFY changed FINAL)
@@ -110,6 +111,8 @@ public:
     [[nodiscard]] QString clothRole() const;
     [[nodiscard]] QString actionText() const;
     [[nodiscard]] bool canGoNext() const;
+    /// Why the step cannot be done now; empty when it can.
+    [[nodiscard]] QString waiting() const;
     [[nodiscard]] bool canGoBack() const;
     [[nodiscard]] bool trial() const;
     [[nodiscard]] bool notTried() const;

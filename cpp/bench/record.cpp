@@ -95,6 +95,15 @@ bool goesBlockByBlock(const Step &step)
             step.does == Does::PressBlock || step.does == Does::RoughApart || step.does == Does::TrimBlock);
 }
 
+bool waitsForScissors(const std::vector<Step> &steps, const Step &step)
+{
+    if (step.does != Does::PressBlock || step.trial)
+        return false;
+    return std::any_of(steps.begin(), steps.end(), [&](const Step &before) {
+        return before.does == Does::TrimPatches && !before.trial && before.done <= step.done;
+    });
+}
+
 void countUp(Project &project, const Step &step, std::int64_t done, std::int64_t spoiled)
 {
     const std::string does = progressName(step);

@@ -26,6 +26,9 @@ void countUp(Project &project, const Step &step, std::int64_t done, std::int64_t
 [[nodiscard]] std::string blockInHand(const Project &project, const Plan &plan, const Step &step,
                                       std::int64_t strip = 0);
 
+/// A pressed patch can no longer be trimmed: pressing waits until the patches of the block in hand are.
+[[nodiscard]] bool waitsForScissors(const std::vector<Step> &steps, const Step &step);
+
 /// True for the steps every block passes, from stitching to trimming.
 [[nodiscard]] bool goesBlockByBlock(const Step &step);
 

@@ -41,7 +41,7 @@ Item {
         cap: root.inRow ? Theme.mm(4.8) : Theme.capAction
         enabled: StepModel.canGoNext
         text: Session.station === 4 ? TrimModel.actionText : StepModel.actionText
-        reason: Session.readOnly ? qsTr("Nothing can be changed now") : enabled ? "" : qsTr("First mend what Fit says")
+        reason: enabled ? "" : StepModel.waiting
         onClicked: {
             root.next();
             if (Session.station === 4)

@@ -91,6 +91,7 @@ private slots:
     void aBlockThatDoesNotFitGoesToTheNextStrip();
     void adviceAloneChangesNothing();
     void straighteningFollowsTheRuleOfTheTrade();
+    void pressingWaitsForTheScissors();
     void everythingAddsUpOnRandomWork();
 };
 
@@ -258,6 +259,21 @@ void Mishaps::straighteningFollowsTheRuleOfTheTrade()
     QCOMPARE(straightening(System::Inch, in(176, 1, 4)), in(4));
     QCOMPARE(straightening(System::Inch, in(35, 1, 4)), in(2));
     QCOMPARE(straightening(System::Metric, Length::mm(2750)), Length::mm(100));
+}
+
+void Mishaps::pressingWaitsForTheScissors()
+{
+    Project project = topper();
+    project.patches = {{"leaf", in(2), in(3), in(0, 1, 2), "ground", 1, {}}};
+    Bench bench(project);
+    bench.done("stitch-block", 2);
+    QVERIFY(waitsForScissors(bench.all, bench.step("press-block")));
+    bench.done("trim-patches", 1);
+    QVERIFY(!waitsForScissors(bench.all, bench.step("press-block")));
+    bench.done("press-block", 1);
+    QVERIFY(waitsForScissors(bench.all, bench.step("press-block")));
+    const Bench plain(topper());
+    QVERIFY(!waitsForScissors(plain.all, plain.step("press-block")));
 }
 
 void Mishaps::everythingAddsUpOnRandomWork()
