@@ -22,10 +22,12 @@ Session::Session(Workspace &workspace) : m_workspace(workspace)
 {
     m_left = held(m_workspace.store(), leftKey).value_or(false);
     connect(&m_workspace, &Workspace::changed, this, [this] {
+        // A drag saves nothing until its end and renames nothing: what undo takes back is asked of the
+        // store only then.
+        if (m_workspace.previewing())
+            return;
         emit projectChanged();
-        // A drag saves nothing until its end, so what undo takes back is asked of the store only then.
-        if (!m_workspace.previewing())
-            emit undoChanged();
+        emit undoChanged();
     });
     connect(&m_workspace, &Workspace::failed, this, &Session::tell);
     switch (m_workspace.store().access()) {

@@ -45,8 +45,14 @@ Item {
     signal released()
     signal stepped(int along, int across)
 
-    readonly property bool ready: finishedAlongMm > 0 && finishedAcrossMm > 0 && columns > 0 && rows > 0 && width > 0 && height > 0
-    readonly property var lie: ready ? TableLay.lay(root, width, height, Theme.pxPerMm) : null
+    /** All the numbers as one: a new view lays the drawing once, not once for each number in it. */
+    readonly property var measures: view ?? {
+        shape, tableAlongMm, tableAcrossMm, finishedAlongMm, finishedAcrossMm, columns, rows,
+        outlineAlongMm, outlineAcrossMm, sashingMm, edgeMm, revealAlong, revealAcross
+    }
+    readonly property bool ready: measures.finishedAlongMm > 0 && measures.finishedAcrossMm > 0
+                                  && measures.columns > 0 && measures.rows > 0 && width > 0 && height > 0
+    readonly property var lie: ready ? TableLay.lay(measures, width, height, Theme.pxPerMm) : null
     readonly property bool hasTable: shape === "rect" || shape === "round"
 
     Accessible.role: Accessible.Graphic

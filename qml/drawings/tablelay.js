@@ -27,19 +27,41 @@ function lay(t, width, height, mm) {
     };
 }
 
+/** What of a block lies under sashing or edge at its near and far side. */
+function low(g, i) {
+    return i === 0 ? g.edge : g.sashing / 2;
+}
+function high(g, i, count) {
+    return i === count - 1 ? g.edge : g.sashing / 2;
+}
+
+/** The width of the visible part of a block that is not at the edge. */
+function blockWidth(g) {
+    return g.piece.w / g.columns - g.sashing;
+}
+
+/** Fills the visible part of every block, grown by so much on each side. */
+function fill(g, context, grown) {
+    const p = g.piece, cw = p.w / g.columns, ch = p.h / g.rows;
+    for (let j = 0; j < g.rows; ++j) {
+        const y = p.y + j * ch + low(g, j) - grown;
+        const h = Math.max(1, ch - low(g, j) - high(g, j, g.rows)) + 2 * grown;
+        for (let i = 0; i < g.columns; ++i)
+            context.fillRect(p.x + i * cw + low(g, i) - grown, y, Math.max(1, cw - low(g, i) - high(g, i, g.columns)) + 2 * grown, h);
+    }
+}
+
 /** The visible part of each block and its stitched outline, row by row. */
 function blocks(g) {
     const out = [], p = g.piece, cw = p.w / g.columns, ch = p.h / g.rows;
-    const low = i => i === 0 ? g.edge : g.sashing / 2;
-    const high = (i, count) => i === count - 1 ? g.edge : g.sashing / 2;
     for (let j = 0; j < g.rows; ++j) {
         for (let i = 0; i < g.columns; ++i) {
             const x = p.x + i * cw, y = p.y + j * ch;
-            const w = Math.max(1, cw - low(i) - high(i, g.columns));
-            const h = Math.max(1, ch - low(j) - high(j, g.rows));
+            const w = Math.max(1, cw - low(g, i) - high(g, i, g.columns));
+            const h = Math.max(1, ch - low(g, j) - high(g, j, g.rows));
             const ow = Math.min(g.outlineAlong, cw), oh = Math.min(g.outlineAcross, ch);
             out.push({
-                x: x + low(i), y: y + low(j), w, h,
+                x: x + low(g, i), y: y + low(g, j), w, h,
                 outline: { x: x + (cw - ow) / 2, y: y + (ch - oh) / 2, w: ow, h: oh }
             });
         }

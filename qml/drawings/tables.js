@@ -13,6 +13,23 @@ function paint(context, c, g, back, motif, u) {
     const between = g.sashing > 0 ? "sashing" : cloth;
     // Marks at half size: the cloth is far away here.
     Printing.clothRect(context, c, between, p.x, p.y, p.w, p.h, u * 0.5);
+    if (motif.length === 0 && TableLay.blockWidth(g) <= 40 * u)
+        manySmall(context, c, g, cloth, u);
+    else
+        oneByOne(context, c, g, cloth, motif, u);
+    edge(context, c, g, u);
+}
+
+/** Blocks too small for marks and outlines of their own: ink and cloth laid on in two passes, nothing stroked. */
+function manySmall(context, c, g, cloth, u) {
+    const half = 0.6 * u * c.lineScale;
+    context.fillStyle = c.ink;
+    TableLay.fill(g, context, half);
+    context.fillStyle = c[cloth];
+    TableLay.fill(g, context, -half);
+}
+
+function oneByOne(context, c, g, cloth, motif, u) {
     for (const b of TableLay.blocks(g)) {
         context.fillStyle = c[cloth];
         context.fillRect(b.x, b.y, b.w, b.h);
@@ -26,7 +43,6 @@ function paint(context, c, g, back, motif, u) {
         for (const shape of motif)
             patch(context, c, b, shape, u);
     }
-    edge(context, c, g, u);
 }
 
 function table(context, c, g, u) {
