@@ -25,6 +25,9 @@ QString storeSentence(const StoreError &error)
         return tell("These projects were saved by a newer Matside. They were left as they are.");
     case StoreCode::Damaged:
         return tell("The file is damaged. What can be read is shown.");
+    case StoreCode::Unsound:
+        return tell("Something in this project cannot be read. Open it and mend that first; nothing was "
+                    "copied.");
     case StoreCode::NothingLeft:
         return tell("There is nothing left to undo.");
     default:
@@ -58,11 +61,30 @@ void Workspace::fail(const StoreError &error)
 void Workspace::take(const QString &document)
 {
     m_document = document;
-    m_saved = projectIn(document);
+    auto read = readProject(document.toStdString());
+    m_faults = read ? std::move(read.value().problems) : std::vector<Problem>{read.error().problem};
+    m_saved = read ? std::move(read.value().project) : Project();
     m_shown = m_saved;
     m_previewing = false;
+    replan();
+}
+
+void Workspace::replan()
+{
     m_plan = matside::plan(m_shown);
+    m_plan.problems.insert(m_plan.problems.begin(), m_faults.begin(), m_faults.end());
     m_stepsFresh = false;
+}
+
+bool Workspace::refusedForFaults()
+{
+    if (m_faults.empty())
+        return false;
+    preview(m_saved);
+    m_previewing = false;
+    emit failed(QCoreApplication::translate(
+        "Store", "Something in this project cannot be read. Mend it at Fit first; nothing was changed."));
+    return true;
 }
 
 bool Workspace::open(const QString &id)
@@ -94,7 +116,7 @@ bool Workspace::commit(const char *code, const Project &next, const std::string 
         m_previewing = false;
         return true;
     }
-    return commitText(code, writeProject(next), about);
+    return !refusedForFaults() && commitText(code, writeProject(next), about);
 }
 
 std::string Workspace::lastAbout() const
@@ -128,8 +150,7 @@ void Workspace::preview(const Project &next)
 {
     m_shown = next;
     m_previewing = true;
-    m_plan = matside::plan(m_shown);
-    m_stepsFresh = false;
+    replan();
     emit changed();
 }
 
@@ -152,7 +173,7 @@ bool Workspace::undo()
 
 std::string Workspace::shownText() const
 {
-    return writeProject(m_shown);
+    return m_previewing ? writeProject(m_shown) : m_document.toStdString();
 }
 
 } // namespace matside

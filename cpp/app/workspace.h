@@ -41,6 +41,9 @@ public:
     bool settle(const char *code);
     bool undo();
     [[nodiscard]] QString document() const { return m_document; }
+    /// What in the document could not be read. While there is any, nothing but its remedies is saved: a project
+    /// written over it would lose what was not understood.
+    [[nodiscard]] const std::vector<Problem> &faults() const { return m_faults; }
     /// The document as previewed or saved, for looking at offers.
     [[nodiscard]] std::string shownText() const;
 
@@ -53,6 +56,8 @@ signals:
 private:
     void take(const QString &document);
     void fail(const StoreError &error);
+    void replan();
+    [[nodiscard]] bool refusedForFaults();
 
     Store &m_store;
     QString m_id;
@@ -60,6 +65,7 @@ private:
     Project m_saved;
     Project m_shown;
     Plan m_plan;
+    std::vector<Problem> m_faults;
     mutable std::vector<Step> m_steps;
     mutable bool m_stepsFresh = false;
     bool m_previewing = false;

@@ -21,6 +21,7 @@ enum class StoreCode {
     Stale,        ///< the project is no longer as the command supposes: load it again
     NothingLeft,  ///< nothing to undo, or to redo
     Unreadable,   ///< the text is no project file
+    Unsound,      ///< something in the document cannot be read: a copy would lose it
     Exists,       ///< a file of that name is there already
     Refused,      ///< any other refusal of the database; `detail` says which
 };

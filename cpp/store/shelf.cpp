@@ -22,6 +22,18 @@ StoreResult<Project> projectIn(const QString &document)
     return std::move(read.value().project);
 }
 
+/// A project to be written anew: one that was read whole, so that nothing is lost by it.
+StoreResult<Project> soundProjectIn(const QString &document)
+{
+    const QByteArray text = document.toUtf8();
+    auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
+    if (!read)
+        return StoreError{StoreCode::Unreadable, QString::fromStdString(read.error().problem.code)};
+    if (!read.value().problems.empty())
+        return StoreError{StoreCode::Unsound, QString::fromStdString(read.value().problems.front().at)};
+    return std::move(read.value().project);
+}
+
 QString mark(const char *name, bool on)
 {
     return QLatin1String(name) + (on ? QStringLiteral("=1") : QStringLiteral("=0"));
@@ -195,7 +207,7 @@ StoreResult<QString> Store::makeAgain(const QString &id, const QString &name)
     const auto document = load(id);
     if (!document)
         return document.error();
-    auto project = projectIn(document.value());
+    auto project = soundProjectIn(document.value());
     if (!project)
         return project.error();
     project.value().made = {};
@@ -211,7 +223,7 @@ StoreResult<QString> Store::metricCopy(const QString &id, const QString &name)
     const auto document = load(id);
     if (!document)
         return document.error();
-    const auto project = projectIn(document.value());
+    const auto project = soundProjectIn(document.value());
     if (!project)
         return project.error();
     Project copy = inWholeMillimetres(project.value());
