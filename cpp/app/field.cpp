@@ -5,6 +5,7 @@
 #include "length/read.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <cstdint>
@@ -14,29 +15,12 @@ namespace matside {
 namespace {
 
 constexpr Share mostDrawUp{150'000};
+constexpr int longestName = 80;
 constexpr std::int64_t tenthOfPercent = 1'000; ///< in millionths
 
 QString tell(const char *text)
 {
     return QCoreApplication::translate("Words", text);
-}
-
-/// The finest mark of the maker's rulers, as a choice.
-Field finestField(const Project &project)
-{
-    Field field{"/finest", "rulers", FieldKind::Choice};
-    field.choices = project.system == System::Inch
-                        ? std::vector<std::string>{"1/8 in", "1/16 in", "1/32 in", "1/64 in"}
-                        : std::vector<std::string>{"1 mm", "0.5 mm"};
-    field.get = [](const Project &from, const Plan &) -> OfferValue {
-        return writeLength(from.finest, from.system);
-    };
-    field.put = [](Project &to, const OfferValue &value) {
-        if (const std::string *word = std::get_if<std::string>(&value))
-            if (const auto read = readLength(*word, to.system))
-                to.finest = read.value();
-    };
-    return field;
 }
 
 Result<OfferValue, EntryFault> readCount(const QString &text)
@@ -55,6 +39,30 @@ Result<OfferValue, EntryFault> readPercent(const QString &text)
     if (read)
         return OfferValue(read.value());
     return EntryFault{sentence(read.error(), System::Inch)};
+}
+
+Result<OfferValue, EntryFault> checkName(const QString &typed)
+{
+    const QString name = typed.trimmed();
+    if (name.isEmpty())
+        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "It needs a name. The old one was kept."))};
+    if (name.size() > longestName)
+        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "That name is too long; %1 letters are the most."))
+                              .arg(longestName)};
+    return OfferValue(name.toStdString());
+}
+
+/// A price is digits, and a point or comma with more of them; it is kept as a number of the file.
+Result<OfferValue, EntryFault> checkPrice(const QString &typed)
+{
+    static const QRegularExpression decimal(QStringLiteral("^[0-9]{1,7}([.,][0-9]{1,4})?$"));
+    QString price = typed.trimmed();
+    if (!decimal.match(price).hasMatch())
+        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "A price is a number like 9.50."))};
+    price.replace(u',', u'.');
+    while (price.size() > 1 && price.startsWith(u'0') && price[1] != u'.')
+        price.remove(0, 1);
+    return OfferValue(price.toStdString());
 }
 
 Result<OfferValue, EntryFault> checkLength(const Field &field, Length length, const Project &project)
@@ -82,9 +90,9 @@ std::optional<Length> lengthIn(const OfferValue &value)
 std::vector<Field> fieldsOf(const Project &project)
 {
     std::vector<Field> all = tableFields();
-    for (std::vector<Field> part : {seamFields(), hoopFields(), edgeFields(project)})
+    for (std::vector<Field> part :
+         {seamFields(), hoopFields(), edgeFields(), clothFields(project), rulerFields(project)})
         all.insert(all.end(), std::make_move_iterator(part.begin()), std::make_move_iterator(part.end()));
-    all.push_back(finestField(project));
     return all;
 }
 
@@ -113,7 +121,11 @@ Result<OfferValue, EntryFault> checkEntry(const Field &field, const OfferValue &
                           std::clamp(*share, Share{}, mostDrawUp)};
     }
     const std::string *word = std::get_if<std::string>(&value);
-    if (word && field.kind == FieldKind::Choice &&
+    if (word && field.kind == FieldKind::Name)
+        return checkName(toQt(*word));
+    if (word && field.kind == FieldKind::Price)
+        return checkPrice(toQt(*word));
+    if (word && (field.kind == FieldKind::Choice || field.kind == FieldKind::Colour) &&
         std::find(field.choices.begin(), field.choices.end(), *word) != field.choices.end())
         return value;
     if (std::holds_alternative<bool>(value) && field.kind == FieldKind::Flag)
@@ -140,8 +152,15 @@ Result<OfferValue, EntryFault> readEntry(const Field &field, const QString &text
         read = readPercent(text);
         break;
     case FieldKind::Choice:
+    case FieldKind::Name:
+    case FieldKind::Price:
+    case FieldKind::Colour:
         read = OfferValue(text.toStdString());
         break;
+    case FieldKind::Head:
+    case FieldKind::Away:
+    case FieldKind::More:
+        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "That does not belong here."))};
     case FieldKind::Flag:
         read = OfferValue(text == QStringLiteral("true"));
         break;
@@ -165,7 +184,7 @@ OfferValue nudged(const Field &field, const OfferValue &value, int steps, const 
         return std::clamp(Share{share->millionths + steps * tenthOfPercent}, Share{}, mostDrawUp);
     if (const bool *flag = std::get_if<bool>(&value))
         return !*flag;
-    if (const std::string *word = std::get_if<std::string>(&value)) {
+    if (const std::string *word = std::get_if<std::string>(&value); word && !field.choices.empty()) {
         const auto at = std::find(field.choices.begin(), field.choices.end(), *word);
         const std::ptrdiff_t last = std::ssize(field.choices) - 1;
         const std::ptrdiff_t to = std::clamp<std::ptrdiff_t>(at - field.choices.begin() + steps, 0, last);

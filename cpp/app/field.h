@@ -14,7 +14,9 @@
 
 namespace matside {
 
-enum class FieldKind { Length, Count, Choice, Share, Flag };
+/// Name, Price and Colour are kept as they are typed or chosen. Head stands for a whole cloth or ruler, Away
+/// and More for taking one away and adding one.
+enum class FieldKind { Length, Count, Choice, Share, Flag, Name, Price, Colour, Head, Away, More };
 
 /// One thing the maker decides at Fit: where it stands in the project file, how it is read and written, and
 /// what it may be.
@@ -32,7 +34,7 @@ struct Field {
     Length leastLength = Length::ticks(1); ///< of a length
     bool fine = false;                     ///< steps by 1/32 in | 0.5 mm
     std::string label = {};                ///< code for fieldWords(), the pointer when empty
-    std::string name = {};                 ///< the maker's own name in front of the label (a cloth, a ruler)
+    std::string item = {};                 ///< pointer of the cloth or ruler it belongs to
 };
 
 /// The length a value holds, if it is one.
@@ -43,7 +45,11 @@ struct Field {
 [[nodiscard]] std::vector<Field> tableFields();
 [[nodiscard]] std::vector<Field> seamFields();
 [[nodiscard]] std::vector<Field> hoopFields();
-[[nodiscard]] std::vector<Field> edgeFields(const Project &project);
+[[nodiscard]] std::vector<Field> edgeFields();
+[[nodiscard]] std::vector<Field> clothFields(const Project &project);
+[[nodiscard]] std::vector<Field> rulerFields(const Project &project);
+/// The marks a ruler may have as its finest.
+[[nodiscard]] std::vector<std::string> finestChoices(System system);
 
 /// Why an entry cannot be taken, and the nearest value that can.
 struct EntryFault {

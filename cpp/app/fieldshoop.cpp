@@ -16,8 +16,7 @@ Field choiceOf(const char *pointer, const char *group, const std::array<Spelling
     for (const Spelling<E> &spelling : spellings)
         field.choices.emplace_back(spelling.word);
     field.get = [&spellings, reach](const Project &project, const Plan &) -> OfferValue {
-        Project copy = project;
-        return spelling::wordFor(spellings, reach(copy));
+        return spelling::wordFor(spellings, reach(project));
     };
     field.put = [&spellings, reach](Project &project, const OfferValue &value) {
         const std::string *word = std::get_if<std::string>(&value);
@@ -101,46 +100,12 @@ Field edgeLength(const char *pointer, std::optional<Length> Edge::*side, Length 
     return field;
 }
 
-Field clothUsable(const Project &project, std::size_t index)
-{
-    Field field{"/cloths/" + std::to_string(index) + "/usable", "cloths"};
-    field.label = "/cloths/usable";
-    const Cloth &cloth = project.cloths[index];
-    field.name = cloth.name.empty() ? cloth.id : cloth.name;
-    field.get = [index](const Project &from, const Plan &plan) -> OfferValue {
-        return index < from.cloths.size() ? from.cloths[index].usable.value_or(plan.strip.usable) : Length();
-    };
-    field.put = [index](Project &to, const OfferValue &value) {
-        if (index < to.cloths.size())
-            to.cloths[index].usable = lengthIn(value);
-    };
-    field.given = [index](const Project &from) {
-        return index < from.cloths.size() && from.cloths[index].usable.has_value();
-    };
-    return field;
-}
-
-Field rulerSide(const Project &project, std::size_t index, const char *key, Length Ruler::*side)
-{
-    Field field{"/rulers/" + std::to_string(index) + '/' + key, "rulers"};
-    field.label = std::string("/rulers/") + key;
-    field.name = project.rulers[index].name;
-    field.get = [index, side](const Project &from, const Plan &) -> OfferValue {
-        return index < from.rulers.size() ? from.rulers[index].*side : Length();
-    };
-    field.put = [index, side](Project &to, const OfferValue &value) {
-        if (const auto length = lengthIn(value); length && index < to.rulers.size())
-            to.rulers[index].*side = *length;
-    };
-    return field;
-}
-
 } // namespace
 
 std::vector<Field> hoopFields()
 {
-    Field hoopKind = choiceOf("/hoop/kind", "hoop", spelling::hoopKind,
-                              [](Project &project) -> HoopKind & { return project.hoop.kind; });
+    Field hoopKind = choiceOf(
+        "/hoop/kind", "hoop", spelling::hoopKind, [](auto &project) -> auto & { return project.hoop.kind; });
     return {std::move(hoopKind),
             hoopSide("/hoop/outside/0", &Hoop::outside, &Pair::along),
             hoopSide("/hoop/outside/1", &Hoop::outside, &Pair::across),
@@ -159,16 +124,17 @@ std::vector<Field> hoopFields()
             stripFlag("/strip/harvest", &Strip::harvest)};
 }
 
-std::vector<Field> edgeFields(const Project &project)
+std::vector<Field> edgeFields()
 {
     std::vector<Field> fields{
-        choiceOf("/edge/kind", "edge", spelling::edgeKind,
-                 [](Project &to) -> EdgeKind & { return to.edge.kind; }),
+        choiceOf(
+            "/edge/kind", "edge", spelling::edgeKind, [](auto &to) -> auto & { return to.edge.kind; }),
         edgeLength("/edge/outside", &Edge::outside, &Basis::outside),
         edgeLength("/edge/seam", &Edge::seam, &Basis::edgeSeam),
-        choiceOf("/edge/binding", "edge", spelling::binding,
-                 [](Project &to) -> Binding & { return to.edge.binding; }),
-        choiceOf("/edge/sewn", "edge", spelling::sewn, [](Project &to) -> Sewn & { return to.edge.sewn; }),
+        choiceOf(
+            "/edge/binding", "edge", spelling::binding, [](auto &to) -> auto & { return to.edge.binding; }),
+        choiceOf(
+            "/edge/sewn", "edge", spelling::sewn, [](auto &to) -> auto & { return to.edge.sewn; }),
     };
     fields[3].inUse = fields[4].inUse = isBound;
     Field slack{"/slack", "edge"};
@@ -177,12 +143,6 @@ std::vector<Field> edgeFields(const Project &project)
     slack.inUse = isBound;
     slack.leastLength = Length();
     fields.push_back(std::move(slack));
-    for (std::size_t i = 0; i < project.cloths.size(); ++i)
-        fields.push_back(clothUsable(project, i));
-    for (std::size_t i = 0; i < project.rulers.size(); ++i) {
-        fields.push_back(rulerSide(project, i, "length", &Ruler::length));
-        fields.push_back(rulerSide(project, i, "width", &Ruler::width));
-    }
     return fields;
 }
 

@@ -1,52 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/field.h"
 #include "app/views.h"
 #include "app/workspace.h"
 
 #include <QAbstractListModel>
+#include <QVariantList>
 
 namespace matside {
-
-/// What she decides, row by row, with the value in force and what stands in its way.
-class FieldsModel : public QAbstractListModel {
-    Q_OBJECT
-    QML_ELEMENT
-    QML_UNCREATABLE("belongs to FitModel")
-    Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
-public:
-    enum Role {
-        Pointer = Qt::UserRole + 1,
-        Group,
-        Label,
-        Kind,
-        Figure,
-        Value,
-        Choices,
-        ChoiceText,
-        ProblemText,
-        CanLess,
-        CanMore,
-        Reckoned,
-        FirstOfGroup,
-        InUse
-    };
-    explicit FieldsModel(Workspace &workspace);
-    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-    [[nodiscard]] int count() const { return static_cast<int>(m_fields.size()); }
-    void refresh();
-    [[nodiscard]] const Field *find(const QString &pointer) const;
-
-signals:
-    void countChanged();
-
-private:
-    Workspace &m_workspace;
-    std::vector<Field> m_fields;
-};
 
 /// What follows, live.
 class FiguresModel : public QAbstractListModel {
@@ -83,7 +44,7 @@ public:
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-    [[nodiscard]] int count() const { return static_cast<int>(m_problems.size()); }
+    [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
     void refresh();
     [[nodiscard]] const Offer *offer(int row, int index) const;
 
@@ -91,9 +52,18 @@ signals:
     void countChanged();
 
 private:
+    /// A problem as it is worded now.
+    struct Row {
+        Problem problem;
+        bool caution = false;
+        QString says;
+        QVariantList offers;
+    };
+    [[nodiscard]] Row rowOf(const Problem &problem, bool caution) const;
+    void updateRow(std::size_t row, Row &&now);
+
     Workspace &m_workspace;
-    std::vector<Problem> m_problems;
-    std::size_t m_stopping = 0;
+    std::vector<Row> m_rows;
 };
 
 } // namespace matside

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/fitmodel.h"
 
+#include "app/fielditems.h"
 #include "app/figures.h"
 #include "app/wording.h"
 #include "project/codec.h"
@@ -10,8 +11,18 @@
 
 namespace matside {
 
+namespace {
+
+QVariantMap answer(bool ok, const QString &says)
+{
+    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
+}
+
+} // namespace
+
 FitModel::FitModel(Workspace &workspace)
-    : m_workspace(workspace), m_fields(workspace), m_figures(workspace), m_problems(workspace)
+    : m_workspace(workspace), m_fields(workspace), m_figures(workspace), m_problems(workspace),
+      m_files(workspace)
 {
     connect(&m_workspace, &Workspace::changed, this, &FitModel::refresh);
     refresh();
@@ -19,30 +30,26 @@ FitModel::FitModel(Workspace &workspace)
 
 void FitModel::refresh()
 {
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
     m_fields.refresh();
     m_figures.refresh();
     m_problems.refresh();
-    emit changed();
-}
-
-FigureView FitModel::finishedAlong() const
-{
-    return planFigure(m_workspace.project(), m_workspace.plan(), "size.finished.along");
-}
-
-FigureView FitModel::finishedAcross() const
-{
-    return planFigure(m_workspace.project(), m_workspace.plan(), "size.finished.across");
-}
-
-FigureView FitModel::block() const
-{
-    return figureOf(m_workspace.project().blocks.width, m_workspace.project().marks());
-}
-
-TableView FitModel::drawing() const
-{
-    return tableView(m_workspace.project(), m_workspace.plan());
+    FigureView along = planFigure(project, plan, "size.finished.along");
+    FigureView across = planFigure(project, plan, "size.finished.across");
+    if (along != m_along || across != m_across) {
+        m_along = std::move(along);
+        m_across = std::move(across);
+        emit sizeChanged();
+    }
+    if (FigureView block = figureOf(project.blocks.width, project.marks()); block != m_block) {
+        m_block = std::move(block);
+        emit blockChanged();
+    }
+    if (TableView drawing = tableView(project, plan); drawing != m_drawing) {
+        m_drawing = std::move(drawing);
+        emit drawingChanged();
+    }
 }
 
 std::optional<Project> FitModel::with(const QString &pointer, const OfferValue &value) const
@@ -79,9 +86,6 @@ void FitModel::nudge(const QString &pointer, int steps)
 QVariantMap FitModel::enter(const QString &pointer, const QString &text)
 {
     const Field *field = m_fields.find(pointer);
-    const auto answer = [](bool ok, const QString &says) {
-        return QVariantMap{{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
-    };
     if (!field)
         return answer(false, tr("This cannot be changed here."));
     const auto read = readEntry(*field, text, m_workspace.project());
@@ -89,6 +93,29 @@ QVariantMap FitModel::enter(const QString &pointer, const QString &text)
         return answer(false, read.error().says);
     const auto next = with(pointer, read.value());
     const bool saved = next && m_workspace.commit("edit", *next);
+    return answer(saved, saved ? QString() : tr("That could not be saved."));
+}
+
+QVariantMap FitModel::addItem(const QString &list)
+{
+    const auto next = withAnother(m_workspace.project(), list.toStdString());
+    if (!next)
+        return answer(false, next.error());
+    const bool cloths = list == QStringLiteral("/cloths");
+    const bool saved = m_workspace.commit(cloths ? "add-cloth" : "add-ruler", next.value());
+    QVariantMap said = answer(saved, saved ? QString() : tr("That could not be saved."));
+    const std::size_t count = cloths ? next.value().cloths.size() : next.value().rulers.size();
+    said.insert(QStringLiteral("item"), QStringLiteral("%1/%2").arg(list).arg(count - 1));
+    return said;
+}
+
+QVariantMap FitModel::takeItemAway(const QString &item)
+{
+    const auto next = withoutItem(m_workspace.project(), item.toStdString());
+    if (!next)
+        return answer(false, next.error());
+    const bool cloth = item.startsWith(QStringLiteral("/cloths"));
+    const bool saved = m_workspace.commit(cloth ? "take-cloth-away" : "take-ruler-away", next.value());
     return answer(saved, saved ? QString() : tr("That could not be saved."));
 }
 

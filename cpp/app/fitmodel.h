@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/fieldsmodel.h"
 #include "app/fitlists.h"
+#include "app/openfiles.h"
 #include "app/single.h"
 
 #include <QVariantList>
@@ -15,29 +17,35 @@ class FitModel : public QObject, public Single<FitModel> {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    Q_PROPERTY(matside::FigureView finishedAlong READ finishedAlong NOTIFY changed FINAL)
-    Q_PROPERTY(matside::FigureView finishedAcross READ finishedAcross NOTIFY changed FINAL)
-    Q_PROPERTY(matside::FigureView block READ block NOTIFY changed FINAL)
-    Q_PROPERTY(matside::TableView drawing READ drawing NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView finishedAlong READ finishedAlong NOTIFY sizeChanged FINAL)
+    Q_PROPERTY(matside::FigureView finishedAcross READ finishedAcross NOTIFY sizeChanged FINAL)
+    Q_PROPERTY(matside::FigureView block READ block NOTIFY blockChanged FINAL)
+    Q_PROPERTY(matside::TableView drawing READ drawing NOTIFY drawingChanged FINAL)
     Q_PROPERTY(matside::FieldsModel *fields READ fields CONSTANT FINAL)
     Q_PROPERTY(matside::FiguresModel *figures READ figures CONSTANT FINAL)
     Q_PROPERTY(matside::ProblemsModel *problems READ problems CONSTANT FINAL)
+    Q_PROPERTY(matside::OpenFiles *files READ files CONSTANT FINAL)
 public:
     explicit FitModel(Workspace &workspace);
     using Single<FitModel>::create;
 
-    [[nodiscard]] FigureView finishedAlong() const;
-    [[nodiscard]] FigureView finishedAcross() const;
-    [[nodiscard]] FigureView block() const;
-    [[nodiscard]] TableView drawing() const;
+    [[nodiscard]] FigureView finishedAlong() const { return m_along; }
+    [[nodiscard]] FigureView finishedAcross() const { return m_across; }
+    [[nodiscard]] FigureView block() const { return m_block; }
+    [[nodiscard]] TableView drawing() const { return m_drawing; }
     [[nodiscard]] FieldsModel *fields() { return &m_fields; }
     [[nodiscard]] FiguresModel *figures() { return &m_figures; }
     [[nodiscard]] ProblemsModel *problems() { return &m_problems; }
+    [[nodiscard]] OpenFiles *files() { return &m_files; }
 
     Q_INVOKABLE void takeOffer(int row, int index);
     Q_INVOKABLE void nudge(const QString &pointer, int steps);
     /// {ok, says}: what was typed, taken or refused with the nearest value that works.
     Q_INVOKABLE QVariantMap enter(const QString &pointer, const QString &text);
+    /// One more cloth or ruler ("/cloths", "/rulers"): {ok, says, item}, `item` the pointer of the new one.
+    Q_INVOKABLE QVariantMap addItem(const QString &list);
+    /// Takes the cloth or ruler at a pointer away, unless something hangs on it: {ok, says}.
+    Q_INVOKABLE QVariantMap takeItemAway(const QString &item);
     Q_INVOKABLE void choose(const QString &pointer, const QVariant &value);
     /// The fractions of her finest ruler: {num, den, text}.
     Q_INVOKABLE QVariantList marks(const QString &pointer) const;
@@ -47,7 +55,9 @@ public:
     Q_INVOKABLE void endDrag();
 
 signals:
-    void changed();
+    void sizeChanged();
+    void blockChanged();
+    void drawingChanged();
 
 private:
     void refresh();
@@ -58,6 +68,11 @@ private:
     FieldsModel m_fields;
     FiguresModel m_figures;
     ProblemsModel m_problems;
+    OpenFiles m_files;
+    FigureView m_along;
+    FigureView m_across;
+    FigureView m_block;
+    TableView m_drawing;
 };
 
 } // namespace matside

@@ -81,6 +81,7 @@ public:
     FigureView revealAcross;
     FigureView corner;
     bool reversible = true;
+    friend bool operator==(const TableView &, const TableView &) = default;
 };
 
 /// Where the ruler lies, in inches, for drawing only.

@@ -34,7 +34,7 @@ Pressable {
     readonly property real contentHeight: content.height + 2 * padding
     readonly property bool reasonShown: !enabled && reason !== ""
 
-    implicitWidth: Math.max(Theme.target, (figure ? length.implicitWidth : words.implicitWidth) + 2 * padding)
+    implicitWidth: Math.max(Theme.target, (figure ? length.implicitWidth : Math.ceil(whole.advanceWidth)) + 2 * padding)
     implicitHeight: Math.max(kind === "outline" && figure ? Theme.step : Theme.target, contentHeight)
 
     guardMs: kind === "outline" ? 0 : 400
@@ -47,6 +47,12 @@ Pressable {
         font.bold: root.bold
         font.pixelSize: Theme.fontSize(root.cap)
         text: root.text.split(" ").reduce((a, b) => b.length > a.length ? b : a, "")
+    }
+    // Measured as asked for, not as set: a width taken from it must not lead back to it.
+    TextMetrics {
+        id: whole
+        font: longest.font
+        text: root.text
     }
     CutShape {
         anchors.fill: parent

@@ -31,8 +31,14 @@ FocusScope {
     readonly property real margin: Theme.margin
     /** Beside each other on a wide sheet, keys under the value on a tall one. */
     readonly property bool wide: width > Theme.mm(150) && width > height
-    readonly property real headWidth: wide ? Theme.column - 2 * margin : width - 2 * margin
-    readonly property real headX: wide && !Theme.left ? width - margin - headWidth : margin
+    /** Wide, but with more marks than would stand in four rows beside the value: the value lies above the keys. */
+    readonly property bool flat: wide && crowded
+    readonly property bool crowded: !decimal && !counting && marks.length > 4 * marksBeside
+    readonly property int marksBeside: Math.max(1, Math.floor((width - Theme.column - margin - Theme.gapTargets - 3 * Theme.step - 2 * Theme.gap)
+                                                              / (Theme.step + Theme.gap)))
+    readonly property bool beside: wide && !flat
+    readonly property real headWidth: flat ? width - 3 * margin - buttons.width : beside ? Theme.column - 2 * margin : width - 2 * margin
+    readonly property real headX: beside && !Theme.left ? width - margin - headWidth : margin
     readonly property var shown: Lengths.parse(entry)
 
     implicitWidth: Theme.mm(116)
@@ -123,7 +129,9 @@ FocusScope {
         x: root.headX
         y: root.margin
         width: root.headWidth
-        title: root.title
+        cap: root.flat ? Theme.capThird : Theme.capSecond
+        // Flat, there is room for one of them.
+        title: root.flat && root.error !== "" ? "" : root.title
         untouched: root.fresh
         error: root.error
         offers: root.offers
@@ -135,9 +143,9 @@ FocusScope {
     }
     KeypadKeys {
         id: keys
-        x: root.wide && Theme.left ? root.headWidth + 2 * root.margin + Theme.gap : root.margin
-        y: root.wide ? root.margin : head.y + head.height + root.margin
-        width: root.wide ? root.width - root.headWidth - 3 * root.margin - Theme.gap : root.width - 2 * root.margin
+        x: root.beside && Theme.left ? root.headWidth + 2 * root.margin + Theme.gap : root.margin
+        y: root.beside ? root.margin : (root.flat ? Math.max(head.y + head.height, buttons.y + buttons.height) : head.y + head.height) + root.margin
+        width: root.beside ? root.width - root.headWidth - 3 * root.margin - Theme.gap : root.width - 2 * root.margin
         height: (root.wide ? root.height - root.margin : buttons.y - root.margin) - y
         marks: root.decimal || root.counting ? [] : root.marks
         decimal: root.decimal
@@ -150,18 +158,19 @@ FocusScope {
     }
     Row {
         id: buttons
-        x: root.headX
-        y: root.height - root.margin - height
+        x: root.flat ? root.width - root.margin - width : root.headX
+        y: root.flat ? root.margin : root.height - root.margin - height
         spacing: Theme.gapTargets
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         CutButton {
-            width: Math.max(Theme.target, (root.headWidth - Theme.gapTargets) / 3)
+            id: leave
+            width: root.flat ? Theme.target : Math.max(Theme.target, (root.headWidth - Theme.gapTargets) / 3)
             height: Theme.targetLeast
             text: qsTr("Cancel")
             onClicked: root.cancelled()
         }
         CutButton {
-            width: root.headWidth - Theme.gapTargets - Math.max(Theme.target, (root.headWidth - Theme.gapTargets) / 3)
+            width: root.flat ? 1.5 * Theme.target : root.headWidth - Theme.gapTargets - leave.width
             height: Theme.targetLeast
             kind: "action"
             text: qsTr("Done")

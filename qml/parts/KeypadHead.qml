@@ -8,6 +8,8 @@ Column {
     id: root
 
     property string title
+    /** Height of the value's capitals. */
+    property real cap: Theme.capSecond
     property var figure: null
     /** True while the value stands as it was: the first key replaces it. */
     property bool untouched: false
@@ -31,7 +33,7 @@ Column {
         FigureText {
             id: value
             figure: root.figure
-            cap: Theme.capSecond
+            cap: root.cap
             color: root.untouched ? Theme.colors.inkSoft : Theme.colors.ink
             availableWidth: root.width
         }

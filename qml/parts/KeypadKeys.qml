@@ -22,10 +22,22 @@ Item {
     readonly property bool withMarks: marks.length > 0
     readonly property real byWidth: (width - Theme.gapTargets + Theme.gap) / (withMarks ? 6 : 4) - Theme.gap
     readonly property real byHeight: height > 0 ? (height - 3 * Theme.gap) / 4 : byWidth
-    readonly property real key: Math.max(Theme.step, Math.min(Theme.mm(18), byWidth, byHeight))
+    readonly property real key: Math.max(Theme.step, largest(Math.min(Theme.mm(18), byWidth, byHeight)))
     readonly property real digitsWidth: 3 * key + 2 * Theme.gap
     readonly property real marksWidth: width - digitsWidth - Theme.gapTargets
     readonly property int markColumns: Math.max(1, Math.floor((marksWidth + Theme.gap) / (key + Theme.gap)))
+
+    /** The largest keys, up to a size, at which no mark must be rolled to. */
+    function largest(most: real): real {
+        let size = most;
+        while (withMarks && height > 0 && size > Theme.step && !holdsMarks(size))
+            size -= Theme.mm(0.25);
+        return size;
+    }
+    function holdsMarks(size: real): bool {
+        const columns = Math.floor((width - 3 * size - Theme.gap - Theme.gapTargets) / (size + Theme.gap));
+        return columns > 0 && Math.ceil(marks.length / columns) * (size + Theme.gap) - Theme.gap <= height;
+    }
 
     implicitHeight: Math.max(digits.height, withMarks ? fractions.height : 0)
 

@@ -13,10 +13,13 @@ Item {
     property var value
     property string accessibleName
     property bool inList: false
+    /** So many in a row. */
+    property int perRow: Math.max(1, choices.length)
 
     signal chosen(var value)
 
-    readonly property real cellWidth: choices.length > 0 ? width / choices.length : width
+    readonly property int lines: Math.max(1, Math.ceil(choices.length / perRow))
+    readonly property real cellWidth: width / perRow
 
     property real tallest: 0
 
@@ -28,12 +31,13 @@ Item {
         tallest = most;
     }
 
-    implicitHeight: Math.max(Theme.step, tallest)
+    implicitHeight: lines * Math.max(Theme.step, tallest)
 
     Accessible.role: Accessible.Grouping
     Accessible.name: accessibleName
 
-    Row {
+    Grid {
+        columns: root.perRow
         Repeater {
             id: cells
             model: root.choices
@@ -43,7 +47,7 @@ Item {
                 readonly property bool solid: (modelData.value === root.value) !== pressed
 
                 width: root.cellWidth
-                height: root.height
+                height: root.height / root.lines
                 implicitHeight: says.implicitHeight + Theme.mm(3)
                 inList: root.inList
                 accessibleName: modelData.says

@@ -21,14 +21,16 @@ Keypad {
 
     readonly property bool roomy: home.width >= Theme.mm(100) && home.width < Theme.mm(150) && home.height >= Theme.mm(134)
     readonly property bool lies: parent.width > Theme.mm(150)
+    /** Beside a column: wide enough that the marks of sixteenths stand in four rows and nothing rolls. */
+    readonly property real besideWidth: Math.min(parent.width, Math.max(home.width, Theme.mm(121)))
 
-    /** Opens for one value: what it is, and as what it is typed ("length", "count", "share"). */
+    /** Opens for one value: what it is, and as what it is typed ("length", "count", "share", "price"). */
     function ask(name: string, title: string, kind: string, text: string) {
         asked = name;
         root.title = title;
         counting = kind === "count";
-        unit = kind === "count" ? "" : kind === "share" ? "%" : Session.units;
-        decimal = kind === "share" || (kind === "length" && Session.units === "mm");
+        unit = kind === "count" || kind === "price" ? "" : kind === "share" ? "%" : Session.units;
+        decimal = kind === "share" || kind === "price" || (kind === "length" && Session.units === "mm");
         error = "";
         open = true;
         slide.restart();
@@ -40,13 +42,19 @@ Keypad {
     }
 
     visible: open
-    x: roomy ? home.x : 0
-    width: roomy ? home.width : parent.width
-    height: roomy ? home.height : Math.min(parent.height, Theme.mm(lies ? 86 : 140))
+    x: !roomy ? 0 : home.x > 0 ? parent.width - besideWidth : home.x
+    width: roomy ? besideWidth : parent.width
+    height: roomy ? home.height : Math.min(parent.height, Theme.mm(!lies ? 146 : crowded ? 102 : 86))
     y: parent.height - height
     onDone: text => root.given(root.asked, text)
     onCancelled: close()
 
+    KeyLine {
+        vertical: true
+        visible: root.roomy
+        x: root.x > 0 ? 0 : root.width - width
+        height: root.height
+    }
     transform: Translate { id: shift }
     NumberAnimation {
         id: slide

@@ -25,14 +25,20 @@ Item {
     required property bool reckoned
     required property bool inUse
     required property bool firstOfGroup
+    /** Pointer of the cloth or ruler it belongs to, or "". */
+    required property string item
 
     property bool open: false
+    /** The cloth or ruler that lies open, or "". */
+    property string openItem: ""
 
     signal turned()
+    signal itemTurned(string item)
     signal ask(string pointer, string label, string kind, string text)
 
     readonly property bool chosen: kind === "choice" || kind === "flag"
-    readonly property bool shown: open && inUse
+    readonly property bool plain: chosen || kind === "length" || kind === "count" || kind === "share"
+    readonly property bool shown: open && inUse && (item === "" || kind === "head" || item === openItem)
 
     implicitHeight: (head.visible ? head.height : 0) + (shown ? body.height + Theme.gapTargets : 0)
     height: implicitHeight
@@ -44,7 +50,7 @@ Item {
         width: parent.width
         sourceComponent: GroupHead {
             text: root.group
-            summary: root.choiceText
+            summary: root.plain ? root.choiceText : ""
             figure: root.figure?.valid ? root.figure : null
             open: root.open
             onClicked: root.turned()
@@ -57,7 +63,7 @@ Item {
         x: Theme.margin
         y: (head.visible ? head.height : 0) + Theme.mm(1)
         width: parent.width - 2 * Theme.margin
-        sourceComponent: root.chosen ? choice : amount
+        sourceComponent: root.chosen ? choice : root.plain ? amount : thing
     }
     Component {
         id: choice
@@ -75,6 +81,7 @@ Item {
                 choices: root.kind === "flag" ? [{ value: false, says: qsTr("no") }, { value: true, says: qsTr("yes") }]
                                               : root.choices
                 value: root.value
+                perRow: choices.length > 4 ? 2 : Math.max(1, choices.length)
                 onChosen: value => FitModel.choose(root.pointer, value)
             }
             FieldProblems {
@@ -102,6 +109,23 @@ Item {
                 width: parent.width
                 pointer: root.pointer
             }
+        }
+    }
+    Component {
+        id: thing
+        FieldItem {
+            pointer: root.pointer
+            item: root.item
+            kind: root.kind
+            label: root.label
+            said: root.choiceText
+            value: root.value
+            figure: root.figure
+            choices: root.kind === "colour" ? root.choices : []
+            open: root.item === root.openItem
+            onTurned: root.itemTurned(open ? "" : root.item)
+            onAdded: item => root.itemTurned(item)
+            onAsk: root.ask(root.pointer, root.label, root.kind, "")
         }
     }
 }

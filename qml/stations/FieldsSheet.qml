@@ -14,6 +14,8 @@ Flickable {
     property bool withFigures: false
     /** The group that lies open, or "". */
     property string openGroup: ""
+    /** The cloth or ruler that lies open in its group, or "". */
+    property string openItem: ""
 
     signal ask(string pointer, string label, string kind, string text)
     signal working(string key)
@@ -22,15 +24,23 @@ Flickable {
     boundsBehavior: Flickable.StopAtBounds
     contentHeight: rows.height
 
+    Connections {
+        target: FitModel.fields
+        // Those after what was taken away have moved up: none of them lies open by mistake.
+        function onRowsRemoved() {
+            root.openItem = "";
+        }
+    }
     Column {
         id: rows
         width: root.width
 
         Repeater {
             model: FitModel.problems
-            ProblemRow {
-                x: Theme.margin
-                width: rows.width - 2 * x
+            FieldsProblem {
+                width: rows.width
+                open: root.openGroup === "problem" + index
+                onTurned: root.openGroup = open ? "" : "problem" + index
             }
         }
         GroupHead {
@@ -53,9 +63,23 @@ Flickable {
             FieldRow {
                 width: rows.width
                 open: root.openGroup === group
+                openItem: root.openItem
                 onTurned: root.openGroup = open ? "" : group
+                onItemTurned: item => root.openItem = item
                 onAsk: (pointer, label, kind, text) => root.ask(pointer, label, kind, text)
             }
+        }
+        GroupHead {
+            width: parent.width
+            text: qsTr("A file of this project")
+            open: root.openGroup === "file"
+            onClicked: root.openGroup = open ? "" : "file"
+        }
+        Loader {
+            active: root.openGroup === "file"
+            visible: active
+            width: parent.width
+            sourceComponent: OpenExport {}
         }
         KeyLine {
             width: parent.width

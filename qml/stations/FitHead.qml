@@ -4,7 +4,10 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** The finished size, large, down to its double rule, and the three steppers that are always at hand. */
+/**
+ * The finished size, large, down to its double rule, and the three values that are always at hand: with minus
+ * and plus where the column is wide enough, else to be pressed for the keypad.
+ */
 Item {
     id: root
 
@@ -23,10 +26,13 @@ Item {
         y: size.height + Theme.gap
         width: parent.width
         spacing: Math.max(Theme.gap, (width - 3 * each) / 2)
-        readonly property real each: 2 * Theme.step + Theme.gap
+        readonly property real full: 2 * Theme.step + Theme.gap
+        readonly property bool compact: width < 3 * full + 2 * Theme.gap
+        readonly property real each: compact ? (width - 2 * Theme.gap) / 3 : full
 
         Tuner {
             width: steppers.each
+            compact: steppers.compact
             label: qsTr("block")
             figure: FitModel.block
             onLess: FitModel.nudge("/blocks/width", -1)
@@ -35,6 +41,7 @@ Item {
         }
         Tuner {
             width: steppers.each
+            compact: steppers.compact
             label: qsTr("columns")
             count: FitModel.drawing.columns
             canLess: FitModel.drawing.columns > 1
@@ -44,6 +51,7 @@ Item {
         }
         Tuner {
             width: steppers.each
+            compact: steppers.compact
             label: qsTr("rows")
             count: FitModel.drawing.rows
             canLess: FitModel.drawing.rows > 1

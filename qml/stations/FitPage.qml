@@ -14,6 +14,8 @@ FocusScope {
 
     readonly property bool upright: height > width
     readonly property bool ample: !upright && height > Theme.mm(115)
+    /** The column takes what its steppers need; on a small screen it leaves the larger half to the drawing. */
+    readonly property real columnWidth: Theme.small ? Math.min(Theme.column, width * 0.5) : Math.min(Theme.mm(105), width * 0.66)
     /** What stands in the column: "fields", "working". */
     property string shows: "fields"
 
@@ -38,14 +40,14 @@ FocusScope {
         id: scene
         x: root.upright || !Theme.left ? 0 : column.width
         width: root.width - (root.upright ? 0 : column.width)
-        height: root.upright ? root.height * 0.34 : root.height
+        height: root.upright ? root.height * 0.4 : root.height
 
         Word {
             id: name
             x: Theme.margin
             y: Theme.margin
             width: parent.width - 2 * Theme.margin
-            cap: Theme.capHead
+            cap: Theme.small ? Theme.capWord : Theme.capHead
             bold: true
             text: Session.projectName
         }
@@ -53,7 +55,7 @@ FocusScope {
             id: drawing
             y: name.y + name.height
             width: parent.width
-            height: (root.ample ? parent.height * 0.56 : parent.height) - y
+            height: (root.ample ? parent.height * 0.6 : parent.height) - y
             view: FitModel.drawing
             dragEnabled: !Session.readOnly
             accessibleName: qsTr("The piece on the table, %1 by %2")
@@ -89,7 +91,7 @@ FocusScope {
         // Upright its own line falls on the band's: one key line, not two.
         x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
         y: root.upright ? scene.height : 0
-        width: root.upright ? root.width + Theme.key : Math.min(Theme.mm(105), root.width * 0.66)
+        width: root.upright ? root.width + Theme.key : root.columnWidth
         height: root.height - y
 
         FitHead {

@@ -31,8 +31,7 @@ Pressable {
     Word {
         id: words
         x: Theme.margin
-        width: parent.width - x - Theme.margin - sign.width - Theme.gap
-               - (said.visible ? said.implicitWidth + Theme.gap : length.visible ? length.width + Theme.gap : 0)
+        width: (said.visible ? said.x : length.visible ? length.x : sign.x) - x - Theme.gap
         anchors.verticalCenter: parent.verticalCenter
         cap: Theme.capWord
         bold: true

@@ -15,6 +15,7 @@ FocusScope {
 
     function leave() {
         opened = "";
+        files.close();
     }
 
     Word {
@@ -31,7 +32,7 @@ FocusScope {
         id: list
         y: head.y + head.height + Theme.gap
         width: parent.width
-        height: foot.y - y - Theme.gap
+        height: file.y - y - Theme.gap
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         model: Shelf
@@ -40,6 +41,16 @@ FocusScope {
             opened: root.opened === id
             onToggled: root.opened = opened ? "" : id
         }
+    }
+    CutButton {
+        id: file
+        visible: !root.empty
+        x: Theme.left ? parent.width - width - Theme.margin : Theme.margin
+        y: foot.y - height - Theme.gap
+        width: Math.min(implicitWidth, parent.width - 2 * Theme.margin)
+        height: Theme.step
+        text: qsTr("Open a project file")
+        onClicked: files.start()
     }
     FirstRun {
         visible: root.empty
@@ -63,7 +74,7 @@ FocusScope {
         CutButton {
             visible: !root.empty
             width: foot.first
-            height: Theme.targetLeast
+            height: Math.max(Theme.targetLeast, contentHeight)
             kind: "action"
             cap: Theme.mm(4.5)
             text: qsTr("New, in inches")
@@ -72,7 +83,7 @@ FocusScope {
         CutButton {
             visible: !root.empty
             width: foot.first
-            height: Theme.targetLeast
+            height: Math.max(Theme.targetLeast, contentHeight)
             kind: "action"
             cap: Theme.mm(4.5)
             text: qsTr("New, in millimetres")
@@ -81,23 +92,34 @@ FocusScope {
         CutButton {
             visible: !root.empty
             width: foot.other
-            height: Theme.targetLeast
+            height: Math.max(Theme.targetLeast, contentHeight)
             //: pieces that were put away, out of sight
             text: Shelf.showPutAway ? qsTr("Hide those put away") : qsTr("Show those put away")
             onClicked: Shelf.showPutAway = !Shelf.showPutAway
         }
         CutButton {
+            visible: root.empty
             width: foot.other
-            height: Theme.targetLeast
+            height: Math.max(Theme.targetLeast, contentHeight)
+            text: qsTr("Open a project file")
+            onClicked: files.start()
+        }
+        CutButton {
+            width: foot.other
+            height: Math.max(Theme.targetLeast, contentHeight)
             text: qsTr("Light and hand")
             onClicked: Session.view = "settings"
         }
         CutButton {
             width: foot.other
-            height: Theme.targetLeast
+            height: Math.max(Theme.targetLeast, contentHeight)
             enabled: Session.canUndo
             text: Session.canUndo ? qsTr("Undo: %1").arg(Session.undoText) : qsTr("Undo")
             onClicked: Session.undo()
         }
+    }
+    OpenSheet {
+        id: files
+        anchors.fill: parent
     }
 }

@@ -4,13 +4,14 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** A name, its value beneath it, minus and plus under both. Pressing the value asks for the keypad. */
+/** A name, its value beneath it, minus and plus under both unless it is compact. Pressing the value asks for the keypad. */
 Item {
     id: root
 
     property string label
     property int count: 0
     property var figure: ({ key: "", minus: false, whole: String(count), num: "", den: "", unit: "", lean: "", text: String(count) })
+    property bool compact: false
     property bool canLess: true
     property bool canMore: true
 
@@ -20,12 +21,14 @@ Item {
 
     readonly property real valueHeight: Math.max(Theme.capInText * 1.5, Theme.mm(9.6))
 
-    implicitHeight: name.implicitHeight + valueHeight + Theme.step
+    readonly property real underneath: compact ? 0 : Theme.step
+
+    implicitHeight: name.implicitHeight + valueHeight + underneath
 
     Pressable {
         id: value
         width: parent.width
-        height: parent.height - Theme.step
+        height: parent.height - root.underneath
         enabled: root.enabled && !Session.readOnly
         accessibleName: root.label + " " + root.figure.text
         onClicked: root.askKeypad()
@@ -47,6 +50,7 @@ Item {
         FocusOutline { visible: value.keyboardFocus }
     }
     Row {
+        visible: !root.compact
         y: parent.height - Theme.step
         spacing: Theme.gap
         StepButton {

@@ -162,7 +162,7 @@ private slots:
             QVERIFY2(worded({fieldWords()}, label), label.c_str());
             QVERIFY2(worded({fieldWords()}, std::string("group:") + field.group), field.group);
             for (const std::string &choice : field.choices)
-                if (field.pointer != "/finest") // ruler's marks speak for themselves
+                if (!field.pointer.ends_with("/finest")) // ruler's marks speak for themselves
                     QVERIFY2(worded({choiceWords()}, choice), choice.c_str());
         }
     }

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+#include "app/fielditems.h"
+
+#include "app/wording.h"
+#include "project/spelling.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <charconv>
+#include <optional>
+
+namespace matside {
+
+namespace {
+
+constexpr std::size_t mostCloths = 200;
+constexpr std::size_t mostRulers = 50;
+
+QString tell(const char *text)
+{
+    return QCoreApplication::translate("Words", text);
+}
+
+/// "/cloths/2" → 2, when the list is that one.
+std::optional<std::size_t> placeIn(const std::string &item, std::string_view list)
+{
+    if (!item.starts_with(list))
+        return std::nullopt;
+    std::size_t place = 0;
+    const char *end = item.data() + item.size();
+    const auto read = std::from_chars(item.data() + list.size(), end, place);
+    return read.ec == std::errc() && read.ptr == end ? std::optional(place) : std::nullopt;
+}
+
+/// An id no cloth has had, not even one of which only records are left.
+std::string freeId(const Project &project)
+{
+    const auto taken = [&](const std::string &id) {
+        const auto is = [&](const auto &thing) { return thing.cloth == id; };
+        return std::any_of(project.cloths.begin(), project.cloths.end(),
+                           [&](const Cloth &cloth) { return cloth.id == id; }) ||
+               std::any_of(project.made.cut.begin(), project.made.cut.end(), is) ||
+               std::any_of(project.made.cloths.begin(), project.made.cloths.end(), is) ||
+               std::any_of(project.made.events.begin(), project.made.events.end(), is) ||
+               std::any_of(project.patches.begin(), project.patches.end(), is);
+    };
+    for (std::size_t number = project.cloths.size() + 1;; ++number)
+        if (const std::string id = "cloth-" + std::to_string(number); !taken(id))
+            return id;
+}
+
+Cloth newCloth(const Project &project)
+{
+    Cloth cloth;
+    cloth.role = ClothRole::Patch;
+    for (const ClothRole role : {ClothRole::Front, ClothRole::Back, ClothRole::Batting, ClothRole::Binding,
+                                 ClothRole::SashingFront, ClothRole::SashingBack})
+        if (!clothFor(project, role)) {
+            cloth.role = role;
+            break;
+        }
+    cloth.id = freeId(project);
+    cloth.name = tell(QT_TRANSLATE_NOOP("Words", "new cloth")).toStdString();
+    const bool inch = project.system == System::Inch;
+    cloth.soldBy = inch ? "1/8 yd" : "10 cm";
+    cloth.soldStep = inch ? Length::inches(4, 1, 2) : Length::mm(100);
+    return cloth;
+}
+
+/// The ruler most makers own.
+Ruler newRuler(const Project &project)
+{
+    Ruler ruler;
+    ruler.name = tell(QT_TRANSLATE_NOOP("Words", "new ruler")).toStdString();
+    const bool inch = project.system == System::Inch;
+    ruler.length = inch ? Length::inches(24) : Length::mm(600);
+    ruler.width = inch ? Length::inches(6) : Length::mm(150);
+    return ruler;
+}
+
+/// What still hangs on a cloth, in words; nothing when it can go.
+std::optional<QString> useOf(const Project &project, const Cloth &cloth)
+{
+    const QString name = toQt(cloth.name.empty() ? cloth.id : cloth.name);
+    for (const Patch &patch : project.patches)
+        if (patch.cloth == cloth.id)
+            //: a cloth cannot be taken away; %1 is the cloth, %2 a patch cut from it
+            return tell(QT_TRANSLATE_NOOP(
+                            "Words", "“%1” is the cloth of the patch “%2”: it stays while the patch does."))
+                .arg(name, toQt(patch.name));
+    const auto is = [&](const auto &thing) { return thing.cloth == cloth.id; };
+    const Made &made = project.made;
+    if (std::any_of(made.cut.begin(), made.cut.end(), is) ||
+        std::any_of(made.events.begin(), made.events.end(), is))
+        return tell(QT_TRANSLATE_NOOP("Words", "“%1” has been cut already: it stays with this piece."))
+            .arg(name);
+    if (std::any_of(made.cloths.begin(), made.cloths.end(), is))
+        return tell(QT_TRANSLATE_NOOP("Words", "“%1” has been bought or measured: it stays with this piece."))
+            .arg(name);
+    return std::nullopt;
+}
+
+} // namespace
+
+Result<Project, QString> withAnother(const Project &project, const std::string &list)
+{
+    Project next = project;
+    if (list == "/cloths") {
+        if (next.cloths.size() >= mostCloths)
+            return tell(QT_TRANSLATE_NOOP("Words", "More than %1 cloths do not fit in one piece."))
+                .arg(mostCloths);
+        next.cloths.push_back(newCloth(project));
+    } else {
+        if (next.rulers.size() >= mostRulers)
+            return tell(QT_TRANSLATE_NOOP("Words", "More than %1 rulers cannot be kept.")).arg(mostRulers);
+        next.rulers.push_back(newRuler(project));
+    }
+    return next;
+}
+
+Result<Project, QString> withoutItem(const Project &project, const std::string &item)
+{
+    Project next = project;
+    if (const auto place = placeIn(item, "/cloths/"); place && *place < next.cloths.size()) {
+        if (auto use = useOf(project, next.cloths[*place]))
+            return *std::move(use);
+        next.cloths.erase(next.cloths.begin() + static_cast<std::ptrdiff_t>(*place));
+        return next;
+    }
+    if (const auto place = placeIn(item, "/rulers/"); place && *place < next.rulers.size()) {
+        if (next.rulers.size() == 1)
+            return tell(QT_TRANSLATE_NOOP("Words", "One ruler stays: every cut is laid out with it."));
+        next.rulers.erase(next.rulers.begin() + static_cast<std::ptrdiff_t>(*place));
+        return next;
+    }
+    return tell(QT_TRANSLATE_NOOP("Words", "It is no longer there."));
+}
+
+} // namespace matside

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "length/result.h"
+#include "project/project.h"
+
+#include <QString>
+
+#include <string>
+
+namespace matside {
+
+/// The project with one more cloth (the part that is lacking first) or one more ruler; `list` is "/cloths" or
+/// "/rulers". At most 200 cloths and 50 rulers: the refusal in words.
+[[nodiscard]] Result<Project, QString> withAnother(const Project &project, const std::string &list);
+
+/// The project without the cloth or ruler at a pointer ("/cloths/2"). What is still used stays: the refusal
+/// in words says by what.
+[[nodiscard]] Result<Project, QString> withoutItem(const Project &project, const std::string &item);
+
+} // namespace matside
