@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "bench/cutsrandom.h"
 #include "cutting/certificate.h"
 #include "cutting/solve.h"
 #include "jobs.h"
@@ -15,6 +16,8 @@ class PlansTest : public QObject {
 private slots:
     void knownJobsBuyTheLeast_data();
     void knownJobsBuyTheLeast();
+    void hardJobsBuyTheLeast_data();
+    void hardJobsBuyTheLeast();
     void publishedInstancesReachTheirOptimum_data();
     void publishedInstancesReachTheirOptimum();
     void smallJobsEqualTryingEverything();
@@ -35,6 +38,25 @@ void PlansTest::knownJobsBuyTheLeast_data()
     QTest::newRow("metric, turned: 5.2 m") << jobs::metric(true) << 52;
     QTest::newRow("2000 pieces, directional: 13 3/8 yd") << jobs::large(false) << 107;
     QTest::newRow("2000 pieces, turned: 13 1/4 yd") << jobs::large(true) << 106;
+}
+
+// Random jobs whose proof needs rounding cuts or branching. That one step less is impossible was found by
+// CBC 2.10.8 (Debian 12) on the programme of all strips nothing more fits into.
+void PlansTest::hardJobsBuyTheLeast_data()
+{
+    QTest::addColumn<Job>("job");
+    QTest::addColumn<int>("steps");
+    RandomJobs inch(true, true), metric(false, true);
+    for (const auto &[seed, steps] : {std::pair(37, 72), {159, 88}, {226, 160}})
+        QTest::addRow("inch %d", seed) << inch.job(static_cast<std::uint64_t>(seed)) << steps;
+    for (const auto &[seed, steps] :
+         {std::pair(25, 117), {87, 219}, {105, 81}, {199, 101}, {235, 59}, {261, 336}})
+        QTest::addRow("metric %d", seed) << metric.job(static_cast<std::uint64_t>(seed)) << steps;
+}
+
+void PlansTest::hardJobsBuyTheLeast()
+{
+    knownJobsBuyTheLeast();
 }
 
 void PlansTest::knownJobsBuyTheLeast()
