@@ -4,6 +4,9 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
+// A Loader of Qt 6.4 cannot make bound components, so what it makes reaches this file's ids unqualified.
+// qmllint disable unqualified
+
 /**
  * Everything she decides, group by group: a press opens a group in its place. What stands in the way comes
  * first, with its remedies; the figures that follow too, where they have no place of their own.
