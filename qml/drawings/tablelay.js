@@ -10,10 +10,11 @@ function lay(t, width, height, mm) {
     const across = Math.max(1, t.finishedAcrossMm, hasTable ? t.tableAcrossMm : 0);
     const scale = (beside, over) => Math.max(0.001, Math.min((width - 2 * beside) / along, (height - 2 * over) / across));
     const narrow = (table, piece, need) => hasTable && (table - piece) / 2 * scale(4 * mm, 4 * mm) < need;
-    // What a figure takes of bare wood: more when it has a fraction.
+    // What a figure takes of bare wood: more with each digit, and when it has a fraction.
     const needs = (figure, plain, stacked) => ((figure?.num ?? "") !== "" ? stacked : plain) * mm;
+    const digits = figure => 2.4 + 4.2 * Math.max(1, (figure?.whole ?? "").length);
     const hangsBeside = hasTable && t.tableAlongMm < t.finishedAlongMm, hangsOver = hasTable && t.tableAcrossMm < t.finishedAcrossMm;
-    const beside = hangsBeside ? 31 : narrow(t.tableAlongMm, t.finishedAlongMm, needs(t.revealAlong, 8, 17)) ? 19 : 4;
+    const beside = hangsBeside ? 31 : narrow(t.tableAlongMm, t.finishedAlongMm, needs(t.revealAlong, digits(t.revealAlong), 17)) ? 19 : 4;
     const over = hangsOver || narrow(t.tableAcrossMm, t.finishedAcrossMm, needs(t.revealAcross, 7.6, 11)) ? 11.5 : 4;
     const k = scale(beside * mm, over * mm);
     const box = (a, b) => ({ x: (width - a * k) / 2, y: (height - b * k) / 2, w: a * k, h: b * k });

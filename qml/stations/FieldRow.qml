@@ -4,6 +4,9 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
+// A Loader of Qt 6.4 cannot make bound components, so what it makes reaches this file's ids unqualified.
+// qmllint disable unqualified
+
 /**
  * One thing she decides, in its group: a value to step, to drag, to type, or a choice. What stands in its
  * way is said beneath it, with the nearest values that work.
@@ -48,12 +51,19 @@ Item {
         active: root.firstOfGroup
         visible: active
         width: parent.width
-        sourceComponent: GroupHead {
-            text: root.group
-            summary: root.plain ? root.choiceText : ""
-            figure: root.figure?.valid ? root.figure : null
-            open: root.open
-            onClicked: root.turned()
+        // Its width is the row's own: a loader that grows would hand its width down in the midst of a layout.
+        sourceComponent: Item {
+            implicitHeight: groupHead.height
+            GroupHead {
+                id: groupHead
+                width: root.width
+                height: implicitHeight
+                text: root.group
+                summary: root.plain ? root.choiceText : ""
+                figure: root.figure?.valid ? root.figure : null
+                open: root.open
+                onClicked: root.turned()
+            }
         }
     }
     Loader {

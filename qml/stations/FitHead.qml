@@ -25,13 +25,14 @@ Item {
         id: steppers
         y: size.height + Theme.gap
         width: parent.width
-        spacing: Math.max(Theme.gap, (width - 3 * each) / 2)
+        spacing: compact ? Theme.mm(2) : Math.max(Theme.gap, (width - 3 * full) / 2)
         readonly property real full: 2 * Theme.step + Theme.gap
         readonly property bool compact: width < 3 * full + 2 * Theme.gap
-        readonly property real each: compact ? (width - 2 * Theme.gap) / 3 : full
+        readonly property real outer: compact ? Math.min(Theme.mm(20), (width - 2 * spacing) / 3) : full
+        readonly property real middle: compact ? width - 2 * spacing - 2 * outer : full
 
         Tuner {
-            width: steppers.each
+            width: steppers.outer
             compact: steppers.compact
             label: qsTr("block")
             figure: FitModel.block
@@ -40,7 +41,7 @@ Item {
             onAskKeypad: root.ask("/blocks/width", label, "length", "")
         }
         Tuner {
-            width: steppers.each
+            width: steppers.middle
             compact: steppers.compact
             label: qsTr("columns")
             count: FitModel.drawing.columns
@@ -50,7 +51,7 @@ Item {
             onAskKeypad: root.ask("/blocks/columns", label, "count", "")
         }
         Tuner {
-            width: steppers.each
+            width: steppers.outer
             compact: steppers.compact
             label: qsTr("rows")
             count: FitModel.drawing.rows
