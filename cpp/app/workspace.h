@@ -41,8 +41,8 @@ public:
     bool settle(const char *code);
     bool undo();
     [[nodiscard]] QString document() const { return m_document; }
-    /// What in the document could not be read. While there is any, nothing but its remedies is saved: a project
-    /// written over it would lose what was not understood.
+    /// What in the document could not be read. While there is any, nothing but its remedies is saved: a
+    /// project written over it would lose what was not understood.
     [[nodiscard]] const std::vector<Problem> &faults() const { return m_faults; }
     /// The document as previewed or saved, for looking at offers.
     [[nodiscard]] std::string shownText() const;

@@ -54,8 +54,9 @@ struct LookedAt {
     QImage thumb;
 };
 
-/// Looks whether the bytes are a whole picture: its structure to the end first, then its size, and only then a
-/// picture of at most photolimits::thumb pixels is decoded, turned as its orientation tag says. Safe on any thread.
+/// Looks whether the bytes are a whole picture: its structure to the end first, then its size, and only then
+/// a picture of at most photolimits::thumb pixels is decoded, turned as its orientation tag says. Safe on any
+/// thread.
 [[nodiscard]] PhotoResult<LookedAt> lookAt(const QByteArray &bytes);
 
 /// All bytes of a file, at most photolimits::bytes.

@@ -23,6 +23,7 @@ StationCase {
             resize(screen);
             verifySizes(screen.tag + ", opened out");
         }
+        resize(screens[0]);
         const count = Shelf.count;
         press(called("Make again in other cloth"));
         tryVerify(() => Shelf.count === count + 1);
