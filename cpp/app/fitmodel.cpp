@@ -116,6 +116,8 @@ QVariantMap FitModel::takeItemAway(const QString &item)
         return answer(false, next.error());
     const bool cloth = item.startsWith(QStringLiteral("/cloths"));
     const bool saved = m_workspace.commit(cloth ? "take-cloth-away" : "take-ruler-away", next.value());
+    if (saved)
+        emit itemTakenAway();
     return answer(saved, saved ? QString() : tr("That could not be saved."));
 }
 

@@ -58,6 +58,7 @@ signals:
     void sizeChanged();
     void blockChanged();
     void drawingChanged();
+    void itemTakenAway();
 
 private:
     void refresh();

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Parts
 import Matside.Theme
@@ -118,6 +119,7 @@ Item {
     Repeater {
         model: root.ready ? [[root.first, 0], [root.second, 1]] : []
         Rectangle {
+            id: mark
             required property var modelData
             x: root.place(modelData[1] === 0 ? Theme.margin : root.width - Theme.margin, width, modelData[1])
             y: root.lie ? root.lie.middle - height / 2 : 0
@@ -130,7 +132,7 @@ Item {
                 id: tag
                 anchors.centerIn: parent
                 bold: true
-                text: parent.modelData[0]
+                text: mark.modelData[0]
                 wrapMode: Text.NoWrap
             }
         }

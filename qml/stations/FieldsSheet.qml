@@ -28,9 +28,9 @@ Flickable {
     contentHeight: rows.height
 
     Connections {
-        target: FitModel.fields
+        target: FitModel
         // Those after what was taken away have moved up: none of them lies open by mistake.
-        function onRowsRemoved() {
+        function onItemTakenAway() {
             root.openItem = "";
         }
     }

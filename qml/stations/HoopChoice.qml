@@ -15,7 +15,9 @@ Item {
     signal enter(string name, string title, string text)
 
     function take(name: string, text: string): string {
-        const reply = HoopShelf.enter(open, name, text);
+        return wrongIn(HoopShelf.enter(open, name, text));
+    }
+    function wrongIn(reply: var): string {
         return reply.ok ? "" : reply.says;
     }
 

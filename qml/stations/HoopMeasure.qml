@@ -13,21 +13,10 @@ Flickable {
     property int row: -1
     property string measured: "outside"
     /** Asked anew when the shelf changes. */
-    property var sizes: []
+    readonly property var sizes: row >= 0 && HoopShelf.current > -2 ? HoopShelf.measures(row) : []
 
     signal enter(string name, string title, string text)
     signal closed()
-
-    function refresh() {
-        sizes = row >= 0 ? HoopShelf.measures(row) : [];
-    }
-    onRowChanged: refresh()
-    Connections {
-        target: HoopShelf
-        function onCurrentChanged() {
-            root.refresh();
-        }
-    }
 
     clip: true
     contentHeight: rows.height

@@ -11,7 +11,9 @@ Column {
     signal enter(string name, string title, string text)
 
     function take(name: string, text: string): string {
-        const reply = HoopModel.reZero(text);
+        return wrongIn(HoopModel.reZero(text));
+    }
+    function wrongIn(reply: var): string {
         return reply.ok ? "" : reply.says;
     }
 

@@ -11,7 +11,11 @@ WidePage {
     property int mark: 0
     property bool back: false
     readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "test-join" || StepModel.trial
-    readonly property var names: JoinModel.blocks.filter(b => b.now)
+    readonly property var names: atHand(JoinModel.blocks)
+
+    function atHand(blocks: var): var {
+        return blocks.filter(block => block.now);
+    }
 
     heading: JoinModel.title
     telling: JoinModel.tells

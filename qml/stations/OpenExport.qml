@@ -47,7 +47,9 @@ Column {
     }
 
     function write() {
-        const answer = FitModel.files.write(name.text);
+        tell(FitModel.files.write(name.text));
+    }
+    function tell(answer: var) {
         refused = !answer.ok;
         said = answer.says;
     }

@@ -45,7 +45,7 @@ FocusScope {
             required property bool bought
             readonly property bool wide: width > Theme.mm(150)
 
-            width: list.width
+            width: ListView.view?.width ?? 0
             height: Math.max(words.height, row.wide ? layout.height : 0) + (row.wide ? 0 : layout.height) + Theme.mm(6)
             inList: true
             accessibleName: qsTr("%1: buy %2").arg(row.name).arg(row.buyText)
@@ -115,7 +115,7 @@ FocusScope {
             FocusOutline { visible: row.keyboardFocus }
         }
         footer: Column {
-            width: list.width
+            width: parent?.width ?? 0
             KeyLine { width: parent.width }
             Item {
                 width: parent.width

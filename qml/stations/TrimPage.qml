@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Drawings
@@ -27,15 +28,16 @@ StepPage {
         Repeater {
             model: 4
             Row {
+                id: side
                 required property int index
                 spacing: Theme.mm(1.4)
                 Word {
-                    bold: index + 1 === TrimModel.side
-                    text: index + 1
-                    color: index + 1 > TrimModel.side ? Theme.colors.inkSoft : Theme.colors.ink
+                    bold: side.index + 1 === TrimModel.side
+                    text: side.index + 1
+                    color: side.index + 1 > TrimModel.side ? Theme.colors.inkSoft : Theme.colors.ink
                 }
                 Pictogram {
-                    visible: index + 1 < TrimModel.side
+                    visible: side.index + 1 < TrimModel.side
                     name: "tick"
                     width: Theme.mm(5)
                     ink: Theme.colors.ink
