@@ -113,6 +113,7 @@ Item {
     }
     Word {
         visible: root.lie !== null && root.lie.v.selvages
+                 && (root.clothAtLeft || root.lie.blade + root.mm < root.behind - implicitWidth)
         wrapMode: Text.NoWrap
         text: root.lie && root.lie.v.folded ? qsTr("selvages") : qsTr("selvage")
         // Where a ruler reaches over their place they are named beyond the blade.

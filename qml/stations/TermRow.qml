@@ -11,11 +11,14 @@ Pressable {
     required property var modelData
 
     readonly property bool worked: modelData.figureKey !== ""
+    /** A value too long to stand beside its name stands under it. */
+    readonly property bool beneath: value.implicitWidth > width * 0.72
     readonly property bool entered: modelData.enteredAt !== ""
 
     enabled: worked
     inList: true
-    implicitHeight: Math.max(Theme.step, words.height + Theme.mm(3), value.height + Theme.mm(4))
+    implicitHeight: beneath ? words.height + value.height + Theme.mm(5)
+                    : Math.max(Theme.step, words.height + Theme.mm(3), value.height + Theme.mm(4))
     accessibleName: modelData.name + ", " + modelData.text
     //: what pressing a term of a sum does
     accessibleDescription: worked ? qsTr("show the working") : ""
@@ -29,8 +32,8 @@ Pressable {
     }
     Column {
         id: words
-        anchors.verticalCenter: parent.verticalCenter
-        width: root.width - value.width - Theme.gap
+        y: root.beneath ? Theme.mm(1.5) : (parent.height - height) / 2
+        width: root.width - (root.beneath ? 0 : value.width + Theme.gap)
         Word {
             width: parent.width
             color: root.pressed ? Theme.colors.raised : Theme.colors.ink
@@ -49,8 +52,8 @@ Pressable {
     InlineLength {
         id: value
         x: root.width - width
-        y: (root.height - height) / 2 - (root.worked ? Theme.mm(0.8) : 0)
-        width: Math.min(implicitWidth, root.width * 0.72)
+        y: root.beneath ? words.y + words.height : (root.height - height) / 2 - (root.worked ? Theme.mm(0.8) : 0)
+        width: Math.min(implicitWidth, root.width)
         height: implicitHeight
         color: root.pressed ? Theme.colors.raised : Theme.colors.ink
         text: "{" + root.modelData.text + "}"
