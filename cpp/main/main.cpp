@@ -9,6 +9,7 @@
 #include <QScreen>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <QTranslator>
 
 #include <cstdio>
 #include <cstring>
@@ -51,8 +52,9 @@ int refuse(const QString &says)
 
 int runWindow(const QCommandLineParser &options)
 {
-    const bool drawing =
-        options.isSet(QStringLiteral("pictures")) || options.isSet(QStringLiteral("self-test"));
+    const bool drawing = options.isSet(QStringLiteral("pictures")) ||
+                         options.isSet(QStringLiteral("self-test")) ||
+                         options.isSet(QStringLiteral("check-words"));
     QTemporaryDir passing;
     QString dir = options.value(QStringLiteral("data"));
     if (dir.isEmpty())
@@ -85,9 +87,12 @@ int runWindow(const QCommandLineParser &options)
     if (!room.show())
         return refuse(QGuiApplication::translate("Main", "The window could not be opened."));
     if (options.isSet(QStringLiteral("pictures")))
-        return takePictures(room, options.value(QStringLiteral("pictures")));
+        return takePictures(room, options.value(QStringLiteral("pictures")),
+                            options.value(QStringLiteral("only")));
     if (options.isSet(QStringLiteral("self-test")))
         return selfTest(room);
+    if (options.isSet(QStringLiteral("check-words")))
+        return checkWords(room, options.value(QStringLiteral("only")));
     return QGuiApplication::exec();
 }
 
@@ -102,7 +107,8 @@ int run(int argc, char **argv)
                    ? runPlanCommand(arguments[at + 1])
                    : refuse(QStringLiteral("--plan needs a file, or - for standard input."));
     }
-    if (asked(argc, argv, "--pictures") || asked(argc, argv, "--self-test"))
+    if (asked(argc, argv, "--pictures") || asked(argc, argv, "--self-test") ||
+        asked(argc, argv, "--check-words"))
         drawWithoutScreen();
     const QGuiApplication app(argc, argv);
     QCommandLineParser options;
@@ -120,13 +126,25 @@ int run(int argc, char **argv)
     options.addOption({QStringLiteral("pictures"),
                        QGuiApplication::translate("Main", "Draw every station into this folder."),
                        QStringLiteral("DIR")});
-    QCommandLineOption self(QStringLiteral("self-test"));
-    self.setFlags(QCommandLineOption::HiddenFromHelp);
-    options.addOption(self);
+    const auto hidden = [&](const char *name, const char *value = nullptr) {
+        QCommandLineOption option(QString::fromLatin1(name), QString(), QString::fromLatin1(value));
+        option.setFlags(QCommandLineOption::HiddenFromHelp);
+        options.addOption(option);
+    };
+    hidden("self-test");
+    hidden("check-words");
+    hidden("only", "NAMES"); // of --pictures and --check-words: the pages wanted
+    hidden("words", "FILE"); // a compiled translation to show instead of the words of the source
     options.addPositionalArgument(QStringLiteral("FILE"),
                                   QGuiApplication::translate("Main", "A project file, for --pictures."),
                                   QStringLiteral("[FILE]"));
     options.process(app);
+    QTranslator words;
+    if (const QString file = options.value(QStringLiteral("words")); !file.isEmpty()) {
+        if (!words.load(file))
+            return refuse(QStringLiteral("%1 holds no words.").arg(file));
+        QCoreApplication::installTranslator(&words);
+    }
     return runWindow(options);
 }
 

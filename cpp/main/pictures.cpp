@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "main/pictures.h"
 
-#include <QCoreApplication>
+#include "main/scenes.h"
+#include "main/wordsfit.h"
+
 #include <QDir>
-#include <QElapsedTimer>
-#include <QQuickWindow>
 
 #include <cstdio>
 
@@ -12,31 +12,27 @@ namespace matside {
 
 namespace {
 
-struct Size {
-    int width;
-    int height;
-    double pxPerMm;
-};
-/// 10.1 in at 1280 × 800, upright; 8 in at 1024 × 600; 10.4 in at 2000 × 1200.
-constexpr Size sizes[] = {{1280, 800, 5.87}, {800, 1280, 5.87}, {1024, 600, 5.84}, {2000, 1200, 8.83}};
+constexpr const char *sets[] = {"day", "lamp", "contrast"};
 
-void settle(int ms)
+/// Where a picture goes: what it shows, at which size, in which light, for which hand.
+QString pathOf(const QString &dir, const Scene &scene, const Sheet &sheet, const char *set, bool left)
 {
-    QElapsedTimer timer;
-    timer.start();
-    while (timer.elapsed() < ms)
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+    return QStringLiteral("%1/%2-%3x%4-%5-%6.png")
+        .arg(dir, scene.name)
+        .arg(sheet.width)
+        .arg(sheet.height)
+        .arg(QLatin1String(set), left ? QStringLiteral("left") : QStringLiteral("right"));
 }
 
-QQuickWindow *windowOf(Room &room)
+bool wanted(const Scene &scene, const QString &only)
 {
-    return qobject_cast<QQuickWindow *>(room.engine().rootObjects().value(0));
+    return only.isEmpty() || only.split(u',').contains(scene.name);
 }
 
-bool take(QQuickWindow &window, const QString &path)
+void lay(Room &room, QQuickWindow &window, const Sheet &sheet)
 {
-    settle(60);
-    return window.grabWindow().save(path);
+    room.look().setPxPerMm(sheet.pxPerMm);
+    window.resize(sheet.width, sheet.height);
 }
 
 /// Any warning while the self test runs fails it, whoever gives it.
@@ -50,46 +46,34 @@ void hear(QtMsgType type, const QMessageLogContext &context, const QString &mess
         before(type, context, message);
 }
 
-QString nameOf(Session &session, int station)
-{
-    return station < 0 ? QStringLiteral("shelf") : session.stationName(station).toLower();
-}
-
 } // namespace
 
-int takePictures(Room &room, const QString &dir)
+int takePictures(Room &room, const QString &dir, const QString &only)
 {
     QQuickWindow *window = windowOf(room);
     if (!window || !QDir().mkpath(dir))
         return 1;
-    Session &session = room.session();
     int written = 0;
     int failed = 0;
-    for (const Size &size : sizes) {
-        room.look().setPxPerMm(size.pxPerMm);
-        window->resize(size.width, size.height);
-        for (const char *set : {"day", "lamp", "contrast"}) {
-            room.look().setColourSet(QLatin1String(set));
-            for (int station = -1; station <= 6; ++station) {
-                session.setView(station < 0 ? QStringLiteral("shelf") : QStringLiteral("station"));
-                session.setStation(std::max(station, 0));
-                // Both hands where the hand matters most.
-                const bool both =
-                    station == static_cast<int>(Station::Fit) || station == static_cast<int>(Station::Cut);
+    for (const Sheet &sheet : sheets) {
+        lay(room, *window, sheet);
+        for (const Scene &scene : scenesOf(room, *window)) {
+            if (!wanted(scene, only))
+                continue;
+            scene.open();
+            for (const char *set : sets) {
+                room.look().setColourSet(QLatin1String(set));
                 for (const bool left : {false, true}) {
-                    if (left && !both)
+                    // What is drawn once a set shows the left hand by lamplight.
+                    if (!scene.bothHands && left != (set == sets[1]))
                         continue;
-                    session.setLeftHanded(left);
-                    const QString path =
-                        QStringLiteral("%1/%2-%3x%4-%5-%6.png")
-                            .arg(dir, nameOf(session, station))
-                            .arg(size.width)
-                            .arg(size.height)
-                            .arg(QLatin1String(set), left ? QStringLiteral("left") : QStringLiteral("right"));
-                    take(*window, path) ? ++written : ++failed;
+                    room.session().setLeftHanded(left);
+                    settle(100);
+                    const bool saved = window->grabWindow().save(pathOf(dir, scene, sheet, set, left));
+                    saved ? ++written : ++failed;
                 }
-                session.setLeftHanded(false);
             }
+            scene.leave();
         }
     }
     std::fprintf(stdout, "%d pictures written to %s\n", written, qPrintable(dir));
@@ -103,19 +87,41 @@ int selfTest(Room &room)
         return 1;
     warningsHeard = 0;
     before = qInstallMessageHandler(hear);
-    for (const QSize size : {QSize(1280, 800), QSize(800, 1280), QSize(1024, 600)}) {
-        window->resize(size);
-        for (const QString &view :
-             {QStringLiteral("shelf"), QStringLiteral("settings"), QStringLiteral("station")}) {
-            room.session().setView(view);
-            for (int station = 0; station <= 6; ++station) {
-                room.session().setStation(station);
-                settle(30);
-            }
+    for (const Sheet &sheet : sheets) {
+        lay(room, *window, sheet);
+        for (const Scene &scene : scenesOf(room, *window)) {
+            scene.open();
+            settle(30);
+            scene.leave();
         }
     }
     qInstallMessageHandler(before);
     return warningsHeard == 0 ? 0 : 1;
+}
+
+int checkWords(Room &room, const QString &only)
+{
+    QQuickWindow *window = windowOf(room);
+    if (!window)
+        return 1;
+    int misfits = 0;
+    for (const Sheet &sheet : sheets) {
+        lay(room, *window, sheet);
+        for (const Scene &scene : scenesOf(room, *window)) {
+            if (!wanted(scene, only))
+                continue;
+            scene.open();
+            settle(60);
+            for (const QString &says : wordsThatDoNotFit(*window)) {
+                std::fprintf(stderr, "%s, %d x %d: %s\n", qPrintable(scene.name), sheet.width, sheet.height,
+                             qPrintable(says));
+                ++misfits;
+            }
+            scene.leave();
+        }
+    }
+    std::fprintf(stdout, "%d words cannot be read whole\n", misfits);
+    return misfits == 0 ? 0 : 1;
 }
 
 } // namespace matside

@@ -5,10 +5,15 @@
 
 namespace matside {
 
-/// Draws every station in each size and colour set into a folder. Exit status: 0 when all were written.
-[[nodiscard]] int takePictures(Room &room, const QString &dir);
+/// Draws every page, and what can lie over it, in each size and colour set into a folder; `only` names the
+/// pages wanted, with commas between them, empty for all. Exit status: 0 when all were written.
+[[nodiscard]] int takePictures(Room &room, const QString &dir, const QString &only = {});
 
-/// Opens every page and station once. Exit status: 0 when no warning was heard.
+/// Opens every page, and what can lie over it, in each size. Exit status: 0 when no warning was heard.
 [[nodiscard]] int selfTest(Room &room);
+
+/// Looks, in each size and on every page, for words that cannot be read whole and names them on the standard
+/// error; `only` as above. Exit status: 0 when there are none.
+[[nodiscard]] int checkWords(Room &room, const QString &only = {});
 
 } // namespace matside

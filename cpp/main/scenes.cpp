@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+#include "main/scenes.h"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+
+namespace matside {
+
+namespace {
+
+QQuickItem *visibleBelow(QQuickItem &item, const QString &name)
+{
+    if (!item.isVisible())
+        return nullptr;
+    if (item.objectName() == name)
+        return &item;
+    for (QQuickItem *child : item.childItems())
+        if (QQuickItem *found = visibleBelow(*child, name))
+            return found;
+    return nullptr;
+}
+
+/// The Cut station with the first step that has a figure in hand.
+void openCut(Room &room)
+{
+    room.session().setStation(static_cast<int>(Station::Cut));
+    for (int row = 0; row < room.steps().steps()->count(); ++row) {
+        room.steps().goTo(row);
+        if (room.steps().figure().valid)
+            return;
+    }
+}
+
+/// The sheets of the page at hand.
+QQuickItem *over(QQuickWindow &window)
+{
+    settle(40);
+    return visibleItem(window, QStringLiteral("sheets"));
+}
+
+void openWorking(QQuickWindow &window, const QString &key)
+{
+    if (QQuickItem *sheets = over(window))
+        QMetaObject::invokeMethod(sheets, "work", Q_ARG(QString, key));
+}
+
+void openWrong(QQuickWindow &window)
+{
+    if (QQuickItem *sheets = over(window))
+        QMetaObject::invokeMethod(sheets, "openWrong");
+}
+
+void openNotes(QQuickWindow &window)
+{
+    if (QQuickItem *sheets = over(window))
+        sheets->setProperty("shows", QStringLiteral("notes"));
+}
+
+void openKeypad(QQuickWindow &window, const FigureView &figure)
+{
+    if (QQuickItem *sheets = over(window))
+        QMetaObject::invokeMethod(sheets, "enter", Q_ARG(QString, QString()),
+                                  Q_ARG(QString, Session::tr("How much of it is left?")),
+                                  Q_ARG(QString, figure.whole));
+}
+
+Scene shelfScene(Room &room)
+{
+    return {QStringLiteral("shelf"), true, [&room] { room.session().setView(QStringLiteral("shelf")); }};
+}
+
+/// The shelf as it is before anything lies on it.
+Scene firstScene(Room &room)
+{
+    const auto show = [&room](bool empty) {
+        Store &store = room.workspace().store();
+        (void)(empty ? store.putAway(room.workspace().id()) : store.bringBack(room.workspace().id()));
+        room.session().setView(QStringLiteral("settings"));
+        room.session().setView(QStringLiteral("shelf"));
+    };
+    return {QStringLiteral("first"), false, [show] { show(true); }, [show] { show(false); }};
+}
+
+Scene stationScene(Room &room, int station)
+{
+    const bool handed =
+        station == static_cast<int>(Station::Fit) || station == static_cast<int>(Station::Cut);
+    return {room.session().stationName(station).toLower(), handed, [&room, station] {
+                room.session().setView(QStringLiteral("station"));
+                room.session().setStation(station);
+            }};
+}
+
+} // namespace
+
+QQuickWindow *windowOf(Room &room)
+{
+    return qobject_cast<QQuickWindow *>(room.engine().rootObjects().value(0));
+}
+
+void settle(int ms)
+{
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < ms)
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+}
+
+QQuickItem *visibleItem(QQuickWindow &window, const QString &name)
+{
+    return visibleBelow(*window.contentItem(), name);
+}
+
+std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
+{
+    std::vector<Scene> scenes{shelfScene(room), firstScene(room)};
+    scenes.push_back(
+        {QStringLiteral("settings"), false, [&room] { room.session().setView(QStringLiteral("settings")); }});
+    for (int station = 0; station <= static_cast<int>(Station::Edge); ++station)
+        scenes.push_back(stationScene(room, station));
+    const auto atCut = [&](const char *name, std::function<void()> opens) {
+        // Going to another station closes whatever lies over the work.
+        scenes.push_back({QString::fromLatin1(name), false,
+                          [&room, opens = std::move(opens)] {
+                              room.session().setView(QStringLiteral("station"));
+                              openCut(room);
+                              opens();
+                          },
+                          [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
+    };
+    atCut("figure", [] {});
+    atCut("working", [&room, &window] { openWorking(window, room.steps().figure().key); });
+    atCut("wrong", [&window] { openWrong(window); });
+    atCut("notes", [&window] { openNotes(window); });
+    atCut("keypad", [&room, &window] { openKeypad(window, room.steps().figure()); });
+    return scenes;
+}
+
+} // namespace matside
