@@ -117,8 +117,8 @@ QVariantList BlockMeasure::corners() const
         middle.x += corner.x / 4;
         middle.y += corner.y / 4;
     }
-    const double w = static_cast<double>(m_finding->own.along.count());
-    const double h = static_cast<double>(m_finding->own.across.count());
+    const auto w = static_cast<double>(m_finding->own.along.count());
+    const auto h = static_cast<double>(m_finding->own.across.count());
     const double longest = std::max({w, h, 1.0});
     for (std::size_t i = 0; i < 4; ++i) {
         const double x = (i == 0 || i == 3 ? -w : w) / 2;

@@ -130,7 +130,7 @@ void HoopShelf::read()
     if (!kept || !kept.value())
         return;
     const QJsonArray list = QJsonDocument::fromJson(kept.value()->toUtf8()).array();
-    for (const QJsonValue &value : list)
+    for (const auto &value : list)
         if (value.isObject() && count() < most)
             m_hoops.push_back(fromJson(value.toObject()));
 }

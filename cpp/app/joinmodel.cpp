@@ -64,7 +64,8 @@ QString JoinModel::title() const
     const int across = columns();
     const std::vector<std::string> names = blockNames(m_workspace.project());
     const auto name = [&](int row, int column) {
-        const auto index = static_cast<std::size_t>(row * across + column);
+        const auto index = static_cast<std::size_t>(row) * static_cast<std::size_t>(across) +
+                           static_cast<std::size_t>(column);
         return index < names.size() ? toQt(names[index]) : QString();
     };
     if (doing("join-short") && across > 1) {

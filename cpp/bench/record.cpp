@@ -167,17 +167,13 @@ Project withSpoiled(const Project &project, const Plan &plan, const std::vector<
     event.cloth = step.cloth;
     event.count = 1;
     event.block = blockInHand(project, plan, step, strip);
-    if (!goesBlockByBlock(step)) {
-        countUp(next, step, 1, 1);
-    } else if (step.does == Does::StitchBlock) {
-        if (auto block = nextBlock(project, plan, strip)) {
-            block->state = BlockState::Spoiled;
-            event.strip = block->strip;
-            next.made.blocks.push_back(std::move(*block));
-        } else {
-            countUp(next, step, 1, 1);
-        }
-    } else if (!event.block.empty()) {
+    auto open = goesBlockByBlock(step) && step.does == Does::StitchBlock ? nextBlock(project, plan, strip)
+                                                                         : std::nullopt;
+    if (open) {
+        open->state = BlockState::Spoiled;
+        event.strip = open->strip;
+        next.made.blocks.push_back(std::move(*open));
+    } else if (goesBlockByBlock(step) && step.does != Does::StitchBlock && !event.block.empty()) {
         for (MadeBlock &block : next.made.blocks)
             if (block.block == event.block && isGood(block))
                 block.state = BlockState::Spoiled;
@@ -200,12 +196,13 @@ Project withLastSpoiled(const Project &project, const std::vector<Step> &steps, 
     event.count = 1;
     if (goesBlockByBlock(step) && !next.made.blocks.empty()) {
         const bool trimming = step.does == Does::TrimBlock;
-        for (auto block = next.made.blocks.rbegin(); block != next.made.blocks.rend(); ++block) {
-            if (!isGood(*block) || (trimming && block->state != BlockState::Trimmed))
-                continue;
-            block->state = BlockState::Spoiled;
-            event.block = block->block;
-            break;
+        const auto last =
+            std::find_if(next.made.blocks.rbegin(), next.made.blocks.rend(), [&](const MadeBlock &b) {
+                return isGood(b) && (!trimming || b.state == BlockState::Trimmed);
+            });
+        if (last != next.made.blocks.rend()) {
+            last->state = BlockState::Spoiled;
+            event.block = last->block;
         }
         spoilBehind(next, steps, step);
         for (MadeCut &cut : next.made.cut)

@@ -190,7 +190,7 @@ Designed designOf(const Project &project, const std::string &block)
         const auto found = std::find(names.begin(), names.end(), block);
         if (found != names.end()) {
             const auto at = static_cast<std::size_t>(found - names.begin());
-            const std::size_t columns = static_cast<std::size_t>(project.blocks.columns);
+            const auto columns = static_cast<std::size_t>(project.blocks.columns);
             const std::size_t row = at / columns;
             if (row < project.layout.size() && at % columns < project.layout[row].size())
                 id = project.layout[row][at % columns];
