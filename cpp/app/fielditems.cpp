@@ -46,7 +46,7 @@ std::string freeId(const Project &project)
                std::any_of(project.patches.begin(), project.patches.end(), is);
     };
     for (std::size_t number = project.cloths.size() + 1;; ++number)
-        if (const std::string id = "cloth-" + std::to_string(number); !taken(id))
+        if (std::string id = "cloth-" + std::to_string(number); !taken(id))
             return id;
 }
 

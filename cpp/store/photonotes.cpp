@@ -137,7 +137,7 @@ StoreResult<std::int64_t> NoteBook::log(const QString &project, const Command &c
     Transaction transaction(*m_store.m_database);
     if (!transaction.began())
         return transaction.began().error();
-    const auto number = logInside(*m_store.m_database, m_folder, project, command, note);
+    auto number = logInside(*m_store.m_database, m_folder, project, command, note);
     if (!number)
         return number;
     if (const auto done = transaction.commit(); !done)
