@@ -19,11 +19,6 @@ Length &readingAt(Readings &readings, int at)
                   : readings.diagonals[static_cast<std::size_t>(at - 4)];
 }
 
-QString braced(Length length, Marks marks)
-{
-    return u'{' + figureText(length, marks) + u'}';
-}
-
 } // namespace
 
 BlockMeasure::BlockMeasure(Workspace &workspace, Session &session, StepModel &steps)
@@ -39,7 +34,7 @@ MadeBlock *BlockMeasure::held(Project &project) const
 {
     const std::string name = m_block.toStdString();
     for (MadeBlock &block : project.made.blocks)
-        if (block.block == name && block.state != BlockState::Spoiled && block.state != BlockState::Lost)
+        if (block.block == name && block.good())
             return &block;
     return nullptr;
 }
@@ -67,12 +62,9 @@ void BlockMeasure::begin()
 
 void BlockMeasure::judgeIt()
 {
-    Target target;
-    target.outline = m_workspace.plan().block.outline;
-    target.allowance = m_workspace.plan().basis.allowance;
     const Project &project = m_workspace.project();
-    m_finding =
-        judge(m_readings, Measured::Outline, target, usualTolerances(project.system), project.marks());
+    m_finding = judge(m_readings, Measured::Outline, targetOf(m_workspace.plan()),
+                      usualTolerances(project.system), project.marks());
     emit changed();
 }
 
@@ -170,11 +162,11 @@ bool BlockMeasure::save()
 QString BlockMeasure::commonSays() const
 {
     const Project &project = m_workspace.project();
-    const Plan &plan = m_workspace.plan();
     const Tolerances tolerances = usualTolerances(project.system);
     const auto sizes = ownSizes(project, tolerances);
     if (sizes.size() < 2)
         return {};
+    const Plan &plan = m_workspace.plan();
     const CommonSize common =
         commonSize(sizes, plan.block.outline, plan.block.outline, tolerances, project.marks());
     if (common.asPlanned && common.outliers.empty())

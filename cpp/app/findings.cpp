@@ -27,14 +27,20 @@ Json sizeFile(const Pair &size, Marks marks)
 
 } // namespace
 
+Target targetOf(const Plan &plan)
+{
+    Target target;
+    target.outline = plan.block.outline;
+    target.allowance = plan.basis.allowance;
+    return target;
+}
+
 std::optional<Finding> findingOf(const Project &project, const Plan &plan, const MadeBlock &block)
 {
     const auto readings = readingsOf(block);
     if (!readings)
         return std::nullopt;
-    Target target;
-    target.outline = plan.block.outline;
-    target.allowance = plan.basis.allowance;
+    const Target target = targetOf(plan);
     const Tolerances tolerances = usualTolerances(project.system);
     return judge(*readings, measuredOn(block, target, tolerances), target, tolerances, project.marks());
 }

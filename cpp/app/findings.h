@@ -18,6 +18,8 @@ namespace matside {
 /// What to do about it.
 [[nodiscard]] QString remedyText(const Finding &finding, Marks marks);
 
+/// What a block is held against: the planned outline and its allowance.
+[[nodiscard]] Target targetOf(const Plan &plan);
 /// The finding on a block of the project; nothing when it was not measured.
 [[nodiscard]] std::optional<Finding> findingOf(const Project &project, const Plan &plan,
                                                const MadeBlock &block);

@@ -3,6 +3,7 @@
 
 #include "app/fielditems.h"
 #include "app/figures.h"
+#include "app/reply.h"
 #include "app/wording.h"
 #include "project/codec.h"
 
@@ -10,15 +11,6 @@
 #include <numeric>
 
 namespace matside {
-
-namespace {
-
-QVariantMap answer(bool ok, const QString &says)
-{
-    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
-}
-
-} // namespace
 
 FitModel::FitModel(Workspace &workspace)
     : m_workspace(workspace), m_fields(workspace), m_figures(workspace), m_problems(workspace),

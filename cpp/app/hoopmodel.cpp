@@ -2,6 +2,7 @@
 #include "app/hoopmodel.h"
 
 #include "app/figures.h"
+#include "app/reply.h"
 #include "app/wording.h"
 #include "length/read.h"
 
@@ -10,16 +11,6 @@
 namespace matside {
 
 namespace {
-
-QVariantMap answer(bool ok, const QString &says)
-{
-    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
-}
-
-QString braced(Length length, Marks marks, Round round = Round::Nearest)
-{
-    return u'{' + figureText(length, marks, round) + u'}';
-}
 
 /// The bare number on its mark, for the narrow lines beside a strip whose unit is plain.
 QString bare(Length length, Marks marks)
@@ -46,6 +37,10 @@ void HoopModel::refresh()
     if (m_session.station() != static_cast<int>(Station::Hoop) || m_workspace.previewing())
         return;
     m_all = stripsInWork(m_workspace.project(), m_workspace.plan());
+    m_forecast = forecastOf(m_workspace.project(), m_workspace.plan());
+    m_harvest = m_workspace.project().made.blocks.empty()
+                    ? harvestOffer(m_workspace.project(), m_workspace.plan())
+                    : std::nullopt;
     const auto chosen = std::find_if(m_all.begin(), m_all.end(),
                                      [&](const StripWork &work) { return work.strip == m_steps.strip(); });
     auto now = chosen;
@@ -167,13 +162,10 @@ QString HoopModel::figureSays() const
 
 FigureView HoopModel::second() const
 {
-    const Marks marks = m_workspace.project().marks();
     const auto next = static_cast<std::size_t>(position()) + 1;
-    if (marking())
-        return next < m_work.places.size() ? figureOf(m_work.places[next].centre, marks) : FigureView();
-    if (m_steps.doing() == QStringLiteral("stitch-block") && atNext())
-        return figureOf(m_work.next->centre, marks);
-    return {};
+    if (!marking() || next >= m_work.places.size())
+        return {};
+    return figureOf(m_work.places[next].centre, m_workspace.project().marks());
 }
 
 QString HoopModel::centreSays() const
@@ -252,15 +244,7 @@ QVariantMap HoopModel::commitEnd(Length end)
                        .arg(figureText(m_workspace.plan().block.outline.along, m_workspace.project().marks()),
                             figureText(m_work.usable, m_workspace.project().marks())));
     Project next = m_workspace.project();
-    auto held = std::find_if(next.made.strips.begin(), next.made.strips.end(),
-                             [&](const MadeStrip &made) { return made.strip == m_work.strip; });
-    if (held == next.made.strips.end()) {
-        MadeStrip fresh;
-        fresh.strip = m_work.strip;
-        next.made.strips.push_back(std::move(fresh));
-        held = next.made.strips.end() - 1;
-    }
-    held->ended = end;
+    next.made.recordOf(m_work.strip).ended = end;
     if (!m_workspace.commit("re-zero", next))
         return answer(false, tr("That could not be saved."));
     return answer(true, overSays());

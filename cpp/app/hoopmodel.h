@@ -3,6 +3,7 @@
 
 #include "app/stepmodel.h"
 #include "plan/onstrip.h"
+#include "plan/thread.h"
 
 #include <QVariantList>
 #include <QVariantMap>
@@ -19,13 +20,11 @@ struct StripView {
     Q_PROPERTY(bool drawnIn MEMBER drawnIn)
     Q_PROPERTY(double lengthMm MEMBER lengthMm)
     Q_PROPERTY(double widthMm MEMBER widthMm)
-    Q_PROPERTY(double marginMm MEMBER marginMm)
     Q_PROPERTY(double blockAlongMm MEMBER blockAlongMm)
     Q_PROPERTY(double blockAcrossMm MEMBER blockAcrossMm)
     Q_PROPERTY(double frameAlongMm MEMBER frameAlongMm)
     Q_PROPERTY(double frameAcrossMm MEMBER frameAcrossMm)
     Q_PROPERTY(double barMm MEMBER barMm)
-    Q_PROPERTY(double lastEndMm MEMBER lastEndMm)
     Q_PROPERTY(double stepMm MEMBER stepMm)
     Q_PROPERTY(bool tails MEMBER tails)
     Q_PROPERTY(QVariantList places MEMBER places)
@@ -34,13 +33,11 @@ public:
     bool drawnIn = false;
     double lengthMm = 0;
     double widthMm = 0;
-    double marginMm = 0; ///< end margin
     double blockAlongMm = 0;
     double blockAcrossMm = 0;
     double frameAlongMm = 0;
     double frameAcrossMm = 0;
     double barMm = 0;     ///< the frame's own width
-    double lastEndMm = 0; ///< where the last outline ended; 0 when nothing is stitched on it
     double stepMm = 25.4; ///< one graduation of the tape
     bool tails = false;
     QVariantList places;  ///< {block, startMm, centreMm, stitched, next}
@@ -130,6 +127,9 @@ private:
     Workspace &m_workspace;
     Session &m_session;
     StepModel &m_steps;
+    // Reckoned once for every change of the project, not for every line that tells of it.
+    Forecast m_forecast;
+    std::optional<HarvestOffer> m_harvest; ///< nothing once a block is stitched
     std::vector<StripWork> m_all;
     StripWork m_work;
     std::map<std::int64_t, int> m_positions;

@@ -2,6 +2,7 @@
 #include "app/hoopshelf.h"
 
 #include "app/figures.h"
+#include "app/reply.h"
 #include "app/wording.h"
 #include "length/read.h"
 
@@ -104,16 +105,6 @@ bool same(Hoop a, Hoop b)
 {
     a.rest = b.rest = {};
     return a == b;
-}
-
-QVariantMap answer(bool ok, const QString &says)
-{
-    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
-}
-
-QString braced(Length length, Marks marks)
-{
-    return u'{' + figureText(length, marks) + u'}';
 }
 
 } // namespace

@@ -13,11 +13,6 @@ namespace matside {
 
 namespace {
 
-QString braced(Length length, Marks marks, Round round = Round::Nearest)
-{
-    return u'{' + figureText(length, marks, round) + u'}';
-}
-
 QString roleOf(std::size_t patch)
 {
     return patch % 2 == 0 ? QStringLiteral("patchA") : QStringLiteral("patchB");
@@ -60,7 +55,6 @@ StripView HoopModel::view() const
     view.drawnIn = !marking();
     view.lengthMm = (view.drawnIn ? m_work.end : m_work.usable).asMm();
     view.widthMm = plan.strip.width.asMm();
-    view.marginMm = plan.strip.end.asMm();
     view.blockAlongMm = (view.drawnIn ? plan.block.outline.along : plan.block.sent.along).asMm();
     view.blockAcrossMm = (view.drawnIn ? plan.block.outline.across : plan.block.sent.across).asMm();
     view.frameAlongMm = plan.basis.hoopOutside.along.asMm();
@@ -69,7 +63,6 @@ StripView HoopModel::view() const
     view.barMm = std::max((plan.basis.hoopOutside.along - inside.along).scaled(1, 2).asMm(), 3.0);
     view.tails = project.strip.tails;
     view.stepMm = project.system == System::Inch ? 25.4 : 20;
-    view.lastEndMm = canReZero() ? endNow().asMm() : 0;
     for (const StripPlace &place : m_work.places) {
         const Length start = view.drawnIn ? place.drawn : place.start;
         const Length centre =
@@ -128,30 +121,28 @@ QVariantList HoopModel::stops() const
 
 QString HoopModel::bobbinSays() const
 {
-    const Forecast forecast = forecastOf(m_workspace.project(), m_workspace.plan());
-    if (forecast.blocksPerBobbin == 0)
+    if (m_forecast.blocksPerBobbin == 0)
         return tr("Bobbin: not enough on one for a block");
-    if (forecast.bobbinLeft == 0)
+    if (m_forecast.bobbinLeft == 0)
         return tr("Bobbin: change it before this block");
-    return forecast.bobbinLeft == 1 ? tr("Bobbin: for 1 more block")
-                                    : tr("Bobbin: for %1 more blocks").arg(forecast.bobbinLeft);
+    return m_forecast.bobbinLeft == 1 ? tr("Bobbin: for 1 more block")
+                                      : tr("Bobbin: for %1 more blocks").arg(m_forecast.bobbinLeft);
 }
 
 QString HoopModel::timeSays() const
 {
-    const Forecast forecast = forecastOf(m_workspace.project(), m_workspace.plan());
     const auto minutes =
-        static_cast<std::int64_t>(std::llround(static_cast<double>(forecast.minuteTenths) / 10));
-    const QString time = forecast.ownMinutes
+        static_cast<std::int64_t>(std::llround(static_cast<double>(m_forecast.minuteTenths) / 10));
+    const QString time = m_forecast.ownMinutes
                              ? tr("About %1 minutes a block, by your own last blocks").arg(minutes)
                              : tr("About %1 minutes a block").arg(minutes);
-    const double metres = forecast.use.all.asMm() / 1000;
+    const double metres = m_forecast.use.all.asMm() / 1000;
     //: stitches and metres of thread one block takes
     return tr("%1. About %2 stitches and %3 m of thread, %4 m of it from the bobbin.")
         .arg(time)
-        .arg(forecast.use.stitches)
+        .arg(m_forecast.use.stitches)
         .arg(metres, 0, 'f', 1)
-        .arg(forecast.use.bobbin.asMm() / 1000, 0, 'f', 1);
+        .arg(m_forecast.use.bobbin.asMm() / 1000, 0, 'f', 1);
 }
 
 QString HoopModel::sentSays() const
@@ -170,14 +161,13 @@ QString HoopModel::sentSays() const
 
 bool HoopModel::canHarvest() const
 {
-    return harvestOffer(m_workspace.project(), m_workspace.plan()).has_value() &&
-           m_workspace.project().made.blocks.empty() && !m_session.readOnly();
+    return m_harvest.has_value() && !m_session.readOnly();
 }
 
 QString HoopModel::harvestSays() const
 {
-    const auto offer = harvestOffer(m_workspace.project(), m_workspace.plan());
-    if (!offer || !m_workspace.project().made.blocks.empty())
+    const auto &offer = m_harvest;
+    if (!offer)
         return {};
     const Marks marks = m_workspace.project().marks();
     const std::int64_t now = m_workspace.plan().strip.perStrip;
@@ -197,13 +187,13 @@ QString HoopModel::harvestSays() const
 
 void HoopModel::takeHarvest()
 {
-    const auto offer = harvestOffer(m_workspace.project(), m_workspace.plan());
-    if (!offer || !canHarvest())
+    if (!canHarvest())
         return;
+    const HarvestOffer offer = *m_harvest; // a commit reckons it anew
     Project next = m_workspace.project();
     next.strip.harvest = true;
     next.strip.gap.reset();
-    if (!offer->free && offer->perStripTails >= m_workspace.plan().strip.perStrip)
+    if (!offer.free && offer.perStripTails >= m_workspace.plan().strip.perStrip)
         next.strip.tails = true;
     (void)m_workspace.commit("edit", next);
 }

@@ -2,8 +2,10 @@
 #include "app/joinmodel.h"
 
 #include "app/figures.h"
+#include "app/reply.h"
 #include "app/wording.h"
 #include "length/read.h"
+#include "made/rows.h"
 #include "plan/formulas.h"
 #include "plan/onstrip.h"
 #include "plan/thread.h"
@@ -11,26 +13,6 @@
 #include <algorithm>
 
 namespace matside {
-
-namespace {
-
-QVariantMap answer(bool ok, const QString &says)
-{
-    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
-}
-
-QString braced(Length length, Marks marks, Round round = Round::Nearest)
-{
-    return u'{' + figureText(length, marks, round) + u'}';
-}
-
-/// Crossings and rows: 1/16 in | 1.5 mm a column may be eased (F24; common practice, no published limit).
-Length easePerColumn(System system)
-{
-    return system == System::Inch ? Length::inches(0, 1, 16) : Length::mmTenths(15);
-}
-
-} // namespace
 
 JoinModel::JoinModel(Workspace &workspace, Session &session, StepModel &steps)
     : m_workspace(workspace), m_session(session), m_steps(steps)
@@ -211,30 +193,30 @@ QString JoinModel::bulkSays() const
 
 QString JoinModel::rowSays() const
 {
-    const auto &measured = m_workspace.project().made.rows;
+    const Project &project = m_workspace.project();
+    const auto &measured = project.made.rows;
     if (measured.empty())
         return {};
-    const Project &project = m_workspace.project();
     const Marks marks = project.marks();
-    Length sum;
-    for (const MadeRow &row : measured)
-        sum += row.length;
-    const Length mean = sum.scaled(1, static_cast<std::int64_t>(measured.size()));
-    const Length limit = easePerColumn(project.system) * project.blocks.columns;
-    const MadeRow &last = measured.back();
-    const Length off = (last.length - mean).magnitude();
     if (measured.size() < 2)
         return tr("The first row sets the marks and the long sashings: %1 against %2 planned.")
-            .arg(braced(last.length, marks), braced(plannedRow(), marks));
-    if (off <= easePerColumn(project.system))
-        return tr("This row lies within %1 of the others: leave it.")
-            .arg(braced(easePerColumn(project.system), marks));
-    if (off <= limit)
+            .arg(braced(measured.back().length, marks), braced(plannedRow(), marks));
+    const Tolerances tolerances = usualTolerances(project.system);
+    const RowFinding last = judgeRows(measured, project.blocks.columns, tolerances).rows.back();
+    const QString off = braced(last.off.magnitude(), marks);
+    const QString limit = braced(tolerances.rowPerColumn * project.blocks.columns, marks);
+    switch (last.does) {
+    case RowRemedy::Leave:
+        return tr("This row lies within %1 of the others: leave it.").arg(braced(tolerances.crossing, marks));
+    case RowRemedy::Ease:
         return tr("This row is %1 off the mean. Ease it: up to %2 goes in over %3 blocks.")
-            .arg(braced(off, marks), braced(limit, marks))
+            .arg(off, limit)
             .arg(project.blocks.columns);
-    return tr("This row is %1 off the mean, more than the %2 that easing takes: take one seam of it anew.")
-        .arg(braced(off, marks), braced(limit, marks));
+    default:
+        return tr("This row is %1 off the mean, more than the %2 that easing takes: take one seam of it "
+                  "anew.")
+            .arg(off, limit);
+    }
 }
 
 bool JoinModel::measuring() const

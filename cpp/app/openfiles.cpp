@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/openfiles.h"
 
+#include "app/reply.h"
 #include "app/wording.h"
 #include "project/codec.h"
 
@@ -14,8 +15,8 @@ namespace matside {
 
 namespace {
 
-constexpr qint64 largestFile = 4 * 1024 * 1024; ///< the codec's own bound
-constexpr qint64 probed = 64 * 1024;
+constexpr qint64 largestFile = qint64{4} * 1024 * 1024; ///< the codec's own bound
+constexpr qint64 probed = qint64{64} * 1024;
 constexpr int mostEntries = 500;
 constexpr int longestName = 80;
 
@@ -36,11 +37,6 @@ QString plainName(const QString &name)
     if (plain.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive))
         plain.chop(5);
     return plain.left(longestName).trimmed();
-}
-
-QVariantMap answer(bool ok, const QString &says)
-{
-    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
 }
 
 } // namespace

@@ -13,11 +13,6 @@ namespace matside {
 
 namespace {
 
-QString braced(Length length, Marks marks)
-{
-    return u'{' + figureText(length, marks) + u'}';
-}
-
 QString money(std::int64_t cents)
 {
     return QLocale().toString(static_cast<double>(cents) / 100, 'f', 2);
@@ -91,10 +86,8 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     case Name:
         return clothText(m_of, buy.cloth);
     case Colour: {
-        const auto cloth = std::find_if(m_of.cloths.begin(), m_of.cloths.end(),
-                                        [&](const Cloth &c) { return c.id == buy.cloth; });
-        return cloth == m_of.cloths.end() || cloth->colour.empty() ? QStringLiteral("#c9bda2")
-                                                                   : toQt(cloth->colour);
+        const Cloth *cloth = clothNamed(m_of, buy.cloth);
+        return cloth && !cloth->colour.empty() ? toQt(cloth->colour) : QStringLiteral("#c9bda2");
     }
     case BuyText:
         return toQt(textSold(buy.bought, buy.step, m_of.system));

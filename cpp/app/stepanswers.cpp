@@ -2,6 +2,7 @@
 //
 // What a step answers: the trial's measures, and the sum behind a figure.
 #include "app/figures.h"
+#include "app/reply.h"
 #include "app/stepmodel.h"
 #include "app/wording.h"
 #include "length/read.h"
@@ -10,11 +11,6 @@
 namespace matside {
 
 namespace {
-
-QVariantMap answer(bool ok, const QString &says)
-{
-    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
-}
 
 /// A value of the trial: typed, or as it was planned.
 struct Asked {

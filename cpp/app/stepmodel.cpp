@@ -35,21 +35,15 @@ void StepModel::refresh()
     std::vector<std::size_t> rows;
     m_current.reset();
     for (std::size_t i = 0; i < all.size(); ++i) {
-        const bool here =
-            station == Station::Shop ? all[i].station == Station::Cut : all[i].station == station;
-        if (!here)
+        if (all[i].station != station) // at Shop nothing is done
             continue;
         rows.push_back(i);
-        if (!m_current && all[i].done < all[i].count && station != Station::Shop)
+        if (!m_current && all[i].done < all[i].count)
             m_current = i;
     }
-    const bool open = m_chosen && *m_chosen < all.size() && all[*m_chosen].done < all[*m_chosen].count;
-    if (open && station != Station::Shop)
+    if (m_chosen && *m_chosen < all.size() && all[*m_chosen].done < all[*m_chosen].count)
         m_current = m_chosen;
-    if (station == Station::Shop)
-        m_steps.showByCloth(std::move(rows));
-    else
-        m_steps.show(std::move(rows), m_current);
+    m_steps.show(std::move(rows), m_current);
     emit changed();
 }
 

@@ -17,17 +17,7 @@ class StepsModel : public QAbstractListModel {
     QML_UNCREATABLE("belongs to StepModel")
     Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
 public:
-    enum Role {
-        Title = Qt::UserRole + 1,
-        FigureText,
-        StationNumber,
-        Count,
-        DoneCount,
-        IsCurrent,
-        Trial,
-        ClothHead,
-        ClothColour
-    };
+    enum Role { Title = Qt::UserRole + 1, FigureText, StationNumber, Count, DoneCount, IsCurrent, Trial };
     explicit StepsModel(Workspace &workspace);
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
@@ -35,13 +25,9 @@ public:
     [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
     /// Shows these steps (indices into the workspace's), with one of them current.
     void show(std::vector<std::size_t> rows, std::optional<std::size_t> current);
-    /// Shows what is to be cut cloth by cloth, in the order the project names its cloths; none is current.
-    void showByCloth(std::vector<std::size_t> rows);
     /// The real cloth's colour, "#rrggbb"; unbleached for a cloth the project does not name.
     [[nodiscard]] static QString colourOf(const Project &project, std::string_view cloth);
     [[nodiscard]] std::optional<std::size_t> stepAt(int row) const;
-    /// Above the row that begins another cloth stands that cloth's name; above the others nothing.
-    [[nodiscard]] QString clothHead(int row) const;
 
 signals:
     void countChanged();

@@ -3,8 +3,6 @@
 #include "app/stepmodel.h"
 #include "app/wording.h"
 
-#include <algorithm>
-
 namespace matside {
 
 StepsModel::StepsModel(Workspace &workspace) : m_workspace(workspace) {}
@@ -30,28 +28,10 @@ void StepsModel::show(std::vector<std::size_t> rows, std::optional<std::size_t> 
     emit countChanged();
 }
 
-void StepsModel::showByCloth(std::vector<std::size_t> rows)
-{
-    const std::vector<Step> &all = m_workspace.steps();
-    const std::vector<Cloth> &cloths = m_workspace.project().cloths;
-    // Squaring an end takes no cloth that anybody buys.
-    std::erase_if(rows, [&](std::size_t row) { return all[row].does == Does::Straighten; });
-    const auto place = [&](std::size_t row) {
-        const auto found = std::find_if(cloths.begin(), cloths.end(),
-                                        [&](const Cloth &cloth) { return cloth.id == all[row].cloth; });
-        return std::pair(found - cloths.begin(), std::string_view(all[row].cloth));
-    };
-    std::stable_sort(rows.begin(), rows.end(),
-                     [&](std::size_t a, std::size_t b) { return place(a) < place(b); });
-    show(std::move(rows), std::nullopt);
-}
-
 QString StepsModel::colourOf(const Project &project, std::string_view cloth)
 {
-    for (const Cloth &each : project.cloths)
-        if (each.id == cloth)
-            return toQt(each.colour);
-    return QStringLiteral("#c9bda2");
+    const Cloth *named = clothNamed(project, cloth);
+    return named ? toQt(named->colour) : QStringLiteral("#c9bda2");
 }
 
 std::optional<std::size_t> StepsModel::stepAt(int row) const
@@ -93,10 +73,6 @@ QVariant StepsModel::data(const QModelIndex &index, int role) const
         return m_current == at;
     case Trial:
         return step.trial;
-    case ClothHead:
-        return clothHead(index.row());
-    case ClothColour:
-        return colourOf(m_workspace.project(), step.cloth);
     default:
         return {};
     }
@@ -106,17 +82,7 @@ QHash<int, QByteArray> StepsModel::roleNames() const
 {
     return {{Title, "title"}, {FigureText, "figureText"}, {StationNumber, "station"},
             {Count, "count"}, {DoneCount, "done"},        {IsCurrent, "isCurrent"},
-            {Trial, "trial"}, {ClothHead, "clothHead"},   {ClothColour, "clothColour"}};
-}
-
-QString StepsModel::clothHead(int row) const
-{
-    const std::vector<Step> &all = m_workspace.steps();
-    const auto at = stepAt(row);
-    const auto before = stepAt(row - 1);
-    if (!at || *at >= all.size() || (before && *before < all.size() && all[*before].cloth == all[*at].cloth))
-        return {};
-    return clothText(m_workspace.project(), all[*at].cloth);
+            {Trial, "trial"}};
 }
 
 } // namespace matside

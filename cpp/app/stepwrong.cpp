@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Something's wrong: what is offered at a step, and what each answer means.
+#include "app/reply.h"
 #include "app/stepmodel.h"
 #include "app/wording.h"
 #include "bench/mishap.h"
@@ -8,15 +9,6 @@
 #include "length/read.h"
 
 namespace matside {
-
-namespace {
-
-QVariantMap answer(bool ok, const QString &says)
-{
-    return {{QStringLiteral("ok"), ok}, {QStringLiteral("says"), says}};
-}
-
-} // namespace
 
 QVariantList StepModel::wrongAnswers() const
 {

@@ -23,7 +23,6 @@ class TrimModel : public QObject, public Single<TrimModel> {
     Q_PROPERTY(QString secondSays READ secondSays NOTIFY changed FINAL)
     Q_PROPERTY(QString checkSays READ checkSays NOTIFY changed FINAL)
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
-    Q_PROPERTY(int upTurned READ upTurned NOTIFY changed FINAL)
 public:
     TrimModel(Workspace &workspace, StepModel &steps);
     using Single<TrimModel>::create;
@@ -39,8 +38,6 @@ public:
     [[nodiscard]] QString secondSays() const;
     [[nodiscard]] QString checkSays() const;
     [[nodiscard]] QString actionText() const;
-    /// How far the block lies turned for this side, degrees clockwise; the drawing's "up" follows.
-    [[nodiscard]] int upTurned() const { return (m_side - 1) * 90; }
 
     /// The side is cut; the fourth logs the block.
     Q_INVOKABLE void cut();

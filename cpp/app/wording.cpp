@@ -109,6 +109,11 @@ QString figureText(Length length, Marks marks, Round round)
     return figureText(show(length, marks, round));
 }
 
+QString braced(Length length, Marks marks, Round round)
+{
+    return u'{' + figureText(length, marks, round) + u'}';
+}
+
 QString argumentText(const Argument &argument, Marks marks)
 {
     return std::visit(ArgumentWords{marks}, argument);

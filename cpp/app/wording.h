@@ -54,6 +54,8 @@ struct Worded {
 /// "a scant" or "a generous", translated, or nothing.
 [[nodiscard]] QString leanText(Lean lean);
 [[nodiscard]] QString figureText(Length length, Marks marks, Round round = Round::Nearest);
+/// The same in the braces that set a length apart in a sentence on the screen.
+[[nodiscard]] QString braced(Length length, Marks marks, Round round = Round::Nearest);
 [[nodiscard]] QString argumentText(const Argument &argument, Marks marks);
 [[nodiscard]] QString valueText(const OfferValue &value, Marks marks);
 /// "first" … "twelfth", then "13th".

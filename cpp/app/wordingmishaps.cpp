@@ -95,9 +95,8 @@ Argument inHerWords(const Argument &argument, const Project &project, const std:
     const std::string *name = std::get_if<std::string>(&argument);
     if (!name)
         return argument;
-    for (const Cloth &cloth : project.cloths)
-        if (cloth.id == *name)
-            return clothText(project, *name).toStdString();
+    if (clothNamed(project, *name))
+        return clothText(project, *name).toStdString();
     for (const Step &step : steps)
         if (step.id == *name)
             return doesText(step, project).toStdString();

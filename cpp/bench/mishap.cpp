@@ -32,13 +32,6 @@ Answered unchanged(const Case &at, std::vector<Said> says)
     return {std::move(says), at.project, false, false};
 }
 
-const Cloth *clothOf(const Project &project, const std::string &id)
-{
-    const auto found = std::find_if(project.cloths.begin(), project.cloths.end(),
-                                    [&](const Cloth &cloth) { return cloth.id == id; });
-    return found == project.cloths.end() ? nullptr : &*found;
-}
-
 /// Steps already begun whose pieces are of another size now: made pieces stay, but they are named.
 void nameWhatBecomesWrong(const Case &at, const Project &next, std::vector<Said> &says)
 {
@@ -80,9 +73,8 @@ void sayWhetherTheRestYields(const Project &project, const std::string &cloth, s
     // A new length has its own end to square; what is left stays a remnant only when a whole strip fits it.
     const Length least = account.toDo - max(*account.left, Length());
     const Length buy = least + straightening(project.system, least);
-    const Cloth *sold = clothOf(project, cloth);
-    const Length step =
-        sold ? sold->soldStep : (project.system == System::Inch ? Length::inches(4, 1, 2) : Length::mm(100));
+    const Cloth *sold = clothNamed(project, cloth);
+    const Length step = sold ? sold->soldStep : usualSoldStep(project.system);
     says.push_back({"rest-short", {cloth, Told{max(*account.left, Length()), Round::Down}}});
     says.push_back({"buy", {cloth, textSold(buy, step, project.system)}});
 }
@@ -125,14 +117,7 @@ Answered ranOut(const Case &at)
     answer.next = at.project;
     if (at.measure && !at.step.cloth.empty()) {
         const ClothAccount account = clothAccount(at.project, at.plan, at.steps, at.step.cloth);
-        auto &cloths = answer.next.made.cloths;
-        auto held = std::find_if(cloths.begin(), cloths.end(),
-                                 [&](const MadeCloth &made) { return made.cloth == at.step.cloth; });
-        if (held == cloths.end()) {
-            cloths.push_back({at.step.cloth, {}, {}, false, {}});
-            held = cloths.end() - 1;
-        }
-        held->length = account.used + account.spoiled + *at.measure;
+        answer.next.made.recordOf(at.step.cloth).length = account.used + account.spoiled + *at.measure;
         answer.next.made.events.push_back(
             {"cloth-ran-out", progressName(at.step), at.step.cloth, "", 0, 0, *at.measure, {}});
         answer.changed = true;
@@ -149,14 +134,9 @@ void keepStripsAsCut(const Case &at, Project &next)
         if (step.does == Does::CutStrip && !step.trial)
             cut = std::min(cut, step.done);
     for (std::int64_t number = 1; number <= std::min<std::int64_t>(cut, 1000); ++number) {
-        auto held = std::find_if(next.made.strips.begin(), next.made.strips.end(),
-                                 [&](const MadeStrip &made) { return made.strip == number; });
-        if (held == next.made.strips.end()) {
-            next.made.strips.push_back({number, {}, {}, false, {}, {}});
-            held = next.made.strips.end() - 1;
-        }
-        if (!held->usable)
-            held->usable = at.plan.strip.usable;
+        MadeStrip &record = next.made.recordOf(number);
+        if (!record.usable)
+            record.usable = at.plan.strip.usable;
     }
 }
 
@@ -166,14 +146,7 @@ Answered narrower(const Case &at)
         return unchanged(at, {{"nothing-to-record", {}}});
     Answered answer;
     answer.next = at.project;
-    auto &cloths = answer.next.made.cloths;
-    auto held = std::find_if(cloths.begin(), cloths.end(),
-                             [&](const MadeCloth &made) { return made.cloth == at.step.cloth; });
-    if (held == cloths.end()) {
-        cloths.push_back({at.step.cloth, {}, {}, false, {}});
-        held = cloths.end() - 1;
-    }
-    held->usable = *at.measure;
+    answer.next.made.recordOf(at.step.cloth).usable = *at.measure;
     keepStripsAsCut(at, answer.next);
     answer.next.made.events.push_back(
         {"cloth-narrower", progressName(at.step), at.step.cloth, "", 0, 0, *at.measure, {}});
@@ -223,15 +196,6 @@ Answered patchWrong(const Case &at)
     return answer;
 }
 
-MadeStrip &stripRecord(Project &project, std::int64_t number)
-{
-    for (MadeStrip &made : project.made.strips)
-        if (made.strip == number)
-            return made;
-    project.made.strips.push_back({number, {}, {}, false, {}, {}});
-    return project.made.strips.back();
-}
-
 Answered torn(const Case &at)
 {
     const std::int64_t number = std::max<std::int64_t>(at.strip, 1);
@@ -240,7 +204,7 @@ Answered torn(const Case &at)
         return unchanged(at, {{"nothing-to-record", {}}});
     Answered answer;
     answer.next = at.project;
-    MadeStrip &record = stripRecord(answer.next, number);
+    MadeStrip &record = answer.next.made.recordOf(number);
     // Measured on cloth that is drawn in already: the flat end lies as much farther.
     record.usable = *at.measure + (work.usable - work.end);
     std::int64_t lost = 0;
@@ -268,7 +232,7 @@ Answered willNotFit(const Case &at)
     const StripWork work = stripWork(at.project, at.plan, number);
     Answered answer;
     answer.next = at.project;
-    stripRecord(answer.next, number).closed = true;
+    answer.next.made.recordOf(number).closed = true;
     answer.next.made.events.push_back({"will-not-fit", progressName(at.step), "", "", number, 0, {}, {}});
     answer.changed = true;
     if (work.over && work.over->fitsWithTail)

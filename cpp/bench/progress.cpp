@@ -17,8 +17,7 @@ std::int64_t blocksMade(const Project &project, Does does)
         case Does::StitchBlock:
         case Does::TrimPatches:
         case Does::PressBlock:
-            return block.state != BlockState::Spoiled && block.state != BlockState::Lost &&
-                   (does == Does::StitchBlock || block.state != BlockState::Stitched);
+            return block.good() && (does == Does::StitchBlock || block.state != BlockState::Stitched);
         case Does::RoughApart:
         case Does::TrimBlock:
             return block.state == BlockState::Trimmed || block.state == BlockState::Joined;
@@ -32,10 +31,8 @@ std::int64_t blocksMade(const Project &project, Does does)
 /// Spoiled blocks that a spare makes good: there is nothing to make for them.
 std::int64_t madeGoodBySpares(const Project &project)
 {
-    const auto bad =
-        std::count_if(project.made.blocks.begin(), project.made.blocks.end(), [](const MadeBlock &b) {
-            return b.state == BlockState::Spoiled || b.state == BlockState::Lost;
-        });
+    const auto bad = std::count_if(project.made.blocks.begin(), project.made.blocks.end(),
+                                   [](const MadeBlock &b) { return !b.good(); });
     return std::min<std::int64_t>(bad, project.blocks.spare * project.kits);
 }
 

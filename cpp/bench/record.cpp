@@ -10,16 +10,11 @@ namespace matside {
 
 namespace {
 
-bool isGood(const MadeBlock &block)
-{
-    return block.state != BlockState::Spoiled && block.state != BlockState::Lost;
-}
-
 /// The n-th good block in the order of stitching, counted from 0.
 MadeBlock *goodBlock(std::vector<MadeBlock> &blocks, std::int64_t n)
 {
     for (MadeBlock &block : blocks)
-        if (isGood(block) && n-- == 0)
+        if (block.good() && n-- == 0)
             return &block;
     return nullptr;
 }
@@ -50,7 +45,7 @@ std::optional<MadeBlock> nextBlock(const Project &project, const Plan &plan, std
     block.place = open->next->place;
     block.sent = {plan.block.sent.along, plan.block.sent.across};
     for (const MadeBlock &before : project.made.blocks)
-        if (!isGood(before) && before.block == block.block)
+        if (!before.good() && before.block == block.block)
             block.replaces = block.block; // made again: its forerunner stays on record
     return block;
 }
@@ -59,16 +54,26 @@ std::optional<MadeBlock> nextBlock(const Project &project, const Plan &plan, std
 void letASpareStandIn(Project &project)
 {
     for (const MadeBlock &bad : project.made.blocks) {
-        if (isGood(bad) || bad.block.starts_with('+') || blockAt(project, bad.block))
+        if (bad.good() || bad.block.starts_with('+') || blockAt(project, bad.block))
             continue;
         const auto spare =
             std::find_if(project.made.blocks.begin(), project.made.blocks.end(), [](const MadeBlock &block) {
-                return isGood(block) && block.block.starts_with('+') && block.replaces.empty();
+                return block.good() && block.block.starts_with('+') && block.replaces.empty();
             });
         if (spare == project.made.blocks.end())
             return;
         spare->replaces = bad.block;
     }
+}
+
+MadeEvent spoiledAt(const Step &step)
+{
+    MadeEvent event;
+    event.event = "spoiled";
+    event.does = progressName(step);
+    event.cloth = step.cloth;
+    event.count = 1;
+    return event;
 }
 
 /// Steps a block has behind it when it is in hand at `step`: their counts lose it too.
@@ -128,7 +133,7 @@ std::string blockInHand(const Project &project, const Plan &plan, const Step &st
     }
     std::vector<MadeBlock> blocks = project.made.blocks;
     const auto bad =
-        std::count_if(blocks.begin(), blocks.end(), [](const MadeBlock &b) { return !isGood(b); });
+        std::count_if(blocks.begin(), blocks.end(), [](const MadeBlock &b) { return !b.good(); });
     const std::int64_t eaten = std::min<std::int64_t>(bad, project.blocks.spare * project.kits);
     const MadeBlock *block = goodBlock(blocks, step.done - eaten);
     return block ? block->block : std::string();
@@ -161,11 +166,7 @@ Project withSpoiled(const Project &project, const Plan &plan, const std::vector<
                     const Step &step, std::int64_t strip)
 {
     Project next = project;
-    MadeEvent event;
-    event.event = "spoiled";
-    event.does = progressName(step);
-    event.cloth = step.cloth;
-    event.count = 1;
+    MadeEvent event = spoiledAt(step);
     event.block = blockInHand(project, plan, step, strip);
     auto open = goesBlockByBlock(step) && step.does == Does::StitchBlock ? nextBlock(project, plan, strip)
                                                                          : std::nullopt;
@@ -175,7 +176,7 @@ Project withSpoiled(const Project &project, const Plan &plan, const std::vector<
         next.made.blocks.push_back(std::move(*open));
     } else if (goesBlockByBlock(step) && step.does != Does::StitchBlock && !event.block.empty()) {
         for (MadeBlock &block : next.made.blocks)
-            if (block.block == event.block && isGood(block))
+            if (block.block == event.block && block.good())
                 block.state = BlockState::Spoiled;
         spoilBehind(next, steps, step);
     } else {
@@ -189,16 +190,12 @@ Project withSpoiled(const Project &project, const Plan &plan, const std::vector<
 Project withLastSpoiled(const Project &project, const std::vector<Step> &steps, const Step &step)
 {
     Project next = project;
-    MadeEvent event;
-    event.event = "spoiled";
-    event.does = progressName(step);
-    event.cloth = step.cloth;
-    event.count = 1;
+    MadeEvent event = spoiledAt(step);
     if (goesBlockByBlock(step) && !next.made.blocks.empty()) {
         const bool trimming = step.does == Does::TrimBlock;
         const auto last =
             std::find_if(next.made.blocks.rbegin(), next.made.blocks.rend(), [&](const MadeBlock &b) {
-                return isGood(b) && (!trimming || b.state == BlockState::Trimmed);
+                return b.good() && (!trimming || b.state == BlockState::Trimmed);
             });
         if (last != next.made.blocks.rend()) {
             last->state = BlockState::Spoiled;

@@ -10,19 +10,11 @@ namespace matside {
 
 namespace {
 
-const Cloth *listed(const Project &project, const std::string &id)
-{
-    const auto found = std::find_if(project.cloths.begin(), project.cloths.end(),
-                                    [&](const Cloth &cloth) { return cloth.id == id; });
-    return found == project.cloths.end() ? nullptr : &*found;
-}
-
 Length usableOf(const Project &project, const Plan &plan, const std::string &id)
 {
-    for (const MadeCloth &made : project.made.cloths)
-        if (made.cloth == id && made.usable)
-            return *made.usable;
-    const Cloth *cloth = listed(project, id);
+    if (const auto measured = measuredUsable(project, id))
+        return *measured;
+    const Cloth *cloth = clothNamed(project, id);
     return cloth && cloth->usable ? *cloth->usable : plan.strip.usable;
 }
 
@@ -178,9 +170,8 @@ std::vector<Buy> shoppingList(const Project &project, const Plan &plan, const st
         Buy buy;
         buy.cloth = first.cloth;
         buy.usable = usableOf(project, plan, first.cloth);
-        const Cloth *cloth = listed(project, first.cloth);
-        buy.step = cloth ? cloth->soldStep
-                         : (project.system == System::Inch ? Length::inches(4, 1, 2) : Length::mm(100));
+        const Cloth *cloth = clothNamed(project, first.cloth);
+        buy.step = cloth ? cloth->soldStep : usualSoldStep(project.system);
         for (const Step &step : steps)
             if (step.cloth == buy.cloth && step.station == Station::Cut)
                 buy.cut += takenBy(step, plan, step.count, buy.usable);

@@ -105,7 +105,7 @@ std::vector<OwnSize> ownSizes(const Project &project, const Tolerances &toleranc
     const Target target{{project.blocks.width, project.blocks.height}, false, basis.allowance};
     std::vector<OwnSize> sizes;
     for (const MadeBlock &block : project.made.blocks) {
-        if (block.state == BlockState::Spoiled || block.state == BlockState::Lost)
+        if (!block.good())
             continue;
         const bool cut = block.state != BlockState::Stitched;
         const Measured what = measuredOn(block, target, tolerances);

@@ -14,11 +14,6 @@ constexpr std::int64_t mostStrips = 1000;
 constexpr std::int64_t mostPlaces = 1000;
 constexpr char spareMark = '+';
 
-bool isGood(const MadeBlock &block)
-{
-    return block.state != BlockState::Spoiled && block.state != BlockState::Lost;
-}
-
 /// The layout's places of one kit; 26 letters, then AA, AB…
 std::string rowName(std::int64_t row)
 {
@@ -200,7 +195,7 @@ std::vector<std::string> blockNames(const Project &project)
 const MadeBlock *blockAt(const Project &project, const std::string &name)
 {
     for (const MadeBlock &block : project.made.blocks)
-        if (isGood(block) && (block.block == name || block.replaces == name))
+        if (block.good() && (block.block == name || block.replaces == name))
             return &block;
     return nullptr;
 }
@@ -212,7 +207,7 @@ std::vector<std::string> blocksToStitch(const Project &project)
     std::set<std::string> good;
     std::int64_t spoiled = 0;
     for (const MadeBlock &block : project.made.blocks) {
-        if (!isGood(block)) {
+        if (!block.good()) {
             ++spoiled;
             continue;
         }

@@ -12,10 +12,8 @@ constexpr std::int64_t whole = 1'000'000;
 /// A cloth's usable width: measured, else as entered.
 std::optional<Length> usableOf(const Project &project, const Cloth &cloth)
 {
-    const auto measured =
-        std::find_if(project.made.cloths.begin(), project.made.cloths.end(),
-                     [&](const MadeCloth &made) { return made.cloth == cloth.id && made.usable; });
-    return measured != project.made.cloths.end() ? measured->usable : cloth.usable;
+    const std::optional<Length> measured = measuredUsable(project, cloth.id);
+    return measured ? measured : cloth.usable;
 }
 
 std::optional<Length> leastUsable(const Project &project)
@@ -39,9 +37,8 @@ Length stripUsable(const Project &project)
         return leastUsable(project).value_or(usual);
     Length usable = *project.strip.usable;
     for (const MadeCloth &made : project.made.cloths) {
-        const auto cloth = std::find_if(project.cloths.begin(), project.cloths.end(),
-                                        [&](const Cloth &c) { return c.id == made.cloth; });
-        if (cloth == project.cloths.end() || !made.usable)
+        const Cloth *cloth = clothNamed(project, made.cloth);
+        if (!cloth || !made.usable)
             continue;
         if (cloth->role == ClothRole::Front || cloth->role == ClothRole::Back ||
             cloth->role == ClothRole::Batting)
@@ -87,6 +84,14 @@ void takeTestJoin(const Project &project, Basis &basis)
 }
 
 } // namespace
+
+std::optional<Length> measuredUsable(const Project &project, std::string_view cloth)
+{
+    const auto measured =
+        std::find_if(project.made.cloths.begin(), project.made.cloths.end(),
+                     [&](const MadeCloth &made) { return made.cloth == cloth && made.usable; });
+    return measured != project.made.cloths.end() ? measured->usable : std::nullopt;
+}
 
 Share drawUp(Length sent, Length outline)
 {

@@ -33,6 +33,9 @@ struct Basis {
 
 [[nodiscard]] Basis basisOf(const Project &project);
 
+/// Width between the selvages of a cloth as it was measured; nothing when nobody has.
+[[nodiscard]] std::optional<Length> measuredUsable(const Project &project, std::string_view cloth);
+
 /// Draw-up of a measured block, F21: 1 − outline / sent, in millionths, rounded half up.
 [[nodiscard]] Share drawUp(Length sent, Length outline);
 

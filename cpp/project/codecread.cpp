@@ -171,9 +171,8 @@ void readThread(Fields &fields, Thread &thread)
 
 void readSold(Fields &inner, Cloth &cloth)
 {
-    const bool inch = inner.system() == System::Inch;
-    cloth.soldStep = inch ? Length::inches(4, 1, 2) : Length::mm(100);
-    cloth.soldBy = inch ? "1/8 yd" : "10 cm";
+    cloth.soldStep = usualSoldStep(inner.system());
+    cloth.soldBy = inner.system() == System::Inch ? "1/8 yd" : "10 cm";
     const std::size_t before = inner.problems().size();
     inner.length("soldBy", cloth.soldStep);
     if (!inner.has("soldBy") || inner.problems().size() > before)

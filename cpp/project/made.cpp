@@ -1,12 +1,34 @@
 // SPDX-License-Identifier: MIT
 #include "project/made.h"
 
+#include <algorithm>
+
 namespace matside {
 
 bool Made::started() const
 {
     return !cloths.empty() || testBlock || testJoin || drawUp || !strips.empty() || !blocks.empty() ||
            !rows.empty() || !cut.empty() || pins || !events.empty();
+}
+
+MadeStrip &Made::recordOf(std::int64_t strip)
+{
+    const auto held = std::find_if(strips.begin(), strips.end(),
+                                   [&](const MadeStrip &made) { return made.strip == strip; });
+    if (held != strips.end())
+        return *held;
+    strips.push_back({strip, {}, {}, false, {}, {}});
+    return strips.back();
+}
+
+MadeCloth &Made::recordOf(const std::string &cloth)
+{
+    const auto held = std::find_if(cloths.begin(), cloths.end(),
+                                   [&](const MadeCloth &made) { return made.cloth == cloth; });
+    if (held != cloths.end())
+        return *held;
+    cloths.push_back({cloth, {}, {}, false, {}});
+    return cloths.back();
 }
 
 } // namespace matside

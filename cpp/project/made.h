@@ -67,6 +67,8 @@ struct MadeBlock {
     std::string replaces;     ///< the block whose place it takes
     std::vector<std::string> notes;
     std::string rest;
+    /// Neither spoiled nor lost.
+    [[nodiscard]] bool good() const { return state != BlockState::Spoiled && state != BlockState::Lost; }
     friend bool operator==(const MadeBlock &, const MadeBlock &) = default;
 };
 struct MadeRow {
@@ -130,6 +132,9 @@ struct Made {
     friend bool operator==(const Made &, const Made &) = default;
     /// True once anything was cut, stitched or measured: such a piece keeps its unit system.
     [[nodiscard]] bool started() const;
+    /// The record of a strip, or of a cloth; begun when there is none yet.
+    MadeStrip &recordOf(std::int64_t strip);
+    MadeCloth &recordOf(const std::string &cloth);
 };
 
 } // namespace matside

@@ -113,6 +113,18 @@ const Cloth *clothFor(const Project &project, ClothRole role)
     return found == project.cloths.end() ? nullptr : &*found;
 }
 
+const Cloth *clothNamed(const Project &project, std::string_view id)
+{
+    const auto found = std::find_if(project.cloths.begin(), project.cloths.end(),
+                                    [&](const Cloth &cloth) { return cloth.id == id; });
+    return found == project.cloths.end() ? nullptr : &*found;
+}
+
+Length usualSoldStep(System system)
+{
+    return system == System::Inch ? Length::inches(4, 1, 2) : Length::mm(100);
+}
+
 namespace {
 
 void widthsInMillimetres(Project &p, const Project &inches)

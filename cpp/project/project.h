@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace matside {
@@ -197,6 +198,10 @@ struct Project {
 
 /// The cloth that plays a part, or nullptr. Sashings and binding fall back on nothing: ask `Basis`.
 [[nodiscard]] const Cloth *clothFor(const Project &project, ClothRole role);
+/// The listed cloth of an id, or nullptr.
+[[nodiscard]] const Cloth *clothNamed(const Project &project, std::string_view id);
+/// How cloth is sold where nothing is said: by 1/8 yd | 10 cm.
+[[nodiscard]] Length usualSoldStep(System system);
 
 /// The same piece in whole millimetres (a copy: nothing of `made` goes with it). Each length goes to the
 /// nearest millimetre, what stood at its inch default to the metric one, widths of so many seams stay so

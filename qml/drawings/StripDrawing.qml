@@ -13,8 +13,8 @@ import "strips.js" as Strips
 Item {
     id: root
 
-    /** {drawnIn, lengthMm, widthMm, marginMm, blockAlongMm, blockAcrossMm, frameAlongMm, frameAcrossMm, barMm,
-     * lastEndMm, stepMm, tails, places: [{block, startMm, centreMm, stitched, next}], patches} */
+    /** {drawnIn, lengthMm, widthMm, blockAlongMm, blockAcrossMm, frameAlongMm, frameAcrossMm, barMm,
+     * stepMm, tails, places: [{block, startMm, centreMm, stitched, next}], patches} */
     property var view: null
     /** Which place lies under the frame. */
     property int at: 0
@@ -22,9 +22,8 @@ Item {
     property string head
     /** Words at the far end when a block no longer fits there; empty when all fit. */
     property string over
-    /** Figure in the outline after this one, and the gap before this one. */
+    /** Figure in the outline after this one. */
     property var nextFigure: null
-    property var gapFigure: null
     property string accessibleName
 
     /** A place was chosen. */

@@ -9,7 +9,6 @@ Flickable {
     id: root
 
     signal opened(string side)
-    signal working(string key)
 
     readonly property bool stitching: StepModel.doing.startsWith("stitch")
 

@@ -9,7 +9,6 @@ WidePage {
     id: root
 
     property int mark: 0
-    property bool back: false
     readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "test-join" || StepModel.trial
     readonly property var names: atHand(JoinModel.blocks)
 

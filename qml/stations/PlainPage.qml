@@ -9,8 +9,6 @@ import Matside.Theme
 StepPage {
     id: root
 
-    readonly property bool buying: Session.station === 1
-
     Word {
         id: head
         x: Theme.margin
@@ -52,9 +50,6 @@ StepPage {
                 StepRow {
                     id: row
                     width: rows.width
-                    // What is to be bought is looked at, not done.
-                    heads: root.buying
-                    enabled: !root.buying
                     onClicked: StepModel.goTo(index)
                     onIsCurrentChanged: if (isCurrent) list.reveal(row)
                     onYChanged: if (isCurrent) list.reveal(row)

@@ -19,8 +19,7 @@ Item {
         width: parent.width - (root.trying ? off.width + Theme.mm(1.5) : tally.visible ? tally.width + Theme.gap : 0)
         cap: Theme.capHead
         bold: true
-        text: !root.finished ? (Session.station === 4 ? TrimModel.title : StepModel.title)
-              : Session.station === 1 ? qsTr("On to the work") : qsTr("Nothing left to do here")
+        text: !root.finished ? (Session.station === 4 ? TrimModel.title : StepModel.title) : qsTr("Nothing left to do here")
     }
     Tally {
         id: tally

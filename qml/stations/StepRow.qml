@@ -14,12 +14,6 @@ Pressable {
     required property int done
     required property bool isCurrent
     required property bool trial
-    required property string clothHead
-    required property string clothColour
-
-    /** Where a list goes cloth by cloth, the first row of each cloth carries its name. */
-    property bool heads: false
-    readonly property real headRoom: heads && clothHead !== "" ? head.height : 0
 
     readonly property bool made: done >= count
     readonly property bool solid: isCurrent !== pressed
@@ -31,46 +25,21 @@ Pressable {
     /** On a narrow sheet the count stands under the words, not beside them. */
     readonly property bool beneath: width < Theme.mm(100)
 
-    implicitHeight: headRoom + Math.max(Theme.step, words.height + Theme.mm(5) + (beneath && tally.visible ? tally.height : 0))
+    implicitHeight: Math.max(Theme.step, words.height + Theme.mm(5) + (beneath && tally.visible ? tally.height : 0))
     accessibleName: title + (figureText !== "" ? ", " + figureText : "") + (told !== "" ? ", " + told : "")
 
-    Item {
-        id: head
-        visible: root.headRoom > 0
-        width: parent.width
-        height: clothName.height + Theme.mm(8)
-        SwatchPinked {
-            id: swatch
-            x: Theme.margin
-            y: clothName.y + (clothName.height - height) / 2
-            width: Theme.mm(12)
-            height: Theme.mm(8)
-            colour: root.clothColour
-        }
-        Word {
-            id: clothName
-            x: swatch.x + swatch.width + Theme.gap
-            y: Theme.mm(5)
-            width: parent.width - x - Theme.margin
-            cap: Theme.capHead
-            bold: true
-            text: root.clothHead
-        }
-    }
     Rectangle {
-        y: root.headRoom
         width: parent.width
-        height: parent.height - y
+        height: parent.height
         color: root.solid ? Theme.colors.ink : Theme.colors.raised
     }
     KeyLine {
-        y: root.headRoom
         width: parent.width
     }
     Column {
         id: words
         x: Theme.margin
-        y: root.headRoom + (parent.height - root.headRoom - height - (root.beneath && tally.visible ? tally.height : 0)) / 2
+        y: (parent.height - height - (root.beneath && tally.visible ? tally.height : 0)) / 2
         width: root.width - 2 * Theme.margin - (tally.visible && !root.beneath ? tally.width + Theme.gap : 0)
         Word {
             width: parent.width
@@ -91,7 +60,7 @@ Pressable {
         id: tally
         visible: text !== ""
         x: root.beneath ? Theme.margin : parent.width - width - Theme.margin
-        y: root.beneath ? words.y + words.height : root.headRoom + (parent.height - root.headRoom - height) / 2
+        y: root.beneath ? words.y + words.height : (parent.height - height) / 2
         color: root.ink
         wrapMode: Text.NoWrap
         text: root.told

@@ -14,8 +14,6 @@ Item {
     signal next()
     signal wrong()
 
-    /** At Shop nothing is done: there is only a way on. */
-    readonly property bool shopping: Session.station === 1
     readonly property bool finished: StepModel.finished
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
@@ -51,21 +49,12 @@ Item {
         }
     }
     CutButton {
-        visible: root.shopping
-        width: parent.width
-        height: Theme.target
-        kind: "action"
-        text: qsTr("To the next cut")
-        onClicked: Session.station = 2
-    }
-    CutButton {
         id: before
         objectName: "back"
         x: Theme.left ? parent.width - width : 0
         y: parent.height - height
         width: Theme.target
         height: Theme.target
-        visible: !root.shopping
         guardMs: 400
         enabled: StepModel.canGoBack || (Session.station === 4 && TrimModel.side > 1)
         text: qsTr("Back")

@@ -43,6 +43,25 @@ inline Project nineBlocks()
     return planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
 }
 
+/// Cloths of their own for front, back, batting and binding, 40 1/2 in wide, sold by 1/8 yd; nothing tried.
+inline Project nineBlocksOfCloth()
+{
+    Project project = nineBlocks();
+    for (const auto &[id, role] :
+         {std::pair("ground", ClothRole::Front), std::pair("back", ClothRole::Back),
+          std::pair("batting", ClothRole::Batting), std::pair("edge", ClothRole::Binding)}) {
+        Cloth cloth;
+        cloth.id = cloth.name = id;
+        cloth.role = role;
+        cloth.usable = in(40, 1, 2);
+        cloth.soldBy = "1/8 yd";
+        cloth.soldStep = in(4, 1, 2);
+        project.cloths.push_back(std::move(cloth));
+    }
+    project.made.trialPutOff = true;
+    return project;
+}
+
 inline Project exampleProject()
 {
     QFile file(QStringLiteral(TEST_DATA_DIR "/project-example.json"));

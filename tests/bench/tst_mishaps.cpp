@@ -5,8 +5,8 @@
 #include "bench/mishap.h"
 #include "bench/progress.h"
 #include "bench/record.h"
+#include "benchhelp.h"
 #include "plan/onstrip.h"
-#include "plan/planhelp.h"
 
 #include <algorithm>
 
@@ -18,20 +18,7 @@ namespace {
 /// Case 1 of the trade notes with its cloths and the trial put off.
 Project topper()
 {
-    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
-    const auto cloth = [](const char *id, ClothRole role) {
-        Cloth c;
-        c.id = c.name = id;
-        c.role = role;
-        c.usable = in(40, 1, 2);
-        c.soldBy = "1/8 yd";
-        c.soldStep = in(4, 1, 2);
-        return c;
-    };
-    project.cloths = {cloth("ground", ClothRole::Front), cloth("back", ClothRole::Back),
-                      cloth("batting", ClothRole::Batting), cloth("edge", ClothRole::Binding)};
-    project.made.trialPutOff = true;
-    return project;
+    return benchhelp::nineBlocksOfCloth();
 }
 
 struct Bench {

@@ -5,7 +5,7 @@
 #include "bench/shopping.h"
 
 #include "bench/account.h"
-#include "plan/planhelp.h"
+#include "benchhelp.h"
 
 using namespace matside;
 using planhelp::in;
@@ -14,20 +14,11 @@ namespace {
 
 Project topper()
 {
-    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
-    project.made.trialPutOff = true;
-    const auto cloth = [](const char *id, ClothRole role) {
-        Cloth c;
-        c.id = c.name = id;
-        c.role = role;
-        c.usable = in(40, 1, 2);
-        c.soldBy = "1/8 yd";
-        c.soldStep = in(4, 1, 2);
-        return c;
-    };
-    project.cloths = {cloth("ground", ClothRole::Front), cloth("back", ClothRole::Back),
-                      cloth("batting", ClothRole::Batting), cloth("edge", ClothRole::Binding),
-                      cloth("bands", ClothRole::SashingFront)};
+    Project project = benchhelp::nineBlocksOfCloth();
+    Cloth bands = project.cloths.front();
+    bands.id = bands.name = "bands";
+    bands.role = ClothRole::SashingFront;
+    project.cloths.push_back(std::move(bands));
     return project;
 }
 
