@@ -224,9 +224,14 @@ QString StepModel::doing() const
 void StepModel::next()
 {
     m_resuming = false;
-    if (canGoNext())
-        (void)m_workspace.commit(
-            "done", withDone(m_workspace.project(), m_workspace.plan(), *current(), m_strip), current()->id);
+    if (!canGoNext())
+        return;
+    const bool offHoop = current()->does == Does::StitchBlock && !current()->trial;
+    const QString inHand = block();
+    const bool saved = m_workspace.commit(
+        "done", withDone(m_workspace.project(), m_workspace.plan(), *current(), m_strip), current()->id);
+    if (saved && offHoop)
+        emit stitched(inHand);
 }
 
 void StepModel::back()

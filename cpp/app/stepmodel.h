@@ -144,6 +144,8 @@ public:
 signals:
     void changed();
     void answered();
+    /// A block of the piece has come off the hoop: it can be logged.
+    void stitched(const QString &block);
 
 private:
     [[nodiscard]] const Step *current() const;

@@ -130,11 +130,25 @@ std::string Workspace::lastAbout() const
 
 bool Workspace::commitText(const char *code, const std::string &document, const std::string &about)
 {
+    return write(code, document, about,
+                 [this](const Command &command) { return m_store.applyEdit(m_id, command); });
+}
+
+bool Workspace::commitBy(const char *code, const Project &next, const std::string &about, const Save &save)
+{
+    if (!(next == m_saved) && refusedForFaults())
+        return false;
+    return write(code, next == m_saved ? m_document.toStdString() : writeProject(next), about, save);
+}
+
+bool Workspace::write(const char *code, const std::string &document, const std::string &about,
+                      const Save &save)
+{
     const QString after = QString::fromStdString(document);
     const QString name = QString::fromLatin1(code);
     const QJsonArray args = about.empty() ? QJsonArray() : QJsonArray{QString::fromStdString(about)};
     const QString told = QString::fromUtf8(QJsonDocument(args).toJson(QJsonDocument::Compact));
-    const auto saved = m_store.applyEdit(m_id, {{QStringLiteral("edit"), name, told}, m_document, after});
+    const auto saved = save({{QStringLiteral("edit"), name, told}, m_document, after});
     if (!saved) {
         preview(m_saved);
         m_previewing = false;

@@ -6,6 +6,7 @@
 
 #include <QObject>
 
+#include <functional>
 #include <memory>
 
 namespace matside {
@@ -32,6 +33,10 @@ public:
     bool commit(const char *code, const Project &next, const std::string &about = {});
     /// Saves a changed document (an offer taken on its text).
     bool commitText(const char *code, const std::string &document, const std::string &about = {});
+    /// As commit(), saved by `save` in place of the store's applyEdit(): for what is written together with
+    /// the edit. It is a command even when the project stays as it is.
+    using Save = std::function<StoreResult<std::int64_t>(const Command &)>;
+    bool commitBy(const char *code, const Project &next, const std::string &about, const Save &save);
     /// What the last command still standing was done to; empty when it was not told.
     [[nodiscard]] std::string lastAbout() const;
     /// Shows a project as it would be, without saving.
@@ -58,6 +63,7 @@ private:
     void fail(const StoreError &error);
     void replan();
     [[nodiscard]] bool refusedForFaults();
+    bool write(const char *code, const std::string &document, const std::string &about, const Save &save);
 
     Store &m_store;
     QString m_id;

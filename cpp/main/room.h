@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/blocklog.h"
 #include "app/blockmeasure.h"
 #include "app/fitmodel.h"
+#include "app/gallery.h"
 #include "app/hoopmodel.h"
 #include "app/hoopshelf.h"
 #include "app/joinmodel.h"
@@ -45,6 +47,12 @@ private:
     BlockMeasure m_measure;
     JoinModel m_join;
     ShopModel m_shop;
+    NoteBook m_book;
+    PhotoKeeper m_keeper;
+    CameraSource m_camera;
+    PicturePicker m_picker;
+    BlockLog m_log;
+    Gallery m_gallery;
     QQmlApplicationEngine m_engine;
 };
 

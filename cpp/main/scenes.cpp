@@ -64,6 +64,22 @@ void openKeypad(QQuickWindow &window, const FigureView &figure)
                                   Q_ARG(QString, figure.whole));
 }
 
+/// The log of the first block, or the gallery: `what` lies over it.
+void openAtHoop(QQuickWindow &window, const QString &side, const QString &what)
+{
+    settle(40);
+    QQuickItem *page = visibleItem(window, QStringLiteral("hoop-page"));
+    if (!page)
+        return;
+    if (side == QStringLiteral("log"))
+        QMetaObject::invokeMethod(page, "logBlock", Q_ARG(QString, QStringLiteral("A1")));
+    else
+        QMetaObject::invokeMethod(page, "openSide", Q_ARG(QString, side));
+    if (QQuickItem *log = visibleItem(window, QStringLiteral("sheet-log")); log && !what.isEmpty())
+        log->setProperty("over", what);
+    settle(40);
+}
+
 Scene shelfScene(Room &room)
 {
     return {QStringLiteral("shelf"), true, [&room] { room.session().setView(QStringLiteral("shelf")); }};
@@ -128,6 +144,19 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
                           },
                           [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
     };
+    const auto atHoop = [&](const char *name, const QString &side, const QString &what = {}) {
+        scenes.push_back({QString::fromLatin1(name), false,
+                          [&room, &window, side, what] {
+                              room.session().setView(QStringLiteral("station"));
+                              room.session().setStation(static_cast<int>(Station::Hoop));
+                              openAtHoop(window, side, what);
+                          },
+                          [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
+    };
+    atHoop("log", QStringLiteral("log"));
+    atHoop("photo", QStringLiteral("log"), QStringLiteral("photo"));
+    atHoop("flags", QStringLiteral("log"), QStringLiteral("flags"));
+    atHoop("gallery", QStringLiteral("gallery"));
     atCut("figure", [] {});
     atCut("working", [&room, &window] { openWorking(window, room.steps().figure().key); });
     atCut("wrong", [&window] { openWrong(window); });

@@ -31,6 +31,8 @@ public:
     explicit NoteBook(Store &store);
 
     [[nodiscard]] const PhotoFolder &folder() const { return m_folder; }
+    /// The folder of the store.
+    [[nodiscard]] const QString &dir() const { return m_store.folder(); }
     [[nodiscard]] bool canWrite() const { return m_store.canWrite(); }
 
     /// Saves an edit of the project, the note that belongs to it and its photographs together, and drops the

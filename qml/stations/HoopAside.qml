@@ -54,5 +54,10 @@ Flickable {
             text: qsTr("Hoops")
             onClicked: root.opened("hoops")
         }
+        SideRow {
+            width: parent.width
+            text: qsTr("Pictures and notes")
+            onClicked: root.opened("gallery")
+        }
     }
 }

@@ -21,6 +21,8 @@ FocusScope {
     /** The pages that can be opened, by name; "more" is the aside itself. */
     property var sides: ({})
     property string side
+    /** A sheet of the page's own that lies over everything, with `leave()`. */
+    property Item over
     /** False where the foot or the hand works something else: the pedal turns no page and logs nothing. */
     property bool pedal: true
 
@@ -37,6 +39,8 @@ FocusScope {
             keypad.close();
             return true;
         }
+        if (root.over?.visible && root.over.leave())
+            return true;
         if (side !== "") {
             side = "";
             return true;
@@ -71,12 +75,14 @@ FocusScope {
 
     Item {
         id: area
+        visible: !(root.over?.visible ?? false)
         width: parent.width
         height: foot.y
         clip: true
     }
     Item {
         id: foot
+        visible: area.visible
         readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(100)) : Theme.column - 2 * Theme.margin
         width: parent.width
         height: root.upright ? Math.min(root.height - Theme.mm(50), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
@@ -150,7 +156,7 @@ FocusScope {
     }
     SideSheet {
         id: sideSheet
-        visible: root.side !== "" && column.sheet === "work"
+        visible: source !== "" && column.sheet === "work"
         source: root.side === "more" ? root.aside : root.sides[root.side] ?? ""
         x: column.x
         y: column.y

@@ -259,6 +259,11 @@ bool Maker::workOnce()
     // Coming back she is asked whether she finished what she was at; she had not begun it.
     if (byObjectName(screen(), QStringLiteral("sheet-resume")) && !touch(QStringLiteral("Not yet")))
         return false;
+    // A block just off the hoop is logged as planned before the work goes on.
+    if (byObjectName(screen(), QStringLiteral("sheet-log")) &&
+        (!touchObject(QStringLiteral("log-it")) ||
+         !QTest::qWaitFor([&] { return !byObjectName(screen(), QStringLiteral("sheet-log")); }, patienceMs)))
+        return fail(QStringLiteral("the block could not be logged: ") + m_trouble);
     // What the button says is this step's; a trial's measures are taken on a sheet of their own.
     const QString name = QString::fromStdString(step->id);
     const QString action = isMeasured(*step) ? QStringLiteral("Take these measures") : actionText(*step);

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "store/photonotes.h"
+
+#include <QObject>
+#include <QThread>
+#include <QUrl>
+
+#include <deque>
+
+namespace matside {
+
+/// What a picture is taken for.
+struct PhotoPlace {
+    QString project;
+    QString block;
+    Face face = Face::Front;
+    friend bool operator==(const PhotoPlace &, const PhotoPlace &) = default;
+};
+
+/// Keeps pictures and makes thumbnails on one thread of its own, so that no screen waits for a disk or a
+/// decoder. A picture to be kept never waits for more than one thumbnail. First of all the folder is swept.
+class PhotoKeeper : public QObject {
+    Q_OBJECT
+public:
+    explicit PhotoKeeper(NoteBook &book, QObject *parent = nullptr);
+    ~PhotoKeeper() override;
+
+    [[nodiscard]] NoteBook &book() { return m_book; }
+    /// Keeps the picture in a file and notes it as a draft; kept() or refused() follows. `passing`: the file
+    /// is removed once it is kept.
+    void keep(const PhotoPlace &place, const QString &path, bool passing);
+    /// The small picture, or an empty address when it is not there yet: then thumbMade() follows.
+    [[nodiscard]] QUrl thumb(const QString &sha, const QString &format);
+    [[nodiscard]] bool keeping() const { return m_keeping > 0; }
+    /// Waits until all that was asked for is answered; for tests and the end of the program.
+    bool settle(int ms);
+
+signals:
+    /// It is on the disk, with its row.
+    void kept(const matside::PhotoPlace &place, const matside::Photograph &photo);
+    void refused(const matside::PhotoPlace &place, const QString &says);
+    void thumbMade(const QString &sha);
+
+private:
+    struct Asked {
+        PhotoPlace place;
+        QString path;
+        bool passing = false;
+    };
+    void finish(const Asked &asked, const PhotoResult<Photograph> &result);
+    void nextThumb();
+
+    NoteBook &m_book;
+    QThread m_thread;
+    QObject m_worker; ///< lives on the thread; only a place to run there
+    std::deque<Photograph> m_thumbs;
+    bool m_making = false;
+    int m_keeping = 0;
+};
+
+/// Plain words for why a picture could not be kept, with what can be done.
+[[nodiscard]] QString photoSentence(const PhotoError &error);
+
+} // namespace matside

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+
+/** One block of the gallery: its picture, its name, how far it is. */
+Pressable {
+    id: root
+
+    required property string block
+    required property string blockState
+    required property string stateSays
+    required property url thumb
+    required property bool flagged
+    required property string sizeSays
+
+    signal chosen(string block)
+
+    inList: true
+    //: spoken: a block's name and its state
+    accessibleName: qsTr("Block %1, %2").arg(root.block).arg(root.stateSays)
+    onClicked: root.chosen(root.block)
+
+    CutShape {
+        anchors.fill: parent
+        anchors.margins: Theme.mm(0.8)
+        fill: root.pressed ? Theme.colors.ink : Theme.colors.raised
+        stroke: root.blockState === "spoiled" || root.blockState === "lost" ? Theme.colors.stop : Theme.colors.ink
+    }
+    Word {
+        visible: small.status !== Image.Ready
+        anchors.fill: small
+        horizontalAlignment: Text.AlignHCenter
+        verticalAlignment: Text.AlignVCenter
+        cap: Theme.capSecond
+        bold: true
+        text: root.block
+        color: root.pressed ? Theme.colors.raised : root.blockState === "to-do" ? Theme.colors.inkSoft : Theme.colors.ink
+        Accessible.ignored: true
+    }
+    Image {
+        id: small
+        anchors.fill: parent
+        anchors.margins: Theme.mm(2)
+        anchors.bottomMargin: Theme.mm(9)
+        source: root.thumb
+        sourceSize.width: Math.max(1, width)
+        asynchronous: true
+        autoTransform: true
+        cache: false
+        fillMode: Image.PreserveAspectCrop
+    }
+    Word {
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.mm(2)
+        x: Theme.mm(2)
+        width: parent.width - Theme.mm(4) - (flag.visible ? flag.width : 0)
+        wrapMode: Text.NoWrap
+        elide: Text.ElideRight
+        bold: true
+        text: small.status === Image.Ready ? root.block + " " + root.stateSays : root.stateSays
+        color: root.pressed ? Theme.colors.raised : Theme.colors.ink
+        Accessible.ignored: true
+    }
+    Pictogram {
+        id: flag
+        name: "warning"
+        visible: root.flagged
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        anchors.margins: Theme.mm(2)
+        width: Theme.mm(5)
+        ink: Theme.colors.caution
+        ground: Theme.colors.raised
+    }
+    FocusOutline { visible: root.keyboardFocus }
+}
