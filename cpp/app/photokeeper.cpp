@@ -32,13 +32,13 @@ QString photoSentence(const PhotoError &error)
 PhotoKeeper::PhotoKeeper(NoteBook &book, QObject *parent) : QObject(parent), m_book(book)
 {
     m_worker.moveToThread(&m_thread);
+    if (m_book.canWrite()) {
+        (void)m_book.forgetUnused();
+        // Before any picture is kept: what has a file and no row now never gets one.
+        connect(&m_thread, &QThread::started, &m_worker,
+                [dir = m_book.dir()] { (void)sweepPhotographs(dir); });
+    }
     m_thread.start(QThread::LowPriority);
-    if (!m_book.canWrite())
-        return;
-    (void)m_book.forgetUnused();
-    // Before any picture is kept: what has a file and no row now never gets one.
-    const QString dir = m_book.dir();
-    QMetaObject::invokeMethod(&m_worker, [dir] { (void)sweepPhotographs(dir); });
 }
 
 PhotoKeeper::~PhotoKeeper()
@@ -115,7 +115,7 @@ void PhotoKeeper::nextThumb()
     });
 }
 
-bool PhotoKeeper::settle(int ms)
+bool PhotoKeeper::settle(int ms) const
 {
     QElapsedTimer waited;
     waited.start();

@@ -35,7 +35,7 @@ public:
     [[nodiscard]] QUrl thumb(const QString &sha, const QString &format);
     [[nodiscard]] bool keeping() const { return m_keeping > 0; }
     /// Waits until all that was asked for is answered; for tests and the end of the program.
-    bool settle(int ms);
+    bool settle(int ms) const;
 
 signals:
     /// It is on the disk, with its row.
