@@ -100,6 +100,18 @@ Field edgeLength(const char *pointer, std::optional<Length> Edge::*side, Length 
     return field;
 }
 
+Field cornerRadius()
+{
+    Field field{"/edge/corner/radius", "edge"};
+    field.get = [](const Project &, const Plan &plan) -> OfferValue { return plan.basis.cornerRadius; };
+    field.put = [](Project &to, const OfferValue &value) { to.edge.corner.radius = lengthIn(value); };
+    field.given = [](const Project &from) { return from.edge.corner.radius.has_value(); };
+    field.inUse = [](const Project &from) {
+        return isBound(from) && from.edge.corner.kind == CornerKind::Rounded;
+    };
+    return field;
+}
+
 } // namespace
 
 std::vector<Field> hoopFields()
@@ -137,6 +149,12 @@ std::vector<Field> edgeFields()
             "/edge/sewn", "edge", spelling::sewn, [](auto &to) -> auto & { return to.edge.sewn; }),
     };
     fields[3].inUse = fields[4].inUse = isBound;
+    Field corners = choiceOf(
+        "/edge/corner/kind", "edge", spelling::cornerKind,
+        [](auto &to) -> auto & { return to.edge.corner.kind; });
+    corners.inUse = isBound;
+    fields.push_back(std::move(corners));
+    fields.push_back(cornerRadius());
     Field slack{"/slack", "edge"};
     slack.get = [](const Project &from, const Plan &) -> OfferValue { return from.slack; };
     slack.put = [](Project &to, const OfferValue &value) { to.slack = lengthIn(value).value_or(to.slack); };

@@ -108,10 +108,16 @@ public:
         if (!m_plan.binding)
             return {};
         const BindingPlan &b = *m_plan.binding;
-        return {{"width", one(b.width)},
-                {"cut", one(b.cut)},
-                {"length", one(b.length, Round::UpQuarter)},
-                {"strips", b.strips}};
+        Json binding{{"width", one(b.width)},
+                     {"cut", one(b.cut)},
+                     {"length", one(b.length, Round::UpQuarter)},
+                     {"strips", b.strips}};
+        if (b.bias)
+            binding["bias"] = {{"square", one(b.bias->square)},
+                               {"radius", one(m_plan.basis.cornerRadius)},
+                               {"bites", one(b.bias->bites)},
+                               {"leastRadius", one(b.bias->least)}};
+        return binding;
     }
 
     Json table() const

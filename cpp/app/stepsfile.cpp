@@ -72,6 +72,7 @@ Round lengthRound(Does does)
     case Does::CutLongPiece:
     case Does::HarvestShort:
     case Does::CutBacking:
+    case Does::CutBias:
         return Round::UpQuarter;
     default:
         return Round::Nearest;

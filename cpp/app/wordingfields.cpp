@@ -52,6 +52,8 @@ constexpr std::array fields{
     Worded{"/edge/seam", QT_TRANSLATE_NOOP("Words", "binding’s seam")},
     Worded{"/edge/binding", QT_TRANSLATE_NOOP("Words", "binding")},
     Worded{"/edge/sewn", QT_TRANSLATE_NOOP("Words", "sewn on the back")},
+    Worded{"/edge/corner/kind", QT_TRANSLATE_NOOP("Words", "corners")},
+    Worded{"/edge/corner/radius", QT_TRANSLATE_NOOP("Words", "corners’ radius")},
     Worded{"/slack", QT_TRANSLATE_NOOP("Words", "to spare")},
     Worded{"/cloths/head", QT_TRANSLATE_NOOP("Words", "cloth")},
     Worded{"/cloths/name", QT_TRANSLATE_NOOP("Words", "name")},
@@ -93,6 +95,8 @@ constexpr std::array choices{
     Worded{"bagged", QT_TRANSLATE_NOOP("Words", "bagged out")},
     Worded{"bound", QT_TRANSLATE_NOOP("Words", "bound")},
     Worded{"framed", QT_TRANSLATE_NOOP("Words", "framed")},
+    Worded{"square", QT_TRANSLATE_NOOP("Words", "square")},
+    Worded{"rounded", QT_TRANSLATE_NOOP("Words", "rounded, on bias")},
     Worded{"double", QT_TRANSLATE_NOOP("Words", "double fold")},
     Worded{"single", QT_TRANSLATE_NOOP("Words", "single fold")},
     Worded{"hand", QT_TRANSLATE_NOOP("Words", "by hand")},
@@ -159,6 +163,8 @@ constexpr std::array commands{
     Worded{"bought", QT_TRANSLATE_NOOP("Words", "ticked as bought")},
     Worded{"re-zero", QT_TRANSLATE_NOOP("Words", "last outline measured")},
     Worded{"hoop", QT_TRANSLATE_NOOP("Words", "hoop chosen")},
+    Worded{"pins", QT_TRANSLATE_NOOP("Words", "pins counted")},
+    Worded{"swap", QT_TRANSLATE_NOOP("Words", "blocks changed places")},
     Worded{"log", QT_TRANSLATE_NOOP("Words", "block logged")},
 };
 

@@ -38,6 +38,8 @@ constexpr std::array figures{
     Worded{"binding.cut", QT_TRANSLATE_NOOP("Words", "binding, cut")},
     Worded{"binding.length", QT_TRANSLATE_NOOP("Words", "binding, length")},
     Worded{"binding.strips", QT_TRANSLATE_NOOP("Words", "binding strips")},
+    //: bias: cloth cut slantwise; one continuous strip is cut from a square
+    Worded{"binding.square", QT_TRANSLATE_NOOP("Words", "square for the bias")},
     Worded{"table.reveal.along", QT_TRANSLATE_NOOP("Words", "table showing, along")},
     Worded{"table.reveal.across", QT_TRANSLATE_NOOP("Words", "table showing, across")},
     Worded{"table.corner", QT_TRANSLATE_NOOP("Words", "table showing at the corner")},
@@ -107,6 +109,10 @@ constexpr std::array terms{
     Worded{"slack", QT_TRANSLATE_NOOP("Words", "to spare")},
     Worded{"table", QT_TRANSLATE_NOOP("Words", "table")},
     Worded{"size", QT_TRANSLATE_NOOP("Words", "finished size")},
+    Worded{"length", QT_TRANSLATE_NOOP("Words", "binding, length")},
+    Worded{"radius", QT_TRANSLATE_NOOP("Words", "corners’ radius")},
+    Worded{"tubeSeams", QT_TRANSLATE_NOOP("Words", "for the seams")},
+    Worded{"wholeStep", QT_TRANSLATE_NOOP("Words", "rounded up to")},
     Worded{"rowsMean", QT_TRANSLATE_NOOP("Words", "mean of the measured rows")},
 };
 

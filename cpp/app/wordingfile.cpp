@@ -45,6 +45,8 @@ constexpr std::array faults{
     Worded{
         "test-block-not-whole",
         QT_TRANSLATE_NOOP("Words", "A measured test block needs its sent size and its outline, both ways.")},
+    Worded{"piece-not-whole",
+           QT_TRANSLATE_NOOP("Words", "A measured piece needs four sides and two diagonals.")},
 };
 
 /// What a place in the file holds, told instead of the code in "wrong-type".
@@ -75,6 +77,8 @@ constexpr std::array remedies{
     Worded{"set-margin", QT_TRANSLATE_NOOP("Words", "Leave a margin of %1.")},
     //: framed: a border of sashing all round, then bound
     Worded{"choose-framed", QT_TRANSLATE_NOOP("Words", "Frame the piece with sashing.")},
+    Worded{"set-radius", QT_TRANSLATE_NOOP("Words", "Round the corners by %1.")},
+    Worded{"square-corners", QT_TRANSLATE_NOOP("Words", "Leave the corners square.")},
     Worded{"reckon-gap", QT_TRANSLATE_NOOP("Words", "Let the gap be reckoned.")},
     Worded{"reckon-cut-back", QT_TRANSLATE_NOOP("Words", "Let the back sashing's width be reckoned.")},
     Worded{"frame-clear", QT_TRANSLATE_NOOP("Words", "Keep the frame clear of the block before.")},

@@ -56,6 +56,11 @@ constexpr std::array stops{
            QT_TRANSLATE_NOOP("Words", "A catch of %1 will not do: keep it between %2 and %3.")},
     Worded{"binding-wider-than-cloth",
            QT_TRANSLATE_NOOP("Words", "Binding cut %1 wide does not come out of cloth %2 wide.")},
+    Worded{"corner-too-round",
+           QT_TRANSLATE_NOOP("Words", "Corners rounded by %1 do not fit on the piece; %2 is the most.")},
+    //: bias: cloth cut slantwise, which goes round a curve
+    Worded{"bias-wider-than-cloth",
+           QT_TRANSLATE_NOOP("Words", "The bias wants a square of %1, and the cloth is only %2 wide.")},
     //: draw-up: how much the stitching shrinks the cloth
     Worded{"draw-up-out-of-range",
            QT_TRANSLATE_NOOP("Words",
@@ -99,6 +104,14 @@ constexpr std::array looks{
     Worded{"frame-on-last-block",
            QT_TRANSLATE_NOOP("Words", "The frame lies %1 over the block before it. Pad it, and look for "
                                       "marks.")},
+    //: stippling: the quilting inside a block's stitched outline; stay-stitch: a row of stitches that holds a
+    //: cut
+    Worded{"corner-bites",
+           QT_TRANSLATE_NOOP("Words",
+                             "The rounded corner cuts %1 into the stippling: stay-stitch beside the line "
+                             "before cutting.")},
+    Worded{"corner-too-tight",
+           QT_TRANSLATE_NOOP("Words", "A corner of %1 is tight for folded binding; it eases round from %2.")},
     Worded{"stiff-lip",
            QT_TRANSLATE_NOOP("Words",
                              "Hanging over by only %1, the edge will stick out stiffly; it falls well "

@@ -24,6 +24,8 @@ constexpr std::array does{
     Worded{"cut-patch", QT_TRANSLATE_NOOP("Words", "Cut a patch of %1.")},
     Worded{"cut-binding", QT_TRANSLATE_NOOP("Words", "Cut a binding strip of %1.")},
     Worded{"cut-backing", QT_TRANSLATE_NOOP("Words", "Cut the backing of %1.")},
+    //: bias: cut slantwise, for a binding that goes round curves
+    Worded{"cut-bias", QT_TRANSLATE_NOOP("Words", "Cut a square of %1 for bias binding.")},
     Worded{"layer", QT_TRANSLATE_NOOP("Words", "Layer back, batting and front: one hoop strip.")},
     Worded{"mark-strip", QT_TRANSLATE_NOOP("Words", "Mark the strip's centre line and its places.")},
     Worded{"stitch-test", QT_TRANSLATE_NOOP("Words", "Stitch the test block.")},
@@ -63,6 +65,7 @@ constexpr std::array titles{
     Worded{"cut-patch", QT_TRANSLATE_NOOP("Words", "Patch %1 of %2")},
     Worded{"cut-binding", QT_TRANSLATE_NOOP("Words", "Binding strip %1 of %2")},
     Worded{"cut-backing", QT_TRANSLATE_NOOP("Words", "Backing %1 of %2")},
+    Worded{"cut-bias", QT_TRANSLATE_NOOP("Words", "Square for bias %1 of %2")},
     Worded{"layer", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
     Worded{"mark-strip", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
     Worded{"stitch-test", QT_TRANSLATE_NOOP("Words", "Test block %1 of %2")},

@@ -59,6 +59,7 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
     case Does::CutBand:
     case Does::CutBinding:
         return step.size->across * pieces;
+    case Does::CutBias:
     case Does::CutBacking: {
         if (usable <= Length())
             return {};

@@ -92,22 +92,41 @@ void layBacking(Bench &bench, std::vector<Piece> piece, bool bagged)
         lay.seam = bench.plan.basis.allowance;
 }
 
-void bindEdge(Bench &bench)
+void sewBinding(Bench &bench, const BindingPlan &binding)
 {
-    const BindingPlan &binding = *bench.plan.binding;
-    const std::string cloth = bandCloth(bench.project, ClothRole::Binding);
-    const std::int64_t kits = bench.project.kits;
-    Step &cut = cutAcross(bench, Does::CutBinding, cloth, binding.strips * kits,
-                          {bench.plan.basis.usableBinding, binding.cut}, Length());
-    cut.figure = "binding.cut";
-    cut.makes = {{"binding-strip", 1}};
-    Step &sew = add(bench, Station::Edge, Does::SewBinding, kits);
+    Step &sew = add(bench, Station::Edge, Does::SewBinding, bench.project.kits);
     sew.takes = {{"squared-piece", 1}, {"binding-strip", binding.strips}};
     sew.makes = {{"closed-piece", 1}};
     sew.seam = bench.plan.basis.edgeSeam;
     sew.figure = "binding.length";
     sew.check = "no-join-on-a-corner";
     sew.caution = "needle";
+}
+
+void bindEdge(Bench &bench)
+{
+    const BindingPlan &binding = *bench.plan.binding;
+    const std::string cloth = bandCloth(bench.project, ClothRole::Binding);
+    const std::int64_t kits = bench.project.kits;
+    if (binding.bias) {
+        straighten(bench, cloth);
+        const Length side = binding.bias->square;
+        Step &square = add(bench, Station::Cut, Does::CutBias, kits, cloth);
+        square.size = Pair{side, side};
+        square.ruler = placeRulers(bench.project.rulers, side, side, 1);
+        square.takes = {{"straight/" + cloth, 0}};
+        square.makes = {{"binding-strip", 1}};
+        square.figure = "binding.square";
+        square.check = "line-at-both-ends";
+        square.caution = "blade";
+        sewBinding(bench, binding);
+        return;
+    }
+    Step &cut = cutAcross(bench, Does::CutBinding, cloth, binding.strips * kits,
+                          {bench.plan.basis.usableBinding, binding.cut}, Length());
+    cut.figure = "binding.cut";
+    cut.makes = {{"binding-strip", 1}};
+    sewBinding(bench, binding);
 }
 
 } // namespace

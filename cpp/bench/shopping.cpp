@@ -21,7 +21,7 @@ Length usableOf(const Project &project, const Plan &plan, const std::string &id)
 bool acrossTheCloth(const Step &step)
 {
     return step.does == Does::CutStrip || step.does == Does::CutBand || step.does == Does::CutBinding ||
-           step.does == Does::CutBacking;
+           step.does == Does::CutBacking || step.does == Does::CutBias;
 }
 
 bool crossCut(const Step &step)
@@ -47,7 +47,7 @@ cutting::Job jobOf(const Buy &buy, const std::vector<Step> &steps, bool mayTurn)
             want(step.size->along, step.size->across, step.count, false);
         else if (step.does == Does::CutPatch)
             want(step.size->along, step.size->across, step.count, mayTurn);
-        else if (step.does == Does::CutBacking)
+        else if (step.does == Does::CutBacking || step.does == Does::CutBias)
             job.sizes.push_back(
                 {step.size->along.count(), step.size->across.count(), static_cast<int>(step.count), true});
     }

@@ -42,7 +42,8 @@ enum class Does {
     BagOut,      ///< clean back bagged: sew, turn, close
     SquarePiece,
     SewBinding,
-    LastLook
+    LastLook,
+    CutBias ///< square of cloth for continuous bias
 };
 [[nodiscard]] std::string nameOf(Does does);
 [[nodiscard]] std::string nameOf(Station station);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "plan/curves.h"
 #include "plan/parts.h"
 #include "plan/problems.h"
 #include "plan/remarks.h"
@@ -95,6 +96,29 @@ void lookAtEdges(const Plan &plan, const Measures &m, std::vector<Problem> &foun
     }
 }
 
+/// An arc that cuts into the quilting, or is too tight for the folded edge to ease round (F16).
+void lookAtCorners(const Project &project, const Plan &plan, std::vector<Problem> &found)
+{
+    if (!plan.binding || !plan.binding->bias)
+        return;
+    const BiasPlan &bias = *plan.binding->bias;
+    const std::string at = "/edge/corner/radius";
+    const Offer square = offer("square-corners", "/edge/corner", Remove{});
+    if (bias.bites > Length()) {
+        Problem caution{at, "corner-bites", {told(bias.bites)}, {}};
+        const Length clears = show(radiusThatClears(plan.basis.outside), project.marks(), Round::Down).mark;
+        if (clears > Length())
+            caution.offers.push_back(offer("set-radius", at, clears));
+        caution.offers.push_back(square);
+        found.push_back(std::move(caution));
+    }
+    if (plan.basis.cornerRadius < bias.least)
+        found.push_back({at,
+                         "corner-too-tight",
+                         {told(plan.basis.cornerRadius), told(bias.least)},
+                         {offer("set-radius", at, bias.least.upTo(project.finest)), square}});
+}
+
 void lookAtTable(const Plan &plan, const Measures &m, std::vector<Problem> &found)
 {
     if (!plan.table)
@@ -119,6 +143,7 @@ std::vector<Problem> remarkCautions(const Project &project, const Plan &plan)
     lookAtHoop(project, plan, m, found);
     lookAtStrip(project, plan, m, found);
     lookAtEdges(plan, m, found);
+    lookAtCorners(project, plan, found);
     lookAtTable(plan, m, found);
     return found;
 }

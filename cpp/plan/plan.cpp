@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "plan/plan.h"
 
+#include "plan/curves.h"
 #include "plan/parts.h"
 #include "plan/problems.h"
 
@@ -57,7 +58,13 @@ std::optional<BindingPlan> planBinding(const Project &project, const Basis &basi
     binding.width = bindingWidth(basis.edgeSeam, project.loft, reach, m.bindingTurn, project.edge.binding);
     binding.cut = binding.width.upTo(m.bindingStep);
     const Length perimeter = (size.finished.along + size.finished.across) * 2;
-    binding.length = perimeter + binding.cut + project.slack;
+    binding.length = perimeter - cornersSave(basis.cornerRadius) + binding.cut + project.slack;
+    if (project.edge.corner.kind == CornerKind::Rounded) {
+        binding.strips = 1;
+        binding.bias = BiasPlan{biasSquare(binding.length, binding.cut, project.system),
+                                cornerBite(basis.cornerRadius, basis.outside), leastRadius(basis.edgeSeam)};
+        return binding;
+    }
     // A diagonal join takes one strip width from each further strip (F15).
     const Length yields = basis.usableBinding - binding.cut;
     binding.strips = yields > Length() ? (perimeter + project.slack).ceilDiv(yields) : 0;

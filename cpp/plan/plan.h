@@ -72,11 +72,19 @@ struct SizePlan {
     std::optional<Pair> backing; ///< clean back only (F11)
 };
 
+/// Bias for a piece with rounded corners (F16).
+struct BiasPlan {
+    Length square; ///< of cloth, for one continuous strip
+    Length bites;  ///< how far the arc passes inside the outline's corner; 0 when it clears it
+    Length least;  ///< the least radius the folded edge eases round: 10 b
+};
+
 struct BindingPlan {
     Length width; ///< F14
     Length cut;
-    Length length; ///< F15, with slack
-    std::int64_t strips = 0;
+    Length length;           ///< F15, with slack
+    std::int64_t strips = 0; ///< cut across the cloth; of bias the one strip
+    std::optional<BiasPlan> bias;
 };
 
 struct TablePlan {

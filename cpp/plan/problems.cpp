@@ -228,6 +228,28 @@ void checkBinding(const Project &project, const Plan &plan, const Measures &m, s
     found.push_back(std::move(problem));
 }
 
+void checkCorners(const Project &project, const Plan &plan, const Measures &m, std::vector<Problem> &found)
+{
+    if (!plan.binding || !plan.binding->bias)
+        return;
+    const std::string at = "/edge/corner/radius";
+    const Offer square = offer("square-corners", "/edge/corner", Remove{});
+    const Length most = show(min(plan.size.finished.along, plan.size.finished.across).scaled(1, 2),
+                             project.marks(), Round::Down)
+                            .mark;
+    if (plan.basis.cornerRadius > most)
+        found.push_back({at,
+                         "corner-too-round",
+                         {told(plan.basis.cornerRadius), told(most)},
+                         {offer("set-radius", at, most), square}});
+    if (plan.binding->bias->square > plan.basis.usableBinding)
+        found.push_back({"/edge/corner",
+                         "bias-wider-than-cloth",
+                         {told(plan.binding->bias->square), told(plan.basis.usableBinding)},
+                         {square, offer("set-usable", usablePointer(project, ClothRole::Binding),
+                                        plan.binding->bias->square.upTo(m.eighth))}});
+}
+
 } // namespace
 
 std::string usablePointer(const Project &project, ClothRole role)
@@ -250,6 +272,7 @@ std::vector<Problem> remarkProblems(const Project &project, const Plan &plan)
     checkFold(project, plan, m, found);
     checkBands(project, plan, m, found);
     checkBinding(project, plan, m, found);
+    checkCorners(project, plan, m, found);
     return found;
 }
 

@@ -63,6 +63,12 @@ bool applyEdit(Project &p, std::string_view at, const OfferValue &value)
         return put(p.edge.outside, value);
     if (at == "/edge/seam")
         return put(p.edge.seam, value);
+    if (at == "/edge/corner/radius")
+        return put(p.edge.corner.radius, value);
+    if (at == "/edge/corner") {
+        p.edge.corner = Corner();
+        return std::holds_alternative<Remove>(value);
+    }
     if (at == "/edge/kind") {
         p.edge.kind = EdgeKind::Framed;
         return std::holds_alternative<std::string>(value);

@@ -80,15 +80,34 @@ Answer bindingLong(const Sums &a)
 {
     if (!a.plan.binding)
         return std::nullopt;
+    if (a.plan.binding->bias)
+        return Tell("F16", "2 * (along + across) - radius * 194 / 113 + cut + slack", a.plan.binding->length,
+                    Round::UpQuarter)
+            .from("along", a.plan.size.finished.along, "size.finished.along")
+            .from("across", a.plan.size.finished.across, "size.finished.across")
+            .given("radius", a.plan.basis.cornerRadius, "/edge/corner/radius")
+            .from("cut", a.plan.binding->cut, "binding.cut")
+            .given("slack", a.project.slack, "/slack");
     return Tell("F15", "2 * (along + across) + cut + slack", a.plan.binding->length, Round::UpQuarter)
         .from("along", a.plan.size.finished.along, "size.finished.along")
         .from("across", a.plan.size.finished.across, "size.finished.across")
         .from("cut", a.plan.binding->cut, "binding.cut")
         .given("slack", a.project.slack, "/slack");
 }
+Answer biasOfSquare(const Sums &a)
+{
+    if (!a.plan.binding || !a.plan.binding->bias)
+        return std::nullopt;
+    const bool inch = a.project.system == System::Inch;
+    return Tell("F16", "up(sqrt(length * cut) + tubeSeams, wholeStep)", a.plan.binding->bias->square)
+        .from("length", a.plan.binding->length, "binding.length")
+        .from("cut", a.plan.binding->cut, "binding.cut")
+        .fixed("tubeSeams", inch ? Length::inches(3) : Length::mm(75))
+        .fixed("wholeStep", inch ? Length::inches(1) : Length::mm(10));
+}
 Answer bindingStrips(const Sums &a)
 {
-    if (!a.plan.binding)
+    if (!a.plan.binding || a.plan.binding->bias)
         return std::nullopt;
     return Tell("F15", "ceil((2 * (along + across) + slack) / (usable - cut))", a.plan.binding->strips)
         .from("along", a.plan.size.finished.along, "size.finished.along")
@@ -139,7 +158,11 @@ bool bound(const Plan &plan)
 }
 bool stripsKnown(const Plan &plan)
 {
-    return plan.binding && plan.binding->strips > 0;
+    return plan.binding && plan.binding->strips > 0 && !plan.binding->bias;
+}
+bool onBias(const Plan &plan)
+{
+    return plan.binding && plan.binding->bias;
 }
 bool onTable(const Plan &plan)
 {
@@ -161,6 +184,7 @@ constexpr std::array sums{
     Sum{"binding.cut", bindingCut, bound},
     Sum{"binding.length", bindingLong, bound},
     Sum{"binding.strips", bindingStrips, stripsKnown},
+    Sum{"binding.square", biasOfSquare, onBias},
     Sum{"table.reveal.along", revealAlong, onTable},
     Sum{"table.reveal.across", revealAcross, onTable},
     Sum{"table.corner", corner, onRound},

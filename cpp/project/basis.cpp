@@ -113,6 +113,9 @@ Basis basisOf(const Project &project)
     basis.allowance = project.sashing.allowance.value_or(project.seam);
     basis.outside = project.edge.outside.value_or(project.seam);
     basis.edgeSeam = project.edge.seam.value_or(basis.outside);
+    if (project.edge.corner.kind == CornerKind::Rounded)
+        basis.cornerRadius = project.edge.corner.radius.value_or(
+            project.system == System::Inch ? Length::inches(3) : Length::mm(75));
     basis.between = basis.finished;
     basis.turn = project.fold.turn;
     basis.loft = project.loft;

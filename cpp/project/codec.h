@@ -38,7 +38,7 @@ struct Unreadable {
 /// not-a-length (given, byte), length-too-long (given, byte), length-too-small (given),
 /// not-a-share (given, byte), draw-up-out-of-range (share, most), count-out-of-range (least, most),
 /// text-too-long (most), too-many (most; no offer), finest-not-a-mark (length), table-not-whole,
-/// doubled-id (id), cloth-not-listed (id), test-block-not-whole.
+/// doubled-id (id), cloth-not-listed (id), test-block-not-whole, piece-not-whole.
 /// Codes of offers: set-length, set-share, set-draw-up, set-count, set-flag, set-choice, set-word, take-away.
 [[nodiscard]] Result<ReadProject, Unreadable> readProject(std::string_view json);
 

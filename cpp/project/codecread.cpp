@@ -123,6 +123,12 @@ void readEdge(Fields &fields, Edge &edge)
     inner.length("seam", edge.seam);
     inner.choice("binding", edge.binding, std::span<const Spelling<Binding>>(spelling::binding));
     inner.choice("sewn", edge.sewn, std::span<const Spelling<Sewn>>(spelling::sewn));
+    if (const Json *held = inner.object("corner")) {
+        Fields corner(*held, inner.at("corner"), fields.system(), fields.problems());
+        corner.choice("kind", edge.corner.kind, std::span<const Spelling<CornerKind>>(spelling::cornerKind));
+        corner.length("radius", edge.corner.radius);
+        edge.corner.rest = corner.rest();
+    }
     edge.rest = inner.rest();
 }
 

@@ -55,6 +55,18 @@ Json blocksJson(const Blocks &blocks, System system)
     return object;
 }
 
+/// Square corners of a project that says nothing of them stay unsaid.
+Json cornerJson(const Corner &corner, System system)
+{
+    Json object = Json::object();
+    if (corner == Corner())
+        return object;
+    object["kind"] = spelling::wordFor(spelling::cornerKind, corner.kind);
+    Writer(object, system).length("radius", corner.radius);
+    addRest(object, corner.rest);
+    return object;
+}
+
 Json edgeJson(const Edge &edge, System system)
 {
     Json object = {{"kind", spelling::wordFor(spelling::edgeKind, edge.kind)}};
@@ -63,6 +75,8 @@ Json edgeJson(const Edge &edge, System system)
     write.length("seam", edge.seam);
     object["binding"] = spelling::wordFor(spelling::binding, edge.binding);
     object["sewn"] = spelling::wordFor(spelling::sewn, edge.sewn);
+    if (Json corner = cornerJson(edge.corner, system); !corner.empty())
+        object["corner"] = std::move(corner);
     addRest(object, edge.rest);
     return object;
 }

@@ -8,7 +8,7 @@ namespace matside {
 bool Made::started() const
 {
     return !cloths.empty() || testBlock || testJoin || drawUp || !strips.empty() || !blocks.empty() ||
-           !rows.empty() || !cut.empty() || pins || !events.empty();
+           !rows.empty() || !cut.empty() || piece || pins || !events.empty();
 }
 
 MadeStrip &Made::recordOf(std::int64_t strip)

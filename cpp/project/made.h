@@ -102,8 +102,19 @@ struct MadeEvent {
 struct Pins {
     std::int64_t in = 0;
     std::int64_t out = 0;
+    bool explained = false; ///< they differ, and she knows why
     std::string rest;
+    /// Counted, and as many out as in unless it was explained.
+    [[nodiscard]] bool settled() const { return explained || (in == out && in > 0); }
     friend bool operator==(const Pins &, const Pins &) = default;
+};
+
+/// The whole piece measured before its edge is trimmed, with a tape.
+struct MadePiece {
+    std::array<Length, 4> sides;     ///< top, right, bottom, left
+    std::array<Length, 2> diagonals; ///< from top left, from top right
+    std::string rest;
+    friend bool operator==(const MadePiece &, const MadePiece &) = default;
 };
 
 /// Draw-up along and across.
@@ -126,6 +137,7 @@ struct Made {
     std::vector<MadeBlock> blocks;
     std::vector<MadeRow> rows;
     std::vector<MadeCut> cut;
+    std::optional<MadePiece> piece;
     std::optional<Pins> pins;
     std::vector<MadeEvent> events;
     std::string rest;

@@ -157,6 +157,7 @@ void widthsInMillimetres(Project &p, const Project &inches)
     follow(p.sashing.allowance, 1);
     follow(p.edge.outside, 1);
     follow(p.edge.seam, 1);
+    mm.whole(p.edge.corner.radius);
 }
 
 void listsInMillimetres(Project &p)

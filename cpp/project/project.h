@@ -19,6 +19,7 @@ enum class CleanBack { Layered, Bagged };
 enum class EdgeKind { Bound, Framed, Bagged };
 enum class Binding { Double, Single };
 enum class Sewn { Hand, Machine };
+enum class CornerKind { Square, Rounded };
 enum class HoopKind { Ring, Magnetic };
 enum class ClothRole { Front, Back, Batting, Patch, Web, SashingFront, SashingBack, Binding };
 
@@ -65,12 +66,21 @@ struct Fold {
     friend bool operator==(const Fold &, const Fold &) = default;
 };
 
+/// The piece's four corners.
+struct Corner {
+    CornerKind kind = CornerKind::Square;
+    std::optional<Length> radius; ///< of the raw edge; absent = 3 in | 75 mm
+    std::string rest;
+    friend bool operator==(const Corner &, const Corner &) = default;
+};
+
 struct Edge {
     EdgeKind kind = EdgeKind::Bound;
     std::optional<Length> outside; ///< cloth kept outside the outline; absent = the seam
     std::optional<Length> seam;    ///< binding's allowance; absent = outside
     Binding binding = Binding::Double;
     Sewn sewn = Sewn::Hand;
+    Corner corner;
     std::string rest;
     friend bool operator==(const Edge &, const Edge &) = default;
 };

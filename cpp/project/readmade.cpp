@@ -61,6 +61,22 @@ void readTests(Fields &made, Made &to)
     to.trialPutOff = putOff;
 }
 
+void readPiece(Fields &made, Made &to)
+{
+    const Json *object = made.object("piece");
+    if (!object)
+        return;
+    Fields fields(*object, made.at("piece"), made.system(), made.problems());
+    std::optional<std::array<Length, 4>> sides;
+    std::optional<std::array<Length, 2>> diagonals;
+    fields.lengths("sides", sides);
+    fields.lengths("diagonals", diagonals);
+    if (sides && diagonals)
+        to.piece = MadePiece{*sides, *diagonals, fields.rest()};
+    else
+        made.wrong("piece", "piece-not-whole", {}, {{"take-away", made.at("piece"), Remove{}, {}, {}}});
+}
+
 void readStrip(Fields &fields, MadeStrip &strip)
 {
     fields.count("strip", strip.strip, 1, mostCount);
@@ -249,11 +265,13 @@ Made readMade(const Json &object, const std::string &pointer, System system, std
         inner.count("count", cut.count, 0, mostCount);
         inner.count("spoiled", cut.spoiled, 0, mostCount);
     });
+    readPiece(fields, made);
     if (const Json *pins = fields.object("pins")) {
         Fields inner(*pins, fields.at("pins"), system, problems);
         made.pins.emplace();
         inner.count("in", made.pins->in, 0, mostCount);
         inner.count("out", made.pins->out, 0, mostCount);
+        inner.flag("explained", made.pins->explained);
         made.pins->rest = inner.rest();
     }
     readList(fields, "events", made.events, readEvent);
@@ -296,8 +314,16 @@ Json writeMade(const Made &made, System system)
         addRest(one, cut.rest);
         return one;
     });
+    if (made.piece) {
+        Json piece = {{"sides", lengthList(made.piece->sides, system)},
+                      {"diagonals", lengthList(made.piece->diagonals, system)}};
+        addRest(piece, made.piece->rest);
+        object["piece"] = std::move(piece);
+    }
     if (made.pins) {
         object["pins"] = {{"in", made.pins->in}, {"out", made.pins->out}};
+        if (made.pins->explained)
+            object["pins"]["explained"] = true;
         addRest(object["pins"], made.pins->rest);
     }
     putList(object, "events", made.events, [&](const MadeEvent &event) { return eventJson(event, system); });

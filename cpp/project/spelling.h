@@ -19,6 +19,8 @@ inline constexpr std::array binding{Spelling<Binding>{"double", Binding::Double}
                                     Spelling<Binding>{"single", Binding::Single}};
 inline constexpr std::array sewn{Spelling<Sewn>{"hand", Sewn::Hand},
                                  Spelling<Sewn>{"machine", Sewn::Machine}};
+inline constexpr std::array cornerKind{Spelling<CornerKind>{"square", CornerKind::Square},
+                                       Spelling<CornerKind>{"rounded", CornerKind::Rounded}};
 inline constexpr std::array hoopKind{Spelling<HoopKind>{"ring", HoopKind::Ring},
                                      Spelling<HoopKind>{"magnetic", HoopKind::Magnetic}};
 inline constexpr std::array role{

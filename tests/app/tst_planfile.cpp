@@ -133,7 +133,7 @@ void PlanFileTest::metricPlansShowNoInches()
 void PlanFileTest::everyCodeHasWords()
 {
     using namespace matside;
-    for (int does = 0; does <= static_cast<int>(Does::LastLook); ++does) {
+    for (int does = 0; does <= static_cast<int>(Does::CutBias); ++does) {
         const std::string name = nameOf(static_cast<Does>(does));
         QVERIFY2(wordsFor(doesWords(), name), name.c_str());
         QVERIFY2(wordsFor(titleWords(), name), name.c_str());
@@ -142,11 +142,12 @@ void PlanFileTest::everyCodeHasWords()
          {"hoop-unknown", "sent-over-field", "sashing-under-allowances", "allowance-pared-too-far",
           "outside-over-allowance", "gap-under-seams", "gap-under-reach", "frame-may-overlap-ring",
           "no-block-on-strip", "fold-too-small", "catch-out-of-range", "binding-wider-than-cloth",
-          "draw-up-out-of-range", "short-longer-than-cloth", "long-cannot-be-joined"})
+          "draw-up-out-of-range", "short-longer-than-cloth", "long-cannot-be-joined", "corner-too-round",
+          "bias-wider-than-cloth"})
         QVERIFY2(wordsFor(problemWords(), code), code);
-    for (const char *code :
-         {"hoop-is-close", "edge-seam-over-outside", "margin-is-small", "strip-is-tight", "lip-is-wide",
-          "harvest-is-short", "gap-under-allowances", "frame-on-last-block", "stiff-lip", "corner-hangs"})
+    for (const char *code : {"hoop-is-close", "edge-seam-over-outside", "margin-is-small", "strip-is-tight",
+                             "lip-is-wide", "harvest-is-short", "gap-under-allowances", "frame-on-last-block",
+                             "stiff-lip", "corner-hangs", "corner-bites", "corner-too-tight"})
         QVERIFY2(wordsFor(cautionWords(), code), code);
     for (const char *code :
          {"not-utf8-or-json", "doubled-key",   "file-too-large",     "too-deep",
@@ -154,7 +155,8 @@ void PlanFileTest::everyCodeHasWords()
           "version-newer",    "wrong-type",    "not-a-length",       "length-too-long",
           "length-too-small", "not-a-choice",  "count-out-of-range", "not-a-share",
           "needed",           "doubled-id",    "finest-not-a-mark",  "table-not-whole",
-          "cloth-not-listed", "wrong-count",   "too-many",           "test-block-not-whole"})
+          "cloth-not-listed", "wrong-count",   "too-many",           "test-block-not-whole",
+          "piece-not-whole"})
         QVERIFY2(wordsFor(fileWords(), code) || wordsFor(problemWords(), code), code);
     for (const char *code :
          {"set-block",   "set-finished",      "set-seam",        "set-allowance",    "set-outside",
@@ -162,7 +164,7 @@ void PlanFileTest::everyCodeHasWords()
           "set-draw-up", "choose-framed",     "reckon-gap",      "reckon-cut-back",  "frame-clear",
           "sew-tails",   "forget-test-block", "match-edge-seam", "set-margin",       "set-length",
           "set-choice",  "set-count",         "set-share",       "set-flag",         "set-word",
-          "take-away"})
+          "take-away",   "set-radius",        "square-corners"})
         QVERIFY2(wordsFor(offerWords(), code), code);
     for (const char *code : {"blade", "adhesive", "magnets", "needle", "iron", "scissors", "finished-use"})
         QVERIFY2(wordsFor(guardWords(), code), code);

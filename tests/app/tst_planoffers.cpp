@@ -137,6 +137,8 @@ private slots:
         row("fold-too-small", R"([["/sashing/cutBack","1 3/4 in"]])");
         row("catch-out-of-range", R"([["/fold/catch","1/4 in"],["/sashing/cutBack","3 in"]])");
         row("binding-wider-than-cloth", R"([["/cloths/5/usable","3 in"]])");
+        row("corner-too-round", R"([["/edge/corner",{"kind":"rounded","radius":"40 in"}]])");
+        row("bias-wider-than-cloth", R"([["/edge/corner",{"kind":"rounded"}],["/cloths/5/usable","12 in"]])");
         row("draw-up-out-of-range", R"([["/drawUp/along","20 %"]])");
         row("hoop-unknown", R"([["/hoop/outside",null]])");
         row("not-a-choice", R"([["/edge/kind","frilled"]])");

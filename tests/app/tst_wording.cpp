@@ -87,7 +87,7 @@ private slots:
 
     void everyStepHasWords()
     {
-        for (int i = 0; i <= static_cast<int>(Does::LastLook); ++i) {
+        for (int i = 0; i <= static_cast<int>(Does::CutBias); ++i) {
             Step step;
             step.does = static_cast<Does>(i);
             step.count = 3;

@@ -43,7 +43,7 @@ void Cutting::fromCloth(const Json &step, std::int64_t count)
     must(width != m_room.usable.end(), "no such cloth: " + cloth);
     const Rectangle piece = sizeOf(step);
     must(reaches(width->second, std::min(piece.along, piece.across)), "wider than the cloth: " + cloth);
-    if (step.at("does") != "cut-backing")
+    if (step.at("does") != "cut-backing" && step.at("does") != "cut-bias")
         must(reaches(width->second, piece.along), "longer than the cloth is wide: " + cloth);
     onlyOnce(step);
     m_shelf.put(makes(step), count, piece);

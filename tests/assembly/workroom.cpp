@@ -55,7 +55,8 @@ private:
         const std::int64_t count = step.at("count").get<std::int64_t>();
         if (does == "straighten")
             m_cutting.straighten(step);
-        else if (does == "cut-strip" || does == "cut-band" || does == "cut-binding" || does == "cut-backing")
+        else if (does == "cut-strip" || does == "cut-band" || does == "cut-binding" ||
+                 does == "cut-backing" || does == "cut-bias")
             m_cutting.fromCloth(step, count);
         else if (does == "cut-short" || does == "cut-long" || does == "cut-long-piece")
             m_cutting.crossCut(step, count);

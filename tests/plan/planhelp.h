@@ -144,6 +144,8 @@ public:
         p.edge.binding = coin() ? Binding::Double : Binding::Single;
         p.kits = between(0, 4) == 0 ? between(2, 20) : 1;
         p.kitsShareStrips = coin();
+        if (between(0, 3) == 0)
+            p.edge.corner = {CornerKind::Rounded, marks(unit, 4 * unit), {}};
         return p;
     }
 

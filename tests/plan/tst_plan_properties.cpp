@@ -80,7 +80,11 @@ void PlanProperties::totalsAreTheSumsOfTheirParts()
         if (p.fold)
             QCOMPARE(p.fold->under + p.fold->fold_catch + p.basis.turn + p.basis.between + p.basis.sewnSeam,
                      *p.sashing.cutBack);
-        if (p.binding && p.binding->strips > 0) {
+        if (p.binding && p.binding->bias) {
+            // What the square holds is no less than the strip that is cut from it, by area.
+            const double side = p.binding->bias->square.asInches();
+            QVERIFY(side * side >= p.binding->length.asInches() * p.binding->cut.asInches());
+        } else if (p.binding && p.binding->strips > 0) {
             const Length tape =
                 p.basis.usableBinding * p.binding->strips - p.binding->cut * (p.binding->strips - 1);
             QVERIFY(tape >= p.binding->length);

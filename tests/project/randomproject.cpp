@@ -51,8 +51,8 @@ void RandomProject::widths(Project &p)
 {
     p.seam = length();
     p.sashing.rest = rest();
-    for (std::optional<Length> *width :
-         {&p.sashing.finished, &p.sashing.cutBack, &p.sashing.allowance, &p.edge.outside, &p.edge.seam})
+    for (std::optional<Length> *width : {&p.sashing.finished, &p.sashing.cutBack, &p.sashing.allowance,
+                                         &p.edge.outside, &p.edge.seam, &p.edge.corner.radius})
         maybe(*width);
     p.fold = {length(), length(), rest()};
     p.loft = length();
@@ -60,6 +60,8 @@ void RandomProject::widths(Project &p)
     p.edge.kind = choice<EdgeKind>(2);
     p.edge.binding = choice<Binding>(1);
     p.edge.sewn = choice<Sewn>(1);
+    p.edge.corner.kind = choice<CornerKind>(1);
+    p.edge.corner.rest = rest();
     p.edge.rest = rest();
     p.slack = length();
 }
@@ -177,7 +179,9 @@ void RandomProject::made(Made &made)
         made.blocks.push_back(std::move(block));
     }
     if (often())
-        made.pins = Pins{upTo(99), upTo(99), rest()};
+        made.pins = Pins{upTo(99), upTo(99), upTo(1) == 1, rest()};
+    if (often())
+        made.piece = MadePiece{{length(), length(), length(), length()}, {length(), length()}, rest()};
     made.rest = rest();
 }
 
