@@ -176,27 +176,6 @@ QString Session::stationName(int station) const
     return stationText(static_cast<Station>(std::clamp(station, 0, lastStation)));
 }
 
-QString Session::stationHint(int station) const
-{
-    switch (static_cast<Station>(std::clamp(station, 0, lastStation))) {
-    case Station::Fit:
-        return tr("What fits the table and the hoop.");
-    case Station::Shop:
-        return tr("Everything to be cut, cloth by cloth, with its figures.");
-    case Station::Cut:
-        return tr("The next cut and where the ruler lies.");
-    case Station::Hoop:
-        return tr("Layer, mark and stitch: the steps and their figures.");
-    case Station::Trim:
-        return tr("Cut apart and trim on the stitched line.");
-    case Station::Join:
-        return tr("Join the blocks to rows and the rows to the piece.");
-    case Station::Edge:
-        return tr("Square it, close the edge, and look it over.");
-    }
-    return {};
-}
-
 Look::Look(Store &store, double reportedPxPerMm) : m_store(store)
 {
     m_set = held(m_store, settings::colours).value_or(m_set);

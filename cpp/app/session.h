@@ -49,7 +49,6 @@ public:
     Q_INVOKABLE void showShelf();
     Q_INVOKABLE void dismissNotice();
     Q_INVOKABLE QString stationName(int station) const;
-    Q_INVOKABLE QString stationHint(int station) const;
 
 signals:
     void stationChanged();

@@ -9,6 +9,27 @@
 
 namespace matside {
 
+namespace {
+
+/// The pins of the piece in hand were counted, and as many came out as went in or she knows why.
+bool pinsSettled(const Project &project)
+{
+    return project.made.pins && project.made.pins->settled();
+}
+
+/// What was measured and counted of one piece says nothing of the next.
+Project readyForTheNext(Project project, const Step &step)
+{
+    const bool another = step.does == Does::LastLook && step.done + 1 < step.count;
+    if (another) {
+        project.made.pins.reset();
+        project.made.piece.reset();
+    }
+    return project;
+}
+
+} // namespace
+
 StepModel::StepModel(Workspace &workspace, Session &session)
     : m_workspace(workspace), m_session(session), m_steps(workspace)
 {
@@ -170,6 +191,8 @@ QString StepModel::waiting() const
         return tr("Nothing can be changed now");
     if (!m_workspace.plan().problems.empty())
         return tr("First mend what Fit says");
+    if (current() && current()->does == Does::LastLook && !pinsSettled(m_workspace.project()))
+        return tr("Pins first");
     if (current() && waitsForScissors(m_workspace.steps(), *current()))
         return tr("First trim all its patches");
     return {};
@@ -229,7 +252,9 @@ void StepModel::next()
     const bool offHoop = current()->does == Does::StitchBlock && !current()->trial;
     const QString inHand = block();
     const bool saved = m_workspace.commit(
-        "done", withDone(m_workspace.project(), m_workspace.plan(), *current(), m_strip), current()->id);
+        "done",
+        readyForTheNext(withDone(m_workspace.project(), m_workspace.plan(), *current(), m_strip), *current()),
+        current()->id);
     if (saved && offHoop)
         emit stitched(inHand);
 }

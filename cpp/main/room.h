@@ -3,6 +3,7 @@
 
 #include "app/blocklog.h"
 #include "app/blockmeasure.h"
+#include "app/edgemodel.h"
 #include "app/fitmodel.h"
 #include "app/gallery.h"
 #include "app/hoopmodel.h"
@@ -46,6 +47,7 @@ private:
     TrimModel m_trim;
     BlockMeasure m_measure;
     JoinModel m_join;
+    EdgeModel m_edge;
     ShopModel m_shop;
     NoteBook m_book;
     PhotoKeeper m_keeper;

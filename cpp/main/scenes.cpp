@@ -56,6 +56,14 @@ void openNotes(QQuickWindow &window)
         sheets->setProperty("shows", QStringLiteral("notes"));
 }
 
+/// A page beside the work of the Edge station.
+void openSide(QQuickWindow &window, const char *side)
+{
+    settle(40);
+    if (QQuickItem *page = visibleItem(window, QStringLiteral("edge-page")))
+        QMetaObject::invokeMethod(page, "openSide", Q_ARG(QString, QString::fromLatin1(side)));
+}
+
 void openKeypad(QQuickWindow &window, const FigureView &figure)
 {
     if (QQuickItem *sheets = over(window))
@@ -99,8 +107,9 @@ Scene firstScene(Room &room)
 
 Scene stationScene(Room &room, int station)
 {
-    const bool handed =
-        station == static_cast<int>(Station::Fit) || station == static_cast<int>(Station::Cut);
+    const bool handed = station == static_cast<int>(Station::Fit) ||
+                        station == static_cast<int>(Station::Cut) ||
+                        station == static_cast<int>(Station::Edge);
     return {room.session().stationName(station).toLower(), handed, [&room, station] {
                 room.session().setView(QStringLiteral("station"));
                 room.session().setStation(station);
@@ -157,6 +166,14 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     atHoop("photo", QStringLiteral("log"), QStringLiteral("photo"));
     atHoop("flags", QStringLiteral("log"), QStringLiteral("flags"));
     atHoop("gallery", QStringLiteral("gallery"));
+    for (const char *side : {"measure", "joins", "section", "corners", "care"})
+        scenes.push_back({QStringLiteral("edge-%1").arg(QLatin1String(side)), false,
+                          [&room, &window, side] {
+                              room.session().setView(QStringLiteral("station"));
+                              room.session().setStation(static_cast<int>(Station::Edge));
+                              openSide(window, side);
+                          },
+                          [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
     atCut("figure", [] {});
     atCut("working", [&room, &window] { openWorking(window, room.steps().figure().key); });
     atCut("wrong", [&window] { openWrong(window); });

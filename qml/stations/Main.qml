@@ -52,7 +52,7 @@ Window {
                     : Session.station === 0 ? "FitPage.qml"
                     : Session.station === 1 ? "ShopPage.qml" : Session.station === 2 ? "CutPage.qml"
                     : Session.station === 3 ? "HoopPage.qml"
-                    : Session.station === 4 ? "TrimPage.qml" : Session.station === 5 ? "JoinPage.qml" : "PlainPage.qml"
+                    : Session.station === 4 ? "TrimPage.qml" : Session.station === 5 ? "JoinPage.qml" : "EdgePage.qml"
         }
 
         NoticeLine {

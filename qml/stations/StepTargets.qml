@@ -36,7 +36,7 @@ Item {
         width: parent.width - (root.inRow ? before.width + root.wrongWidth + 2 * root.air : 0)
         height: Theme.target
         kind: "action"
-        cap: root.inRow ? Theme.mm(4.8) : Theme.capAction
+        cap: root.inRow ? Theme.mm(4.4) : Theme.capAction
         enabled: StepModel.canGoNext
         text: Session.station === 4 ? TrimModel.actionText : StepModel.actionText
         reason: enabled ? "" : StepModel.waiting

@@ -276,6 +276,8 @@ bool Maker::workOnce()
         return fail(QStringLiteral("%1: no \"%2\" on the screen").arg(name, action));
     if (bySides)
         return trimFourSides(*step);
+    if (step->does == Does::LastLook && !countPins())
+        return false;
     const QStringList faceBefore = face();
     if (isMeasured(*step)) {
         if (!measureTrial(*step))
@@ -284,6 +286,22 @@ bool Maker::workOnce()
         return false;
     }
     return seeItDone(*step, faceBefore);
+}
+
+bool Maker::countPins()
+{
+    // One went in, and before it came out again the piece is not finished.
+    QQuickItem *action = byObjectName(screen(), QStringLiteral("action"));
+    if (action && action->isEnabled())
+        return fail(QStringLiteral("the piece could be finished with its pins uncounted"));
+    if (!touch(QStringLiteral("pins in more")) || !touch(QStringLiteral("pins out more")))
+        return false;
+    const auto matched = [&] {
+        const QQuickItem *button = byObjectName(screen(), QStringLiteral("action"));
+        return button && button->isEnabled();
+    };
+    return QTest::qWaitFor(matched, patienceMs) ||
+           fail(QStringLiteral("the pins agree and nothing came of it"));
 }
 
 bool Maker::trimFourSides(const Step &step)

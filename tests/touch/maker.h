@@ -50,6 +50,7 @@ private:
     [[nodiscard]] bool typeOn(const QString &text);
     [[nodiscard]] bool measureTrial(const matside::Step &step);
     [[nodiscard]] bool figureIsThePlans(const Papers &papers, const matside::Step &step);
+    [[nodiscard]] bool countPins();
     [[nodiscard]] bool trimFourSides(const matside::Step &step);
     [[nodiscard]] bool seeItDone(const matside::Step &step, const QStringList &faceBefore);
     bool fail(const QString &trouble);

@@ -1,13 +1,95 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
 import Matside.Core
+import Matside.Stage
 
 StepCase {
+    id: test
     name: "Edge"
     station: 6
 
+    function page(): var {
+        return byName("edge-page");
+    }
+    /** What can be pressed and whose name begins so. */
+    function begins(name: string): var {
+        return pressables().filter(item => item.enabled && item.accessibleName.startsWith(name))[0] ?? null;
+    }
+    /** Opens a page beside the work and looks at it at every size and in both hands. */
+    function lookAt(side: string, words: string) {
+        page().openSide(side);
+        tryVerify(() => printed(null).includes(words));
+        for (const screen of screens)
+            for (const left of [false, true]) {
+                resize(screen);
+                Session.leftHanded = left;
+                wait(60);
+                verifySizes(screen.tag + ", " + side + (left ? ", left hand" : ""));
+            }
+        Session.leftHanded = false;
+        press(called("Back to the work"));
+        compare(page().side, "");
+    }
     function test_isThatStation() {
         compare(Session.stationName(Session.station), "Edge");
-        verify(printed(null).length > 40);
+        compare(EdgeModel.phase, "square");
+        verify(printed(null).includes("Squaring"));
+    }
+    function test_whatIsMeasuredIsSaidAtOnce() {
+        press(begins("Measure the piece"));
+        tryVerify(() => called("top right more") === null && called("top more") !== null);
+        press(called("top more"));
+        tryVerify(() => printed(null).includes("Square within"));
+        verify(EdgeModel.measured);
+        lookAt("measure", "Square within");
+    }
+    function test_thePagesBesideTheWork() {
+        lookAt("joins", "Lay the binding round");
+        lookAt("section", "Double fold");
+        lookAt("corners", "Square corners");
+        lookAt("care", "Not a hot mat");
+    }
+    function test_cornersAreRoundedByATouch() {
+        page().openSide("corners");
+        tryVerify(() => called("rounded"));
+        press(called("rounded"));
+        tryVerify(() => EdgeModel.rounded);
+        const radius = EdgeModel.radius.text;
+        press(called("radius more"));
+        tryVerify(() => EdgeModel.radius.text !== radius);
+        verify(printed(null).includes("of bias"));
+        lookAt("corners", "stay-stitch");
+        Session.undo();
+        tryCompare(EdgeModel.radius, "text", radius);
+    }
+    function test_theBindingIsLaidRound() {
+        doOnce();
+        compare(EdgeModel.phase, "bind");
+        for (const screen of screens) {
+            resize(screen);
+            verify(printed(null).includes("begin"));
+        }
+    }
+    function test_pinsGateTheEnd() {
+        doOnce();
+        doOnce();
+        compare(EdgeModel.phase, "last");
+        verify(!byName("action").enabled);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", pins");
+            for (const name of ["pins in less", "pins in more", "pins out less", "pins out more"]) {
+                const found = all(item => item.accessibleName === name)[0];
+                const at = found.mapToItem(null, 0, 0);
+                verify(at.x >= 0 && at.y >= 0 && at.x + found.width <= screen.width && at.y + found.height <= screen.height, name);
+            }
+        }
+        press(called("pins in more"));
+        tryCompare(byName("pins-in"), "text", "1");
+        verify(!byName("action").enabled);
+        press(called("pins out more"));
+        tryVerify(() => byName("action").enabled);
+        doOnce();
+        verify(StepModel.finished);
     }
 }

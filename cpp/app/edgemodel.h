@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/stepmodel.h"
+#include "made/piece.h"
+#include "plan/bindinglay.h"
+
+#include <QVariantList>
+#include <QVariantMap>
+
+namespace matside {
+
+/// The piece's outline with its blocks, in millimetres, for its drawing.
+struct EdgeView {
+    Q_GADGET
+    QML_VALUE_TYPE(edgeView)
+    Q_PROPERTY(double alongMm MEMBER alongMm)
+    Q_PROPERTY(double acrossMm MEMBER acrossMm)
+    Q_PROPERTY(int columns MEMBER columns)
+    Q_PROPERTY(int rows MEMBER rows)
+    Q_PROPERTY(double blockAlongMm MEMBER blockAlongMm)
+    Q_PROPERTY(double blockAcrossMm MEMBER blockAcrossMm)
+    Q_PROPERTY(double sashingMm MEMBER sashingMm)
+    Q_PROPERTY(double outsideMm MEMBER outsideMm)
+    Q_PROPERTY(double seamMm MEMBER seamMm)
+    Q_PROPERTY(double radiusMm MEMBER radiusMm)
+    Q_PROPERTY(double bitesMm MEMBER bitesMm)
+public:
+    double alongMm = 0;
+    double acrossMm = 0;
+    int columns = 1;
+    int rows = 1;
+    double blockAlongMm = 0;
+    double blockAcrossMm = 0;
+    double sashingMm = 0;
+    double outsideMm = 0; ///< from the raw edge to the stitched outline
+    double seamMm = 0;    ///< the binding's; 0 for an edge that is not bound
+    double radiusMm = 0;
+    double bitesMm = 0; ///< how far a rounded corner cuts into the stippling
+};
+
+/// The binding in section, in millimetres: its seam, how far it reaches on the back, the batting's loft.
+struct BindingView {
+    Q_GADGET
+    QML_VALUE_TYPE(bindingView)
+    Q_PROPERTY(bool folded MEMBER folded)
+    Q_PROPERTY(bool byHand MEMBER byHand)
+    Q_PROPERTY(double seamMm MEMBER seamMm)
+    Q_PROPERTY(double reachMm MEMBER reachMm)
+    Q_PROPERTY(double loftMm MEMBER loftMm)
+public:
+    bool folded = true; ///< double fold: two layers
+    bool byHand = true;
+    double seamMm = 0;
+    double reachMm = 0; ///< past the seam line, on the back
+    double loftMm = 0;
+};
+
+/// The Edge station: the piece squared from what was measured, the binding laid round it, the corners, and
+/// the last look with the pins counted.
+class EdgeModel : public QObject, public Single<EdgeModel> {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(matside::EdgeView view READ view NOTIFY changed FINAL)
+    Q_PROPERTY(QString phase READ phase NOTIFY changed FINAL)
+    Q_PROPERTY(QString heading READ heading NOTIFY changed FINAL)
+    Q_PROPERTY(QString tells READ tells NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList readings READ readings NOTIFY changed FINAL)
+    Q_PROPERTY(bool measured READ measured NOTIFY changed FINAL)
+    Q_PROPERTY(bool squareEnough READ squareEnough NOTIFY changed FINAL)
+    Q_PROPERTY(bool joinsClear READ joinsClear NOTIFY changed FINAL)
+    Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
+    Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList lay READ lay NOTIFY changed FINAL)
+    Q_PROPERTY(QString laySays READ laySays NOTIFY changed FINAL)
+    Q_PROPERTY(matside::BindingView binding READ binding NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView bindingCut READ bindingCut NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView bindingFolded READ bindingFolded NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView bindingSeam READ bindingSeam NOTIFY changed FINAL)
+    Q_PROPERTY(QString sewSays READ sewSays NOTIFY changed FINAL)
+    Q_PROPERTY(bool rounded READ rounded NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView radius READ radius NOTIFY changed FINAL)
+    Q_PROPERTY(QString cornerSays READ cornerSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString biteSays READ biteSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString cornersFixed READ cornersFixed NOTIFY changed FINAL)
+    Q_PROPERTY(int pinsIn READ pinsIn NOTIFY changed FINAL)
+    Q_PROPERTY(int pinsOut READ pinsOut NOTIFY changed FINAL)
+    Q_PROPERTY(bool pinsMatch READ pinsMatch NOTIFY changed FINAL)
+    Q_PROPERTY(QString pinsSay READ pinsSay NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList careLines READ careLines NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList useLines READ useLines NOTIFY changed FINAL)
+public:
+    EdgeModel(Workspace &workspace, Session &session, StepModel &steps);
+    using Single<EdgeModel>::create;
+
+    [[nodiscard]] EdgeView view() const;
+    /// "square", "back", "bind", "last"; empty when nothing is left to do here.
+    [[nodiscard]] QString phase() const;
+    [[nodiscard]] QString heading() const;
+    [[nodiscard]] QString tells() const;
+    /// {says, figure}: top, right, bottom, left, diagonals from top left and top right; as planned until she
+    /// entered her own.
+    [[nodiscard]] QVariantList readings() const;
+    [[nodiscard]] bool measured() const;
+    [[nodiscard]] bool squareEnough() const;
+    /// No join on a corner or a sashing end.
+    [[nodiscard]] bool joinsClear() const;
+    [[nodiscard]] QString verdict() const;
+    [[nodiscard]] QString remedy() const;
+    /// Where the binding closes (first) and is joined: {side (0 top, clockwise), fromMm, says, shorten}.
+    [[nodiscard]] QVariantList lay() const;
+    [[nodiscard]] QString laySays() const;
+    [[nodiscard]] BindingView binding() const;
+    [[nodiscard]] FigureView bindingCut() const;
+    /// Half the cut width; invalid for a single fold.
+    [[nodiscard]] FigureView bindingFolded() const;
+    [[nodiscard]] FigureView bindingSeam() const;
+    [[nodiscard]] QString sewSays() const;
+    [[nodiscard]] bool rounded() const;
+    [[nodiscard]] FigureView radius() const;
+    [[nodiscard]] QString cornerSays() const;
+    [[nodiscard]] QString biteSays() const;
+    /// Why the corners cannot be changed any more; empty while they can.
+    [[nodiscard]] QString cornersFixed() const;
+    [[nodiscard]] int pinsIn() const;
+    [[nodiscard]] int pinsOut() const;
+    [[nodiscard]] bool pinsMatch() const;
+    [[nodiscard]] QString pinsSay() const;
+    [[nodiscard]] QStringList careLines() const;
+    /// Sleeve, pillow and label: what may be sewn to it.
+    [[nodiscard]] QStringList useLines() const;
+
+    /// A reading so many marks further, or as typed (what is wrong with it, or nothing); saved at once.
+    Q_INVOKABLE void nudge(int reading, int marks);
+    Q_INVOKABLE QString enter(int reading, const QString &text);
+    Q_INVOKABLE void nudgePins(bool in, int by);
+    /// What is wrong with the typed count, or nothing.
+    Q_INVOKABLE QString enterPins(bool in, const QString &text);
+    /// They differ and she knows why, or none were used.
+    Q_INVOKABLE void explainPins();
+    Q_INVOKABLE void setRounded(bool rounded);
+    Q_INVOKABLE void nudgeRadius(int marks);
+    Q_INVOKABLE QString enterRadius(const QString &text);
+
+signals:
+    void changed();
+
+private:
+    [[nodiscard]] Readings read() const;
+    [[nodiscard]] std::optional<PieceFinding> finding() const;
+    void keep(const Readings &readings);
+    void keepPins(bool in, std::int64_t count);
+    void keepRadius(Length radius);
+
+    Workspace &m_workspace;
+    Session &m_session;
+    StepModel &m_steps;
+};
+
+} // namespace matside

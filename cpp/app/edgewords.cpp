@@ -1,0 +1,279 @@
+// SPDX-License-Identifier: MIT
+//
+// What the Edge station says.
+#include "app/edgemodel.h"
+#include "app/figures.h"
+#include "app/wording.h"
+#include "plan/curves.h"
+#include "plan/parts.h"
+
+namespace matside {
+
+namespace {
+
+QString sideText(Side side)
+{
+    switch (side) {
+    case Side::Top:
+        return EdgeModel::tr("top");
+    case Side::Right:
+        return EdgeModel::tr("right");
+    case Side::Bottom:
+        return EdgeModel::tr("bottom");
+    case Side::Left:
+        break;
+    }
+    return EdgeModel::tr("left");
+}
+
+/// "bottom, {7 3/8 in} from the left"; lengths in braces.
+QString placeText(const EdgePlace &place, Marks marks)
+{
+    const QString from = braced(place.from, marks);
+    switch (place.side) {
+    case EdgeSide::Top:
+        return EdgeModel::tr("top, %1 from the left").arg(from);
+    case EdgeSide::Right:
+        return EdgeModel::tr("right, %1 from the top").arg(from);
+    case EdgeSide::Bottom:
+        return EdgeModel::tr("bottom, %1 from the left").arg(from);
+    case EdgeSide::Left:
+        break;
+    }
+    return EdgeModel::tr("left, %1 from the top").arg(from);
+}
+
+} // namespace
+
+QString EdgeModel::heading() const
+{
+    const QString phase = this->phase();
+    if (phase == QStringLiteral("square"))
+        return tr("Squaring");
+    if (phase == QStringLiteral("bind"))
+        return tr("Binding");
+    return phase == QStringLiteral("last") ? tr("Last look") : m_steps.title();
+}
+
+QString EdgeModel::tells() const
+{
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
+    const Marks marks = project.marks();
+    const QString phase = this->phase();
+    if (phase == QStringLiteral("square"))
+        return tr("along, and %1 across, raw").arg(figureText(plan.size.raw.across, marks));
+    if (phase == QStringLiteral("last"))
+        return tr("along, and %1 across, finished").arg(figureText(plan.size.finished.across, marks));
+    if (phase == QStringLiteral("bind") && plan.binding)
+        return rounded() ? tr("of bias, cut %1 wide").arg(bindingCut().text)
+                         : tr("in %1 strips, cut %2 wide").arg(plan.binding->strips).arg(bindingCut().text);
+    return {};
+}
+
+QString EdgeModel::verdict() const
+{
+    const auto found = finding();
+    if (!found)
+        return {};
+    const Marks marks = m_workspace.project().marks();
+    if (found->measureAgain)
+        return tr("The readings disagree by %1.").arg(braced(found->K.magnitude(), marks));
+    if (found->good)
+        return tr("Square within %1.").arg(braced(max(found->within, marks.finest), marks));
+    if (found->ends.magnitude() > found->oppositeLimit)
+        return tr("Top and bottom differ by %1.").arg(braced(found->ends.magnitude(), marks));
+    if (found->flanks.magnitude() > found->oppositeLimit)
+        return tr("Left and right differ by %1.").arg(braced(found->flanks.magnitude(), marks));
+    return tr("The diagonals differ by %1.").arg(braced(found->diagonals.magnitude(), marks));
+}
+
+QString EdgeModel::remedy() const
+{
+    const auto found = finding();
+    if (!found)
+        return {};
+    const Marks marks = m_workspace.project().marks();
+    if (found->measureAgain)
+        return tr("Lay it flat and measure again. Do not cut.");
+    const QString order = tr("%1, %2, %3, %4")
+                              .arg(sideText(found->order[0]), sideText(found->order[1]),
+                                   sideText(found->order[2]), sideText(found->order[3]));
+    if (found->good)
+        return tr("Trim it plainly, in this order: %1.").arg(order);
+    return tr("Ease it with steam and measure again, or square it smaller: the largest true piece is %1 × "
+              "%2. "
+              "Trim in this order: %3.")
+        .arg(braced(found->trueSize.along, marks, Round::Down),
+             braced(found->trueSize.across, marks, Round::Down), order);
+}
+
+QVariantList EdgeModel::lay() const
+{
+    QVariantList list;
+    const Project &project = m_workspace.project();
+    const auto lay = layBinding(project, m_workspace.plan());
+    if (!lay)
+        return list;
+    const Marks marks = project.marks();
+    const auto put = [&](const EdgePlace &place, const QString &says, Length shorten) {
+        list.append(QVariantMap{{QStringLiteral("side"), static_cast<int>(place.side)},
+                                {QStringLiteral("fromMm"), place.from.asMm()},
+                                {QStringLiteral("says"), says},
+                                {QStringLiteral("shorten"), shorten.asMm() > 0}});
+    };
+    put(lay->begin, tr("Begin and close: %1.").arg(placeText(lay->begin, marks)), Length());
+    for (std::size_t i = 0; i < lay->joins.size(); ++i) {
+        const Length off = lay->shorten[i].downTo(project.finest);
+        QString says = tr("Join %1: %2.").arg(i + 1).arg(placeText(lay->joins[i], marks));
+        if (off > Length())
+            says += u' ' + tr("First cut %1 off strip %2.").arg(braced(off, marks)).arg(i + 1);
+        put(lay->joins[i], says, off);
+    }
+    return list;
+}
+
+QString EdgeModel::laySays() const
+{
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
+    const auto lay = layBinding(project, plan);
+    if (!lay)
+        return {};
+    QStringList says;
+    switch (lay->clears) {
+    case JoinsClear::Both:
+        says += tr("No join falls on a corner or a sashing end.");
+        break;
+    case JoinsClear::Corners:
+        //: so: with joins as wide as they are
+        says +=
+            tr("Between the sashing ends there is no room for a join: the joins keep clear of the corners "
+               "alone. Narrower binding would fit.");
+        break;
+    case JoinsClear::Nothing:
+        says += tr("The sides are too short to keep the joins off the corners. Press every join open, and "
+                   "grade it.");
+        break;
+    }
+    if (lay->oneMore)
+        says += tr("This takes one strip more, %1 in all.").arg(lay->strips);
+    if (!rounded())
+        says += tr("Hang %1 loose before the beginning, and as much at the end.")
+                    .arg(braced(project.slack.scaled(1, 2), project.marks()));
+    return says.join(u' ');
+}
+
+QString EdgeModel::sewSays() const
+{
+    const Plan &plan = m_workspace.plan();
+    if (!plan.binding)
+        return {};
+    const Project &project = m_workspace.project();
+    const QString seam = braced(plan.basis.edgeSeam, project.marks(), Round::Fine);
+    const QString cross = braced(plan.binding->cut, project.marks());
+    if (rounded())
+        return tr("Sew with the edge, not stretching it: ease the bias round each corner. Close it with an "
+                  "overlap "
+                  "of %1, ends crossed at a right angle.")
+            .arg(cross);
+    return tr("At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. "
+              "Close "
+              "with an overlap of exactly %2, ends crossed at a right angle.")
+        .arg(seam, cross);
+}
+
+QString EdgeModel::cornerSays() const
+{
+    const Plan &plan = m_workspace.plan();
+    if (!plan.binding)
+        return {};
+    const Marks marks = m_workspace.project().marks();
+    if (!rounded())
+        return tr("Square corners, mitred.");
+    const Length perimeter = plan.binding->length - plan.binding->cut - m_workspace.project().slack;
+    return tr("Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.")
+        .arg(braced(plan.basis.cornerRadius, marks), braced(perimeter, marks),
+             braced(plan.binding->length, marks, Round::UpQuarter),
+             braced(plan.binding->bias->square, marks));
+}
+
+QString EdgeModel::biteSays() const
+{
+    const Plan &plan = m_workspace.plan();
+    if (!rounded())
+        return {};
+    const Marks marks = m_workspace.project().marks();
+    QStringList says;
+    if (plan.binding->bias->bites > Length())
+        says +=
+            tr("The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it "
+               "would clear it.")
+                .arg(braced(plan.binding->bias->bites, marks),
+                     braced(radiusThatClears(plan.basis.outside), marks, Round::Down));
+    if (plan.basis.cornerRadius < plan.binding->bias->least)
+        says += tr("It is tight for folded binding, which eases round from %1.")
+                    .arg(braced(plan.binding->bias->least, marks));
+    return says.join(u' ');
+}
+
+QString EdgeModel::cornersFixed() const
+{
+    for (const MadeCut &cut : m_workspace.project().made.cut)
+        if (cut.count > 0 && (cut.does == "cut-binding" || cut.does == "cut-bias"))
+            return tr("The binding is cut: the corners stay as they are.");
+    return {};
+}
+
+QString EdgeModel::pinsSay() const
+{
+    const auto &pins = m_workspace.project().made.pins;
+    if (!pins || (!pins->explained && pins->in == 0 && pins->out == 0))
+        return tr("Count the pins and needles that went in, and those that came out.");
+    if (pins->explained)
+        return pins->in == pins->out ? tr("No pins were used.") : tr("They differ, and you know why.");
+    if (pins->in == pins->out)
+        return tr("As many out as in.");
+    if (pins->out < pins->in)
+        return tr("%n still in it: feel along every seam, both faces.", nullptr,
+                  static_cast<int>(pins->in - pins->out));
+    return tr("More came out than went in: count again.");
+}
+
+QStringList EdgeModel::careLines() const
+{
+    return {
+        wordsOrCode(guardWords(), "finished-use"),
+        tr("Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from "
+           "the back."),
+        tr("Small quilts and pillows do not go in a sleeping baby’s cot.")};
+}
+
+QStringList EdgeModel::useLines() const
+{
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
+    const Marks marks = project.marks();
+    const Pair &size = plan.size.finished;
+    const Sleeve sleeve = hangingSleeve(size.along, project.system);
+    QStringList lines{tr("Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.")};
+    if (sleeve.longLeast > Length())
+        lines += project.build == Build::Reversible
+                     ? tr("To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
+                          "wide and "
+                          "%3 to %4 long.")
+                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
+                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))
+                     : tr("To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.")
+                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
+                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks));
+    const Pillow pillow =
+        envelopePillow(size, isBagged(project) ? plan.basis.allowance : Length(), project.system);
+    //: envelope back: two pieces that overlap, between which the pillow is put in
+    lines += tr("As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.")
+                 .arg(braced(pillow.form.along, marks), braced(pillow.form.across, marks),
+                      braced(pillow.back.along, marks, Round::UpQuarter), braced(pillow.back.across, marks));
+    return lines;
+}
+
+} // namespace matside

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+import "edges.js" as Edges
+
+/**
+ * The piece's outline with its blocks, to scale and never mirrored: its readings on sides and diagonals, or the
+ * binding laid round with the places of its joins, or rounded corners and how they bite.
+ */
+Item {
+    id: root
+
+    /** {alongMm, acrossMm, columns, rows, blockAlongMm, blockAcrossMm, sashingMm, outsideMm, seamMm, radiusMm, bitesMm} */
+    property var view: null
+    /** "square": readings; "bind": binding and joins; else the finished edge. */
+    property string phase
+    /** Six {says, figure}; empty for none. */
+    property var readings: []
+    /** [{side, fromMm}], the first where the binding closes. */
+    property var joins: []
+    /** More than 0: only its top left corner, so many millimetres of it. */
+    property real cornerMm: 0
+    property string accessibleName
+
+    readonly property bool measuring: phase === "square" && readings.length === 6
+    readonly property real pad: measuring ? Theme.mm(12) : phase === "bind" ? Theme.mm(11) : Theme.mm(4)
+    readonly property real padSide: measuring ? Theme.mm(26) : pad
+    readonly property bool near: cornerMm > 0
+    readonly property real scale_: near ? Math.max(0, Math.min(width, height) - pad) / cornerMm : view && view.alongMm > 0 && view.acrossMm > 0
+                                   ? Math.max(0, Math.min((width - 2 * padSide) / view.alongMm, (height - 2 * pad) / view.acrossMm)) : 0
+    readonly property real w: view ? view.alongMm * scale_ : 0
+    readonly property real h: view ? view.acrossMm * scale_ : 0
+    readonly property real x0: near ? (width - Math.min(width, height)) / 2 + pad : (width - w) / 2
+    readonly property real y0: near ? pad : (height - h) / 2
+
+    clip: near
+    Accessible.role: Accessible.Graphic
+    Accessible.name: accessibleName
+
+    PrintCanvas {
+        anchors.fill: parent
+        shows: [root.view, root.phase, root.joins, root.measuring, root.w]
+        mirrored: false
+        Accessible.ignored: true
+        onPrinting: context => {
+            if (root.w <= 0)
+                return;
+            const g = { x: root.x0, y: root.y0, w: root.w, h: root.h, s: root.scale_ };
+            Edges.piece(context, Theme.colors, root.view, g, root.phase !== "square", unit);
+            if (root.measuring)
+                Edges.diagonals(context, Theme.colors, g, unit);
+            if (root.phase === "bind")
+                Edges.joins(context, Theme.colors, root.view, g, root.joins, Theme.pxPerMm, unit);
+        }
+    }
+    // Each reading beside what it was read on.
+    Repeater {
+        model: root.measuring ? 6 : 0
+        Rectangle {
+            id: plate
+            required property int index
+            readonly property var at: Edges.readingAt(index, root.x0, root.y0, root.w, root.h, width, height, Theme.mm(1.5))
+            x: Math.max(0, Math.min(root.width - width, at[0]))
+            y: Math.max(0, Math.min(root.height - height, at[1]))
+            width: length.implicitWidth + Theme.mm(2)
+            height: length.implicitHeight + Theme.mm(1)
+            color: Theme.colors.raised
+            FigureText {
+                id: length
+                anchors.centerIn: parent
+                figure: root.readings[plate.index]?.figure ?? null
+                cap: Theme.mm(5)
+                showUnit: false
+                showLean: false
+            }
+        }
+    }
+    Repeater {
+        model: root.phase === "bind" ? root.joins.length : 0
+        Rectangle {
+            id: tag
+            required property int index
+            readonly property var at: Edges.tagAt(root.joins[index] ?? null, root.x0, root.y0, root.scale_, root.w, root.h, width, height, Theme.mm(1.6))
+            x: at[0]
+            y: at[1]
+            width: Math.max(Theme.mm(8), word.implicitWidth + Theme.mm(2))
+            height: Theme.mm(8)
+            color: index === 0 ? Theme.colors.ink : Theme.colors.raised
+            border.color: Theme.colors.ink
+            border.width: Theme.key
+            Word {
+                id: word
+                anchors.centerIn: parent
+                bold: true
+                color: tag.index === 0 ? Theme.colors.raised : Theme.colors.ink
+                //: the place where the binding begins and closes
+                text: tag.index === 0 ? qsTr("begin") : tag.index
+                wrapMode: Text.NoWrap
+            }
+        }
+    }
+}

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: MIT
+.pragma library
+.import "printing.js" as Printing
+
+// The whole piece seen from the front. `g` is where the raw edge lies in px: {x, y, w, h, s}, s px to a
+// millimetre. Sides are counted clockwise from the top.
+
+/** The raw edge as a path, its corners rounded by r. */
+function outline(context, x, y, w, h, r) {
+    context.moveTo(x + r, y);
+    context.lineTo(x + w - r, y);
+    if (r > 0)
+        context.arc(x + w - r, y + r, r, -Math.PI / 2, 0, false);
+    context.lineTo(x + w, y + h - r);
+    if (r > 0)
+        context.arc(x + w - r, y + h - r, r, 0, Math.PI / 2, false);
+    context.lineTo(x + r, y + h);
+    if (r > 0)
+        context.arc(x + r, y + h - r, r, Math.PI / 2, Math.PI, false);
+    context.lineTo(x, y + r);
+    if (r > 0)
+        context.arc(x + r, y + r, r, Math.PI, Math.PI * 1.5, false);
+    context.closePath();
+}
+
+/** What the four arcs cut off the blocks: inside the stitched outline, outside the arc. */
+function bites(context, c, view, g, u) {
+    const r = view.radiusMm * g.s, a = view.outsideMm * g.s;
+    for (const [cx, cy, sx, sy] of [[g.x, g.y, 1, 1], [g.x + g.w, g.y, -1, 1], [g.x + g.w, g.y + g.h, -1, -1], [g.x, g.y + g.h, 1, -1]]) {
+        const mx = cx + sx * r, my = cy + sy * r;
+        const off = Math.sqrt(Math.max(0, r * r - (r - a) * (r - a)));
+        const trace = () => {
+            // From where the arc crosses the outline on one side, round to the other, and back by its corner.
+            context.moveTo(cx + sx * a, cy + sy * a);
+            context.lineTo(mx - sx * off, cy + sy * a);
+            const from = Math.atan2(sy * (a - r), -sx * off), to = Math.atan2(-sy * off, sx * (a - r));
+            context.arc(mx, my, r, from, to, sx * sy > 0);
+            context.closePath();
+        };
+        Printing.clothShape(context, c, "waste", cx + (sx > 0 ? 0 : -r), cy + (sy > 0 ? 0 : -r), r, r, u, trace);
+        context.beginPath();
+        trace();
+        context.strokeStyle = c.blade;
+        context.lineWidth = 3.2 * u * c.lineScale;
+        context.stroke();
+    }
+}
+
+/** The piece: ground, blocks with their stitched outlines, sashings between, and its edge. */
+function piece(context, c, view, g, closed, u) {
+    const r = closed ? Math.min(view.radiusMm * g.s, g.w / 2, g.h / 2) : 0;
+    const a = view.outsideMm * g.s, f = view.sashingMm * g.s;
+    const bw = view.blockAlongMm * g.s, bh = view.blockAcrossMm * g.s;
+    const clip = () => outline(context, g.x, g.y, g.w, g.h, r);
+    Printing.clothShape(context, c, "sashing", g.x, g.y, g.w, g.h, u, clip);
+    context.save();
+    context.beginPath();
+    clip();
+    context.clip();
+    const lined = view.columns * view.rows <= 400;
+    for (let row = 0; row < view.rows; ++row)
+        for (let column = 0; column < view.columns; ++column) {
+            const x = g.x + a + column * (bw + f), y = g.y + a + row * (bh + f);
+            // The outer allowance is the block's own cloth.
+            const left = column === 0 ? a : 0, top = row === 0 ? a : 0;
+            const right = column === view.columns - 1 ? a : 0, foot = row === view.rows - 1 ? a : 0;
+            if (lined)
+                Printing.clothRect(context, c, "front", x - left, y - top, bw + left + right, bh + top + foot, u);
+            else {
+                context.fillStyle = c.front;
+                context.fillRect(x - left, y - top, bw + left + right, bh + top + foot);
+            }
+        }
+    if (lined)
+        for (let row = 0; row < view.rows; ++row)
+            for (let column = 0; column < view.columns; ++column)
+                Printing.roleRect(context, "stitched", g.x + a + column * (bw + f), g.y + a + row * (bh + f), bw, bh, c.stitched, 2.4 * u * c.lineScale);
+    if (closed && view.seamMm > 0) {
+        // The binding covers its seam's width all round.
+        const b = view.seamMm * g.s;
+        context.beginPath();
+        context.fillStyle = c.binding;
+        outline(context, g.x, g.y, g.w, g.h, r);
+        const inner = Math.max(0, r - b);
+        context.moveTo(g.x + b + inner, g.y + b);
+        if (inner > 0)
+            context.arc(g.x + b + inner, g.y + b + inner, inner, Math.PI * 1.5, Math.PI, true);
+        context.lineTo(g.x + b, g.y + g.h - b - inner);
+        if (inner > 0)
+            context.arc(g.x + b + inner, g.y + g.h - b - inner, inner, Math.PI, Math.PI / 2, true);
+        context.lineTo(g.x + g.w - b - inner, g.y + g.h - b);
+        if (inner > 0)
+            context.arc(g.x + g.w - b - inner, g.y + g.h - b - inner, inner, Math.PI / 2, 0, true);
+        context.lineTo(g.x + g.w - b, g.y + b + inner);
+        if (inner > 0)
+            context.arc(g.x + g.w - b - inner, g.y + b + inner, inner, 0, -Math.PI / 2, true);
+        context.closePath();
+        context.fill();
+        if (r === 0)
+            for (const [x, y, sx, sy] of [[g.x, g.y, 1, 1], [g.x + g.w, g.y, -1, 1], [g.x + g.w, g.y + g.h, -1, -1], [g.x, g.y + g.h, 1, -1]])
+                Printing.strokeLine(context, x, y, x + sx * b, y + sy * b, c.raised, 2.4 * u * c.lineScale);
+    }
+    context.restore();
+    if (closed && r > 0 && view.bitesMm > 0)
+        bites(context, c, view, g, u);
+    context.beginPath();
+    clip();
+    context.strokeStyle = c.ink;
+    context.lineWidth = 2.4 * u * c.lineScale;
+    context.stroke();
+}
+
+function diagonals(context, c, g, u) {
+    for (const [x1, y1, x2, y2] of [[g.x, g.y, g.x + g.w, g.y + g.h], [g.x + g.w, g.y, g.x, g.y + g.h]])
+        Printing.roleLine(context, "planned", x1, y1, x2, y2, c.accent, 3 * u * c.lineScale);
+}
+
+/** Middle of the reading's plate as [x, y] of its corner: sides outside the piece, diagonals on their upper ends. */
+function readingAt(index, x, y, w, h, pw, ph, air) {
+    switch (index) {
+    case 0: return [x + w / 2 - pw / 2, y - ph - air];
+    case 1: return [x + w + air, y + h / 2 - ph / 2];
+    case 2: return [x + w / 2 - pw / 2, y + h + air];
+    case 3: return [x - pw - air, y + h / 2 - ph / 2];
+    case 4: return [x + w * 0.27 - pw / 2, y + h * 0.27 - ph / 2];
+    default: return [x + w * 0.73 - pw / 2, y + h * 0.27 - ph / 2];
+    }
+}
+
+function placeOf(join, x, y, s, w, h) {
+    const d = join.fromMm * s;
+    return join.side === 0 ? [x + d, y, 0, -1] : join.side === 1 ? [x + w, y + d, 1, 0] : join.side === 2 ? [x + d, y + h, 0, 1] : [x, y + d, -1, 0];
+}
+
+/** Where a join's tag stands: outside the edge, over its place. */
+function tagAt(join, x, y, s, w, h, tw, th, air) {
+    if (!join)
+        return [0, 0];
+    const [px, py, ox, oy] = placeOf(join, x, y, s, w, h);
+    return [px - tw / 2 + ox * (tw / 2 + air), py - th / 2 + oy * (th / 2 + air)];
+}
+
+/** Each join's seam at 45° over the binding; the closing one ringed. */
+function joins(context, c, view, g, list, mm, u) {
+    const b = Math.max(view.seamMm * g.s, 2.4 * mm);
+    list.forEach((join, i) => {
+        const [px, py, ox, oy] = placeOf(join, g.x, g.y, g.s, g.w, g.h);
+        const mx = px - ox * b / 2, my = py - oy * b / 2;
+        const slant = b / 2 + 0.6 * mm;
+        // A halo of raised parts the line from the dark binding.
+        for (const [colour, width] of [[c.raised, 6.5], [c.seam, 3]])
+            Printing.strokeLine(context, mx - slant, my + slant, mx + slant, my - slant, colour, width * u * c.lineScale);
+        if (i === 0)
+            Printing.ring(context, c, mx, my, u);
+    });
+}

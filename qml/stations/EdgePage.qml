@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Drawings
+import Matside.Parts
+import Matside.Theme
+
+/** The whole piece: squared from its readings, the binding laid round it, the pins counted at the last look. */
+WidePage {
+    id: root
+    objectName: "edge-page"
+
+    readonly property bool counting: EdgeModel.phase === "last" && !StepModel.finished
+    /** On a low screen what stands beside opens from the drawing's head. */
+    readonly property bool opens: root.small && !StepModel.finished
+    readonly property real panel: Theme.mm(84)
+
+    heading: EdgeModel.heading
+    telling: EdgeModel.tells
+    figure: StepModel.figure
+    aside: "EdgeAside.qml"
+    sides: ({ measure: "EdgeMeasure.qml", joins: "EdgeJoins.qml", section: "EdgeSection.qml", corners: "EdgeCorners.qml",
+              care: "EdgeCare.qml" })
+
+    EdgeDrawing {
+        id: drawing
+        // Beside the pins; an upright screen has room for those alone.
+        x: root.counting && !root.upright && Theme.left ? root.panel : 0
+        y: root.opens ? more.height + Theme.gap : 0
+        visible: !root.counting || !root.upright
+        width: parent.width - (root.counting && !root.upright ? root.panel : 0)
+        height: parent.height - y
+        view: EdgeModel.view
+        phase: EdgeModel.phase
+        readings: EdgeModel.phase === "square" && EdgeModel.measured ? EdgeModel.readings : []
+        joins: EdgeModel.phase === "bind" ? EdgeModel.lay : []
+        accessibleName: EdgeModel.phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
+                        : EdgeModel.phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
+                        : qsTr("The finished piece")
+    }
+    EdgePins {
+        id: pins
+        visible: root.counting
+        x: root.upright ? Theme.margin : Theme.left ? Theme.margin : parent.width - width - Theme.margin
+        y: Math.max(Theme.gap, (parent.height - height) / 2)
+        width: root.upright ? parent.width - 2 * Theme.margin : root.panel - 2 * Theme.margin
+    }
+    CutButton {
+        id: more
+        objectName: "more"
+        visible: root.opens
+        x: Theme.left ? parent.width - width - Theme.gap : Theme.gap
+        y: Theme.gap
+        width: Theme.mm(30)
+        height: Theme.control
+        text: EdgeModel.phase === "square" ? qsTr("Measure") : qsTr("More")
+        onClicked: root.openSide("more")
+    }
+}

@@ -1,0 +1,286 @@
+// SPDX-License-Identifier: MIT
+//
+// The Edge station as it is shown: the piece squared from its readings, the binding laid round, corners, and
+// pins that must agree before it is finished.
+#include "app/edgemodel.h"
+#include "bench/record.h"
+#include "project/codec.h"
+
+#include <QTemporaryDir>
+#include <QtTest>
+
+using namespace matside;
+
+namespace {
+
+/// Case 1 of the trade notes: 3 × 3 blocks of 6 in, finished 21 in square.
+Project topper()
+{
+    Project project = freshProject(System::Inch);
+    project.name = "Topper";
+    project.strip.usable = Length::inches(40, 1, 2);
+    project.hoop.field = Pair{Length::inches(7, 7, 8), Length::inches(7, 7, 8)};
+    project.hoop.outside = Pair{Length::inches(9, 3, 4), Length::inches(9, 3, 4)};
+    project.made.trialPutOff = true;
+    return project;
+}
+
+/// The project with every step before this one done.
+Project upTo(Project project, Does wanted)
+{
+    for (int guard = 0; guard < 2000; ++guard) {
+        const Plan made = plan(project);
+        const std::vector<Step> all = steps(project, made);
+        const auto next = nextStep(all);
+        if (!next || all[*next].does == wanted)
+            break;
+        project = withDone(project, made, all[*next]);
+    }
+    return project;
+}
+
+struct Desk {
+    explicit Desk(const Project &project) : store(std::move(openStore(dir.path()).value()))
+    {
+        session.openProject(store->create(QString::fromStdString(writeProject(project))).value());
+        session.setStation(static_cast<int>(Station::Edge));
+    }
+    Project kept() const
+    {
+        return readProject(store->load(workspace.id()).value().toStdString()).value().project;
+    }
+
+    QTemporaryDir dir;
+    std::unique_ptr<Store> store;
+    Workspace workspace{*store};
+    Session session{workspace};
+    StepModel steps{workspace, session};
+    EdgeModel edge{workspace, session, steps};
+};
+
+} // namespace
+
+class EdgeTest : public QObject {
+    Q_OBJECT
+private slots:
+    void nothingIsJudgedBeforeItIsMeasured();
+    void aSquarePieceSaysWithinWhat();
+    void aLeaningPieceIsSquaredSmaller();
+    void readingsThatDisagreeGiveNoCuttingAdvice();
+    void readingsAreSavedAtOnceAndUndone();
+    void theBindingIsLaidRound();
+    void roundedCornersTakeBias();
+    void cornersStayOnceTheBindingIsCut();
+    void pinsMustAgree();
+    void pinsAreExplained();
+    void theNextPieceIsCountedAnew();
+    void whatIsSewnToIt();
+    void theStandingProjectIsLeftAlone();
+};
+
+void EdgeTest::nothingIsJudgedBeforeItIsMeasured()
+{
+    Desk desk(upTo(topper(), Does::SquarePiece));
+    QCOMPARE(desk.edge.phase(), QStringLiteral("square"));
+    QVERIFY(!desk.edge.measured());
+    QVERIFY(desk.edge.verdict().isEmpty() && desk.edge.remedy().isEmpty());
+    const QVariantList readings = desk.edge.readings();
+    QCOMPARE(readings.size(), 6);
+    QCOMPARE(readings[0].toMap().value(QStringLiteral("figure")).value<FigureView>().text,
+             QStringLiteral("21 in"));
+    // 21 √2 = 29.698, on a tape of sixteenths 29 11/16.
+    QCOMPARE(readings[4].toMap().value(QStringLiteral("figure")).value<FigureView>().text,
+             QStringLiteral("29 11/16 in"));
+}
+
+void EdgeTest::aSquarePieceSaysWithinWhat()
+{
+    Desk desk(upTo(topper(), Does::SquarePiece));
+    desk.edge.nudge(5, 1);
+    QVERIFY(desk.edge.measured());
+    QVERIFY2(desk.edge.verdict().startsWith(QStringLiteral("Square within {1/16 in}")),
+             qPrintable(desk.edge.verdict()));
+    QVERIFY(desk.edge.remedy().contains(QStringLiteral("plainly")));
+}
+
+void EdgeTest::aLeaningPieceIsSquaredSmaller()
+{
+    // Diagonals 29 7/8 and 29 1/2 of sides 21: lean 0.707 × 3/8 = 0.265 (F23); squared off one side the
+    // largest true piece is 21 less the lean, split less half of it.
+    Desk desk(upTo(topper(), Does::SquarePiece));
+    QVERIFY(desk.edge.enter(4, QStringLiteral("29 7/8")).isEmpty());
+    QVERIFY(desk.edge.enter(5, QStringLiteral("29 1/2")).isEmpty());
+    QVERIFY2(desk.edge.verdict().contains(QStringLiteral("{3/8 in}")), qPrintable(desk.edge.verdict()));
+    QVERIFY2(desk.edge.remedy().contains(QStringLiteral("{20 13/16 in}")), qPrintable(desk.edge.remedy()));
+}
+
+void EdgeTest::readingsThatDisagreeGiveNoCuttingAdvice()
+{
+    Desk desk(upTo(topper(), Does::SquarePiece));
+    QVERIFY(desk.edge.enter(4, QStringLiteral("31")).isEmpty());
+    QVERIFY(desk.edge.verdict().contains(QStringLiteral("disagree")));
+    QVERIFY(desk.edge.remedy().contains(QStringLiteral("Do not cut")));
+    QVERIFY(!desk.edge.enter(4, QStringLiteral("wide")).isEmpty());
+    QVERIFY(!desk.edge.enter(4, QStringLiteral("0")).isEmpty());
+}
+
+void EdgeTest::readingsAreSavedAtOnceAndUndone()
+{
+    Desk desk(upTo(topper(), Does::SquarePiece));
+    QVERIFY(desk.edge.enter(1, QStringLiteral("21 1/8")).isEmpty());
+    QCOMPARE(desk.kept().made.piece->sides[1], Length::inches(21, 1, 8));
+    desk.edge.nudge(1, -1);
+    QCOMPARE(desk.kept().made.piece->sides[1], Length::inches(21, 1, 16));
+    desk.session.undo();
+    desk.session.undo();
+    QVERIFY(!desk.kept().made.piece);
+    // What a newer program wrote with the piece stays with it.
+    Project project = upTo(topper(), Does::SquarePiece);
+    project.made.piece =
+        MadePiece{{Length::inches(21), Length::inches(21), Length::inches(21), Length::inches(21)},
+                  {Length::inches(29, 3, 4), Length::inches(29, 3, 4)},
+                  R"({"by":"tape"})"};
+    Desk other(project);
+    other.edge.nudge(0, 1);
+    QVERIFY(other.kept().made.piece->rest.find("tape") != std::string::npos);
+}
+
+void EdgeTest::theBindingIsLaidRound()
+{
+    Desk desk(upTo(topper(), Does::SewBinding));
+    QCOMPARE(desk.edge.phase(), QStringLiteral("bind"));
+    const QVariantList lay = desk.edge.lay();
+    QCOMPARE(lay.size(), 3); // it closes once and is joined twice
+    QVERIFY(lay[0].toMap().value(QStringLiteral("says")).toString().startsWith(QStringLiteral("Begin")));
+    for (const QVariant &place : lay) {
+        // Not on a sashing's end (6 1/2 to 7 1/2 and 13 1/2 to 14 1/2 in from either corner), nor at a
+        // corner.
+        const double from = place.toMap().value(QStringLiteral("fromMm")).toDouble() / 25.4;
+        for (const auto &[a, b] :
+             {std::pair(-1.0, 0.0), std::pair(6.5, 7.5), std::pair(13.5, 14.5), std::pair(21.0, 22.0)})
+            QVERIFY(from - 1.75 >= b - 0.001 || from + 1.75 <= a + 0.001);
+    }
+    QVERIFY(desk.edge.laySays().contains(QStringLiteral("No join falls on a corner")));
+    QVERIFY(desk.edge.laySays().contains(QStringLiteral("{4 in}")));
+    QCOMPARE(desk.edge.bindingCut().text, QStringLiteral("3 1/2 in"));
+    QCOMPARE(desk.edge.bindingFolded().text, QStringLiteral("1 3/4 in"));
+    QVERIFY(desk.edge.sewSays().contains(QStringLiteral("{1/2 in}")));
+    QVERIFY(desk.edge.sewSays().contains(QStringLiteral("{3 1/2 in}")));
+}
+
+void EdgeTest::roundedCornersTakeBias()
+{
+    // Case 20 with the seam of 1/4 in and a single fold: 78 7/8 round, from a square of 14 in; bites 0.54 in.
+    Project project = topper();
+    project.edge.seam = Length::inches(0, 1, 4);
+    project.edge.binding = Binding::Single;
+    Desk desk(project);
+    QVERIFY(!desk.edge.rounded());
+    QCOMPARE(desk.edge.cornerSays(), QStringLiteral("Square corners, mitred."));
+    desk.edge.setRounded(true);
+    QVERIFY(desk.edge.rounded());
+    QCOMPARE(desk.edge.radius().text, QStringLiteral("3 in"));
+    QVERIFY2(desk.edge.cornerSays().contains(QStringLiteral("78 7/8 in")),
+             qPrintable(desk.edge.cornerSays()));
+    QVERIFY(desk.edge.cornerSays().contains(QStringLiteral("{14 in}")));
+    QVERIFY2(desk.edge.biteSays().contains(QStringLiteral("9/16 in")), qPrintable(desk.edge.biteSays()));
+    QVERIFY(desk.edge.enterRadius(QStringLiteral("1 1/2")).isEmpty());
+    QVERIFY(!desk.edge.biteSays().contains(QStringLiteral("stippling")));
+    QVERIFY(desk.edge.biteSays().contains(QStringLiteral("{2 1/2 in}"))); // tight for the fold
+    QVERIFY(!desk.edge.enterRadius(QStringLiteral("11")).isEmpty());
+    desk.edge.nudgeRadius(1);
+    QCOMPARE(*desk.kept().edge.corner.radius, Length::inches(1, 3, 4));
+    desk.edge.setRounded(false);
+    QVERIFY(!desk.edge.rounded());
+    // It has its own cut, and the binding closes on a straight.
+    desk.edge.setRounded(true);
+    QVERIFY(std::any_of(desk.workspace.steps().begin(), desk.workspace.steps().end(),
+                        [](const Step &step) { return step.does == Does::CutBias; }));
+    QCOMPARE(desk.edge.lay().size(), 1);
+}
+
+void EdgeTest::cornersStayOnceTheBindingIsCut()
+{
+    Desk desk(upTo(topper(), Does::SewBinding));
+    QVERIFY(!desk.edge.cornersFixed().isEmpty());
+    desk.edge.setRounded(true);
+    QVERIFY(!desk.edge.rounded());
+}
+
+void EdgeTest::pinsMustAgree()
+{
+    Desk desk(upTo(topper(), Does::LastLook));
+    QCOMPARE(desk.edge.phase(), QStringLiteral("last"));
+    QVERIFY(!desk.steps.canGoNext());
+    QVERIFY(!desk.steps.waiting().isEmpty());
+    desk.steps.next();
+    QVERIFY(desk.steps.doing() == QStringLiteral("last-look"));
+    QVERIFY(desk.edge.enterPins(true, QStringLiteral("24")).isEmpty());
+    desk.edge.nudgePins(false, 23);
+    QVERIFY(!desk.edge.pinsMatch());
+    QVERIFY2(desk.edge.pinsSay().startsWith(QStringLiteral("1 ")), qPrintable(desk.edge.pinsSay()));
+    QVERIFY(!desk.steps.canGoNext());
+    desk.edge.nudgePins(false, 1);
+    QVERIFY(desk.edge.pinsMatch());
+    QCOMPARE(desk.kept().made.pins->out, std::int64_t(24));
+    QVERIFY(desk.steps.canGoNext());
+    desk.steps.next();
+    QVERIFY(desk.steps.finished());
+    QVERIFY(!desk.edge.enterPins(true, QStringLiteral("many")).isEmpty());
+}
+
+void EdgeTest::pinsAreExplained()
+{
+    Desk desk(upTo(topper(), Does::LastLook));
+    desk.edge.nudgePins(true, 3);
+    desk.edge.explainPins();
+    QVERIFY(desk.steps.canGoNext());
+    // Counted again, what was explained no longer holds.
+    desk.edge.nudgePins(true, 1);
+    QVERIFY(!desk.steps.canGoNext());
+    // None used at all is said too, not taken for granted.
+    Desk other(upTo(topper(), Does::LastLook));
+    other.edge.explainPins();
+    QVERIFY(other.steps.canGoNext());
+    QVERIFY(other.kept().made.pins->explained);
+}
+
+void EdgeTest::theNextPieceIsCountedAnew()
+{
+    Project project = topper();
+    project.kits = 2;
+    Desk desk(upTo(project, Does::LastLook));
+    desk.edge.nudgePins(true, 5);
+    desk.edge.nudgePins(false, 5);
+    desk.edge.nudge(0, 1);
+    desk.steps.next();
+    QCOMPARE(desk.steps.doing(), QStringLiteral("last-look"));
+    QVERIFY(!desk.steps.canGoNext());
+    QVERIFY(!desk.kept().made.pins && !desk.kept().made.piece);
+}
+
+void EdgeTest::whatIsSewnToIt()
+{
+    Desk desk(topper());
+    const QStringList lines = desk.edge.useLines();
+    QCOMPARE(lines.size(), 3);
+    // Published show rules: 8 1/2–9 in wide, 1–2 in shorter than the width.
+    QVERIFY(lines[1].contains(QStringLiteral("{19 in}")) && lines[1].contains(QStringLiteral("{8 1/2 in}")));
+    QVERIFY(lines[2].contains(QStringLiteral("{22 in}")));
+    QVERIFY(desk.edge.careLines()[0].contains(QStringLiteral("Not a hot mat")));
+}
+
+void EdgeTest::theStandingProjectIsLeftAlone()
+{
+    const Project project = upTo(topper(), Does::SquarePiece);
+    Desk desk(project);
+    (void)desk.edge.view();
+    (void)desk.edge.readings();
+    (void)desk.edge.lay();
+    (void)desk.edge.binding();
+    desk.edge.nudge(9, 1);
+    QVERIFY(desk.kept() == project);
+}
+
+QTEST_GUILESS_MAIN(EdgeTest)
+#include "tst_edge.moc"
