@@ -5,6 +5,7 @@
 #include "app/reply.h"
 #include "app/wording.h"
 #include "length/read.h"
+#include "made/placing.h"
 #include "made/rows.h"
 #include "plan/formulas.h"
 #include "plan/onstrip.h"
@@ -44,12 +45,16 @@ SectionView JoinModel::section() const
 QString JoinModel::title() const
 {
     const int across = columns();
-    const std::vector<std::string> names = blockNames(m_workspace.project());
-    const auto name = [&](int row, int column) {
+    const std::vector<std::string> own = places();
+    const std::vector<std::string> labels = laidOut(m_workspace.project(), own);
+    const auto nameAt = [&](const std::vector<std::string> &names, int row, int column) {
         const auto index = static_cast<std::size_t>(row) * static_cast<std::size_t>(across) +
                            static_cast<std::size_t>(column);
         return index < names.size() ? toQt(names[index]) : QString();
     };
+    // A block goes by its label wherever it lies; a row by its place.
+    const auto name = [&](int row, int column) { return nameAt(labels, row, column); };
+    const auto rowOf = [&](int row) { return nameAt(own, row, 0).left(1); };
     if (doing("join-short") && across > 1) {
         const int row = (at() / (across - 1)) % std::max(rows(), 1);
         const int column = at() % (across - 1);
@@ -57,10 +62,10 @@ QString JoinModel::title() const
         return tr("%1 to %2").arg(name(row, column), name(row, column + 1));
     }
     if (doing("join-row"))
-        return tr("Row %1").arg(name(at() % std::max(rows(), 1), 0).left(1));
+        return tr("Row %1").arg(rowOf(at() % std::max(rows(), 1)));
     if (doing("join-long-row") && rows() > 1) {
         const int row = at() % (rows() - 1);
-        return tr("Row %1 to %2").arg(name(row, 0).left(1), name(row + 1, 0).left(1));
+        return tr("Row %1 to %2").arg(rowOf(row), rowOf(row + 1));
     }
     return m_steps.title();
 }
@@ -123,7 +128,7 @@ QVariantList JoinModel::blocks() const
     const Project &project = m_workspace.project();
     const int across = columns();
     const int all = std::min(across * rows(), 900);
-    const std::vector<std::string> names = blockNames(project);
+    const std::vector<std::string> names = laidOut(project, places());
     const bool shorts = doing("join-short");
     const bool longs = doing("join-long-row");
     const int row = shorts && across > 1 ? at() / (across - 1) : longs ? at() : -1;

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "app/stepmodel.h"
+#include "made/placing.h"
+#include "made/testjoin.h"
 
 #include <QVariantList>
 #include <QVariantMap>
@@ -52,6 +54,13 @@ class JoinModel : public QObject, public Single<JoinModel> {
     Q_PROPERTY(QString pressSays READ pressSays NOTIFY changed FINAL)
     Q_PROPERTY(QString bulkSays READ bulkSays NOTIFY changed FINAL)
     Q_PROPERTY(QString rowSays READ rowSays NOTIFY changed FINAL)
+    Q_PROPERTY(bool tested READ tested NOTIFY changed FINAL)
+    Q_PROPERTY(QString testSays READ testSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString mendSays READ mendSays NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList testLines READ testLines NOTIFY changed FINAL)
+    Q_PROPERTY(QString otherSays READ otherSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString swapSays READ swapSays NOTIFY changed FINAL)
+    Q_PROPERTY(bool mayLay READ mayLay NOTIFY changed FINAL)
     Q_PROPERTY(bool measuring READ measuring NOTIFY changed FINAL)
     Q_PROPERTY(bool marking READ marking NOTIFY changed FINAL)
 public:
@@ -78,6 +87,21 @@ public:
     [[nodiscard]] QString pressSays() const;
     [[nodiscard]] QString bulkSays() const;
     [[nodiscard]] QString rowSays() const;
+    /// The test join was made and its gap measured (F9).
+    [[nodiscard]] bool tested() const;
+    /// "Test join: they overlap by {1/16 in}."
+    [[nodiscard]] QString testSays() const;
+    /// What follows from it as the plan stands: the new seam, or strips cut anew.
+    [[nodiscard]] QString mendSays() const;
+    /// What else it means: the outline in view, an overlap to be pared, the sashing as it will be seen.
+    [[nodiscard]] QStringList testLines() const;
+    /// The other way to mend it, strips cut anew with the seam as it was, as a button's words; empty once
+    /// they are cut.
+    [[nodiscard]] QString otherSays() const;
+    /// The swap proposed next, and why; empty when the blocks lie well or are sewn.
+    [[nodiscard]] QString swapSays() const;
+    /// Blocks lie on the table that are not sewn to a neighbour yet.
+    [[nodiscard]] bool mayLay() const;
     /// A row lies on the table to be measured; a long sashing to be marked.
     [[nodiscard]] bool measuring() const;
     [[nodiscard]] bool marking() const;
@@ -85,10 +109,21 @@ public:
     /// The row's raw length: {ok, says}; it sets the marks and the long sashings from here on.
     Q_INVOKABLE QVariantMap measureRow(const QString &text);
 
+    /// Does the proposed swap; or swaps two places, counted row by row. One undoable change: {ok, says}.
+    Q_INVOKABLE QVariantMap takeSwap();
+    Q_INVOKABLE QVariantMap swapPlaces(int first, int second);
+    /// Takes the other way, one undoable change: {ok, says}.
+    Q_INVOKABLE QVariantMap useOther();
+
 signals:
     void changed();
 
 private:
+    [[nodiscard]] std::optional<JoinAnswer> answered() const;
+    [[nodiscard]] bool byStrip() const;
+    /// The places of the first piece, row by row; those of more than one are not told apart.
+    [[nodiscard]] std::vector<std::string> places() const;
+    [[nodiscard]] std::vector<Laid> laid() const;
     [[nodiscard]] bool doing(const char *name) const;
     /// Index of the join in hand among all short joins, or rows, of the piece in hand.
     [[nodiscard]] int at() const { return m_steps.done(); }

@@ -163,6 +163,7 @@ constexpr std::array commands{
     Worded{"bought", QT_TRANSLATE_NOOP("Words", "ticked as bought")},
     Worded{"re-zero", QT_TRANSLATE_NOOP("Words", "last outline measured")},
     Worded{"hoop", QT_TRANSLATE_NOOP("Words", "hoop chosen")},
+    Worded{"test-join", QT_TRANSLATE_NOOP("Words", "sashing strips changed")},
     Worded{"pins", QT_TRANSLATE_NOOP("Words", "pins counted")},
     Worded{"swap", QT_TRANSLATE_NOOP("Words", "blocks changed places")},
     Worded{"log", QT_TRANSLATE_NOOP("Words", "block logged")},

@@ -72,7 +72,7 @@ void takeTestJoin(const Project &project, Basis &basis)
     basis.sewnSeam = join.seam.value_or(basis.seam);
     basis.loft = join.loft.value_or(project.loft);
     basis.nextSeam = basis.sewnSeam;
-    if (join.gap) {
+    if (join.gap && join.mend == MendedBy::Seam) {
         const Length wanted = inch ? Length::inches(0, 1, 32) : Length::mmTenths(8);
         basis.nextSeam = basis.sewnSeam + (*join.gap - wanted).scaled(1, 4);
     }

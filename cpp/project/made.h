@@ -30,12 +30,16 @@ struct TestBlock {
     friend bool operator==(const TestBlock &, const TestBlock &) = default;
 };
 
+/// What mends the gap the test join showed: the seam (F9), or strips cut anew to another width.
+enum class MendedBy { Seam, Strip };
+
 struct TestJoin {
     std::optional<Length> seam;    ///< as sewn
     std::optional<Length> gap;     ///< between the allowances; negative: they overlap
     std::optional<Length> between; ///< distance between the two seam lines, on the back
     std::optional<Length> loft;
     std::string rest;
+    MendedBy mend = MendedBy::Seam; ///< key "mend", written when it is not the seam
     friend bool operator==(const TestJoin &, const TestJoin &) = default;
 };
 
@@ -65,6 +69,7 @@ struct MadeBlock {
     BlockState state = BlockState::Stitched;
     std::int64_t minutes = 0; ///< at the machine; 0 = not timed
     std::string replaces;     ///< the block whose place it takes
+    std::string lies;         ///< the place it was laid at when that is not its own; its label stays
     std::vector<std::string> notes;
     std::string rest;
     /// Neither spoiled nor lost.

@@ -45,6 +45,7 @@ void readTests(Fields &made, Made &to)
         fields.length("gap", join.gap, Least::Negative);
         fields.length("between", join.between);
         fields.length("loft", join.loft, Least::Zero);
+        fields.choice("mend", join.mend, std::span<const Spelling<MendedBy>>(spelling::mendedBy));
         join.rest = fields.rest();
         to.testJoin = std::move(join);
     }
@@ -101,6 +102,7 @@ void readBlock(Fields &fields, MadeBlock &block)
     fields.choice("state", block.state, std::span<const Spelling<BlockState>>(spelling::blockState));
     fields.count("minutes", block.minutes, 0, mostCount);
     fields.word("replaces", block.replaces);
+    fields.word("lies", block.lies);
     fields.words("notes", block.notes);
 }
 
@@ -150,6 +152,8 @@ Json blockJson(const MadeBlock &block, System system)
         object["minutes"] = block.minutes;
     if (!block.replaces.empty())
         object["replaces"] = block.replaces;
+    if (!block.lies.empty())
+        object["lies"] = block.lies;
     if (!block.notes.empty())
         object["notes"] = block.notes;
     addRest(object, block.rest);
@@ -209,6 +213,8 @@ Json joinJson(const TestJoin &join, System system)
     put("gap", join.gap);
     put("between", join.between);
     put("loft", join.loft);
+    if (join.mend != MendedBy::Seam)
+        object["mend"] = spelling::wordFor(spelling::mendedBy, join.mend);
     addRest(object, join.rest);
     return object;
 }

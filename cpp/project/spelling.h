@@ -41,6 +41,9 @@ inline constexpr std::array blockState{
     Spelling<BlockState>{"lost", BlockState::Lost},
 };
 
+inline constexpr std::array mendedBy{Spelling<MendedBy>{"seam", MendedBy::Seam},
+                                     Spelling<MendedBy>{"strip", MendedBy::Strip}};
+
 /// The trial is either still to come (no key) or put off.
 inline constexpr std::array trial{Spelling<bool>{"put-off", true}};
 

@@ -14,6 +14,12 @@ Item {
     property var blocks: []
     property bool back: false
     property string accessibleName
+    /** Blocks may be touched, where they are large enough for a finger; -1: none was touched yet. */
+    property bool pickable: false
+    property int picked: -1
+    readonly property bool canPick: pickable && cell >= Theme.control
+
+    signal touched(int place)
 
     readonly property real air: Theme.mm(1.4)
     readonly property real cell: Math.max(1, Math.min((width - (columns + 1) * air) / Math.max(columns, 1),
@@ -46,6 +52,22 @@ Item {
             color: now ? Theme.colors.ink : joined ? (root.back ? Theme.colors.back : Theme.colors.front) : Theme.colors.raised
             border.color: Theme.colors.ink
             border.width: now ? Theme.keyBold : Theme.keyThin
+            Pressable {
+                anchors.fill: parent
+                visible: root.canPick
+                inList: true
+                accessibleName: block.held?.block ?? ""
+                onClicked: root.touched(block.index)
+                Rectangle {
+                    anchors.fill: parent
+                    anchors.margins: Theme.mm(1)
+                    visible: root.picked === block.index
+                    color: "transparent"
+                    border.color: Theme.colors.accent
+                    border.width: Theme.keyBold
+                }
+                FocusOutline { visible: parent.keyboardFocus }
+            }
             Word {
                 visible: root.cell > Theme.mm(9)
                 anchors.centerIn: parent

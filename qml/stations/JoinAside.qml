@@ -23,6 +23,14 @@ Flickable {
 
         SideRow {
             width: parent.width
+            visible: JoinModel.tested && root.sewing
+            height: visible ? implicitHeight : 0
+            text: JoinModel.testSays
+            detail: JoinModel.mendSays
+            onClicked: root.opened("test")
+        }
+        SideRow {
+            width: parent.width
             visible: JoinModel.measuring
             height: visible ? implicitHeight : 0
             text: qsTr("Measure this row")
@@ -51,6 +59,7 @@ Flickable {
             visible: root.sewing
             height: visible ? implicitHeight : 0
             text: qsTr("Layout, front and back")
+            detail: JoinModel.swapSays !== "" ? qsTr("Two blocks should change places") : ""
             onClicked: root.opened("map")
         }
         SideRow {

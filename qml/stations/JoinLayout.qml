@@ -5,25 +5,66 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** The layout seen from the front, and from the back as it lies turned over. */
+/** The layout from the front, and from the back as it lies turned over; blocks change places before they are sewn. */
 Item {
     id: root
+
+    /** The place touched first. */
+    property int picked: -1
+    property string error
+
+    function wrongIn(reply: var): string {
+        return reply.ok ? "" : reply.says;
+    }
+    function pick(place: int) {
+        if (picked >= 0 && picked !== place)
+            error = wrongIn(JoinModel.swapPlaces(picked, place));
+        picked = picked < 0 ? place : -1;
+    }
 
     JoinMap {
         id: map
         width: parent.width
-        height: parent.height - turn.height - Theme.gap
+        height: parent.height - foot.height - Theme.gap
         columns: JoinModel.columns
         rows: JoinModel.rows
         blocks: JoinModel.blocks
+        pickable: JoinModel.mayLay
+        picked: root.picked
         accessibleName: qsTr("Layout of the blocks; next: %1").arg(JoinModel.title)
+        onTouched: place => root.pick(place)
     }
-    CutButton {
-        id: turn
+    Column {
+        id: foot
         anchors.bottom: parent.bottom
         width: parent.width
-        height: Theme.targetLeast
-        text: map.back ? qsTr("See the front") : qsTr("See the back")
-        onClicked: map.back = !map.back
+        spacing: Theme.gap
+        Word {
+            width: parent.width
+            visible: text !== ""
+            color: Theme.colors.stop
+            text: root.error
+        }
+        InlineLength {
+            width: parent.width
+            visible: text !== ""
+            text: JoinModel.swapSays !== "" ? JoinModel.swapSays
+                  : map.canPick ? (root.picked < 0 ? qsTr("Touch two blocks to swap them; their labels stay with them.")
+                                                   : qsTr("Now the other one.")) : ""
+        }
+        CutButton {
+            objectName: "swap"
+            width: parent.width
+            height: Theme.targetLeast
+            visible: JoinModel.swapSays !== ""
+            text: qsTr("Swap them")
+            onClicked: root.error = root.wrongIn(JoinModel.takeSwap())
+        }
+        CutButton {
+            width: parent.width
+            height: Theme.targetLeast
+            text: map.back ? qsTr("See the front") : qsTr("See the back")
+            onClicked: map.back = !map.back
+        }
     }
 }

@@ -7,6 +7,7 @@ import Matside.Theme
 /** Which blocks next, in section and on the layout; the marks of a long sashing; a row on the tape. */
 WidePage {
     id: root
+    objectName: "join-page"
 
     property int mark: 0
     readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "test-join" || StepModel.trial
@@ -20,7 +21,7 @@ WidePage {
     telling: JoinModel.tells
     figure: JoinModel.figure
     aside: "JoinAside.qml"
-    sides: ({ gauge: "JoinGauge.qml", map: "JoinLayout.qml", row: "JoinRow.qml" })
+    sides: ({ gauge: "JoinGauge.qml", map: "JoinLayout.qml", row: "JoinRow.qml", test: "JoinTest.qml" })
     onScanned: by => {
         if (JoinModel.marking)
             root.mark = Math.max(0, Math.min(JoinModel.marks.length - 1, root.mark + by));

@@ -79,6 +79,10 @@ private slots:
     void theSectionIsThePlans();
     void aFoldThatWouldBeMissedIsNamed();
     void rowsAreJudgedAgainstTheirMean();
+    void theTestJoinSetsTheSeam();
+    void orTheStripsAreCutAnew();
+    void anOffSizeBlockIsSwappedToAnEnd();
+    void whatIsSewnIsNotSwapped();
 };
 
 void TrimAndJoin::fourSidesThenTheBlockIsTrimmed()
@@ -242,6 +246,104 @@ void TrimAndJoin::rowsAreJudgedAgainstTheirMean()
     // Three columns may be eased by 3/16 in (F24); 1/2 in is past it.
     QVERIFY(desk.join.measureRow(QStringLiteral("24 1/2")).value(QStringLiteral("ok")).toBool());
     QVERIFY2(desk.join.rowSays().contains(QStringLiteral("anew")), qPrintable(desk.join.rowSays()));
+}
+
+namespace {
+
+/// The trade notes' example: strips of 2 in, a seam of 1/2, and the allowances overlap by 1/16 in.
+Project overlapping()
+{
+    Project project = topper(9);
+    project.made.testJoin =
+        TestJoin{Length::inches(0, 1, 2), Length::inches(0, -1, 16), std::nullopt, std::nullopt, {}};
+    return project;
+}
+
+} // namespace
+
+void TrimAndJoin::theTestJoinSetsTheSeam()
+{
+    Desk plain(topper(9), Station::Join);
+    QVERIFY(!plain.join.tested() && plain.join.testSays().isEmpty() && plain.join.otherSays().isEmpty());
+    QVERIFY(!plain.join.useOther().value(QStringLiteral("ok")).toBool());
+    // New seam 1/2 + (−1/16 − 1/32) / 4 = 0.477 in, shown as 15/32; the outline then shows by 1/32 in.
+    Desk desk(overlapping(), Station::Join);
+    QVERIFY(desk.join.testSays().contains(QStringLiteral("overlap by {1/16 in}")));
+    QVERIFY2(desk.join.mendSays().contains(QStringLiteral("15/32 in")), qPrintable(desk.join.mendSays()));
+    QVERIFY(desk.join.testLines().join(u' ').contains(QStringLiteral("outline")));
+    QCOMPARE(desk.join.otherSays(), QStringLiteral("Cut strips 2 3/32 in instead"));
+}
+
+void TrimAndJoin::orTheStripsAreCutAnew()
+{
+    Desk desk(overlapping(), Station::Join);
+    QVERIFY(desk.join.useOther().value(QStringLiteral("ok")).toBool());
+    const Project kept = desk.kept();
+    const Plan after = plan(kept);
+    QCOMPARE(after.sashing.cutFront, Length::inches(2, 3, 32));
+    QCOMPARE(after.basis.nextSeam, Length::inches(0, 1, 2)); // not mended twice
+    QVERIFY(after.problems.empty());
+    QVERIFY(desk.join.otherSays().isEmpty());
+    QVERIFY(desk.join.mendSays().contains(QStringLiteral("{2 3/32 in}")));
+    // F9 the other way about: with those strips the gap the same bulk leaves is the wanted 1/32 in.
+    const Length bulk =
+        gapLeft(Length::inches(2), Length::inches(0, 1, 2), Length()) - Length::inches(0, -1, 16);
+    QCOMPARE(gapLeft(after.sashing.cutFront, after.basis.nextSeam, bulk), Length::inches(0, 1, 32));
+    QCOMPARE(writeProject(readProject(writeProject(kept)).value().project), writeProject(kept));
+    desk.session.undo();
+    QVERIFY(desk.kept().made.testJoin->mend == MendedBy::Seam);
+    // Strips that are cut stay as they are.
+    Project cut = overlapping();
+    cut.made.cut.push_back({"front", "cut-band", 1, 0, {}});
+    Desk other(cut, Station::Join);
+    QVERIFY(other.join.otherSays().isEmpty());
+    QVERIFY(other.join.tested());
+}
+
+void TrimAndJoin::anOffSizeBlockIsSwappedToAnEnd()
+{
+    Project project = topper(9);
+    for (MadeBlock &block : project.made.blocks)
+        block.outline = {Length::inches(7), Length::inches(7)};
+    project.made.blocks[4].outline = {Length::inches(7, 1, 8), Length::inches(7)}; // B2
+    Desk desk(project, Station::Join);
+    QVERIFY(desk.join.mayLay());
+    QVERIFY2(desk.join.swapSays().startsWith(QStringLiteral("Swap B2 and B1: B2 is {1/8 in} off size")),
+             qPrintable(desk.join.swapSays()));
+    QVERIFY(desk.join.takeSwap().value(QStringLiteral("ok")).toBool());
+    QVERIFY(desk.join.swapSays().isEmpty());
+    const Project kept = desk.kept();
+    QCOMPARE(kept.made.blocks[4].block, "B2"); // the label stays with the block
+    QCOMPARE(kept.made.blocks[4].lies, "B1");
+    QCOMPARE(kept.made.blocks[3].lies, "B2");
+    QCOMPARE(desk.join.blocks()[3].toMap().value(QStringLiteral("block")).toString(), QStringLiteral("B2"));
+    // The pairs to join follow where the blocks lie; the rows keep their letters.
+    desk.steps.next();
+    desk.steps.next();
+    QCOMPARE(desk.join.title(), QStringLiteral("B2 to B1"));
+    QVERIFY(!desk.join.takeSwap().value(QStringLiteral("ok")).toBool());
+    // Swapped back by hand, nothing is left on record.
+    QVERIFY(desk.join.swapPlaces(3, 4).value(QStringLiteral("ok")).toBool());
+    QVERIFY(desk.kept().made.blocks[3].lies.empty() && desk.kept().made.blocks[4].lies.empty());
+}
+
+void TrimAndJoin::whatIsSewnIsNotSwapped()
+{
+    Project project = topper(9);
+    Desk desk(project, Station::Join);
+    desk.steps.next(); // A1 to A2
+    QVERIFY(!desk.join.swapPlaces(0, 8).value(QStringLiteral("ok")).toBool());
+    QVERIFY(!desk.join.swapPlaces(1, 8).value(QStringLiteral("ok")).toBool());
+    QVERIFY(desk.join.swapPlaces(2, 8).value(QStringLiteral("ok")).toBool());
+    QVERIFY(!desk.join.swapPlaces(2, 9).value(QStringLiteral("ok")).toBool());
+    QCOMPARE(desk.join.title(), QStringLiteral("A2 to C3"));
+    for (int i = 0; i < 5; ++i)
+        desk.steps.next();
+    QCOMPARE(desk.join.title(), QStringLiteral("Row A"));
+    QVERIFY(!desk.join.mayLay());
+    project.kits = 2; // the labels of several pieces are not told apart on one layout
+    Desk two(project, Station::Join);
+    QVERIFY(!two.join.mayLay());
 }
 
 QTEST_GUILESS_MAIN(TrimAndJoin)

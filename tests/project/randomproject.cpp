@@ -174,6 +174,7 @@ void RandomProject::made(Made &made)
             block.diagonals = lengths<2>();
         block.state = choice<BlockState>(4);
         block.replaces = often() ? "A1" : "";
+        block.lies = often() ? "B2" : "";
         block.notes = {word()};
         block.rest = rest();
         made.blocks.push_back(std::move(block));

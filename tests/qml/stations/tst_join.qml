@@ -3,11 +3,32 @@ import QtQuick
 import Matside.Core
 
 StepCase {
+    id: test
     name: "Join"
     station: 5
 
+    /** Opens a page beside the work and looks at it at every size and in both hands. */
+    function lookAt(side: string, words: string) {
+        byName("join-page").openSide(side);
+        tryVerify(() => printed(null).includes(words));
+        for (const screen of screens)
+            for (const left of [false, true]) {
+                resize(screen);
+                Session.leftHanded = left;
+                wait(60);
+                verifySizes(screen.tag + ", " + side + (left ? ", left hand" : ""));
+            }
+        Session.leftHanded = false;
+        press(called("Back to the work"));
+    }
     function test_isThatStation() {
         compare(Session.stationName(Session.station), "Join");
         verify(printed(null).length > 40);
+    }
+    function test_theLayout() {
+        lookAt("map", "See the back");
+    }
+    function test_theGauge() {
+        lookAt("gauge", "True size");
     }
 }

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: MIT
+//
+// What the test join taught, and the two ways to mend its gap.
+#include "app/figures.h"
+#include "app/joinmodel.h"
+#include "app/reply.h"
+#include "app/wording.h"
+
+#include <algorithm>
+
+namespace matside {
+
+namespace {
+
+/// Strips that are cut stay as wide as they are.
+bool bandsCut(const Project &project)
+{
+    return std::any_of(project.made.cut.begin(), project.made.cut.end(),
+                       [](const MadeCut &cut) { return cut.does == "cut-band" && cut.count > 0; });
+}
+
+} // namespace
+
+std::optional<JoinAnswer> JoinModel::answered() const
+{
+    const Project &project = m_workspace.project();
+    if (!project.made.testJoin)
+        return std::nullopt;
+    const Plan &plan = m_workspace.plan();
+    return answerOf(*project.made.testJoin, plan.basis, plan.sashing.cutFront,
+                    usualTolerances(project.system));
+}
+
+bool JoinModel::byStrip() const
+{
+    const auto &join = m_workspace.project().made.testJoin;
+    return join && join->mend == MendedBy::Strip;
+}
+
+bool JoinModel::tested() const
+{
+    return answered().has_value();
+}
+
+QString JoinModel::testSays() const
+{
+    const auto found = answered();
+    if (!found)
+        return {};
+    const QString by = braced(found->gap.magnitude(), m_workspace.project().marks(), Round::Fine);
+    if (found->gap < Length())
+        //: the two allowances inside a sashing lie over each other
+        return tr("Test join: the allowances overlap by %1.").arg(by);
+    return found->gap > Length() ? tr("Test join: a gap of %1.").arg(by)
+                                 : tr("Test join: the allowances meet.");
+}
+
+QString JoinModel::mendSays() const
+{
+    const auto found = answered();
+    if (!found)
+        return {};
+    const Plan &plan = m_workspace.plan();
+    const Marks marks = m_workspace.project().marks();
+    const QString seam = braced(plan.basis.nextSeam, marks, Round::Fine);
+    if (byStrip())
+        return tr("Front strips are cut %1 wide, sewn with %2 as before.")
+            .arg(braced(plan.sashing.cutFront, marks), seam);
+    return found->good
+               ? tr("That may stay. Sewn with %1 it would be just right; the plan goes by that.").arg(seam)
+               : tr("Sew with %1 from here on; the plan goes by that.").arg(seam);
+}
+
+QStringList JoinModel::testLines() const
+{
+    const auto found = answered();
+    QStringList lines;
+    if (!found || byStrip())
+        return lines;
+    const Marks marks = m_workspace.project().marks();
+    lines += tr("The sashing will be seen %1 wide.").arg(braced(found->visible, marks, Round::Fine));
+    if (found->outlineShows > Length())
+        //: outline: the block's outer stitched line
+        lines +=
+            tr("So scant a seam leaves the outline %1 in view. If that shows, trim the blocks with the %2 "
+               "line on the outline, and sew as planned.")
+                .arg(braced(found->outlineShows, marks, Round::Fine),
+                     braced(found->trimInside, marks, Round::Fine));
+    if (found->pare > Length())
+        lines +=
+            found->mayPare
+                ? tr("The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.")
+                      .arg(braced(found->pare, marks, Round::Fine),
+                           braced(found->allowanceLeft, marks, Round::Fine))
+                : tr("Do not pare the allowances of the test join: too little would hold it.");
+    return lines;
+}
+
+QString JoinModel::otherSays() const
+{
+    const auto found = answered();
+    const Project &project = m_workspace.project();
+    if (!found || byStrip() || bandsCut(project))
+        return {};
+    const Length strip = found->newStrip.nearestTo(stepOf(Round::Fine, project.marks()));
+    if (strip == m_workspace.plan().sashing.cutFront || strip <= m_workspace.plan().basis.seam * 2)
+        return {};
+    return tr("Cut strips %1 instead").arg(figureText(strip, project.marks(), Round::Fine));
+}
+
+QVariantMap JoinModel::useOther()
+{
+    if (otherSays().isEmpty() || m_session.readOnly())
+        return answer(false, tr("There is no other way now."));
+    Project next = m_workspace.project();
+    const auto found = answered();
+    const Length strip = found->newStrip.nearestTo(stepOf(Round::Fine, next.marks()));
+    const Length before = m_workspace.plan().sashing.cutFront;
+    next.made.testJoin->mend = MendedBy::Strip;
+    next.sashing.finished = m_workspace.plan().basis.finished + strip - before;
+    const Plan after = plan(next);
+    if (!after.problems.empty() && m_workspace.plan().problems.empty())
+        return answer(false, sentence(after.problems.front(), next.marks()));
+    const bool saved = m_workspace.commit("test-join", next);
+    return answer(saved, saved ? QString() : tr("That could not be saved."));
+}
+
+} // namespace matside
