@@ -65,7 +65,7 @@ QString JoinModel::mendSays() const
     const QString seam = braced(plan.basis.nextSeam, marks, Round::Fine);
     if (byStrip())
         return tr("Front strips are cut %1 wide, sewn with %2 as before.")
-            .arg(braced(plan.sashing.cutFront, marks), seam);
+            .arg(braced(plan.sashing.cutFront, marks, Round::Fine), seam);
     return found->good
                ? tr("That may stay. Sewn with %1 it would be just right; the plan goes by that.").arg(seam)
                : tr("Sew with %1 from here on; the plan goes by that.").arg(seam);

@@ -56,11 +56,11 @@ void openNotes(QQuickWindow &window)
         sheets->setProperty("shows", QStringLiteral("notes"));
 }
 
-/// A page beside the work of the Edge station.
-void openSide(QQuickWindow &window, const char *side)
+/// A page beside the work of a wide station.
+void openSide(QQuickWindow &window, const QString &station, const char *side)
 {
     settle(40);
-    if (QQuickItem *page = visibleItem(window, QStringLiteral("edge-page")))
+    if (QQuickItem *page = visibleItem(window, station + QStringLiteral("-page")))
         QMetaObject::invokeMethod(page, "openSide", Q_ARG(QString, QString::fromLatin1(side)));
 }
 
@@ -166,14 +166,19 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     atHoop("photo", QStringLiteral("log"), QStringLiteral("photo"));
     atHoop("flags", QStringLiteral("log"), QStringLiteral("flags"));
     atHoop("gallery", QStringLiteral("gallery"));
-    for (const char *side : {"measure", "joins", "section", "corners", "care"})
-        scenes.push_back({QStringLiteral("edge-%1").arg(QLatin1String(side)), false,
-                          [&room, &window, side] {
-                              room.session().setView(QStringLiteral("station"));
-                              room.session().setStation(static_cast<int>(Station::Edge));
-                              openSide(window, side);
-                          },
-                          [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
+    const auto beside = [&](Station station, std::initializer_list<const char *> sides) {
+        const QString name = room.session().stationName(static_cast<int>(station)).toLower();
+        for (const char *side : sides)
+            scenes.push_back({name + QLatin1Char('-') + QLatin1String(side), false,
+                              [&room, &window, station, name, side] {
+                                  room.session().setView(QStringLiteral("station"));
+                                  room.session().setStation(static_cast<int>(station));
+                                  openSide(window, name, side);
+                              },
+                              [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
+    };
+    beside(Station::Join, {"test", "map", "gauge"});
+    beside(Station::Edge, {"measure", "joins", "section", "corners", "care"});
     atCut("figure", [] {});
     atCut("working", [&room, &window] { openWorking(window, room.steps().figure().key); });
     atCut("wrong", [&window] { openWrong(window); });

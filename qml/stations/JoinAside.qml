@@ -23,14 +23,6 @@ Flickable {
 
         SideRow {
             width: parent.width
-            visible: JoinModel.tested && root.sewing
-            height: visible ? implicitHeight : 0
-            text: JoinModel.testSays
-            detail: JoinModel.mendSays
-            onClicked: root.opened("test")
-        }
-        SideRow {
-            width: parent.width
             visible: JoinModel.measuring
             height: visible ? implicitHeight : 0
             text: qsTr("Measure this row")
@@ -48,6 +40,13 @@ Flickable {
         }
         SideRow {
             width: parent.width
+            visible: JoinModel.tested && !StepModel.finished
+            height: visible ? implicitHeight : 0
+            text: JoinModel.testSays
+            onClicked: root.opened("test")
+        }
+        SideRow {
+            width: parent.width
             visible: JoinModel.missed.valid && root.sewing
             height: visible ? implicitHeight : 0
             opens: false
@@ -56,7 +55,7 @@ Flickable {
         }
         SideRow {
             width: parent.width
-            visible: root.sewing
+            visible: root.sewing || JoinModel.mayLay
             height: visible ? implicitHeight : 0
             text: qsTr("Layout, front and back")
             detail: JoinModel.swapSays !== "" ? qsTr("Two blocks should change places") : ""

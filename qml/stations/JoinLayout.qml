@@ -52,19 +52,23 @@ Item {
                   : map.canPick ? (root.picked < 0 ? qsTr("Touch two blocks to swap them; their labels stay with them.")
                                                    : qsTr("Now the other one.")) : ""
         }
-        CutButton {
-            objectName: "swap"
+        Row {
             width: parent.width
-            height: Theme.targetLeast
-            visible: JoinModel.swapSays !== ""
-            text: qsTr("Swap them")
-            onClicked: root.error = root.wrongIn(JoinModel.takeSwap())
-        }
-        CutButton {
-            width: parent.width
-            height: Theme.targetLeast
-            text: map.back ? qsTr("See the front") : qsTr("See the back")
-            onClicked: map.back = !map.back
+            spacing: Theme.gapTargets
+            CutButton {
+                objectName: "swap"
+                width: (parent.width - Theme.gapTargets) / 2
+                height: Theme.targetLeast
+                visible: JoinModel.swapSays !== ""
+                text: qsTr("Swap them")
+                onClicked: root.error = root.wrongIn(JoinModel.takeSwap())
+            }
+            CutButton {
+                width: JoinModel.swapSays !== "" ? (parent.width - Theme.gapTargets) / 2 : parent.width
+                height: Theme.targetLeast
+                text: map.back ? qsTr("See the front") : qsTr("See the back")
+                onClicked: map.back = !map.back
+            }
         }
     }
 }

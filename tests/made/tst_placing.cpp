@@ -169,6 +169,7 @@ void PlacingTest::labelsStayWithTheirBlocks()
     // One that is made again has no record for a while; its place is kept, and it cannot be moved.
     project.made.blocks.erase(project.made.blocks.begin());
     const auto at = std::find(mirror.begin(), mirror.end(), "A1") - mirror.begin();
+    QCOMPARE(laidOut(project, names), mirror);
     QVERIFY(
         !withSwapped(project, names, static_cast<std::size_t>(at), (static_cast<std::size_t>(at) + 1) % 12));
 }
