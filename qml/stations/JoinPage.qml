@@ -2,6 +2,7 @@
 import QtQuick
 import Matside.Core
 import Matside.Drawings
+import Matside.Parts
 import Matside.Theme
 
 /** Which blocks next, in section and on the layout; the marks of a long sashing; a row on the tape. */
@@ -11,6 +12,9 @@ WidePage {
 
     property int mark: 0
     readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "test-join" || StepModel.trial
+    /** Something stands beside the step at hand. */
+    readonly property bool beside: StepModel.doing === "join-short" || JoinModel.marking || JoinModel.measuring
+                                   || JoinModel.tested || JoinModel.mayLay
     readonly property var names: atHand(JoinModel.blocks)
 
     function atHand(blocks: var): var {
@@ -59,5 +63,16 @@ WidePage {
         rows: JoinModel.rows
         blocks: JoinModel.blocks
         accessibleName: qsTr("Layout of the blocks; next: %1").arg(JoinModel.title)
+    }
+    CutButton {
+        objectName: "more"
+        // On a low screen what stands beside opens from the drawing.
+        visible: root.small && !StepModel.finished && root.beside
+        x: Theme.left ? parent.width - width - Theme.gap : Theme.gap
+        y: parent.height - height - Theme.gap
+        width: Theme.mm(30)
+        height: Theme.control
+        text: qsTr("More")
+        onClicked: root.openSide("more")
     }
 }

@@ -2,6 +2,7 @@
 #include "sewing.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace workroom {
 
@@ -170,6 +171,26 @@ void Sewing::compareBacking(const Json &plan) const
     }
 }
 
+/// One square, cut into a tube: two seams of 1/4 in | 6 mm run its whole side, the rest is strip.
+void Sewing::compareBias(const Json &plan) const
+{
+    must(m_bindingStrips.size() == 1, "bias comes from one square");
+    const Rectangle square = m_bindingStrips.front();
+    must(near(square.along, square.across), "the square for bias is none");
+    const double side = square.along.asInches();
+    const double strip = lengthOf(plan.at("binding").at("cut")).asInches();
+    const double wanted = lengthOf(plan.at("binding").at("length")).asInches();
+    must((side * side - 4 * 0.25 * side) / strip >= wanted, "the square is too small for its bias");
+    must((side - 5) * (side - 5) / strip < wanted, "the square is larger than it need be");
+    // The corners saved are those of four quarter circles against their squares.
+    const Json &finished = plan.at("size").at("finished");
+    const double around = 2 * (lengthOf(finished.at("along")) + lengthOf(finished.at("across"))).asInches();
+    const double radius = lengthOf(plan.at("binding").at("bias").at("radius")).asInches();
+    const double edge = around - 8 * radius + 2 * std::acos(-1.0) * radius;
+    must(std::abs(wanted - edge - strip - m_room.slack.asInches()) < 0.001,
+         "the bias is not as long as its edge");
+}
+
 /// Strips sewn end to end on the diagonal: each join takes one strip width.
 void Sewing::compareBinding(const Json &plan) const
 {
@@ -177,6 +198,10 @@ void Sewing::compareBinding(const Json &plan) const
     must(bound == !m_bindingStrips.empty(), "bound, or not, against the plan");
     if (!bound)
         return;
+    if (plan.at("binding").contains("bias")) {
+        compareBias(plan);
+        return;
+    }
     Length tape;
     for (const Rectangle &strip : m_bindingStrips)
         tape += tape == Length() ? strip.along : strip.along - strip.across;

@@ -27,6 +27,7 @@ private:
     void compareFolds(const Json &plan) const;
     void compareJoins() const;
     void compareBacking(const Json &plan) const;
+    void compareBias(const Json &plan) const;
     void compareBinding(const Json &plan) const;
 
     const Room &m_room;

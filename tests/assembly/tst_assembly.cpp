@@ -49,6 +49,12 @@ Json projectNamed(const QByteArray &name)
     }
     if (name == "bagged, both faces")
         project["edge"] = {{"kind", "bagged"}};
+    if (name == "rounded corners")
+        project["edge"] = {{"seam", "1/4 in"}, {"binding", "single"}, {"corner", {{"kind", "rounded"}}}};
+    if (name == "rounded corners, five kits") {
+        project["kits"] = 5;
+        project["edge"]["corner"] = {{"kind", "rounded"}, {"radius", "4 in"}};
+    }
     if (name == "trial put off")
         project["made"] = {{"trial", "put-off"}};
     if (name == "metric")
@@ -150,7 +156,8 @@ private:
         for (const char *name :
              {"example", "nine blocks", "metric", "clean back, layered", "clean back, bagged",
               "bagged, both faces", "one row", "one column", "one block", "five kits", "shorts from the gaps",
-              "shorts from the gaps, four kits", "trial put off"})
+              "shorts from the gaps, four kits", "trial put off", "rounded corners",
+              "rounded corners, five kits"})
             QTest::newRow(name) << QByteArray(name);
     }
 };

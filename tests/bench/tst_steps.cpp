@@ -140,7 +140,9 @@ void StepsTest::countsAreThePlans()
         QCOMPARE(total(all, Does::JoinRow), project.blocks.rows * project.kits);
         QCOMPARE(total(all, Does::JoinLongRow), p.sashing.longs * project.kits);
         QCOMPARE(total(all, Does::SquarePiece), project.kits);
-        QCOMPARE(total(all, Does::CutBinding), p.binding ? p.binding->strips * project.kits : 0);
+        const bool bias = p.binding && p.binding->bias;
+        QCOMPARE(total(all, Does::CutBinding), p.binding && !bias ? p.binding->strips * project.kits : 0);
+        QCOMPARE(total(all, Does::CutBias), bias ? project.kits : 0);
         std::int64_t trials = 0;
         bool counted = false;
         for (const Step &step : all) {

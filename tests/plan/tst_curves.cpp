@@ -20,6 +20,7 @@ private slots:
     void scallopsThatCannotBe();
     void printedSquaresForBias_data();
     void printedSquaresForBias();
+    void theTubeHoldsItsSeams();
     void stripsAreThoseOfTheSheet();
     void cornersBite();
     void roundedCornersOfAPiece();
@@ -132,6 +133,20 @@ void CurvesTest::printedSquaresForBias()
     QFETCH(Length, width);
     QFETCH(int, printed);
     QCOMPARE(biasSquare(length, width, System::Inch), in(printed + 3));
+}
+
+void CurvesTest::theTubeHoldsItsSeams()
+{
+    // Two seams of 1/4 in run the whole side of the square: (S² − 4aS)/W is left, by geometry; 36 in for 2 in
+    // strips gives 630 in so.
+    QCOMPARE((36.0 * 36 - 4 * 0.25 * 36) / 2, 630.0);
+    planhelp::Chance random(13);
+    for (int i = 0; i < 3000; ++i) {
+        const Length length = in(0, random.between(320, 9600), 16);
+        const Length width = in(0, random.between(16, 64), 16);
+        const double side = biasSquare(length, width, System::Inch).asInches();
+        QVERIFY((side * side - side) / width.asInches() >= length.asInches());
+    }
 }
 
 void CurvesTest::stripsAreThoseOfTheSheet()

@@ -28,6 +28,14 @@ StepCase {
     function test_theLayout() {
         lookAt("map", "See the back");
     }
+    function test_whatStandsBesideOpensOnALowScreen() {
+        while (StepModel.doing !== "join-short")
+            doOnce();
+        resize(screens[2]);
+        press(byName("more"));
+        tryVerify(() => printed(null).includes("Layout, front and back"));
+        press(called("Back to the work"));
+    }
     function test_theGauge() {
         lookAt("gauge", "True size");
     }
