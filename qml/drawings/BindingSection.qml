@@ -16,7 +16,7 @@ Item {
     readonly property var lie: view && view.seamMm > 0 && width > 0 && height > 0
                                ? Bindings.lay(view, width, height, Theme.pxPerMm) : null
 
-    implicitHeight: Theme.mm(62)
+    implicitHeight: Theme.mm(72)
     Accessible.role: Accessible.Graphic
     Accessible.name: accessibleName
 
@@ -31,8 +31,9 @@ Item {
     }
     Row {
         visible: root.lie !== null
-        x: Theme.left ? root.width - (root.lie?.seam ?? 0) + Theme.mm(2) : (root.lie?.seam ?? 0) - width - Theme.mm(2)
-        y: (root.lie?.above ?? 0) - height / 2
+        readonly property real middle: ((root.lie?.seam ?? 0) + (root.lie?.edge ?? 0)) / 2
+        x: Math.max(0, Math.min(root.width - width, (Theme.left ? root.width - middle : middle) - width / 2))
+        y: (root.lie?.above ?? 0) - Theme.mm(3) - height
         spacing: Theme.mm(1.6)
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         Word {

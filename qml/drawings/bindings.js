@@ -6,9 +6,9 @@
 // cloth is drawn thicker than it is.
 
 function lay(view, width, height, mm) {
-    const scale = Math.min(5 * mm, (width * 0.5) / Math.max(view.seamMm, 4));
+    const scale = Math.min(5 * mm, (width * 0.46) / Math.max(view.seamMm, 4));
     const cloth = 2.6 * mm, batting = 7 * mm;
-    const edge = width - 12 * mm - (view.folded ? 7 : 4) * mm, middle = height * 0.44;
+    const edge = width - 12 * mm - (view.folded ? 7 : 4) * mm, middle = height * 0.5;
     const seam = edge - view.seamMm * scale;
     return { scale, cloth, batting, edge, middle, seam, reach: seam - view.reachMm * scale,
              top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth,
