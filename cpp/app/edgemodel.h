@@ -72,6 +72,7 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(bool joinsClear READ joinsClear NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
     Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
+    Q_PROPERTY(QString roundSays READ roundSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList lay READ lay NOTIFY changed FINAL)
     Q_PROPERTY(QString laySays READ laySays NOTIFY changed FINAL)
     Q_PROPERTY(matside::BindingView binding READ binding NOTIFY changed FINAL)
@@ -108,6 +109,8 @@ public:
     [[nodiscard]] bool joinsClear() const;
     [[nodiscard]] QString verdict() const;
     [[nodiscard]] QString remedy() const;
+    /// Whether the binding still reaches round the piece as it was measured; empty while that is as planned.
+    [[nodiscard]] QString roundSays() const;
     /// Where the binding closes (first) and is joined: {side (0 top, clockwise), fromMm, says, shorten}.
     [[nodiscard]] QVariantList lay() const;
     [[nodiscard]] QString laySays() const;

@@ -108,6 +108,31 @@ QString EdgeModel::remedy() const
              braced(found->trueSize.across, marks, Round::Down), order);
 }
 
+QString EdgeModel::roundSays() const
+{
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
+    if (!measured() || !plan.binding)
+        return {};
+    Length round;
+    for (const Length side : read().sides)
+        round += side;
+    const Length more = round - (plan.size.raw.along + plan.size.raw.across) * 2;
+    // A tape is read to a mark on each side: less than that is as planned.
+    if (more.magnitude() <= project.finest * 4)
+        return {};
+    const QString by = braced(more.magnitude(), project.marks());
+    if (more < Length())
+        return tr("Round the edge it is %1 less than planned.").arg(by);
+    const Length needs = plan.binding->length + more;
+    const Length gives =
+        plan.basis.usableBinding * plan.binding->strips - plan.binding->cut * (plan.binding->strips - 1);
+    if (!rounded() && needs <= gives)
+        return tr("Round the edge it is %1 more than planned; the binding strips reach.").arg(by);
+    return rounded() ? tr("Round the edge it is %1 more than planned: cut the bias that much longer.").arg(by)
+                     : tr("Round the edge it is %1 more than planned: cut one binding strip more.").arg(by);
+}
+
 QVariantList EdgeModel::lay() const
 {
     QVariantList list;

@@ -56,6 +56,9 @@ Flickable {
             accessibleName: EdgeModel.cornerSays.replace(/[{}]/g, "")
         }
         Stepper {
+            id: stepper
+            // Cut shapes wholly outside the clip are drawn all the same without a graphics card: Qt 6.4.2.
+            opacity: y < root.contentY + root.height && y + height > root.contentY ? 1 : 0
             visible: EdgeModel.rounded && EdgeModel.cornersFixed.length === 0
             height: visible ? implicitHeight : 0
             width: parent.width

@@ -16,6 +16,11 @@ Flickable {
         return EdgeModel.enter(parseInt(name), text);
     }
 
+    /** Cut shapes that lie wholly outside the clip are drawn all the same without a graphics card: Qt 6.4.2. */
+    function inSight(item: Item): bool {
+        return item.y < contentY + height && item.y + item.height > contentY;
+    }
+
     clip: true
     contentHeight: rows.height
     boundsBehavior: Flickable.StopAtBounds
@@ -44,13 +49,20 @@ Flickable {
             visible: EdgeModel.measured
             text: EdgeModel.remedy
         }
+        InlineLength {
+            width: parent.width
+            visible: text !== ""
+            text: EdgeModel.roundSays
+        }
         KeyLine { width: parent.width }
         Repeater {
             model: 6
             Stepper {
+                id: stepper
                 required property int index
                 readonly property var reading: EdgeModel.readings[index]
                 width: rows.width
+                opacity: root.inSight(stepper) ? 1 : 0
                 label: reading.says
                 figure: reading.figure
                 onLess: EdgeModel.nudge(index, -1)

@@ -68,6 +68,7 @@ private slots:
     void aLeaningPieceIsSquaredSmaller();
     void readingsThatDisagreeGiveNoCuttingAdvice();
     void readingsAreSavedAtOnceAndUndone();
+    void theBindingIsHeldAgainstTheMeasuredPiece();
     void theBindingIsLaidRound();
     void roundedCornersTakeBias();
     void cornersStayOnceTheBindingIsCut();
@@ -143,6 +144,27 @@ void EdgeTest::readingsAreSavedAtOnceAndUndone()
     Desk other(project);
     other.edge.nudge(0, 1);
     QVERIFY(other.kept().made.piece->rest.find("tape") != std::string::npos);
+}
+
+void EdgeTest::theBindingIsHeldAgainstTheMeasuredPiece()
+{
+    // Three strips of 40 1/2 in give 3 × 40 1/2 − 2 × 3 1/2 = 114 1/2 in; 84 round want 95 1/2 (case 1), so
+    // up to 19 in more still reach.
+    Desk desk(upTo(topper(), Does::SquarePiece));
+    QVERIFY(desk.edge.roundSays().isEmpty());
+    QVERIFY(desk.edge.enter(0, QStringLiteral("21 1/8")).isEmpty());
+    QVERIFY(desk.edge.roundSays().isEmpty()); // within the tape's marks
+    QVERIFY(desk.edge.enter(0, QStringLiteral("26")).isEmpty());
+    QVERIFY(desk.edge.enter(2, QStringLiteral("26")).isEmpty());
+    QVERIFY2(desk.edge.roundSays().contains(QStringLiteral("{10 in} more")),
+             qPrintable(desk.edge.roundSays()));
+    QVERIFY(desk.edge.roundSays().contains(QStringLiteral("reach")));
+    QVERIFY(desk.edge.enter(1, QStringLiteral("26")).isEmpty());
+    QVERIFY(desk.edge.enter(3, QStringLiteral("26")).isEmpty());
+    QVERIFY(desk.edge.roundSays().contains(QStringLiteral("one binding strip more")));
+    for (int side = 0; side < 4; ++side)
+        QVERIFY(desk.edge.enter(side, QStringLiteral("20 1/2")).isEmpty());
+    QVERIFY(desk.edge.roundSays().contains(QStringLiteral("{2 in} less")));
 }
 
 void EdgeTest::theBindingIsLaidRound()
