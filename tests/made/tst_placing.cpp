@@ -8,9 +8,9 @@
 #include <QtTest>
 
 #include <algorithm>
-#include <random>
 
 using namespace matside;
+using namespace madehelp;
 
 class PlacingTest : public QObject {
     Q_OBJECT
@@ -109,8 +109,10 @@ void PlacingTest::whatIsSewnStays()
 
 void PlacingTest::proposalsComeToAnEnd()
 {
-    std::mt19937 random(41);
-    const auto upTo = [&](int most) { return std::uniform_int_distribution<int>(0, most)(random); };
+    Chance chance(seed(41));
+    const auto upTo = [&](int most) {
+        return static_cast<int>(chance.below(static_cast<std::size_t>(most) + 1));
+    };
     for (int i = 0; i < 3000; ++i) {
         const int columns = 1 + upTo(5);
         const int rows = 1 + upTo(5);
@@ -148,14 +150,14 @@ void PlacingTest::proposalsComeToAnEnd()
 
 void PlacingTest::labelsStayWithTheirBlocks()
 {
-    std::mt19937 random(17);
+    Chance chance(seed(17));
     Project project = stitched(4, 3);
     const auto names = places(4, 3);
     QCOMPARE(laidOut(project, names), names);
     std::vector<std::string> mirror = names; // swapped beside it, with nothing but the list
     for (int i = 0; i < 500; ++i) {
-        const std::size_t a = random() % names.size();
-        const std::size_t b = random() % names.size();
+        const std::size_t a = chance.below(names.size());
+        const std::size_t b = chance.below(names.size());
         const auto next = withSwapped(project, names, a, b);
         QCOMPARE(next.has_value(), a != b);
         if (!next)

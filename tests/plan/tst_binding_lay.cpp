@@ -84,7 +84,7 @@ Piece randomPiece(planhelp::Chance &chance, int mostBlocks)
     Piece made;
     Project p = planhelp::piece(chance.between(1, mostBlocks), chance.between(1, mostBlocks),
                                 in(0, chance.between(24, 72), 8), planhelp::hoopP(),
-                                in(0, chance.between(15 * 8, 44 * 8), 8));
+                                in(0, chance.between(120, 352), 8));
     p.edge.outside = in(0, chance.between(2, 4), 8);
     p.edge.binding = chance.coin() ? Binding::Single : Binding::Double;
     p.slack = in(chance.between(0, 8));
