@@ -112,6 +112,17 @@ Field cornerRadius()
     return field;
 }
 
+Field sashingLine()
+{
+    Field field{"/thread/sashingLine", "strip", FieldKind::Flag};
+    field.get = [](const Project &from, const Plan &) -> OfferValue { return from.thread.sashingLine; };
+    field.put = [](Project &to, const OfferValue &value) {
+        if (const bool *on = std::get_if<bool>(&value))
+            to.thread.sashingLine = *on;
+    };
+    return field;
+}
+
 } // namespace
 
 std::vector<Field> hoopFields()
@@ -133,7 +144,8 @@ std::vector<Field> hoopFields()
             stripLength("/strip/tail", &Strip::tail),
             stripFlag("/strip/tails", &Strip::tails),
             stripFlag("/strip/frameMayOverlap", &Strip::frameMayOverlap),
-            stripFlag("/strip/harvest", &Strip::harvest)};
+            stripFlag("/strip/harvest", &Strip::harvest),
+            sashingLine()};
 }
 
 std::vector<Field> edgeFields()

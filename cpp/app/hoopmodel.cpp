@@ -22,6 +22,15 @@ QString bare(Length length, Marks marks)
     return u'{' + text + u'}';
 }
 
+/// The figure behind the distance to the next outline: a margin, a gap, or a gap wide enough to yield
+/// sashing.
+const char *gapKey(const Plan &plan, const NextPlace &next)
+{
+    if (next.first)
+        return "strip.end";
+    return next.gap == plan.strip.gap ? "strip.gap" : "strip.wideGap";
+}
+
 } // namespace
 
 HoopModel::HoopModel(Workspace &workspace, Session &session, StepModel &steps)
@@ -126,7 +135,7 @@ FigureView HoopModel::figure() const
     if (doing != QStringLiteral("stitch-block"))
         return m_steps.figure();
     if (atNext())
-        return planFigure(project, m_workspace.plan(), m_work.next->first ? "strip.end" : "strip.gap");
+        return planFigure(project, m_workspace.plan(), gapKey(m_workspace.plan(), *m_work.next));
     FigureView figure = figureOf(place->drawn, project.marks());
     if (!m_work.ended)
         figure = planFigure(project, m_workspace.plan(), "strip.drawn." + index);

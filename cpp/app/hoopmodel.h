@@ -70,6 +70,7 @@ class HoopModel : public QObject, public Single<HoopModel> {
     Q_PROPERTY(QString timeSays READ timeSays NOTIFY changed FINAL)
     Q_PROPERTY(QString sentSays READ sentSays NOTIFY changed FINAL)
     Q_PROPERTY(QString harvestSays READ harvestSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString someGapsSays READ someGapsSays NOTIFY changed FINAL)
     Q_PROPERTY(bool canHarvest READ canHarvest NOTIFY changed FINAL)
     Q_PROPERTY(QString drawUpSays READ drawUpSays NOTIFY changed FINAL)
 public:
@@ -100,6 +101,8 @@ public:
     [[nodiscard]] QString timeSays() const;
     [[nodiscard]] QString sentSays() const;
     [[nodiscard]] QString harvestSays() const;
+    /// What widening only some gaps does; empty where all are free or none can be widened.
+    [[nodiscard]] QString someGapsSays() const;
     [[nodiscard]] bool canHarvest() const;
     [[nodiscard]] QString drawUpSays() const;
 
@@ -108,6 +111,8 @@ public:
     /// Moves the measured end by so many marks of the finest ruler.
     Q_INVOKABLE void nudgeEnd(int marks);
     Q_INVOKABLE void takeHarvest();
+    /// Lets as many gaps yield sashing as cost no block.
+    Q_INVOKABLE void takeSomeGaps();
     /// Takes the draw-up measured on the first blocks into what is not yet stitched.
     Q_INVOKABLE void takeDrawUp();
     /// One stop further or back; at the ends it stays.

@@ -180,9 +180,26 @@ QString HoopModel::harvestSays() const
     says += u' ' + tr("It costs %1 of %2 blocks on each strip.").arg(now - offer->perStrip).arg(now);
     if (offer->perStripTails >= now)
         says += u' ' + tr("With waste tails at both ends it would cost none.");
-    else if (offer->someGaps > 0)
-        says += u' ' + tr("Widening %1 gaps of each strip costs none.").arg(offer->someGaps);
     return says;
+}
+
+QString HoopModel::someGapsSays() const
+{
+    if (!canHarvest() || m_harvest->free || m_harvest->someGaps == 0)
+        return {};
+    return m_harvest->someGaps == 1
+               ? tr("Widen one gap of each strip: costs no block")
+               : tr("Widen %1 gaps of each strip: costs no block").arg(m_harvest->someGaps);
+}
+
+void HoopModel::takeSomeGaps()
+{
+    if (someGapsSays().isEmpty())
+        return;
+    Project next = m_workspace.project();
+    next.strip.harvest = true;
+    next.strip.harvestGaps = m_harvest->someGaps;
+    (void)m_workspace.commit("edit", next);
 }
 
 void HoopModel::takeHarvest()
@@ -192,6 +209,7 @@ void HoopModel::takeHarvest()
     const HarvestOffer offer = *m_harvest; // a commit reckons it anew
     Project next = m_workspace.project();
     next.strip.harvest = true;
+    next.strip.harvestGaps = 0;
     next.strip.gap.reset();
     if (!offer.free && offer.perStripTails >= m_workspace.plan().strip.perStrip)
         next.strip.tails = true;

@@ -36,21 +36,26 @@ public:
     Json strip() const
     {
         const StripPlan &s = m_plan.strip;
-        return {{"width", one(s.width)},
-                {"reach", one(s.reach)},
-                {"gap", one(s.gap, Round::UpEighth)},
-                {"end", one(s.end, Round::UpEighth)},
-                {"advance", one(s.advance)},
-                {"perStrip", s.perStrip},
-                {"starts", list(s.starts)},
-                {"centres", list(s.centres)},
-                {"drawn", list(s.drawn)},
-                {"used", one(s.used)},
-                {"remainder", one(s.remainder)},
-                {"strips", s.strips},
-                {"usable", one(s.usable)},
-                {"harvestedPairs", s.harvestedPairs},
-                {"inWork", inWork()}};
+        Json told = {{"width", one(s.width)},
+                     {"reach", one(s.reach)},
+                     {"gap", one(s.gap, Round::UpEighth)},
+                     {"end", one(s.end, Round::UpEighth)},
+                     {"advance", one(s.advance)},
+                     {"perStrip", s.perStrip},
+                     {"starts", list(s.starts)},
+                     {"centres", list(s.centres)},
+                     {"drawn", list(s.drawn)},
+                     {"used", one(s.used)},
+                     {"remainder", one(s.remainder)},
+                     {"strips", s.strips},
+                     {"usable", one(s.usable)},
+                     {"harvestedPairs", s.harvestedPairs},
+                     {"inWork", inWork()}};
+        if (s.wideGaps > 0) {
+            told["wideGap"] = one(s.wideGap, Round::UpEighth);
+            told["wideGaps"] = s.wideGaps;
+        }
+        return told;
     }
 
     Json thread() const

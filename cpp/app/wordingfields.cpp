@@ -46,6 +46,8 @@ constexpr std::array fields{
     Worded{"/strip/tail", QT_TRANSLATE_NOOP("Words", "tail past the frame")},
     Worded{"/strip/tails", QT_TRANSLATE_NOOP("Words", "waste tails sewn on")},
     Worded{"/strip/frameMayOverlap", QT_TRANSLATE_NOOP("Words", "frame may lie on the last block")},
+    //: one line of decorative stitching down the middle of every sashing
+    Worded{"/thread/sashingLine", QT_TRANSLATE_NOOP("Words", "line down the sashings")},
     Worded{"/strip/harvest", QT_TRANSLATE_NOOP("Words", "gaps give the sashing")},
     Worded{"/edge/kind", QT_TRANSLATE_NOOP("Words", "edge")},
     Worded{"/edge/outside", QT_TRANSLATE_NOOP("Words", "cloth kept outside")},

@@ -14,6 +14,8 @@ constexpr std::array figures{
     Worded{"strip.perStrip", QT_TRANSLATE_NOOP("Words", "blocks on a strip")},
     Worded{"strip.strips", QT_TRANSLATE_NOOP("Words", "hoop strips")},
     Worded{"strip.gap", QT_TRANSLATE_NOOP("Words", "gap between outlines")},
+    //: the first gaps of a strip, wide enough to be cut into sashing
+    Worded{"strip.wideGap", QT_TRANSLATE_NOOP("Words", "gap that yields sashing")},
     Worded{"strip.end", QT_TRANSLATE_NOOP("Words", "end margin")},
     Worded{"strip.advance", QT_TRANSLATE_NOOP("Words", "advance")},
     Worded{"strip.remainder", QT_TRANSLATE_NOOP("Words", "left on each strip")},
@@ -67,6 +69,8 @@ constexpr std::array terms{
     Worded{"sliver", QT_TRANSLATE_NOOP("Words", "sliver")},
     Worded{"reach", QT_TRANSLATE_NOOP("Words", "frame’s reach")},
     Worded{"widest", QT_TRANSLATE_NOOP("Words", "widest sashing strip")},
+    Worded{"wideGap", QT_TRANSLATE_NOOP("Words", "gap that yields sashing")},
+    Worded{"wider", QT_TRANSLATE_NOOP("Words", "wider gaps before it")},
     Worded{"truing", QT_TRANSLATE_NOOP("Words", "lost in truing")},
     Worded{"eighth", QT_TRANSLATE_NOOP("Words", "rounded up to")},
     Worded{"tail", QT_TRANSLATE_NOOP("Words", "tail")},

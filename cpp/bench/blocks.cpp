@@ -76,9 +76,9 @@ void addBlocks(Bench &bench)
 
     Step &mark = markStrip(bench, strips, "layered-strip", "place");
     if (strip.harvestedPairs > 0) { // each gap comes apart into one piece of either face
-        mark.makes.push_back({"gap/front", strip.perStrip - 1});
+        mark.makes.push_back({"gap/front", strip.yielding()});
         if (bench.plan.sashing.cutBack)
-            mark.makes.push_back({"gap/back", strip.perStrip - 1});
+            mark.makes.push_back({"gap/back", strip.yielding()});
     }
     cutPatches(bench);
 

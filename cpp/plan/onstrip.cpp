@@ -42,12 +42,22 @@ std::vector<const MadeBlock *> stitchedOn(const Project &project, std::int64_t s
     return blocks;
 }
 
+/// Where the start after so many blocks is expected on cloth already drawn in.
+Length drawnStart(const Plan &plan, std::int64_t blocks)
+{
+    return plan.strip.end + (plan.block.outline.along + plan.strip.gap) * blocks + plan.strip.widened(blocks);
+}
+
+/// Where the far edge of the last of so many blocks, 1 or more, is expected.
+Length drawnEnd(const Plan &plan, std::int64_t blocks)
+{
+    return drawnStart(plan, blocks - 1) + plan.block.outline.along;
+}
+
 /// The far edge of the last outline as it stands: measured, else where the plan expects it.
 Length farEdge(const StripWork &work, const Plan &plan, std::int64_t stitched)
 {
-    if (work.ended)
-        return *work.ended;
-    return plan.strip.end + (plan.block.outline.along + plan.strip.gap) * stitched - plan.strip.gap;
+    return work.ended ? *work.ended : drawnEnd(plan, stitched);
 }
 
 NextPlace nextOn(const StripWork &work, const Project &project, const Plan &plan, std::int64_t stitched)
@@ -57,17 +67,17 @@ NextPlace nextOn(const StripWork &work, const Project &project, const Plan &plan
     NextPlace next;
     next.place = stitched + 1;
     next.first = stitched == 0;
-    next.gap = next.first ? strip.end : strip.gap;
-    next.start = next.first ? strip.end : farEdge(work, plan, stitched) + strip.gap;
+    next.gap = next.first ? strip.end : strip.gapAfter(stitched);
+    next.start = next.first ? strip.end : farEdge(work, plan, stitched) + next.gap;
     next.centre = next.start + sent.scaled(1, 2);
-    next.expected = strip.end + (plan.block.outline.along + strip.gap) * stitched;
+    next.expected = drawnStart(plan, stitched);
     const Length over = next.start + sent + strip.end - work.end;
     next.missing = max(over, Length());
     next.fits = over <= Length();
     const Measures m = measures(project.system);
     const Length shorter = strip.end - endMargin(project, plan.basis, strip.reach, true, m);
     next.fitsWithTail = over <= shorter;
-    const Length smaller = strip.gap - over;
+    const Length smaller = next.gap - over;
     const bool clear = project.strip.frameMayOverlap || smaller >= strip.reach;
     if (!next.first && !next.fits && smaller >= plan.basis.seam * 2 && clear)
         next.fitsWithGap = smaller;
@@ -78,12 +88,16 @@ NextPlace nextOn(const StripWork &work, const Project &project, const Plan &plan
 std::int64_t roomFor(const StripWork &work, const Plan &plan, std::int64_t stitched)
 {
     const StripPlan &strip = plan.strip;
-    const Length from = stitched == 0 ? strip.end : farEdge(work, plan, stitched) + strip.gap;
-    const Length room = work.end - strip.end - from + strip.gap;
+    const Length from = stitched == 0 ? strip.end : farEdge(work, plan, stitched) + strip.gapAfter(stitched);
     const Length pitch = plan.block.sent.along + strip.gap;
+    Length room = work.end - strip.end - from + strip.gap;
     if (!room.valid() || !pitch.valid() || pitch <= Length() || room < pitch)
         return 0;
-    return std::min(room.floorDiv(pitch), mostPlaces);
+    std::int64_t more = std::min(room.floorDiv(pitch), mostPlaces);
+    // The wider gaps still to come take their part.
+    while (more > 0 && pitch * more + strip.widened(stitched + more - 1) - strip.widened(stitched) > room)
+        --more;
+    return more;
 }
 
 /// How many outlines stand on a strip: blocks logged, outlines measured, or told by where the last ended.
@@ -95,8 +109,11 @@ std::int64_t countOn(const MadeStrip *made, std::size_t logged, const Plan &plan
     const Length pitch = plan.block.outline.along + plan.strip.gap;
     if (pitch <= Length())
         return 1;
-    const Length far = *made->ended - plan.strip.end + plan.strip.gap;
-    return std::max<std::int64_t>((far + pitch.scaled(1, 2)).floorDiv(pitch), 1);
+    // The number of blocks whose far edge is expected nearest to where the last one ended.
+    std::int64_t count = 1;
+    while (count < mostPlaces && drawnEnd(plan, count) + drawnEnd(plan, count + 1) <= *made->ended * 2)
+        ++count;
+    return count;
 }
 
 /// Cloth the blocks of a strip have drawn in, each by its measured outline where there is one.
@@ -139,13 +156,13 @@ StripWork bareStrip(const Project &project, const Plan &plan, std::int64_t numbe
         place.stitched = i < stitched;
         if (static_cast<std::size_t>(i) < blocks.size())
             place.block = blocks[static_cast<std::size_t>(i)]->block;
-        place.start = plan.strip.end + plan.strip.advance * i;
+        place.start = plan.strip.end + plan.strip.advance * i + plan.strip.widened(i);
         place.centre = place.start + plan.block.sent.along.scaled(1, 2);
         // A measured end moves all that lies behind it; what lies before it stays where it was found.
         const bool behind = work.ended && i >= stitched;
-        const Length pitch = plan.block.outline.along + plan.strip.gap;
-        place.drawn =
-            behind ? *work.ended + plan.strip.gap + pitch * (i - stitched) : plan.strip.end + pitch * i;
+        place.drawn = drawnStart(plan, i);
+        if (behind)
+            place.drawn += *work.ended - drawnEnd(plan, stitched);
         work.places.push_back(std::move(place));
     }
     return work;
@@ -269,6 +286,7 @@ std::optional<HarvestOffer> harvestOffer(const Project &project, const Plan &pla
         wide.strip.harvest = true;
         wide.strip.tails = wide.strip.tails || tails;
         wide.strip.gap.reset();
+        wide.strip.harvestGaps = 0;
         return planFigures(wide);
     };
     const Plan wide = with(false);

@@ -5,6 +5,7 @@
 #include "project/problem.h"
 #include "project/project.h"
 
+#include <algorithm>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -32,7 +33,19 @@ struct StripPlan {
     Length remainder;
     Length usable;
     std::int64_t strips = 0;         ///< for all kits
+    Length wideGap;                  ///< the first gaps of each strip, where only some yield sashing (F3)
+    std::int64_t wideGaps = 0;       ///< how many those are; 0: all gaps are alike
     std::int64_t harvestedPairs = 0; ///< shorts the gaps yield, front and back alike (F3); 0 unless `harvest`
+
+    /// The gap that follows so many blocks, 1 or more.
+    [[nodiscard]] Length gapAfter(std::int64_t blocks) const { return blocks <= wideGaps ? wideGap : gap; }
+    /// What the gaps that follow the first blocks come to beyond as many plain ones.
+    [[nodiscard]] Length widened(std::int64_t blocks) const
+    {
+        return wideGaps > 0 ? (wideGap - gap) * std::min(blocks, wideGaps) : Length();
+    }
+    /// Gaps of a full strip that come apart into sashing, where they do.
+    [[nodiscard]] std::int64_t yielding() const { return wideGaps > 0 ? wideGaps : perStrip - 1; }
 };
 
 /// The pieces one long sashing is cut in, when it is longer than its cloth.

@@ -25,6 +25,14 @@ Answer reach(const Sums &a)
         .given("hoop", a.plan.basis.hoopOutside.along, "/hoop/outside")
         .given("outline", a.plan.block.outline.along, "/blocks/width");
 }
+/// The widest sashing a gap is to yield, and what truing takes.
+void tellWidest(const Sums &a, Tell &tell)
+{
+    const bool back = a.plan.sashing.cutBack && *a.plan.sashing.cutBack > a.plan.sashing.cutFront;
+    tell.from("widest", back ? *a.plan.sashing.cutBack : a.plan.sashing.cutFront,
+              back ? "sashing.cutBack" : "sashing.cutFront");
+    tell.fixed("truing", a.m.truing);
+}
 Answer gap(const Sums &a)
 {
     if (a.project.strip.gap)
@@ -33,19 +41,39 @@ Answer gap(const Sums &a)
     std::string formula = "2 * seam + sliver";
     if (!a.project.strip.frameMayOverlap)
         formula += ", reach";
-    if (a.project.strip.harvest)
+    const bool yields = a.project.strip.harvest && a.project.strip.harvestGaps == 0;
+    if (yields)
         formula += ", 2 * seam + widest + truing";
     Tell tell("F3", "up(max(" + formula + "), eighth)", a.plan.strip.gap, Round::UpEighth);
     tell.given("seam", a.plan.basis.seam, "/seam").given("sliver", a.project.strip.sliver, "/strip/sliver");
     if (!a.project.strip.frameMayOverlap)
         tell.from("reach", a.plan.strip.reach, "strip.reach");
-    if (a.project.strip.harvest) {
-        const bool back = a.plan.sashing.cutBack && *a.plan.sashing.cutBack > a.plan.sashing.cutFront;
-        tell.from("widest", back ? *a.plan.sashing.cutBack : a.plan.sashing.cutFront,
-                  back ? "sashing.cutBack" : "sashing.cutFront");
-        tell.fixed("truing", a.m.truing);
-    }
+    if (yields)
+        tellWidest(a, tell);
     return tell.fixed("eighth", a.m.eighth);
+}
+Answer wideGap(const Sums &a)
+{
+    Tell tell("F3", "max(gap, up(2 * seam + widest + truing, eighth))", a.plan.strip.wideGap,
+              Round::UpEighth);
+    tell.from("gap", a.plan.strip.gap, "strip.gap").given("seam", a.plan.basis.seam, "/seam");
+    tellWidest(a, tell);
+    return tell.fixed("eighth", a.m.eighth);
+}
+bool widened(const Plan &plan)
+{
+    return plan.strip.wideGaps > 0;
+}
+std::string withWider(const Sums &a, const std::string &formula)
+{
+    return widened(a.plan) ? formula + " + wider * (wideGap - gap)" : formula;
+}
+/// What the wider gaps before a place come to.
+void tellWider(const Sums &a, Tell &tell, std::int64_t before)
+{
+    if (widened(a.plan))
+        tell.fixed("wider", std::min(before, a.plan.strip.wideGaps))
+            .from("wideGap", a.plan.strip.wideGap, "strip.wideGap");
 }
 Answer end(const Sums &a)
 {
@@ -76,11 +104,13 @@ Answer perStrip(const Sums &a)
 }
 Answer used(const Sums &a)
 {
-    return Tell("F5", "2 * end + perStrip * sent + (perStrip - 1) * gap", a.plan.strip.used)
-        .from("end", a.plan.strip.end, "strip.end")
+    Tell tell("F5", withWider(a, "2 * end + perStrip * sent + (perStrip - 1) * gap"), a.plan.strip.used);
+    tell.from("end", a.plan.strip.end, "strip.end")
         .from("perStrip", a.plan.strip.perStrip, "strip.perStrip")
         .from("sent", a.plan.block.sent.along, "block.sent.along")
         .from("gap", a.plan.strip.gap, "strip.gap");
+    tellWider(a, tell, a.plan.strip.perStrip);
+    return tell;
 }
 Answer remainder(const Sums &a)
 {
@@ -110,11 +140,14 @@ Answer start(const Sums &a)
 {
     if (!onStrip(a, a.plan.strip.starts))
         return std::nullopt;
-    return Tell("F5", "end + before * (sent + gap)", a.plan.strip.starts[static_cast<std::size_t>(a.index)])
-        .from("end", a.plan.strip.end, "strip.end")
+    Tell tell("F5", withWider(a, "end + before * (sent + gap)"),
+              a.plan.strip.starts[static_cast<std::size_t>(a.index)]);
+    tell.from("end", a.plan.strip.end, "strip.end")
         .fixed("before", a.index)
         .from("sent", a.plan.block.sent.along, "block.sent.along")
         .from("gap", a.plan.strip.gap, "strip.gap");
+    tellWider(a, tell, a.index);
+    return tell;
 }
 Answer centre(const Sums &a)
 {
@@ -129,11 +162,14 @@ Answer drawn(const Sums &a)
 {
     if (!onStrip(a, a.plan.strip.drawn))
         return std::nullopt;
-    return Tell("F5", "end + before * (outline + gap)", a.plan.strip.drawn[static_cast<std::size_t>(a.index)])
-        .from("end", a.plan.strip.end, "strip.end")
+    Tell tell("F5", withWider(a, "end + before * (outline + gap)"),
+              a.plan.strip.drawn[static_cast<std::size_t>(a.index)]);
+    tell.from("end", a.plan.strip.end, "strip.end")
         .fixed("before", a.index)
         .given("outline", a.plan.block.outline.along, "/blocks/width")
         .from("gap", a.plan.strip.gap, "strip.gap");
+    tellWider(a, tell, a.index);
+    return tell;
 }
 bool fits(const Plan &plan)
 {
@@ -148,6 +184,7 @@ constexpr std::array sums{
     Sum{"strip.width", width},
     Sum{"strip.reach", reach},
     Sum{"strip.gap", gap},
+    Sum{"strip.wideGap", wideGap, widened},
     Sum{"strip.end", end},
     Sum{"strip.advance", advance},
     Sum{"strip.perStrip", perStrip},

@@ -119,6 +119,18 @@ void takeOwnBobbin(const Project &project, Forecast &forecast)
 
 } // namespace
 
+StitchPath sashingPath(const Project &project, const Plan &plan)
+{
+    StitchPath path;
+    if (!project.thread.sashingLine)
+        return path;
+    path.stitch = project.thread.stitch.value_or(Length::mmTenths(25));
+    path.running =
+        (plan.sashing.shortLength * plan.sashing.shorts + plan.sashing.longLength * plan.sashing.longs) *
+        project.kits;
+    return path;
+}
+
 ThreadUse threadFor(const StitchPath &path)
 {
     ThreadUse use;

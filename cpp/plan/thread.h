@@ -42,6 +42,9 @@ struct Forecast {
 };
 [[nodiscard]] Forecast forecastOf(const Project &project, const Plan &plan);
 
+/// One decorative line down every sashing of the piece, sewn once through both faces; nothing unless planned.
+[[nodiscard]] StitchPath sashingPath(const Project &project, const Plan &plan);
+
 /// One stop of the machine, in stitching order (trade notes, step 22).
 struct Stop {
     enum class Kind { Stipple, Echo, Patch, Outline };

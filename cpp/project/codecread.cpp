@@ -157,6 +157,7 @@ void readHoop(Fields &fields, Project &project)
         inner.flag("frameMayOverlap", strip.frameMayOverlap);
         inner.flag("tails", strip.tails);
         inner.flag("harvest", strip.harvest);
+        inner.count("harvestGaps", strip.harvestGaps, 0, 1000);
         strip.rest = inner.rest();
     }
 }
@@ -172,6 +173,7 @@ void readThread(Fields &fields, Thread &thread)
     inner.length("bobbin", thread.bobbin);
     inner.count("speed", thread.speed, 1, 5000);
     inner.flag("trimAtStops", thread.trimAtStops);
+    inner.flag("sashingLine", thread.sashingLine);
     thread.rest = inner.rest();
 }
 

@@ -108,6 +108,8 @@ Json stripJson(const Strip &strip, System system)
     object["frameMayOverlap"] = strip.frameMayOverlap;
     object["tails"] = strip.tails;
     object["harvest"] = strip.harvest;
+    if (strip.harvestGaps > 0)
+        object["harvestGaps"] = strip.harvestGaps;
     addRest(object, strip.rest);
     return object;
 }
@@ -124,6 +126,8 @@ Json threadJson(const Thread &thread, System system)
         object["speed"] = thread.speed;
     if (thread.trimAtStops)
         object["trimAtStops"] = true;
+    if (thread.sashingLine)
+        object["sashingLine"] = true;
     addRest(object, thread.rest);
     return object;
 }

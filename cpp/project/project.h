@@ -107,6 +107,9 @@ struct Strip {
     bool frameMayOverlap = false;
     bool tails = false;
     bool harvest = false;
+    /// With `harvest`: only so many gaps of each strip are widened, the first from the zero end, and never at
+    /// the cost of a block; 0 = all of them.
+    std::int64_t harvestGaps = 0;
     std::string rest;
     friend bool operator==(const Strip &, const Strip &) = default;
 };
@@ -163,6 +166,7 @@ struct Thread {
     std::optional<Length> bobbin;  ///< thread on a full bobbin; absent = 60 m
     std::int64_t speed = 600;      ///< stitches a minute
     bool trimAtStops = false;      ///< patches are trimmed at each stop, else off the machine
+    bool sashingLine = false;      ///< one decorative line down every sashing
     std::string rest;
     friend bool operator==(const Thread &, const Thread &) = default;
 };

@@ -71,6 +71,13 @@ Flickable {
             text: qsTr("Let the gaps yield sashing")
             onClicked: HoopModel.takeHarvest()
         }
+        CutButton {
+            width: parent.width
+            height: Theme.targetLeast
+            visible: HoopModel.someGapsSays.length > 0
+            text: HoopModel.someGapsSays
+            onClicked: HoopModel.takeSomeGaps()
+        }
         InlineLength {
             width: parent.width
             visible: HoopModel.drawUpSays.length > 0

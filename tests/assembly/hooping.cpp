@@ -34,7 +34,9 @@ void Hooping::mark(const Json &step, std::int64_t count)
     for (const Json &made : step.at("makes")) {
         const std::string name = made.at("piece").get<std::string>();
         const std::int64_t each = made.at("count").get<std::int64_t>();
-        must(!name.starts_with("gap/") || each == m_places - 1, idOf(step) + ": a gap beside no block");
+        if (name.starts_with("gap/"))
+            m_gaps = each;
+        must(m_gaps < m_places, idOf(step) + ": a gap beside no block");
         m_shelf.put(name, count * each, {});
     }
 }
@@ -77,8 +79,12 @@ void Hooping::harvest(const Json &step, std::int64_t count)
     (void)m_shelf.take(step, count);
     must(m_trimmed && m_centres.size() > 1, idOf(step) + ": no gap was cut free yet");
     const Rectangle piece = sizeOf(step);
-    const Length gap = m_centres[1] - m_centres[0] - m_sent.along - m_allowance * 2;
-    must(reaches(gap, piece.across), idOf(step) + ": the gap is too narrow");
+    // The gaps that come apart are the first from the zero end.
+    for (std::int64_t i = 0; i < m_gaps; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const Length gap = m_centres.at(at + 1) - m_centres[at] - m_sent.along - m_allowance * 2;
+        must(reaches(gap, piece.across), idOf(step) + ": the gap is too narrow");
+    }
     must(reaches(m_strip.across, piece.along), idOf(step) + ": the gap is too short");
     must(m_shelf.made(makes(step)) == 0, idOf(step) + ": harvested already");
     m_shelf.put(makes(step), count, piece);

@@ -29,6 +29,7 @@ private:
     std::vector<Length> m_centres;
     Length m_allowance;
     std::int64_t m_places = 1;
+    std::int64_t m_gaps = 0; ///< of one strip, that come apart into sashing
     bool m_trimmed = false;
 };
 

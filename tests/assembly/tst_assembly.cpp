@@ -43,6 +43,10 @@ Json projectNamed(const QByteArray &name)
         project["kits"] = 5;
     if (name == "shorts from the gaps")
         project["strip"]["harvest"] = true;
+    if (name == "shorts from some gaps") {
+        project["strip"]["harvest"] = true;
+        project["strip"]["harvestGaps"] = 1;
+    }
     if (name == "shorts from the gaps, four kits") {
         project["strip"]["harvest"] = true;
         project["kits"] = 4;
@@ -156,7 +160,7 @@ private:
         for (const char *name :
              {"example", "nine blocks", "metric", "clean back, layered", "clean back, bagged",
               "bagged, both faces", "one row", "one column", "one block", "five kits", "shorts from the gaps",
-              "shorts from the gaps, four kits", "trial put off", "rounded corners",
+              "shorts from some gaps", "shorts from the gaps, four kits", "trial put off", "rounded corners",
               "rounded corners, five kits"})
             QTest::newRow(name) << QByteArray(name);
     }

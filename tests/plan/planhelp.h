@@ -138,6 +138,7 @@ public:
         p.strip.usable = marks(36 * unit, 46 * unit);
         p.strip.tails = between(0, 3) == 0;
         p.strip.harvest = between(0, 3) == 0;
+        p.strip.harvestGaps = between(0, 2);
         p.build = between(0, 3) == 0 ? Build::CleanBack : Build::Reversible;
         p.cleanBack = coin() ? CleanBack::Layered : CleanBack::Bagged;
         p.edge.sewn = coin() ? Sewn::Hand : Sewn::Machine;

@@ -43,6 +43,7 @@ private slots:
     void drawnInClothIsNeverMixedWithFlat();
     void outlinesAloneTellHowFarAStripIs();
     void harvestIsFreeOnlyWhenTheRemainderPays();
+    void someGapsWidenedCostNoBlock();
     void noBlockIsLostOrDoubledOnRandomStrips();
 };
 
@@ -212,6 +213,48 @@ void OnStrip::harvestIsFreeOnlyWhenTheRemainderPays()
     offer = harvestOffer(project, plan(project));
     QCOMPARE(offer->someGaps, 2);
     QCOMPARE(offer->perStripTails, 4);
+}
+
+void OnStrip::someGapsWidenedCostNoBlock()
+{
+    // F3 by hand, hoop P: G = 1 7/8, G_y = 3 1/8; on 37 1/2 in the remainder of 3 1/8 pays for two wider gaps
+    // of 1 1/4 each: starts 2 3/8, 2 3/8 + 6 + 3 1/8 = 11 1/2, 20 5/8, 20 5/8 + 7 7/8 = 28 1/2; used 36 7/8.
+    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(37, 1, 2));
+    project.strip.harvest = true;
+    project.strip.harvestGaps = 2;
+    const Plan p = plan(project);
+    QCOMPARE(p.strip.perStrip, 4);
+    QCOMPARE(p.strip.gap, in(1, 7, 8));
+    QCOMPARE(p.strip.wideGap, in(3, 1, 8));
+    QCOMPARE(p.strip.wideGaps, 2);
+    QCOMPARE(p.strip.starts, (std::vector<Length>{in(2, 3, 8), in(11, 1, 2), in(20, 5, 8), in(28, 1, 2)}));
+    QCOMPARE(p.strip.used, in(36, 7, 8));
+    QCOMPARE(p.strip.remainder, in(0, 5, 8));
+    // Two full strips of four yield two pairs each, the last with one block none; six are needed.
+    QCOMPARE(p.strip.harvestedPairs, 4);
+    // Asked for more than the strip has room for, it widens what costs no block.
+    project.strip.harvestGaps = 3;
+    QCOMPARE(plan(project).strip.wideGaps, 2);
+    // No room for one: nothing is widened and nothing is promised.
+    project.strip.usable = in(35);
+    QCOMPARE(plan(project).strip.wideGaps, 0);
+    QCOMPARE(plan(project).strip.harvestedPairs, 0);
+    // In work: the gap after the third block is a plain one, and a measured end moves what lies behind it.
+    project.strip.usable = in(37, 1, 2);
+    project.made.blocks = {stitched("A1", 1, 1)};
+    StripWork work = stripWork(project, p, 1);
+    QCOMPARE(work.next->gap, in(3, 1, 8));
+    QCOMPARE(work.next->start, in(11, 1, 2));
+    project.made.strips = {MadeStrip{1, in(8, 1, 4), {}, false, {}, {}}};
+    work = stripWork(project, p, 1);
+    QCOMPARE(work.next->start, in(11, 3, 8));
+    QCOMPARE(work.places[3].drawn, in(28, 3, 8));
+    project.made.blocks.push_back(stitched("A2", 1, 2));
+    project.made.blocks.push_back(stitched("A3", 1, 3));
+    project.made.strips.clear();
+    work = stripWork(project, p, 1);
+    QCOMPARE(work.next->gap, in(1, 7, 8));
+    QCOMPARE(work.next->start, in(28, 1, 2));
 }
 
 void OnStrip::noBlockIsLostOrDoubledOnRandomStrips()

@@ -23,7 +23,20 @@ private slots:
     void newBobbinsTellWhatABobbinServes();
     void stopsBeginWithStipplingAndEndWithTheOutline();
     void designsTurnAndChooseTheirPatches();
+    void aLineDownTheSashingsCountsWhenPlanned();
 };
+
+void ThreadForecast::aLineDownTheSashingsCountsWhenPlanned()
+{
+    // Case 1 by hand: six shorts of 7 in and two longs of 21 in make 84 in; at 2.5 mm 853 stitches.
+    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    QCOMPARE(threadFor(sashingPath(project, plan(project))).stitches, 0);
+    project.thread.sashingLine = true;
+    QCOMPARE(sashingPath(project, plan(project)).running, in(84));
+    QCOMPARE(threadFor(sashingPath(project, plan(project))).stitches, 853);
+    project.kits = 3;
+    QCOMPARE(sashingPath(project, plan(project)).running, in(252));
+}
 
 void ThreadForecast::workedBlockOfTheNotes()
 {

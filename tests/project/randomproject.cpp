@@ -82,6 +82,7 @@ void RandomProject::hoop(Project &p)
     p.strip.frameMayOverlap = often();
     p.strip.tails = often();
     p.strip.harvest = often();
+    p.strip.harvestGaps = upTo(5);
     p.strip.rest = rest();
 }
 
@@ -122,6 +123,7 @@ void RandomProject::designs(Project &p)
     maybe(p.thread.bobbin);
     p.thread.speed = 1 + upTo(999);
     p.thread.trimAtStops = often();
+    p.thread.sashingLine = often();
     for (std::int64_t i = upTo(2); i > 0; --i)
         p.designs.push_back({word(), {word(), word()}, upTo(30'000), word(), rest()});
     for (std::int64_t i = upTo(2); i > 0; --i)
