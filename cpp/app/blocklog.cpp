@@ -15,30 +15,22 @@ namespace matside {
 
 namespace {
 
-struct Flag {
-    const char *code;
-    const char *says;
-};
-
 /// What is worth remembering of a stitched block; common practice, no published source.
 constexpr std::array flagsKnown{
     //: a fold of the back cloth stitched down by mistake
-    Flag{"pleat", QT_TRANSLATE_NOOP("Photos", "Pleat on the back")},
-    Flag{"thread", QT_TRANSLATE_NOOP("Photos", "Thread broke or loops")},
+    Worded{"pleat", QT_TRANSLATE_NOOP("Words", "Pleat on the back")},
+    Worded{"thread", QT_TRANSLATE_NOOP("Words", "Thread broke or loops")},
     //: patch: a shape of cloth stitched onto the block
-    Flag{"patch", QT_TRANSLATE_NOOP("Photos", "Patch not covered")},
-    Flag{"mark", QT_TRANSLATE_NOOP("Photos", "Stain or hoop mark")},
-    Flag{"look", QT_TRANSLATE_NOOP("Photos", "Look at it again")},
+    Worded{"patch", QT_TRANSLATE_NOOP("Words", "Patch not covered")},
+    Worded{"mark", QT_TRANSLATE_NOOP("Words", "Stain or hoop mark")},
+    Worded{"look", QT_TRANSLATE_NOOP("Words", "Look at it again")},
 };
 
 } // namespace
 
 QString flagSays(const QString &code)
 {
-    for (const Flag &flag : flagsKnown)
-        if (code == QLatin1String(flag.code))
-            return QCoreApplication::translate("Photos", flag.says);
-    return code;
+    return wordsOrCode(flagsKnown, code.toStdString());
 }
 
 BlockLog::BlockLog(Workspace &workspace, PhotoKeeper &keeper, PhotoSource &camera, PicturePicker &picker)
@@ -175,8 +167,8 @@ bool BlockLog::asPlanned() const
 QVariantList BlockLog::flags() const
 {
     QVariantList list;
-    for (const Flag &flag : flagsKnown) {
-        const QString code = QString::fromLatin1(flag.code);
+    for (const Worded &flag : flagsKnown) {
+        const QString code = toQt(flag.code);
         list.append(QVariantMap{{QStringLiteral("code"), code},
                                 {QStringLiteral("says"), flagSays(code)},
                                 {QStringLiteral("chosen"), m_flags.contains(code)}});

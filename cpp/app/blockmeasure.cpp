@@ -3,23 +3,12 @@
 
 #include "app/figures.h"
 #include "app/findings.h"
-#include "length/read.h"
+#include "app/readings.h"
 #include "made/commonsize.h"
-#include "plan/formulas.h"
 
 #include <algorithm>
 
 namespace matside {
-
-namespace {
-
-Length &readingAt(Readings &readings, int at)
-{
-    return at < 4 ? readings.sides[static_cast<std::size_t>(at)]
-                  : readings.diagonals[static_cast<std::size_t>(at - 4)];
-}
-
-} // namespace
 
 BlockMeasure::BlockMeasure(Workspace &workspace, Session &session, StepModel &steps)
     : m_workspace(workspace), m_session(session), m_steps(steps)
@@ -30,33 +19,18 @@ BlockMeasure::BlockMeasure(Workspace &workspace, Session &session, StepModel &st
     });
 }
 
-MadeBlock *BlockMeasure::held(Project &project) const
-{
-    const std::string name = m_block.toStdString();
-    for (MadeBlock &block : project.made.blocks)
-        if (block.block == name && block.good())
-            return &block;
-    return nullptr;
-}
-
 void BlockMeasure::begin()
 {
     m_block = m_steps.block();
-    Project project = m_workspace.project();
-    const MadeBlock *block = held(project);
-    const Pair &size = m_workspace.plan().block.outline;
-    const Length diagonal = diagonalOf(size.along, size.across);
-    m_readings = {{size.along, size.across, size.along, size.across}, {diagonal, diagonal}};
-    if (block && block->outline) {
-        const Pair own{(*block->outline)[0], (*block->outline)[1]};
-        const Length across = diagonalOf(own.along, own.across);
-        m_readings = {{own.along, own.across, own.along, own.across}, {across, across}};
-    }
+    const Project &project = m_workspace.project();
+    const MadeBlock *block = project.made.goodBlock(m_block.toStdString());
+    m_readings = readingsOfRectangle(m_workspace.plan().block.outline);
+    if (block && block->outline)
+        m_readings = readingsOfRectangle({(*block->outline)[0], (*block->outline)[1]});
     if (block)
         m_readings = readingsOf(*block).value_or(m_readings);
     // Readings stand on her ruler's marks: that is how they are read.
-    for (int at = 0; at < 6; ++at)
-        readingAt(m_readings, at) = readingAt(m_readings, at).nearestTo(project.finest);
+    m_readings = onMarks(m_readings, project.finest);
     judgeIt();
 }
 
@@ -71,14 +45,12 @@ void BlockMeasure::judgeIt()
 QVariantList BlockMeasure::readings() const
 {
     QVariantList list;
-    Readings readings = m_readings;
-    for (int at = 0; at < 6; ++at)
-        list.append(QVariantMap{
-            {QStringLiteral("says"), readingText(static_cast<std::size_t>(at))},
-            {QStringLiteral("figure"),
-             QVariant::fromValue(figureOf(readingAt(readings, at), m_workspace.project().marks()))},
-            {QStringLiteral("suspect"),
-             m_finding && m_finding->suspect && static_cast<int>(*m_finding->suspect) == at}});
+    for (int at = 0; at < readingCount; ++at) {
+        QVariantMap view = readingView(m_readings, at, m_workspace.project().marks());
+        view[QStringLiteral("suspect")] =
+            m_finding && m_finding->suspect && static_cast<int>(*m_finding->suspect) == at;
+        list.append(view);
+    }
     return list;
 }
 
@@ -125,33 +97,22 @@ QVariantList BlockMeasure::corners() const
 
 void BlockMeasure::nudge(int reading, int marks)
 {
-    if (reading < 0 || reading > 5)
-        return;
-    Length &value = readingAt(m_readings, reading);
-    const Length mark = m_workspace.project().finest;
-    const Length next = value.nearestTo(mark) + mark * marks;
-    if (next > Length())
-        value = next;
-    judgeIt();
+    if (nudgeReading(m_readings, reading, marks, m_workspace.project().finest))
+        judgeIt();
 }
 
 QString BlockMeasure::enter(int reading, const QString &text)
 {
-    const System system = m_workspace.project().system;
-    const auto read = readLength(text.toStdString(), system);
-    if (!read)
-        return sentence(read.error(), system);
-    if (reading < 0 || reading > 5 || read.value() <= Length())
-        return tr("A reading is more than nothing.");
-    readingAt(m_readings, reading) = read.value();
-    judgeIt();
-    return {};
+    QString wrong = typeReading(m_readings, reading, text, m_workspace.project().system);
+    if (wrong.isEmpty())
+        judgeIt();
+    return wrong;
 }
 
 bool BlockMeasure::save()
 {
     Project next = m_workspace.project();
-    MadeBlock *block = held(next);
+    MadeBlock *block = next.made.goodBlock(m_block.toStdString());
     if (!block || m_session.readOnly())
         return false;
     block->sides = m_readings.sides;

@@ -54,7 +54,6 @@ signals:
     void changed();
 
 private:
-    [[nodiscard]] MadeBlock *held(Project &project) const;
     void judgeIt();
 
     Workspace &m_workspace;

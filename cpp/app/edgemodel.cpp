@@ -4,7 +4,8 @@
 #include "app/edgemodel.h"
 
 #include "app/figures.h"
-#include "app/findings.h"
+#include "app/readings.h"
+#include "app/wording.h"
 #include "length/read.h"
 #include "plan/formulas.h"
 #include "plan/parts.h"
@@ -17,18 +18,15 @@ namespace {
 
 constexpr std::int64_t mostPins = 9999;
 
-Length &readingAt(Readings &readings, int at)
-{
-    return at < 4 ? readings.sides[static_cast<std::size_t>(at)]
-                  : readings.diagonals[static_cast<std::size_t>(at - 4)];
-}
-
 } // namespace
 
 EdgeModel::EdgeModel(Workspace &workspace, Session &session, StepModel &steps)
     : m_workspace(workspace), m_session(session), m_steps(steps)
 {
-    connect(&m_steps, &StepModel::changed, this, &EdgeModel::changed);
+    connect(&m_steps, &StepModel::changed, this, [this] {
+        m_reckoned.reset();
+        emit changed();
+    });
 }
 
 QString EdgeModel::phase() const
@@ -107,43 +105,39 @@ Readings EdgeModel::read() const
     if (const auto &piece = project.made.piece)
         return {piece->sides, piece->diagonals};
     // She starts from the plan, on the marks of her own tape.
-    const Pair &raw = m_workspace.plan().size.raw;
-    const auto onMark = [&](Length length) { return length.nearestTo(project.finest); };
-    const Length along = onMark(raw.along);
-    const Length across = onMark(raw.across);
-    const Length diagonal = onMark(diagonalOf(raw.along, raw.across));
-    return {{along, across, along, across}, {diagonal, diagonal}};
+    return onMarks(readingsOfRectangle(m_workspace.plan().size.raw), project.finest);
 }
 
 QVariantList EdgeModel::readings() const
 {
     QVariantList list;
-    Readings readings = read();
-    for (int at = 0; at < 6; ++at)
-        list.append(QVariantMap{
-            {QStringLiteral("says"), readingText(static_cast<std::size_t>(at))},
-            {QStringLiteral("figure"),
-             QVariant::fromValue(figureOf(readingAt(readings, at), m_workspace.project().marks()))}});
+    const Readings readings = read();
+    for (int at = 0; at < readingCount; ++at)
+        list.append(readingView(readings, at, m_workspace.project().marks()));
     return list;
 }
 
-std::optional<PieceFinding> EdgeModel::finding() const
+const EdgeModel::Reckoned &EdgeModel::reckoned() const
 {
+    if (m_reckoned)
+        return *m_reckoned;
     const Project &project = m_workspace.project();
-    if (!measured())
-        return std::nullopt;
-    return judgePiece(read(), usualTolerances(project.system), project.marks());
+    m_reckoned.emplace();
+    if (measured())
+        m_reckoned->finding = judgePiece(read(), usualTolerances(project.system), project.marks());
+    m_reckoned->lay = layBinding(project, m_workspace.plan());
+    return *m_reckoned;
 }
 
 bool EdgeModel::squareEnough() const
 {
-    const auto found = finding();
+    const auto &found = reckoned().finding;
     return found && !found->measureAgain && found->good;
 }
 
 bool EdgeModel::joinsClear() const
 {
-    const auto lay = layBinding(m_workspace.project(), m_workspace.plan());
+    const auto &lay = reckoned().lay;
     return lay && lay->clears == JoinsClear::Both && !lay->oneMore;
 }
 
@@ -159,30 +153,18 @@ void EdgeModel::keep(const Readings &readings)
 
 void EdgeModel::nudge(int reading, int marks)
 {
-    if (reading < 0 || reading > 5)
-        return;
     Readings readings = read();
-    Length &value = readingAt(readings, reading);
-    const Length mark = m_workspace.project().finest;
-    const Length next = value.nearestTo(mark) + mark * marks;
-    if (next <= Length())
-        return;
-    value = next;
-    keep(readings);
+    if (nudgeReading(readings, reading, marks, m_workspace.project().finest))
+        keep(readings);
 }
 
 QString EdgeModel::enter(int reading, const QString &text)
 {
-    const System system = m_workspace.project().system;
-    const auto typed = readLength(text.toStdString(), system);
-    if (!typed)
-        return sentence(typed.error(), system);
-    if (reading < 0 || reading > 5 || typed.value() <= Length())
-        return tr("A reading is more than nothing.");
     Readings readings = read();
-    readingAt(readings, reading) = typed.value();
-    keep(readings);
-    return {};
+    QString wrong = typeReading(readings, reading, text, m_workspace.project().system);
+    if (wrong.isEmpty())
+        keep(readings);
+    return wrong;
 }
 
 int EdgeModel::pinsIn() const

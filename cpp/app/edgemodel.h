@@ -151,7 +151,12 @@ signals:
 
 private:
     [[nodiscard]] Readings read() const;
-    [[nodiscard]] std::optional<PieceFinding> finding() const;
+    /// What is reckoned at most once for every change, however many lines tell of it.
+    struct Reckoned {
+        std::optional<PieceFinding> finding; ///< nothing until the piece was measured
+        std::optional<BindingLay> lay;       ///< nothing where the edge is not bound
+    };
+    [[nodiscard]] const Reckoned &reckoned() const;
     void keep(const Readings &readings);
     void keepPins(bool in, std::int64_t count);
     void keepRadius(Length radius);
@@ -159,6 +164,7 @@ private:
     Workspace &m_workspace;
     Session &m_session;
     StepModel &m_steps;
+    mutable std::optional<Reckoned> m_reckoned;
 };
 
 } // namespace matside

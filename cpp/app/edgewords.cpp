@@ -73,7 +73,7 @@ QString EdgeModel::tells() const
 
 QString EdgeModel::verdict() const
 {
-    const auto found = finding();
+    const auto &found = reckoned().finding;
     if (!found)
         return {};
     const Marks marks = m_workspace.project().marks();
@@ -90,7 +90,7 @@ QString EdgeModel::verdict() const
 
 QString EdgeModel::remedy() const
 {
-    const auto found = finding();
+    const auto &found = reckoned().finding;
     if (!found)
         return {};
     const Marks marks = m_workspace.project().marks();
@@ -137,7 +137,7 @@ QVariantList EdgeModel::lay() const
 {
     QVariantList list;
     const Project &project = m_workspace.project();
-    const auto lay = layBinding(project, m_workspace.plan());
+    const auto &lay = reckoned().lay;
     if (!lay)
         return list;
     const Marks marks = project.marks();
@@ -161,8 +161,7 @@ QVariantList EdgeModel::lay() const
 QString EdgeModel::laySays() const
 {
     const Project &project = m_workspace.project();
-    const Plan &plan = m_workspace.plan();
-    const auto lay = layBinding(project, plan);
+    const auto &lay = reckoned().lay;
     if (!lay)
         return {};
     QStringList says;

@@ -5,6 +5,7 @@
 #include "app/wording.h"
 #include "length/read.h"
 #include "plan/onstrip.h"
+#include "project/spelling.h"
 
 #include <algorithm>
 #include <set>
@@ -13,23 +14,9 @@ namespace matside {
 
 namespace {
 
-const char *codeOf(std::optional<BlockState> state)
+QString codeOf(std::optional<BlockState> state)
 {
-    if (!state)
-        return "to-do";
-    switch (*state) {
-    case BlockState::Stitched:
-        return "stitched";
-    case BlockState::Trimmed:
-        return "trimmed";
-    case BlockState::Joined:
-        return "joined";
-    case BlockState::Spoiled:
-        return "spoiled";
-    case BlockState::Lost:
-        return "lost";
-    }
-    return "to-do";
+    return state ? toQt(spelling::wordFor(spelling::blockState, *state)) : QStringLiteral("to-do");
 }
 
 QString wordsOf(std::optional<BlockState> state)
@@ -51,15 +38,17 @@ QString wordsOf(std::optional<BlockState> state)
     return {};
 }
 
-/// Two lengths of the project file as they stand on the ruler; empty when they were not measured.
-QString sizeText(const QString &along, const QString &across, const Project &project)
+QString sizeText(Length along, Length across, Marks marks)
 {
-    const auto first = readLength(along.toStdString(), project.system);
-    const auto second = readLength(across.toStdString(), project.system);
-    if (!first || !second)
-        return {};
-    return QStringLiteral("{%1} × {%2}")
-        .arg(figureText(first.value(), project.marks()), figureText(second.value(), project.marks()));
+    return QStringLiteral("{%1} × {%2}").arg(figureText(along, marks), figureText(across, marks));
+}
+
+/// A note's lengths as they stand on the ruler; empty when they were not measured.
+QString sizeText(const Note &note, const Project &project)
+{
+    const auto along = readLength(note.along.toStdString(), project.system);
+    const auto across = readLength(note.across.toStdString(), project.system);
+    return along && across ? sizeText(along.value(), across.value(), project.marks()) : QString();
 }
 
 /// The block's own name and the names of those whose place it took.
@@ -105,7 +94,7 @@ QVariant Gallery::data(const QModelIndex &index, int role) const
     case Block:
         return cell.block;
     case State:
-        return QString::fromLatin1(codeOf(cell.state));
+        return codeOf(cell.state);
     case StateSays:
         return wordsOf(cell.state);
     case Thumb:
@@ -166,8 +155,7 @@ std::vector<Gallery::Cell> Gallery::cells() const
         if (made != nullptr) {
             cell.state = made->state;
             if (made->outline)
-                cell.size = sizeText(toQt(writeLength((*made->outline)[0], project.system)),
-                                     toQt(writeLength((*made->outline)[1], project.system)), project);
+                cell.size = sizeText((*made->outline)[0], (*made->outline)[1], project.marks());
         }
         // A spare that took the place shows its own picture.
         auto cover = covers.find(made != nullptr ? toQt(made->block) : cell.block);
@@ -220,14 +208,13 @@ QVariantList Gallery::history(const QString &block) const
         QStringList flags;
         for (const QString &flag : note.flags)
             flags.append(flagSays(flag));
-        list.append(QVariantMap{
-            {QStringLiteral("number"), QVariant::fromValue<qlonglong>(note.number)},
-            {QStringLiteral("block"), note.block},
-            {QStringLiteral("sizeSays"), sizeText(note.along, note.across, m_workspace.project())},
-            {QStringLiteral("flagsSays"), flags.join(QStringLiteral(", "))},
-            {QStringLiteral("words"), note.words},
-            {QStringLiteral("front"), address(note.faces[0])},
-            {QStringLiteral("back"), address(note.faces[1])}});
+        list.append(QVariantMap{{QStringLiteral("number"), QVariant::fromValue<qlonglong>(note.number)},
+                                {QStringLiteral("block"), note.block},
+                                {QStringLiteral("sizeSays"), sizeText(note, m_workspace.project())},
+                                {QStringLiteral("flagsSays"), flags.join(QStringLiteral(", "))},
+                                {QStringLiteral("words"), note.words},
+                                {QStringLiteral("front"), address(note.faces[0])},
+                                {QStringLiteral("back"), address(note.faces[1])}});
     }
     return list;
 }

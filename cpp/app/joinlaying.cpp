@@ -8,25 +8,45 @@
 #include "plan/onstrip.h"
 
 #include <algorithm>
+#include <map>
 
 namespace matside {
 
-std::vector<std::string> JoinModel::places() const
+namespace {
+
+/// More blocks than this are not laid out one by one.
+constexpr std::int64_t mostLaid = 900;
+
+} // namespace
+
+const JoinModel::Layout &JoinModel::layout() const
 {
+    if (m_layout)
+        return *m_layout;
     const Project &project = m_workspace.project();
-    std::vector<std::string> names = blockNames(project);
-    const auto all = static_cast<std::size_t>(project.blocks.columns * project.blocks.rows);
-    if (names.size() > all)
-        names.resize(all); // without the spares and the further pieces
-    return names;
+    const std::int64_t all = project.blocks.columns * project.blocks.rows;
+    m_layout.emplace();
+    m_layout->places = blockNames(project);
+    if (m_layout->places.size() > static_cast<std::size_t>(all))
+        m_layout->places.resize(static_cast<std::size_t>(all)); // without the spares and the further pieces
+    m_layout->labels = laidOut(project, m_layout->places);
+    if (m_session.readOnly() || project.kits > 1 || all > mostLaid)
+        return *m_layout;
+    m_layout->laid = laidAt(m_layout->labels);
+    if (mayLay())
+        m_layout->swap = nextSwap(project.blocks.columns, project.blocks.rows, m_layout->laid,
+                                  usualTolerances(project.system));
+    return *m_layout;
 }
 
-std::vector<Laid> JoinModel::laid() const
+std::vector<Laid> JoinModel::laidAt(const std::vector<std::string> &labels) const
 {
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
-    const std::vector<std::string> labels = laidOut(project, places());
-    const std::vector<OwnSize> sizes = ownSizes(project, usualTolerances(project.system));
+    std::map<std::string, Length> off;
+    for (const OwnSize &size : ownSizes(project, usualTolerances(project.system)))
+        off[size.block] = max((size.outline.along - plan.block.outline.along).magnitude(),
+                              (size.outline.across - plan.block.outline.across).magnitude());
     // Joined row by row from the left: so many places are sewn to a neighbour.
     std::int64_t joins = 0;
     bool rowsJoined = false;
@@ -45,12 +65,10 @@ std::vector<Laid> JoinModel::laid() const
             inRow > 0 &&
             (row < joins / inRow || (row == joins / inRow && joins % inRow > 0 && column <= joins % inRow));
         here.fixed = sewn || rowsJoined || !blockAt(project, labels[place]);
-        for (const OwnSize &size : sizes)
-            if (size.block == labels[place]) {
-                here.measured = true;
-                here.off = max((size.outline.along - plan.block.outline.along).magnitude(),
-                               (size.outline.across - plan.block.outline.across).magnitude());
-            }
+        if (const auto size = off.find(labels[place]); size != off.end()) {
+            here.measured = true;
+            here.off = size->second;
+        }
         laid.push_back(here);
     }
     return laid;
@@ -58,27 +76,18 @@ std::vector<Laid> JoinModel::laid() const
 
 bool JoinModel::mayLay() const
 {
-    const Project &project = m_workspace.project();
-    if (m_session.readOnly() || project.kits > 1 || project.blocks.columns * project.blocks.rows > 900)
-        return false;
-    const std::vector<Laid> all = laid();
+    const std::vector<Laid> &all = layout().laid;
     return std::count_if(all.begin(), all.end(), [](const Laid &block) { return !block.fixed; }) > 1;
 }
 
 QString JoinModel::swapSays() const
 {
-    const Project &project = m_workspace.project();
-    if (!mayLay())
-        return {};
-    const std::vector<Laid> all = laid();
-    const auto swap =
-        nextSwap(project.blocks.columns, project.blocks.rows, all, usualTolerances(project.system));
+    const auto &[places, labels, laid, swap] = layout();
     if (!swap)
         return {};
-    const std::vector<std::string> labels = laidOut(project, places());
     const QString first = toQt(labels[swap->first]);
     const QString second = toQt(labels[swap->second]);
-    const QString off = braced(all[swap->first].off, project.marks());
+    const QString off = braced(laid[swap->first].off, m_workspace.project().marks());
     switch (swap->why) {
     case SwapFor::EndColumn:
         return tr("Swap %1 and %2: %1 is %3 off size, and such blocks stand best together in an end column.")
@@ -94,10 +103,7 @@ QString JoinModel::swapSays() const
 
 QVariantMap JoinModel::takeSwap()
 {
-    const Project &project = m_workspace.project();
-    const auto swap = mayLay() ? nextSwap(project.blocks.columns, project.blocks.rows, laid(),
-                                          usualTolerances(project.system))
-                               : std::nullopt;
+    const std::optional<Swap> swap = layout().swap;
     if (!swap)
         return answer(false, tr("The blocks lie well as they are."));
     return swapPlaces(static_cast<int>(swap->first), static_cast<int>(swap->second));
@@ -105,7 +111,7 @@ QVariantMap JoinModel::takeSwap()
 
 QVariantMap JoinModel::swapPlaces(int first, int second)
 {
-    const std::vector<Laid> all = laid();
+    const std::vector<Laid> &all = layout().laid;
     const auto inside = [&](int place) { return place >= 0 && static_cast<std::size_t>(place) < all.size(); };
     if (!mayLay() || !inside(first) || !inside(second) || first == second)
         return answer(false, tr("There is nothing to swap here."));
@@ -113,7 +119,7 @@ QVariantMap JoinModel::swapPlaces(int first, int second)
     const auto other = static_cast<std::size_t>(second);
     if (all[one].fixed || all[other].fixed)
         return answer(false, tr("What is sewn already stays where it is."));
-    const auto next = withSwapped(m_workspace.project(), places(), one, other);
+    const auto next = withSwapped(m_workspace.project(), layout().places, one, other);
     if (!next)
         return answer(false, tr("That block is not made yet."));
     const bool saved = m_workspace.commit("swap", *next);

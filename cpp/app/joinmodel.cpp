@@ -18,7 +18,10 @@ namespace matside {
 JoinModel::JoinModel(Workspace &workspace, Session &session, StepModel &steps)
     : m_workspace(workspace), m_session(session), m_steps(steps)
 {
-    connect(&m_steps, &StepModel::changed, this, &JoinModel::changed);
+    connect(&m_steps, &StepModel::changed, this, [this] {
+        m_layout.reset();
+        emit changed();
+    });
 }
 
 bool JoinModel::doing(const char *name) const
@@ -45,16 +48,15 @@ SectionView JoinModel::section() const
 QString JoinModel::title() const
 {
     const int across = columns();
-    const std::vector<std::string> own = places();
-    const std::vector<std::string> labels = laidOut(m_workspace.project(), own);
+    const Layout &table = layout();
     const auto nameAt = [&](const std::vector<std::string> &names, int row, int column) {
         const auto index = static_cast<std::size_t>(row) * static_cast<std::size_t>(across) +
                            static_cast<std::size_t>(column);
         return index < names.size() ? toQt(names[index]) : QString();
     };
     // A block goes by its label wherever it lies; a row by its place.
-    const auto name = [&](int row, int column) { return nameAt(labels, row, column); };
-    const auto rowOf = [&](int row) { return nameAt(own, row, 0).left(1); };
+    const auto name = [&](int row, int column) { return nameAt(table.labels, row, column); };
+    const auto rowOf = [&](int row) { return nameAt(table.places, row, 0).left(1); };
     if (doing("join-short") && across > 1) {
         const int row = (at() / (across - 1)) % std::max(rows(), 1);
         const int column = at() % (across - 1);
@@ -128,7 +130,7 @@ QVariantList JoinModel::blocks() const
     const Project &project = m_workspace.project();
     const int across = columns();
     const int all = std::min(across * rows(), 900);
-    const std::vector<std::string> names = laidOut(project, places());
+    const std::vector<std::string> &names = layout().labels;
     const bool shorts = doing("join-short");
     const bool longs = doing("join-long-row");
     const int row = shorts && across > 1 ? at() / (across - 1) : longs ? at() : -1;

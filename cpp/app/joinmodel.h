@@ -121,9 +121,18 @@ signals:
 private:
     [[nodiscard]] std::optional<JoinAnswer> answered() const;
     [[nodiscard]] bool byStrip() const;
-    /// The places of the first piece, row by row; those of more than one are not told apart.
-    [[nodiscard]] std::vector<std::string> places() const;
-    [[nodiscard]] std::vector<Laid> laid() const;
+    /// The strip's width when the gap is mended by it; nothing when that is no way now.
+    [[nodiscard]] std::optional<Length> otherStrip() const;
+    /// How the blocks lie, reckoned at most once for every change.
+    struct Layout {
+        std::vector<std::string>
+            places; ///< of the first piece, row by row; further pieces are not told apart
+        std::vector<std::string> labels; ///< what lies there
+        std::vector<Laid> laid;          ///< empty where blocks cannot be laid anew
+        std::optional<Swap> swap;        ///< the one to propose
+    };
+    [[nodiscard]] const Layout &layout() const;
+    [[nodiscard]] std::vector<Laid> laidAt(const std::vector<std::string> &labels) const;
     [[nodiscard]] bool doing(const char *name) const;
     /// Index of the join in hand among all short joins, or rows, of the piece in hand.
     [[nodiscard]] int at() const { return m_steps.done(); }
@@ -132,6 +141,7 @@ private:
     Workspace &m_workspace;
     Session &m_session;
     StepModel &m_steps;
+    mutable std::optional<Layout> m_layout;
 };
 
 } // namespace matside

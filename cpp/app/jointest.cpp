@@ -96,28 +96,36 @@ QStringList JoinModel::testLines() const
     return lines;
 }
 
-QString JoinModel::otherSays() const
+std::optional<Length> JoinModel::otherStrip() const
 {
     const auto found = answered();
     const Project &project = m_workspace.project();
     if (!found || byStrip() || bandsCut(project))
-        return {};
+        return std::nullopt;
+    const Plan &plan = m_workspace.plan();
     const Length strip = found->newStrip.nearestTo(stepOf(Round::Fine, project.marks()));
-    if (strip == m_workspace.plan().sashing.cutFront || strip <= m_workspace.plan().basis.seam * 2)
-        return {};
-    return tr("Cut strips %1 instead").arg(figureText(strip, project.marks(), Round::Fine));
+    if (strip == plan.sashing.cutFront || strip <= plan.basis.seam * 2)
+        return std::nullopt;
+    return strip;
+}
+
+QString JoinModel::otherSays() const
+{
+    const auto strip = otherStrip();
+    return strip ? tr("Cut strips %1 instead")
+                       .arg(figureText(*strip, m_workspace.project().marks(), Round::Fine))
+                 : QString();
 }
 
 QVariantMap JoinModel::useOther()
 {
-    if (otherSays().isEmpty() || m_session.readOnly())
+    const auto strip = otherStrip();
+    if (!strip || m_session.readOnly())
         return answer(false, tr("There is no other way now."));
     Project next = m_workspace.project();
-    const auto found = answered();
-    const Length strip = found->newStrip.nearestTo(stepOf(Round::Fine, next.marks()));
     const Length before = m_workspace.plan().sashing.cutFront;
     next.made.testJoin->mend = MendedBy::Strip;
-    next.sashing.finished = m_workspace.plan().basis.finished + strip - before;
+    next.sashing.finished = m_workspace.plan().basis.finished + *strip - before;
     const Plan after = plan(next);
     if (!after.problems.empty() && m_workspace.plan().problems.empty())
         return answer(false, sentence(after.problems.front(), next.marks()));

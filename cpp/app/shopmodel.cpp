@@ -152,9 +152,8 @@ QString ShopModel::sundriesSays() const
     const ThreadUse lines = threadFor(sashingPath(project, m_workspace.plan()));
     const auto metres = static_cast<std::int64_t>(
         std::ceil((forecast.use.all.asMm() * static_cast<double>(blocks) + lines.all.asMm()) / 1000 * 1.12));
-    const Length bobbin = project.thread.bobbin.value_or(Length::mmTenths(600'000));
-    const std::int64_t bobbins =
-        (blocks + forecast.blocksPerBobbin - 1) / forecast.blocksPerBobbin + lines.bobbin.ceilDiv(bobbin);
+    const std::int64_t bobbins = (blocks + forecast.blocksPerBobbin - 1) / forecast.blocksPerBobbin +
+                                 lines.bobbin.ceilDiv(bobbinOf(project));
     // A new needle after every 8 hours of stitching (trade notes, step 14; common practice).
     const std::int64_t needles = (blocks * forecast.minuteTenths + 4799) / 4800;
     return tr("For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.")

@@ -28,14 +28,6 @@ std::int64_t blocksMade(const Project &project, Does does)
     return std::count_if(project.made.blocks.begin(), project.made.blocks.end(), reached);
 }
 
-/// Spoiled blocks that a spare makes good: there is nothing to make for them.
-std::int64_t madeGoodBySpares(const Project &project)
-{
-    const auto bad = std::count_if(project.made.blocks.begin(), project.made.blocks.end(),
-                                   [](const MadeBlock &b) { return !b.good(); });
-    return std::min<std::int64_t>(bad, project.blocks.spare * project.kits);
-}
-
 /// The part of the trial a step belongs to was measured.
 bool tried(const Project &project, const Step &step, bool blockPart)
 {
@@ -43,6 +35,13 @@ bool tried(const Project &project, const Step &step, bool blockPart)
 }
 
 } // namespace
+
+std::int64_t madeGoodBySpares(const Project &project)
+{
+    const auto bad = std::count_if(project.made.blocks.begin(), project.made.blocks.end(),
+                                   [](const MadeBlock &b) { return !b.good(); });
+    return std::min<std::int64_t>(bad, project.blocks.spare * project.kits);
+}
 
 std::string progressName(const Step &step)
 {

@@ -11,9 +11,9 @@ namespace matside {
 namespace {
 
 /// The n-th good block in the order of stitching, counted from 0.
-MadeBlock *goodBlock(std::vector<MadeBlock> &blocks, std::int64_t n)
+template <class Blocks> auto goodBlock(Blocks &blocks, std::int64_t n) -> decltype(blocks.data())
 {
-    for (MadeBlock &block : blocks)
+    for (auto &block : blocks)
         if (block.good() && n-- == 0)
             return &block;
     return nullptr;
@@ -131,11 +131,7 @@ std::string blockInHand(const Project &project, const Plan &plan, const Step &st
         const auto block = nextBlock(project, plan, strip);
         return block ? block->block : std::string();
     }
-    std::vector<MadeBlock> blocks = project.made.blocks;
-    const auto bad =
-        std::count_if(blocks.begin(), blocks.end(), [](const MadeBlock &b) { return !b.good(); });
-    const std::int64_t eaten = std::min<std::int64_t>(bad, project.blocks.spare * project.kits);
-    const MadeBlock *block = goodBlock(blocks, step.done - eaten);
+    const MadeBlock *block = goodBlock(project.made.blocks, step.done - madeGoodBySpares(project));
     return block ? block->block : std::string();
 }
 

@@ -95,14 +95,6 @@ private:
     std::size_t m_atRight = 0;
 };
 
-MadeBlock *recordOf(Project &project, const std::string &label)
-{
-    for (MadeBlock &block : project.made.blocks)
-        if (block.block == label && block.good())
-            return &block;
-    return nullptr;
-}
-
 } // namespace
 
 std::vector<std::string> laidOut(const Project &project, const std::vector<std::string> &places)
@@ -136,8 +128,8 @@ std::optional<Project> withSwapped(const Project &project, const std::vector<std
         return std::nullopt;
     const std::vector<std::string> labels = laidOut(project, places);
     Project next = project;
-    MadeBlock *one = recordOf(next, labels[first]);
-    MadeBlock *other = recordOf(next, labels[second]);
+    MadeBlock *one = next.made.goodBlock(labels[first]);
+    MadeBlock *other = next.made.goodBlock(labels[second]);
     if (!one || !other)
         return std::nullopt;
     const auto layAt = [](MadeBlock &block, const std::string &place) {

@@ -20,10 +20,9 @@ QQuickItem *visibleBelow(QQuickItem &item, const QString &name)
     return nullptr;
 }
 
-/// The Cut station with the first step that has a figure in hand.
-void openCut(Room &room)
+/// The first step of the Cut station that has a figure, in hand.
+void toAFigure(Room &room)
 {
-    room.session().setStation(static_cast<int>(Station::Cut));
     for (int row = 0; row < room.steps().steps()->count(); ++row) {
         room.steps().goTo(row);
         if (room.steps().figure().valid)
@@ -72,19 +71,14 @@ void openKeypad(QQuickWindow &window, const FigureView &figure)
                                   Q_ARG(QString, figure.whole));
 }
 
-/// The log of the first block, or the gallery: `what` lies over it.
-void openAtHoop(QQuickWindow &window, const QString &side, const QString &what)
+/// The log of the first block, with what lies over it.
+void openLog(QQuickWindow &window, const char *over)
 {
     settle(40);
-    QQuickItem *page = visibleItem(window, QStringLiteral("hoop-page"));
-    if (!page)
-        return;
-    if (side == QStringLiteral("log"))
+    if (QQuickItem *page = visibleItem(window, QStringLiteral("hoop-page")))
         QMetaObject::invokeMethod(page, "logBlock", Q_ARG(QString, QStringLiteral("A1")));
-    else
-        QMetaObject::invokeMethod(page, "openSide", Q_ARG(QString, side));
-    if (QQuickItem *log = visibleItem(window, QStringLiteral("sheet-log")); log && !what.isEmpty())
-        log->setProperty("over", what);
+    if (QQuickItem *log = visibleItem(window, QStringLiteral("sheet-log")))
+        log->setProperty("over", QString::fromLatin1(over));
     settle(40);
 }
 
@@ -143,42 +137,38 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
         {QStringLiteral("settings"), false, [&room] { room.session().setView(QStringLiteral("settings")); }});
     for (int station = 0; station <= static_cast<int>(Station::Edge); ++station)
         scenes.push_back(stationScene(room, station));
-    const auto atCut = [&](const char *name, std::function<void()> opens) {
-        // Going to another station closes whatever lies over the work.
-        scenes.push_back({QString::fromLatin1(name), false,
-                          [&room, opens = std::move(opens)] {
+    // Going to another station closes whatever lies over the work.
+    const auto at = [&](const QString &name, Station station, std::function<void()> opens) {
+        scenes.push_back({name, false,
+                          [&room, station, opens = std::move(opens)] {
                               room.session().setView(QStringLiteral("station"));
-                              openCut(room);
+                              room.session().setStation(static_cast<int>(station));
                               opens();
                           },
                           [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
     };
-    const auto atHoop = [&](const char *name, const QString &side, const QString &what = {}) {
-        scenes.push_back({QString::fromLatin1(name), false,
-                          [&room, &window, side, what] {
-                              room.session().setView(QStringLiteral("station"));
-                              room.session().setStation(static_cast<int>(Station::Hoop));
-                              openAtHoop(window, side, what);
-                          },
-                          [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
+    const auto log = [&](const char *name, const char *over) {
+        at(QString::fromLatin1(name), Station::Hoop, [&window, over] { openLog(window, over); });
     };
-    atHoop("log", QStringLiteral("log"));
-    atHoop("photo", QStringLiteral("log"), QStringLiteral("photo"));
-    atHoop("flags", QStringLiteral("log"), QStringLiteral("flags"));
-    atHoop("gallery", QStringLiteral("gallery"));
+    log("log", "");
+    log("photo", "photo");
+    log("flags", "flags");
+    at(QStringLiteral("gallery"), Station::Hoop,
+       [&window] { openSide(window, QStringLiteral("hoop"), "gallery"); });
     const auto beside = [&](Station station, std::initializer_list<const char *> sides) {
         const QString name = room.session().stationName(static_cast<int>(station)).toLower();
         for (const char *side : sides)
-            scenes.push_back({name + QLatin1Char('-') + QLatin1String(side), false,
-                              [&room, &window, station, name, side] {
-                                  room.session().setView(QStringLiteral("station"));
-                                  room.session().setStation(static_cast<int>(station));
-                                  openSide(window, name, side);
-                              },
-                              [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
+            at(name + QLatin1Char('-') + QLatin1String(side), station,
+               [&window, name, side] { openSide(window, name, side); });
     };
     beside(Station::Join, {"test", "map", "gauge"});
     beside(Station::Edge, {"measure", "joins", "section", "corners", "care"});
+    const auto atCut = [&](const char *name, std::function<void()> opens) {
+        at(QString::fromLatin1(name), Station::Cut, [&room, opens = std::move(opens)] {
+            toAFigure(room);
+            opens();
+        });
+    };
     atCut("figure", [] {});
     atCut("working", [&room, &window] { openWorking(window, room.steps().figure().key); });
     atCut("wrong", [&window] { openWrong(window); });

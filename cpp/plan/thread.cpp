@@ -27,6 +27,11 @@ Length usualSpacing(System system)
     return system == System::Inch ? Length::inches(0, 1, 4) : Length::mm(6);
 }
 
+Length stitchOf(const Project &project)
+{
+    return project.thread.stitch.value_or(Length::mmTenths(25));
+}
+
 /// Patches of one block in stitching order: by its design's names, else every listed one.
 std::vector<const Patch *> patchesOf(const Project &project, const std::string &block)
 {
@@ -65,7 +70,7 @@ StitchPath pathOf(const Project &project, const Plan &plan, const std::string &b
     }
     const double line = 2 * (ticks(plan.block.outline.along) + ticks(plan.block.outline.across));
     StitchPath path;
-    path.stitch = project.thread.stitch.value_or(Length::mmTenths(25));
+    path.stitch = stitchOf(project);
     path.running = nearest(std::max(area, 0.0) / std::max(spacing, 1.0) + echo + line);
     path.bean = nearest(around);
     const Designed designed = designOf(project, block);
@@ -119,12 +124,17 @@ void takeOwnBobbin(const Project &project, Forecast &forecast)
 
 } // namespace
 
+Length bobbinOf(const Project &project)
+{
+    return project.thread.bobbin.value_or(Length::mm(60'000));
+}
+
 StitchPath sashingPath(const Project &project, const Plan &plan)
 {
     StitchPath path;
     if (!project.thread.sashingLine)
         return path;
-    path.stitch = project.thread.stitch.value_or(Length::mmTenths(25));
+    path.stitch = stitchOf(project);
     path.running =
         (plan.sashing.shortLength * plan.sashing.shorts + plan.sashing.longLength * plan.sashing.longs) *
         project.kits;
@@ -171,8 +181,7 @@ Forecast forecastOf(const Project &project, const Plan &plan)
     // Every stop but the last is a change: stippling and echo, then one for each patch.
     forecast.minuteTenths = minuteTenths(forecast.use.stitches, project.thread.speed, patches,
                                          patches > 0 ? patches - 1 : 0, project.thread.trimAtStops);
-    const Length bobbin = project.thread.bobbin.value_or(Length::mm(60'000));
-    forecast.blocksPerBobbin = blocksOn(bobbin, forecast.use.bobbin);
+    forecast.blocksPerBobbin = blocksOn(bobbinOf(project), forecast.use.bobbin);
     takeOwnMinutes(project, forecast);
     takeOwnBobbin(project, forecast);
     return forecast;

@@ -15,6 +15,9 @@ struct StitchPath {
     Length stitch;  ///< one stitch
 };
 
+/// Thread on a full bobbin: as told, else 60 m.
+[[nodiscard]] Length bobbinOf(const Project &project);
+
 /// Thread for one block, lockstitch type 301 (F19): C = 2 + 2·T_s·S_n with T_s = 0.08 in compressed.
 struct ThreadUse {
     Length all;                ///< needle and bobbin

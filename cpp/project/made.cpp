@@ -2,6 +2,7 @@
 #include "project/made.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace matside {
 
@@ -29,6 +30,19 @@ MadeCloth &Made::recordOf(const std::string &cloth)
         return *held;
     cloths.push_back({cloth, {}, {}, false, {}});
     return cloths.back();
+}
+
+const MadeBlock *Made::goodBlock(std::string_view name) const
+{
+    const auto held = std::find_if(blocks.begin(), blocks.end(), [&](const MadeBlock &block) {
+        return block.block == name && block.good();
+    });
+    return held == blocks.end() ? nullptr : &*held;
+}
+
+MadeBlock *Made::goodBlock(std::string_view name)
+{
+    return const_cast<MadeBlock *>(std::as_const(*this).goodBlock(name));
 }
 
 } // namespace matside

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace matside {
@@ -152,6 +153,9 @@ struct Made {
     /// The record of a strip, or of a cloth; begun when there is none yet.
     MadeStrip &recordOf(std::int64_t strip);
     MadeCloth &recordOf(const std::string &cloth);
+    /// The good block of a name, or nullptr.
+    [[nodiscard]] const MadeBlock *goodBlock(std::string_view name) const;
+    [[nodiscard]] MadeBlock *goodBlock(std::string_view name);
 };
 
 } // namespace matside

@@ -15,7 +15,11 @@ WidePage {
     sides: ({ zero: "HoopZero.qml", strip: "HoopStrips.qml", stops: "HoopStops.qml", hoops: "HoopChoice.qml" })
     // At the machine the pedal belongs to the machine.
     pedal: !StepModel.doing.startsWith("stitch")
-    over: side === "log" ? log : gallery
+    over: sheet.item as Item
+
+    /** The block whose log is opened. */
+    property string logged
+
     onScanned: by => {
         if (strip.scanEnabled)
             HoopModel.scan(by);
@@ -37,7 +41,7 @@ WidePage {
     }
     /** Opens the log of a block. */
     function logBlock(block: string) {
-        log.block = block;
+        root.logged = block;
         root.openSide("log");
     }
     Connections {
@@ -46,20 +50,27 @@ WidePage {
             root.logBlock(block);
         }
     }
-    LogSheet {
-        id: log
+    // Made when it is opened: most visits to this station open neither.
+    Loader {
+        id: sheet
         parent: root
         anchors.fill: parent
         z: 1
-        visible: root.side === "log"
-        onDone: root.openSide("")
+        source: root.side === "log" ? "LogSheet.qml" : root.side === "gallery" ? "GalleryPage.qml" : ""
+        onLoaded: {
+            const log = item as LogSheet;
+            if (log)
+                log.block = root.logged;
+        }
     }
-    GalleryPage {
-        id: gallery
-        parent: root
-        anchors.fill: parent
-        z: 1
-        visible: root.side === "gallery"
-        onClosed: root.openSide("")
+    Connections {
+        target: sheet.item
+        ignoreUnknownSignals: true
+        function onDone() {
+            root.openSide("");
+        }
+        function onClosed() {
+            root.openSide("");
+        }
     }
 }

@@ -2,10 +2,9 @@
 //
 // A block is logged by touches alone, whatever the camera does, and nothing that was seen as kept is lost.
 #include "app/blocklog.h"
+#include "app/desk.h"
 #include "app/fakesource.h"
 #include "app/gallery.h"
-#include "app/stepmodel.h"
-#include "project/codec.h"
 #include "store/photohelp.h"
 
 #include <QAbstractItemModelTester>
@@ -17,35 +16,13 @@ using Trouble = PhotoSource::Trouble;
 
 namespace {
 
-/// Case 1 of the trade notes: 3 × 3 blocks of 6 in, cut, layered and marked.
-std::string topper()
-{
-    Project project = freshProject(System::Inch);
-    project.name = "Topper";
-    project.strip.usable = Length::inches(40, 1, 2);
-    project.hoop.name = "P";
-    project.hoop.field = Pair{Length::inches(7, 7, 8), Length::inches(7, 7, 8)};
-    project.hoop.opening = Pair{Length::inches(8, 1, 2), Length::inches(8, 1, 2)};
-    project.hoop.outside = Pair{Length::inches(9, 3, 4), Length::inches(9, 3, 4)};
-    project.made.trialPutOff = true;
-    return writeProject(project);
-}
-
-struct Desk {
-    explicit Desk(const QString &folder) : store(std::move(openStore(folder).value()))
+struct Desk : desk::Open {
+    explicit Desk(const QString &folder) : Open(folder)
     {
         log.camera()->setPatience(60);
         camera.plug(true);
     }
-    void start()
-    {
-        session.openProject(store->create(QString::fromStdString(topper())).value());
-        session.setStation(static_cast<int>(Station::Hoop));
-    }
-    Project kept() const
-    {
-        return readProject(store->load(workspace.id()).value().toStdString()).value().project;
-    }
+    void start() { lay(desk::topper(), Station::Hoop); }
     std::vector<Note> notes(const QString &block = {}) const
     {
         return book.notes(workspace.id(), block).value();
@@ -57,10 +34,6 @@ struct Desk {
         return all;
     }
 
-    std::unique_ptr<Store> store;
-    Workspace workspace{*store};
-    Session session{workspace};
-    StepModel steps{workspace, session};
     NoteBook book{*store};
     PhotoKeeper keeper{book};
     FakeSource camera;

@@ -2,28 +2,16 @@
 //
 // The Edge station as it is shown: the piece squared from its readings, the binding laid round, corners, and
 // pins that must agree before it is finished.
+#include "app/desk.h"
 #include "app/edgemodel.h"
 #include "bench/record.h"
-#include "project/codec.h"
 
-#include <QTemporaryDir>
 #include <QtTest>
 
 using namespace matside;
+using desk::topper;
 
 namespace {
-
-/// Case 1 of the trade notes: 3 × 3 blocks of 6 in, finished 21 in square.
-Project topper()
-{
-    Project project = freshProject(System::Inch);
-    project.name = "Topper";
-    project.strip.usable = Length::inches(40, 1, 2);
-    project.hoop.field = Pair{Length::inches(7, 7, 8), Length::inches(7, 7, 8)};
-    project.hoop.outside = Pair{Length::inches(9, 3, 4), Length::inches(9, 3, 4)};
-    project.made.trialPutOff = true;
-    return project;
-}
 
 /// The project with every step before this one done.
 Project upTo(Project project, Does wanted)
@@ -39,22 +27,8 @@ Project upTo(Project project, Does wanted)
     return project;
 }
 
-struct Desk {
-    explicit Desk(const Project &project) : store(std::move(openStore(dir.path()).value()))
-    {
-        session.openProject(store->create(QString::fromStdString(writeProject(project))).value());
-        session.setStation(static_cast<int>(Station::Edge));
-    }
-    Project kept() const
-    {
-        return readProject(store->load(workspace.id()).value().toStdString()).value().project;
-    }
-
-    QTemporaryDir dir;
-    std::unique_ptr<Store> store;
-    Workspace workspace{*store};
-    Session session{workspace};
-    StepModel steps{workspace, session};
+struct Desk : desk::Open {
+    explicit Desk(const Project &project) : Open(project, Station::Edge) {}
     EdgeModel edge{workspace, session, steps};
 };
 

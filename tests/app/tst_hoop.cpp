@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
 //
 // The Hoop station's figures are the plan's own, on the scale that is shown, and follow the real outline.
+#include "app/desk.h"
 #include "app/hoopmodel.h"
 #include "app/hoopshelf.h"
-#include "project/codec.h"
 
 #include <QAbstractItemModelTester>
-#include <QTemporaryDir>
 #include <QtTest>
 
 using namespace matside;
@@ -14,42 +13,21 @@ using namespace matside;
 namespace {
 
 /// Case 1 of the trade notes, cut, layered and marked as far as told.
-std::string topper(std::int64_t marked, const char *hand = "right")
+Project topper(std::int64_t marked, const char *hand = "right")
 {
-    Project project = freshProject(System::Inch);
-    project.name = "Topper";
+    Project project = desk::topper();
     project.hand = hand == std::string("left") ? Hand::Left : Hand::Right;
-    project.strip.usable = Length::inches(40, 1, 2);
-    project.hoop.name = "P";
-    project.hoop.field = Pair{Length::inches(7, 7, 8), Length::inches(7, 7, 8)};
-    project.hoop.opening = Pair{Length::inches(8, 1, 2), Length::inches(8, 1, 2)};
-    project.hoop.outside = Pair{Length::inches(9, 3, 4), Length::inches(9, 3, 4)};
-    project.made.trialPutOff = true;
     for (const char *cloth : {"front", "back", "batting"}) {
         project.made.cut.push_back({cloth, "straighten", 1, 0, {}});
         project.made.cut.push_back({cloth, "cut-strip", 3, 0, {}});
     }
     project.made.cut.push_back({"", "layer", 3, 0, {}});
     project.made.cut.push_back({"", "mark-strip", marked, 0, {}});
-    return writeProject(project);
+    return project;
 }
 
-struct Desk {
-    explicit Desk(const std::string &document) : store(std::move(openStore(dir.path()).value()))
-    {
-        session.openProject(store->create(QString::fromStdString(document)).value());
-        session.setStation(static_cast<int>(Station::Hoop));
-    }
-    Project kept() const
-    {
-        return readProject(store->load(workspace.id()).value().toStdString()).value().project;
-    }
-
-    QTemporaryDir dir;
-    std::unique_ptr<Store> store;
-    Workspace workspace{*store};
-    Session session{workspace};
-    StepModel steps{workspace, session};
+struct Desk : desk::Open {
+    explicit Desk(const Project &project) : Open(project, Station::Hoop) {}
     HoopModel hoop{workspace, session, steps};
     HoopShelf hoops{workspace, session};
 };
@@ -181,15 +159,15 @@ void HoopStation::loggingABlockGoesToTheNextPlace()
 
 void HoopStation::theTwoScalesAreNeverMixed()
 {
-    Project project = readProject(topper(0)).value().project;
+    Project project = topper(0);
     project.drawUp.along = Share{20'000};
-    Desk flat(writeProject(project));
+    Desk flat(project);
     QCOMPARE(flat.hoop.view().blockAlongMm, flat.workspace.plan().block.sent.along.asMm());
     QVERIFY(flat.hoop.head().contains(QStringLiteral("flat")));
     for (MadeCut &cut : project.made.cut)
         if (cut.does == "mark-strip")
             cut.count = 3;
-    Desk drawn(writeProject(project));
+    Desk drawn(project);
     const StripView view = drawn.hoop.view();
     QCOMPARE(view.blockAlongMm, drawn.workspace.plan().block.outline.along.asMm());
     QVERIFY(drawn.hoop.head().contains(QStringLiteral("drawn in")));
@@ -212,7 +190,7 @@ void HoopStation::gapsThatYieldSashingCanBeTakenWhenTheyAreFree()
 
 void HoopStation::drawUpOfTheFirstBlocksIsOfferedAndTaken()
 {
-    Project project = readProject(topper(3)).value().project;
+    Project project = topper(3);
     for (int i = 0; i < 2; ++i) {
         MadeBlock block;
         block.block = i == 0 ? "A1" : "A2";
@@ -221,7 +199,7 @@ void HoopStation::drawUpOfTheFirstBlocksIsOfferedAndTaken()
         block.outline = {Length::inches(5, 7, 8), Length::inches(5, 15, 16)};
         project.made.blocks.push_back(block);
     }
-    Desk desk(writeProject(project));
+    Desk desk(project);
     // Sent 6, measured 5 7/8 and 5 15/16: 2.1 % and 1.0 % (the trade notes' small cases).
     QVERIFY(desk.hoop.drawUpSays().contains(QStringLiteral("2.1 %")));
     QVERIFY(desk.hoop.drawUpSays().contains(QStringLiteral("1.0 %")));

@@ -3,14 +3,13 @@
 // Trim and Join as they are shown: four sides, a measured block's finding, a common size, pairs of blocks in
 // order, marks and rows.
 #include "app/blockmeasure.h"
+#include "app/desk.h"
 #include "app/findings.h"
 #include "app/joinmodel.h"
 #include "app/trimmodel.h"
-#include "project/codec.h"
 
 #include <nlohmann/json.hpp>
 
-#include <QTemporaryDir>
 #include <QtTest>
 
 using namespace matside;
@@ -41,22 +40,8 @@ Project topper(int trimmed = 0)
     return project;
 }
 
-struct Desk {
-    Desk(const Project &project, Station station) : store(std::move(openStore(dir.path()).value()))
-    {
-        session.openProject(store->create(QString::fromStdString(writeProject(project))).value());
-        session.setStation(static_cast<int>(station));
-    }
-    Project kept() const
-    {
-        return readProject(store->load(workspace.id()).value().toStdString()).value().project;
-    }
-
-    QTemporaryDir dir;
-    std::unique_ptr<Store> store;
-    Workspace workspace{*store};
-    Session session{workspace};
-    StepModel steps{workspace, session};
+struct Desk : desk::Open {
+    using Open::Open;
     TrimModel trim{workspace, steps};
     BlockMeasure measure{workspace, session, steps};
     JoinModel join{workspace, session, steps};

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/blocklog.h"
+#include "app/desk.h"
 #include "app/fakesource.h"
 #include "app/gallery.h"
-#include "project/codec.h"
 #include "store/photohelp.h"
 
 #include <QQmlEngine>
@@ -16,15 +16,8 @@ class Desk : public QObject {
 public:
     explicit Desk(QObject *parent) : QObject(parent), m_store(std::move(openStore(m_folder.path()).value()))
     {
-        Project project = freshProject(System::Inch);
-        project.name = "Topper";
-        project.strip.usable = Length::inches(40, 1, 2);
-        project.hoop.field = Pair{Length::inches(7, 7, 8), Length::inches(7, 7, 8)};
-        project.hoop.opening = Pair{Length::inches(8, 1, 2), Length::inches(8, 1, 2)};
-        project.hoop.outside = Pair{Length::inches(9, 3, 4), Length::inches(9, 3, 4)};
-        project.made.trialPutOff = true;
-        const auto id = m_store->create(QString::fromStdString(writeProject(project)));
-        m_session.openProject(id.value());
+        const std::string document = writeProject(desk::topper());
+        m_session.openProject(m_store->create(QString::fromStdString(document)).value());
         m_camera.setPatience(80);
         for (quint32 seed = 1; seed <= 3; ++seed) {
             QFile file(m_pictures.filePath(QStringLiteral("%1.jpg").arg(seed)));
