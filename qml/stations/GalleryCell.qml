@@ -32,7 +32,9 @@ Pressable {
         anchors.fill: small
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
-        cap: Theme.capSecond
+        // A name stays on one line, however narrow the cell.
+        wrapMode: Text.NoWrap
+        cap: Math.max(Theme.capWord, Math.min(Theme.capSecond, width * 0.9 / Math.max(1, text.length)))
         bold: true
         text: root.block
         color: root.pressed ? Theme.colors.raised : root.blockState === "to-do" ? Theme.colors.inkSoft : Theme.colors.ink
