@@ -5,7 +5,7 @@ import Matside.Parts
 import Matside.Theme
 
 /** The long sashing as a tape from the row's raw left end, with the match marks to draw on it. */
-Item {
+Fingertip {
     id: root
 
     /** [{figure, mm}] */
@@ -19,6 +19,9 @@ Item {
     readonly property real from: Theme.mm(10)
     readonly property real k: lengthMm > 0 ? (width - from - Theme.mm(6)) / lengthMm : 0
     readonly property real tapeY: height * 0.52
+
+    pushed: true
+    onStruck: at => root.scan(at.x)
 
     Accessible.role: Accessible.Slider
     Accessible.name: accessibleName
@@ -96,9 +99,5 @@ Item {
         yAxis.enabled: false
         onActiveChanged: active ? Contacts.claim(root) : Contacts.release(root)
         onCentroidChanged: if (active && Contacts.holder === root) root.scan(centroid.position.x)
-    }
-    TapHandler {
-        gesturePolicy: TapHandler.DragThreshold
-        onTapped: point => root.scan(point.position.x)
     }
 }

@@ -10,7 +10,7 @@ import "strips.js" as Strips
  * the arrow keys move it from place to place; where the hand lifts it stays. The zero end is a black stop
  * with a 0; measured from the right it lies mirrored, its lettering does not.
  */
-Item {
+Fingertip {
     id: root
 
     /** {drawnIn, lengthMm, widthMm, blockAlongMm, blockAcrossMm, frameAlongMm, frameAcrossMm, barMm,
@@ -67,6 +67,10 @@ Item {
         if (event.accepted && places[at + step] !== undefined)
             root.scanned(at + step);
     }
+
+    listening: scanEnabled
+    pushed: true
+    onStruck: at => root.scan(at.x, contact)
 
     PrintCanvas {
         anchors.fill: parent
@@ -248,11 +252,6 @@ Item {
             if (active && Contacts.holder === root)
                 root.scan(centroid.position.x, Math.max(centroid.ellipseDiameters.width, centroid.ellipseDiameters.height));
         }
-    }
-    TapHandler {
-        enabled: root.scanEnabled
-        gesturePolicy: TapHandler.DragThreshold
-        onTapped: point => root.scan(point.position.x, Math.max(point.ellipseDiameters.width, point.ellipseDiameters.height))
     }
     FocusOutline { visible: root.activeFocus && root.scanEnabled }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 pragma ComponentBehavior: Bound
 import QtQuick
+import Matside.Parts // for Fingertip, which an implicit import does not bring
 import Matside.Theme
 import "lengths.js" as Lengths
 
@@ -118,7 +119,7 @@ FocusScope {
         anchors.fill: parent
         color: Theme.colors.raised
         // What lies under the keypad is not pressed through it.
-        TapHandler { gesturePolicy: TapHandler.ReleaseWithinBounds }
+        Fingertip { anchors.fill: parent }
     }
     KeyLine {
         width: parent.width

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
+import Matside.Parts // for Fingertip, which an implicit import does not bring
 import Matside.Theme
 
 /** A line to write a name on: large letters on a rule. Works with any keyboard of the system. */
@@ -20,8 +21,10 @@ FocusScope {
     implicitWidth: Theme.mm(60)
     implicitHeight: Math.max(Theme.step, input.implicitHeight + Theme.mm(3))
 
-    TapHandler {
-        onTapped: input.forceActiveFocus(Qt.MouseFocusReason)
+    Fingertip {
+        anchors.fill: parent
+        pushed: true
+        onStruck: input.forceActiveFocus(Qt.MouseFocusReason)
     }
     TextInput {
         id: input

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
+import Matside.Parts // for Fingertip, which an implicit import does not bring
 import Matside.Theme
 
 /**
  * What every pressable thing does: it acts on release inside, takes no contact wider than 30 mm
  * (a forearm or a palm) and no second finger, and can be reached and pressed by the keyboard.
  */
-Item {
+Fingertip {
     id: root
 
     property string accessibleName
@@ -15,10 +16,8 @@ Item {
     property int guardMs: 0
     /** True inside a list that is pushed by the finger: a press that travels is no press. */
     property bool inList: false
-    /** False when a pressable thing around it takes the press. */
-    property bool listening: true
 
-    readonly property bool pressed: (tap.pressed && taken && tap.inside) || keyDown
+    readonly property bool pressed: (touched && taken && within) || keyDown
     readonly property bool keyboardFocus: activeFocus && enabled
 
     signal clicked()
@@ -27,8 +26,8 @@ Item {
     property bool keyDown: false
     property double lastTime: 0
     readonly property real widestContact: Theme.mm(30)
-    property real contact: 0
 
+    pushed: inList
     activeFocusOnTab: enabled
 
     Accessible.role: Accessible.Button
@@ -72,30 +71,16 @@ Item {
     onActiveFocusChanged: if (!activeFocus) keyDown = false
     Component.onDestruction: Contacts.release(root)
 
-    TapHandler {
-        id: tap
-        enabled: root.listening
-        gesturePolicy: root.inList ? TapHandler.DragThreshold : TapHandler.ReleaseWithinBounds
-        longPressThreshold: 3600 // a slow press is a press
-
-        readonly property bool inside: point.position.x >= 0 && point.position.y >= 0
-            && point.position.x <= root.width && point.position.y <= root.height
-        readonly property real size: Math.max(point.ellipseDiameters.width, point.ellipseDiameters.height)
-        onSizeChanged: root.contact = Math.max(root.contact, size)
-
-        onPressedChanged: {
-            if (pressed) {
-                root.contact = size;
-                root.taken = Contacts.claim(root);
-            } else {
-                root.taken = false;
-                Contacts.release(root);
-            }
+    onTouchedChanged: {
+        if (touched) {
+            taken = Contacts.claim(root);
+        } else {
+            taken = false;
+            Contacts.release(root);
         }
-        onTapped: eventPoint => {
-            const widest = Math.max(root.contact, eventPoint.ellipseDiameters.width, eventPoint.ellipseDiameters.height);
-            if (root.taken && widest <= root.widestContact)
-                root.press();
-        }
+    }
+    onStruck: {
+        if (taken && contact <= widestContact)
+            press();
     }
 }

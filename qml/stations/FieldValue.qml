@@ -36,7 +36,22 @@ Item {
         enabled: !Session.readOnly
         inList: true
         accessibleName: root.label + " " + (root.figure?.text ?? "")
+        drawable: root.draggable
         onClicked: root.ask()
+
+        property real from: 0
+        onDrawingChanged: {
+            if (drawing) {
+                from = root.figure?.mm ?? 0;
+                FitModel.beginDrag(root.pointer);
+            } else {
+                FitModel.endDrag();
+            }
+        }
+        onDrawnChanged: {
+            const moved = drawn / Theme.pxPerMm;
+            FitModel.dragTo(root.pointer, Math.max(0, from + moved * 0.4 * (1 + moved * moved / 500)));
+        }
 
         Word {
             id: name
@@ -52,7 +67,7 @@ Item {
             figure: root.figure?.valid ? root.figure : null
             cap: Theme.capInText
             availableWidth: parent.width
-            color: value.pressed || drag.active ? Theme.colors.accent : root.reckoned ? Theme.colors.inkSoft : Theme.colors.ink
+            color: value.pressed || value.drawing ? Theme.colors.accent : root.reckoned ? Theme.colors.inkSoft : Theme.colors.ink
             accessibleIgnored: true
         }
         Row {
@@ -66,32 +81,11 @@ Item {
                     required property int index
                     width: Theme.keyThin
                     height: Theme.mm(index % 4 === 0 ? 1.8 : 1)
-                    color: drag.active ? Theme.colors.accent : Theme.colors.line
+                    color: value.drawing ? Theme.colors.accent : Theme.colors.line
                 }
             }
         }
         FocusOutline { visible: value.keyboardFocus }
-        DragHandler {
-            id: drag
-            enabled: root.draggable
-            target: null
-            yAxis.enabled: false
-            property real from: 0
-            onActiveChanged: {
-                if (active) {
-                    from = root.figure?.mm ?? 0;
-                    FitModel.beginDrag(root.pointer);
-                } else {
-                    FitModel.endDrag();
-                }
-            }
-            onActiveTranslationChanged: {
-                if (!active)
-                    return;
-                const moved = activeTranslation.x / Theme.pxPerMm;
-                FitModel.dragTo(root.pointer, Math.max(0, from + moved * 0.4 * (1 + moved * moved / 500)));
-            }
-        }
     }
     Row {
         id: buttons

@@ -28,7 +28,7 @@ Item {
         anchors.fill: parent
         color: Theme.colors.paper
         // What lies under the sheet is not pressed through it.
-        TapHandler { gesturePolicy: TapHandler.ReleaseWithinBounds }
+        Fingertip { anchors.fill: parent }
     }
     Word {
         id: head

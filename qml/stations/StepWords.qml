@@ -9,12 +9,15 @@ import Matside.Theme
  * first, then the caution's later sentences, then its words down to its mark; a press shows them all. A
  * caution is said once; after that its mark stands for it until another is due.
  */
-Item {
+Fingertip {
     id: root
 
     /** Width of the first line, shorter beside the figure's tab. */
     property real firstWidth: width
     signal notes()
+
+    listening: more
+    onStruck: notes()
 
     /** The step was done: its caution has been heard. */
     function heard() {
@@ -150,10 +153,5 @@ Item {
             ground: Theme.colors.raised
         }
         FocusOutline { visible: sign.keyboardFocus }
-    }
-    TapHandler {
-        enabled: root.more
-        gesturePolicy: TapHandler.ReleaseWithinBounds
-        onTapped: root.notes()
     }
 }

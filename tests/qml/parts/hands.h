@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QPointF>
 #include <QQuickItem>
+#include <QVariantList>
 
 #include <memory>
 
@@ -19,6 +20,9 @@ public:
 
     /// Puts a contact `widthPx` wide on the middle of `item` and takes it away again.
     Q_INVOKABLE void tap(QQuickItem *item, double widthPx);
+    /// One event of several fingertips on `item`: of each {id, state ("down", "still", "move", "up"), x, y}
+    /// from its middle.
+    Q_INVOKABLE void fingers(QQuickItem *item, const QVariantList &points);
 
 private:
     void send(QQuickItem *item, double widthPx, int state);

@@ -31,6 +31,56 @@ PartCase {
         mouseRelease(b, 22, 20);
         compare(b.spy.count, 1);
     }
+    function test_answersAfterTwoFingers_data() {
+        const a = (id, state) => ({ id: id, state: state, x: -40, y: 0 });
+        const b = (id, state) => ({ id: id, state: state, x: 40, y: 4 });
+        return [
+            { tag: "first up first", events: [[a(1, "down")], [a(1, "still"), b(2, "down")], [a(1, "up"), b(2, "still")], [b(2, "up")]] },
+            { tag: "second up first", events: [[a(1, "down")], [a(1, "still"), b(2, "down")], [a(1, "still"), b(2, "up")], [a(1, "up")]] },
+            { tag: "both at once", events: [[a(1, "down"), b(2, "down")], [a(1, "up"), b(2, "up")]] },
+            { tag: "down at once, up in turn", events: [[a(1, "down"), b(2, "down")], [a(1, "up"), b(2, "still")], [b(2, "up")]] },
+            { tag: "down in turn, up at once", events: [[a(1, "down")], [a(1, "still"), b(2, "down")], [a(1, "up"), b(2, "up")]] }
+        ];
+    }
+    /** Two fingers on one target leave it as it was: the next single touch is answered, whatever its number. */
+    function test_answersAfterTwoFingers(hand) {
+        const b = createTemporaryObject(made, test, { guardMs: 0 });
+        for (const event of hand.events)
+            Hands.fingers(b, event);
+        const before = b.spy.count;
+        verify(before <= 1);
+        verify(!b.pressed);
+        wait(20);
+        for (const id of [7, 8]) {
+            Hands.fingers(b, [{ id: id, state: "down", x: 0, y: 0 }]);
+            Hands.fingers(b, [{ id: id, state: "up", x: 0, y: 0 }]);
+        }
+        compare(b.spy.count, before + 2);
+    }
+    /** The same for any way two fingers come and go, each with a number of its own, as panels count them. */
+    function test_answersAfterAnyTwoFingers() {
+        const b = createTemporaryObject(made, test, { guardMs: 0 });
+        let seed = 20261125, number = 100;
+        const upTo = n => (seed = (seed * 1103515245 + 12345) % 2147483648) % n;
+        for (let round = 0; round < 120; ++round) {
+            let down = [];
+            const events = 2 + upTo(6);
+            for (let k = 0; k < events || down.length > 0; ++k) {
+                const points = down.map(f => ({ id: f.id, x: f.x, y: f.y, state: k >= events || upTo(3) === 0 ? "up" : "still" }));
+                if (k < events && down.length < 2 && upTo(2) === 0)
+                    points.push({ id: ++number, x: upTo(100) - 50, y: upTo(20) - 10, state: "down" });
+                if (points.length > 0)
+                    Hands.fingers(b, points);
+                down = points.filter(f => f.state !== "up");
+            }
+            wait(1);
+            const before = b.spy.count;
+            ++number;
+            Hands.fingers(b, [{ id: number, state: "down", x: 0, y: 0 }]);
+            Hands.fingers(b, [{ id: number, state: "up", x: 0, y: 0 }]);
+            compare(b.spy.count, before + 1, "round " + round);
+        }
+    }
     function test_releaseOutsideDoesNothing() {
         const b = createTemporaryObject(made, test);
         mousePress(b, 20, 20);
