@@ -23,6 +23,7 @@ private slots:
     void cleanup();
     void fromAnEmptyFolderToTheLastStep();
     void whatWasDoneIsTakenBackByTouch();
+    void aPieceInMillimetres();
 
 private:
     Warnings m_warnings;
@@ -106,6 +107,25 @@ void TouchTest::whatWasDoneIsTakenBackByTouch()
     QTRY_VERIFY(program.papers().next != before.next);
     QVERIFY2(maker.touch(QStringLiteral("done")), qPrintable(maker.trouble()));
     QTRY_COMPARE(program.papers().next, begun);
+}
+
+void TouchTest::aPieceInMillimetres()
+{
+    QTemporaryDir folder;
+    Program program;
+    Maker maker(program);
+    QVERIFY(program.open(folder.path(), sizes[1]));
+    QVERIFY2(maker.touch(QStringLiteral("New, in millimetres")) &&
+                 maker.touch(QStringLiteral("The hoop,"), true),
+             qPrintable(maker.trouble()));
+    for (const auto &[value, text] : {std::pair("outside, along", "248"), std::pair("outside, across", "248"),
+                                      std::pair("field, along", "200"), std::pair("field, across", "200")})
+        QVERIFY2(maker.enter(QLatin1String(value), QLatin1String(text)), qPrintable(maker.trouble()));
+    QCOMPARE(program.papers().project.hoop.outside->along, Length::mm(248));
+    QVERIFY(program.papers().plan.problems.empty());
+    for (int touches = 0; touches < 4; ++touches)
+        QVERIFY2(maker.workOnce(), qPrintable(maker.trouble()));
+    QVERIFY(!maker.figuresCompared().empty());
 }
 
 QTEST_MAIN(TouchTest)
