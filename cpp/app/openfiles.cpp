@@ -4,6 +4,7 @@
 #include "app/reply.h"
 #include "app/wording.h"
 #include "project/codec.h"
+#include "share/parcel.h"
 
 #include <QDir>
 #include <QFile>
@@ -19,6 +20,7 @@ constexpr qint64 largestFile = qint64{4} * 1024 * 1024; ///< the codec's own bou
 constexpr qint64 probed = qint64{64} * 1024;
 constexpr int mostEntries = 500;
 constexpr int longestName = 80;
+constexpr QLatin1String jsonEnd(".json");
 
 /// Whether a file says that it is a project, near its beginning.
 bool looksLikeProject(const QString &path)
@@ -27,19 +29,32 @@ bool looksLikeProject(const QString &path)
     return file.open(QIODevice::ReadOnly) && file.read(probed).contains("\"matside-project\"");
 }
 
-/// A name without what a folder cannot hold.
-QString plainName(const QString &name)
+} // namespace
+
+QString plainFileName(const QString &name, QLatin1String end)
 {
     static const QRegularExpression odd(QStringLiteral("[\\x00-\\x1f/\\\\:*?\"<>|]+"));
     QString plain = QString(name).replace(odd, QStringLiteral(" ")).simplified();
     while (plain.startsWith(u'.'))
         plain.remove(0, 1);
-    if (plain.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive))
-        plain.chop(5);
+    if (plain.endsWith(end, Qt::CaseInsensitive))
+        plain.chop(end.size());
     return plain.left(longestName).trimmed();
 }
 
-} // namespace
+QVariantList mendable(const std::vector<Problem> &problems, Marks marks)
+{
+    QVariantList list;
+    for (const Problem &problem : problems) {
+        QVariantList offers;
+        for (std::size_t i = 0; i < problem.offers.size(); ++i)
+            offers.append(QVariantMap{{QStringLiteral("says"), sentence(problem.offers[i], marks)},
+                                      {QStringLiteral("index"), static_cast<int>(i)}});
+        list.append(QVariantMap{{QStringLiteral("says"), sentence(problem, marks)},
+                                {QStringLiteral("offers"), offers}});
+    }
+    return list;
+}
 
 OpenFiles::OpenFiles(Workspace &workspace)
     : m_workspace(workspace), m_documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
@@ -64,6 +79,8 @@ QVariant OpenFiles::data(const QModelIndex &index, int role) const
         return entry.path;
     case IsFolder:
         return entry.folder;
+    case IsShare:
+        return entry.share;
     default:
         return {};
     }
@@ -71,7 +88,7 @@ QVariant OpenFiles::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> OpenFiles::roleNames() const
 {
-    return {{Name, "name"}, {Path, "path"}, {IsFolder, "isFolder"}};
+    return {{Name, "name"}, {Path, "path"}, {IsFolder, "isFolder"}, {IsShare, "isShare"}};
 }
 
 bool OpenFiles::canGoUp() const
@@ -88,13 +105,16 @@ void OpenFiles::show(const QString &folder)
     const QDir::SortFlags byName = QDir::Name | QDir::IgnoreCase | QDir::LocaleAware;
     const auto folders = dir.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot | QDir::Readable, byName);
     for (const QFileInfo &info : folders.first(std::min<qsizetype>(folders.size(), mostEntries)))
-        m_entries.push_back({info.fileName(), info.absoluteFilePath(), true});
+        m_entries.push_back({info.fileName(), info.absoluteFilePath(), true, false});
     int files = 0;
-    for (const QFileInfo &info : dir.entryInfoList({QStringLiteral("*.json")}, QDir::Files, byName))
-        if (files < mostEntries && looksLikeProject(info.absoluteFilePath())) {
-            m_entries.push_back({info.completeBaseName(), info.absoluteFilePath(), false});
-            ++files;
-        }
+    for (const QFileInfo &info :
+         dir.entryInfoList({QStringLiteral("*.json"), QStringLiteral("*.matside")}, QDir::Files, byName)) {
+        const bool share = info.fileName().endsWith(shareEnd, Qt::CaseInsensitive);
+        if (files >= mostEntries || (!share && !looksLikeProject(info.absoluteFilePath())))
+            continue;
+        m_entries.push_back({info.completeBaseName(), info.absoluteFilePath(), false, share});
+        ++files;
+    }
     endResetModel();
     emit folderChanged();
 }
@@ -155,16 +175,7 @@ void OpenFiles::leave()
 
 QVariantList OpenFiles::problems() const
 {
-    QVariantList list;
-    for (const Problem &problem : m_problems) {
-        QVariantList offers;
-        for (std::size_t i = 0; i < problem.offers.size(); ++i)
-            offers.append(QVariantMap{{QStringLiteral("says"), sentence(problem.offers[i], m_marks)},
-                                      {QStringLiteral("index"), static_cast<int>(i)}});
-        list.append(QVariantMap{{QStringLiteral("says"), sentence(problem, m_marks)},
-                                {QStringLiteral("offers"), offers}});
-    }
-    return list;
+    return mendable(m_problems, m_marks);
 }
 
 bool OpenFiles::ready() const
@@ -202,7 +213,7 @@ QString OpenFiles::pathFor(const QString &name) const
 
 QString OpenFiles::nameForFile() const
 {
-    const QString own = plainName(toQt(m_workspace.project().name));
+    const QString own = plainFileName(toQt(m_workspace.project().name), jsonEnd);
     const QString stem = own.isEmpty() ? tr("Piece") : own;
     QString name = stem;
     for (int number = 2; QFile::exists(pathFor(name)); ++number)
@@ -212,7 +223,7 @@ QString OpenFiles::nameForFile() const
 
 QVariantMap OpenFiles::write(const QString &name)
 {
-    const QString plain = plainName(name);
+    const QString plain = plainFileName(name, jsonEnd);
     if (plain.isEmpty())
         return answer(false, tr("The file needs a name."));
     const QString path = pathFor(plain);

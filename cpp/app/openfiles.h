@@ -10,6 +10,11 @@
 
 namespace matside {
 
+/// Problems that keep a project from the shelf, for QML: {says, offers: [{says, index}]}.
+[[nodiscard]] QVariantList mendable(const std::vector<Problem> &problems, Marks marks);
+/// A name without what a folder cannot hold, of at most 80 characters and without the ending `end`.
+[[nodiscard]] QString plainFileName(const QString &name, QLatin1String end);
+
 /// Project files in a folder, to be looked at and laid on the shelf; and the present project written to one.
 /// A file is only ever read, and none is ever written over: remedies mend what is laid on the shelf.
 class OpenFiles : public QAbstractListModel {
@@ -26,7 +31,7 @@ class OpenFiles : public QAbstractListModel {
     Q_PROPERTY(bool ready READ ready NOTIFY chosenChanged FINAL)
     Q_PROPERTY(QString nameForFile READ nameForFile NOTIFY nameForFileChanged FINAL)
 public:
-    enum Role { Name = Qt::UserRole + 1, Path, IsFolder };
+    enum Role { Name = Qt::UserRole + 1, Path, IsFolder, IsShare };
     explicit OpenFiles(Workspace &workspace);
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
@@ -47,7 +52,7 @@ public:
     /// The folder files are written to; the maker's documents unless a test says otherwise.
     void setDocuments(const QString &folder) { m_documents = folder; }
 
-    /// Reads a folder: its folders, then its project files, by name; at most 500 of each.
+    /// Reads a folder: its folders, then its project files and share files, by name; at most 500 of each.
     Q_INVOKABLE void show(const QString &folder);
     /// The maker's documents, or home where there are none.
     Q_INVOKABLE void showDocuments();
@@ -72,6 +77,7 @@ private:
         QString name;
         QString path;
         bool folder = false;
+        bool share = false; ///< a share file: its project comes with notes and photographs
     };
     void read(std::string text);
     [[nodiscard]] QString pathFor(const QString &name) const;

@@ -62,6 +62,18 @@ void PhotoKeeper::keep(const PhotoPlace &place, const QString &path, bool passin
     });
 }
 
+void PhotoKeeper::work(std::function<void()> onThread, std::function<void()> then)
+{
+    ++m_keeping;
+    QMetaObject::invokeMethod(&m_worker, [this, onThread = std::move(onThread), then = std::move(then)] {
+        onThread();
+        QMetaObject::invokeMethod(this, [this, then] {
+            --m_keeping;
+            then();
+        });
+    });
+}
+
 void PhotoKeeper::finish(const Asked &asked, const PhotoResult<Photograph> &result)
 {
     --m_keeping;

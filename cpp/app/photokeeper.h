@@ -8,6 +8,7 @@
 #include <QUrl>
 
 #include <deque>
+#include <functional>
 
 namespace matside {
 
@@ -31,6 +32,9 @@ public:
     /// Keeps the picture in a file and notes it as a draft; kept() or refused() follows. `passing`: the file
     /// is removed once it is kept.
     void keep(const PhotoPlace &place, const QString &path, bool passing);
+    /// Runs something that reads or keeps photographs on the thread, after what was asked for before; `then`
+    /// runs here afterwards.
+    void work(std::function<void()> onThread, std::function<void()> then);
     /// The small picture, or an empty address when it is not there yet: then thumbMade() follows.
     [[nodiscard]] QUrl thumb(const QString &sha, const QString &format);
     [[nodiscard]] bool keeping() const { return m_keeping > 0; }

@@ -142,6 +142,8 @@ constexpr std::array commands{
     Worded{"demo", QT_TRANSLATE_NOOP("Words", "demo")},
     Worded{"make-again", QT_TRANSLATE_NOOP("Words", "make again")},
     Worded{"metric-copy", QT_TRANSLATE_NOOP("Words", "copy in millimetres")},
+    //: a project taken out of a share file
+    Worded{"bring-in", QT_TRANSLATE_NOOP("Words", "bring in")},
     Worded{"rename", QT_TRANSLATE_NOOP("Words", "rename")},
     Worded{"put-away", QT_TRANSLATE_NOOP("Words", "put away")},
     Worded{"bring-back", QT_TRANSLATE_NOOP("Words", "bring back")},

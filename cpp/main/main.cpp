@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/plancommand.h"
+#include "app/sharecommand.h"
 #include "main/pictures.h"
 #include "main/room.h"
 
@@ -107,6 +108,11 @@ int run(int argc, char **argv)
                    ? runPlanCommand(arguments[at + 1])
                    : refuse(QStringLiteral("--plan needs a file, or - for standard input."));
     }
+    for (const char *command : {"--share", "--look-inside", "--open-shared"})
+        if (asked(argc, argv, command)) {
+            const QCoreApplication app(argc, argv);
+            return runShareCommand(QCoreApplication::arguments());
+        }
     if (asked(argc, argv, "--pictures") || asked(argc, argv, "--self-test") ||
         asked(argc, argv, "--check-words"))
         drawWithoutScreen();
@@ -126,6 +132,17 @@ int run(int argc, char **argv)
     options.addOption({QStringLiteral("pictures"),
                        QGuiApplication::translate("Main", "Draw every station into this folder."),
                        QStringLiteral("DIR")});
+    options.addOption({QStringLiteral("share"),
+                       QGuiApplication::translate(
+                           "Main", "Write the project named last, with its notes and photographs, to a "
+                                   "new file."),
+                       QStringLiteral("OUT.matside")});
+    options.addOption({QStringLiteral("look-inside"),
+                       QGuiApplication::translate("Main", "Say what is inside such a file."),
+                       QStringLiteral("FILE")});
+    options.addOption({QStringLiteral("open-shared"),
+                       QGuiApplication::translate("Main", "Say what is inside, and add it to the shelf."),
+                       QStringLiteral("FILE")});
     const auto hidden = [&](const char *name, const char *value = nullptr) {
         QCommandLineOption option(QString::fromLatin1(name), QString(), QString::fromLatin1(value));
         option.setFlags(QCommandLineOption::HiddenFromHelp);

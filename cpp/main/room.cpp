@@ -9,7 +9,8 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
       m_hoop(m_workspace, m_session, m_steps), m_hoops(m_workspace, m_session), m_trim(m_workspace, m_steps),
       m_measure(m_workspace, m_session, m_steps), m_join(m_workspace, m_session, m_steps),
       m_edge(m_workspace, m_session, m_steps), m_shop(m_workspace, m_session), m_book(*m_store),
-      m_keeper(m_book), m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper)
+      m_keeper(m_book), m_sharing(m_workspace, m_session, m_keeper),
+      m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper)
 {
     Single<Session>::hand(&m_session);
     Single<Look>::hand(&m_look);
@@ -23,6 +24,7 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     Single<JoinModel>::hand(&m_join);
     Single<EdgeModel>::hand(&m_edge);
     Single<ShopModel>::hand(&m_shop);
+    Single<Sharing>::hand(&m_sharing);
     Single<BlockLog>::hand(&m_log);
     Single<Gallery>::hand(&m_gallery);
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));

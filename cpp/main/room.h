@@ -10,6 +10,7 @@
 #include "app/hoopshelf.h"
 #include "app/joinmodel.h"
 #include "app/session.h"
+#include "app/sharing.h"
 #include "app/shelf.h"
 #include "app/shopmodel.h"
 #include "app/stepmodel.h"
@@ -31,6 +32,7 @@ public:
     [[nodiscard]] Session &session() { return m_session; }
     [[nodiscard]] Look &look() { return m_look; }
     [[nodiscard]] StepModel &steps() { return m_steps; }
+    [[nodiscard]] Sharing &sharing() { return m_sharing; }
     [[nodiscard]] Workspace &workspace() { return m_workspace; }
     [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
 
@@ -53,6 +55,7 @@ private:
     PhotoKeeper m_keeper;
     CameraSource m_camera;
     PicturePicker m_picker;
+    Sharing m_sharing;
     BlockLog m_log;
     Gallery m_gallery;
     QQmlApplicationEngine m_engine;

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "store/photonotes.h"
 
+#include "project/codec.h"
 #include "store/writing.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <QUuid>
 
 #include <map>
 
@@ -86,17 +88,14 @@ StoreResult<Done> putNote(const Database &database, const QString &project, std:
                 flagsText(note.flags), set(note.along), set(note.across)});
 }
 
-/// Command, note, photographs and the drafts they were, in the caller's transaction.
-StoreResult<std::int64_t> logInside(const Database &database, const PhotoFolder &folder,
-                                    const QString &project, const Command &command, const Note &note)
+/// Note and photographs, in the caller's transaction.
+StoreResult<std::int64_t> writeNote(const Database &database, const PhotoFolder &folder,
+                                    const QString &project, std::int64_t command, const Note &note)
 {
-    const auto edited = editInside(database, project, command);
-    if (!edited)
-        return edited.error();
     const auto number = nextNumber(database);
     if (!number)
         return number.error();
-    if (const auto put = putNote(database, project, edited.value(), number.value(), note); !put)
+    if (const auto put = putNote(database, project, command, number.value(), note); !put)
         return put.error();
     for (std::size_t face = 0; face < note.faces.size(); ++face) {
         if (!note.faces[face])
@@ -109,11 +108,56 @@ StoreResult<std::int64_t> logInside(const Database &database, const PhotoFolder 
         if (!tied)
             return tied.error();
     }
+    return number.value();
+}
+
+/// Command, note, photographs and the drafts they were, in the caller's transaction.
+StoreResult<std::int64_t> logInside(const Database &database, const PhotoFolder &folder,
+                                    const QString &project, const Command &command, const Note &note)
+{
+    const auto edited = editInside(database, project, command);
+    if (!edited)
+        return edited.error();
+    auto number = writeNote(database, folder, project, edited.value(), note);
+    if (!number)
+        return number;
     const auto dropped = ran(database, QStringLiteral("DELETE FROM drafts WHERE project = ? AND block = ?"),
                              {project, set(note.block)});
     if (!dropped)
         return dropped.error();
-    return number.value();
+    return number;
+}
+
+/// The id itself, or a new one where a row of that table has it.
+StoreResult<QString> freeId(const Database &database, const char *table, const QString &wanted)
+{
+    const auto held =
+        database.value(QStringLiteral("SELECT 1 FROM %1 WHERE id = ?").arg(QLatin1String(table)), {wanted});
+    if (!held)
+        return held.error();
+    const bool free = !wanted.isEmpty() && !held.value().isValid();
+    return free ? wanted : QUuid::createUuid().toString(QUuid::WithoutBraces);
+}
+
+/// Project and notes, in the caller's transaction.
+StoreResult<QString> bringInside(const Database &database, const PhotoFolder &folder, const QString &wantedId,
+                                 const QString &document, const std::vector<Note> &notes)
+{
+    auto id = freeId(database, "projects", wantedId);
+    if (!id)
+        return id;
+    const auto made = insertInside(database, id.value(), document, {"own", "bring-in"});
+    if (!made)
+        return made.error();
+    for (Note note : notes) {
+        auto own = freeId(database, "notes", note.id);
+        if (!own)
+            return own;
+        note.id = own.value();
+        if (const auto written = writeNote(database, folder, id.value(), made.value(), note); !written)
+            return written.error();
+    }
+    return id;
 }
 
 /// A note stands unless the command that made it is undone; of those long past undoing no command is left.
@@ -143,6 +187,25 @@ StoreResult<std::int64_t> NoteBook::log(const QString &project, const Command &c
     if (const auto done = transaction.commit(); !done)
         return done.error();
     return number;
+}
+
+StoreResult<QString> NoteBook::bringIn(const QString &wantedId, const QString &document,
+                                       const std::vector<Note> &notes)
+{
+    if (!canWrite())
+        return readOnlyStore;
+    const QByteArray text = document.toUtf8();
+    if (const auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())}); !read)
+        return StoreError{StoreCode::Unreadable, QString::fromStdString(read.error().problem.code)};
+    Transaction transaction(*m_store.m_database);
+    if (!transaction.began())
+        return transaction.began().error();
+    auto id = bringInside(*m_store.m_database, m_folder, wantedId, document, notes);
+    if (!id)
+        return id;
+    if (const auto done = transaction.commit(); !done)
+        return done.error();
+    return id;
 }
 
 StoreResult<std::vector<Note>> NoteBook::notes(const QString &project, const QString &block) const

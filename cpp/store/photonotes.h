@@ -51,6 +51,12 @@ public:
     };
     [[nodiscard]] StoreResult<std::vector<Cover>> covers(const QString &project) const;
 
+    /// A new project, first on the shelf, together with its notes, whose photographs are kept already. Their
+    /// ids and the project's stay as they are unless something here has them. Gives the project's id. Undoing
+    /// it on the shelf takes the notes away too.
+    [[nodiscard]] StoreResult<QString> bringIn(const QString &wantedId, const QString &document,
+                                               const std::vector<Note> &notes);
+
     /// A photograph taken for a note that is not yet logged: it outlives a closed program.
     [[nodiscard]] StoreResult<Done> keepDraft(const QString &project, const QString &block, Face face,
                                               const Photograph &photo);

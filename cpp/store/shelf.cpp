@@ -46,12 +46,6 @@ CommandLabel labelOf(const char *kind, const QString &name)
     return {QString::fromLatin1(kind), QString::fromLatin1(kind), QString::fromUtf8(args)};
 }
 
-struct Making {
-    const char *kind;    ///< "own" or "demo"
-    const char *does;    ///< the command's kind
-    QString beside = {}; ///< the project to lie beside; none: first on the shelf
-};
-
 /// The place on the shelf: higher lies further ahead. Room is made by moving the rest of the shelf back.
 StoreResult<qlonglong> placeFor(const Database &database, const QString &beside, std::int64_t number)
 {
@@ -67,38 +61,6 @@ StoreResult<qlonglong> placeFor(const Database &database, const QString &beside,
     return place.value().toLongLong() - 1;
 }
 
-StoreResult<Done> insertRows(const Database &database, const QString &id, const QString &document,
-                             const Making &making)
-{
-    const auto name = nameIn(document);
-    if (!name)
-        return name.error();
-    const auto number = nextNumber(database);
-    if (!number)
-        return number.error();
-    const auto place = placeFor(database, making.beside, number.value());
-    if (!place)
-        return place.error();
-    const QVariant order = QVariant::fromValue<qlonglong>(number.value());
-    const auto made = database.run(
-        QStringLiteral("INSERT INTO projects (id, name, kind, put_away, thrown_away, position, created, "
-                       "changed) VALUES (?, ?, ?, 0, 0, ?, ?, ?)"),
-        {id, name.value(), QString::fromLatin1(making.kind), place.value(), order, order});
-    if (!made)
-        return made.error();
-    const auto put = database.run(
-        QStringLiteral("INSERT INTO project_state (project, document) VALUES (?, ?)"), {id, document});
-    if (!put)
-        return put.error();
-    const auto kept = remember(database, {id,
-                                          true,
-                                          labelOf(making.does, name.value()),
-                                          {0, mark(thrownAwayMark, true), mark(thrownAwayMark, false)}});
-    if (!kept)
-        return kept.error();
-    return Done{};
-}
-
 StoreResult<QString> insert(const Database &database, const QString &document, const Making &making)
 {
     if (const auto project = projectIn(document); !project)
@@ -107,7 +69,7 @@ StoreResult<QString> insert(const Database &database, const QString &document, c
     if (!transaction.began())
         return transaction.began().error();
     const QString id = QUuid::createUuid().toString(QUuid::WithoutBraces);
-    if (const auto inserted = insertRows(database, id, document, making); !inserted)
+    if (const auto inserted = insertInside(database, id, document, making); !inserted)
         return inserted.error();
     if (const auto done = transaction.commit(); !done)
         return done.error();
@@ -155,6 +117,35 @@ StoreResult<QString> lastDemo(const Database &database)
 const StoreError readOnlyStore{StoreCode::ReadOnly, {}};
 
 } // namespace
+
+StoreResult<std::int64_t> insertInside(const Database &database, const QString &id, const QString &document,
+                                       const Making &making)
+{
+    const auto name = nameIn(document);
+    if (!name)
+        return name.error();
+    const auto number = nextNumber(database);
+    if (!number)
+        return number.error();
+    const auto place = placeFor(database, making.beside, number.value());
+    if (!place)
+        return place.error();
+    const QVariant order = QVariant::fromValue<qlonglong>(number.value());
+    const auto made = database.run(
+        QStringLiteral("INSERT INTO projects (id, name, kind, put_away, thrown_away, position, created, "
+                       "changed) VALUES (?, ?, ?, 0, 0, ?, ?, ?)"),
+        {id, name.value(), QString::fromLatin1(making.kind), place.value(), order, order});
+    if (!made)
+        return made.error();
+    const auto put = database.run(
+        QStringLiteral("INSERT INTO project_state (project, document) VALUES (?, ?)"), {id, document});
+    if (!put)
+        return put.error();
+    return remember(database, {id,
+                               true,
+                               labelOf(making.does, name.value()),
+                               {0, mark(thrownAwayMark, true), mark(thrownAwayMark, false)}});
+}
 
 StoreResult<QString> Store::create(const QString &document)
 {

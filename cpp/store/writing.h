@@ -39,6 +39,17 @@ struct Remembered {
 [[nodiscard]] StoreResult<std::int64_t> editInside(const Database &database, const QString &id,
                                                    const Command &command);
 
+/// How a new project comes onto the shelf.
+struct Making {
+    const char *kind;    ///< "own" or "demo"
+    const char *does;    ///< the command's kind
+    QString beside = {}; ///< the project to lie beside; none: first on the shelf
+};
+/// A new project with a document that was read, inside the caller's transaction. Gives the number of the
+/// shelf's command that made it.
+[[nodiscard]] StoreResult<std::int64_t> insertInside(const Database &database, const QString &id,
+                                                     const QString &document, const Making &making);
+
 /// The name inside a document; Unreadable when it is no JSON object.
 [[nodiscard]] StoreResult<QString> nameIn(const QString &document);
 

@@ -1,15 +1,22 @@
 // SPDX-License-Identifier: MIT
 pragma ComponentBehavior: Bound
 import QtQuick
-import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** One project file looked into: its name, and in words what must be mended before it can be laid on the shelf. */
+/** One file looked into: the project's name, what else is inside, and what must be mended before it is laid on the shelf. */
 Flickable {
     id: root
 
-    required property OpenFiles files
+    property string name
+    property string refusal
+    /** Lines in words, above the problems. */
+    property var inside: []
+    property var problems: []
+    property bool ready: false
+    property bool busy: false
+
+    signal offerTaken(int row, int index)
 
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -26,22 +33,36 @@ Flickable {
             visible: text !== ""
             cap: Theme.capHead
             bold: true
-            text: root.files.chosenName
+            text: root.name
         }
         Word {
             width: parent.width
             visible: text !== ""
             color: Theme.colors.stop
-            text: root.files.refusal
+            text: root.refusal
+        }
+        Repeater {
+            model: root.inside
+            Word {
+                required property string modelData
+                width: rows.width
+                text: modelData
+            }
         }
         Word {
             width: parent.width
-            visible: root.files.refusal === ""
-            text: root.files.ready ? qsTr("All of it can be read. The file stays as it is.")
+            visible: root.busy
+            color: Theme.colors.inkSoft
+            text: qsTr("One moment: all of it is being read.")
+        }
+        Word {
+            width: parent.width
+            visible: root.refusal === "" && !root.busy
+            text: root.ready ? qsTr("All of it can be read. The file stays as it is.")
                                    : qsTr("Not all of it can be read. What you choose here mends the copy; the file stays as it is.")
         }
         Repeater {
-            model: root.files.problems
+            model: root.problems
             Column {
                 id: row
                 required property int index
@@ -68,7 +89,7 @@ Flickable {
                             height: Math.max(Theme.step, contentHeight)
                             inList: true
                             text: modelData.says
-                            onClicked: root.files.takeOffer(row.index, modelData.index)
+                            onClicked: root.offerTaken(row.index, modelData.index)
                         }
                     }
                 }

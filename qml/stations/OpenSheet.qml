@@ -5,21 +5,29 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** The folders and project files of this tablet, a large row each; a press looks into one. Nothing is written here. */
+/**
+ * The folders, project files and share files of this tablet, a large row each; a press looks into one. Nothing is
+ * written here.
+ */
 Item {
     id: root
 
     readonly property OpenFiles files: FitModel.files
     property bool open: false
+    readonly property bool looking: files.chosen !== "" || Sharing.chosen !== ""
 
     function start() {
-        files.leave();
+        leave();
         files.showDocuments();
         open = true;
     }
     function close() {
         open = false;
+        leave();
+    }
+    function leave() {
         files.leave();
+        Sharing.leave();
     }
 
     visible: open
@@ -37,7 +45,7 @@ Item {
         width: parent.width - 2 * Theme.margin
         cap: Theme.capHead
         bold: true
-        text: qsTr("Open a project file")
+        text: qsTr("Open or bring in")
     }
     Word {
         id: place
@@ -51,7 +59,7 @@ Item {
     }
     ListView {
         id: list
-        visible: root.files.chosen === ""
+        visible: !root.looking
         y: place.y + place.height + Theme.gap
         width: parent.width
         height: foot.y - y - Theme.gap
@@ -62,11 +70,12 @@ Item {
             required property string name
             required property string path
             required property bool isFolder
+            required property bool isShare
             width: list.width
             text: name
             //: what a row of the list of files is
-            detail: isFolder ? qsTr("folder") : qsTr("project")
-            onClicked: isFolder ? root.files.show(path) : root.files.look(path)
+            detail: isFolder ? qsTr("folder") : isShare ? qsTr("project with notes and photographs") : qsTr("project")
+            onClicked: isFolder ? root.files.show(path) : isShare ? Sharing.look(path) : root.files.look(path)
         }
         Word {
             visible: list.count === 0
@@ -80,7 +89,31 @@ Item {
         y: list.y
         width: parent.width
         height: list.height
-        files: root.files
+        name: root.files.chosenName
+        refusal: root.files.refusal
+        problems: root.files.problems
+        ready: root.files.ready
+        onOfferTaken: (row, index) => root.files.takeOffer(row, index)
+    }
+    OpenFile {
+        visible: Sharing.chosen !== ""
+        y: list.y
+        width: parent.width
+        height: list.height
+        name: Sharing.chosenName
+        refusal: Sharing.refusal
+        inside: Sharing.inside
+        problems: Sharing.problems
+        ready: Sharing.ready
+        busy: Sharing.busy
+        onOfferTaken: (row, index) => Sharing.takeOffer(row, index)
+    }
+    Connections {
+        target: Sharing
+        function onBroughtIn(id) {
+            root.close();
+            Session.openProject(id);
+        }
     }
     Flow {
         id: foot
@@ -93,13 +126,17 @@ Item {
         readonly property real each: Math.max(Theme.mm(36), Math.min(Theme.mm(50), (width - 2 * spacing) / 3))
 
         CutButton {
-            visible: root.files.chosen !== ""
+            visible: root.looking
             width: foot.each
             height: Theme.targetLeast
             kind: "action"
-            enabled: root.files.ready && !Session.readOnly
+            enabled: (Sharing.chosen !== "" ? Sharing.ready && !Sharing.busy : root.files.ready) && !Session.readOnly
             text: qsTr("Lay it on the shelf")
             onClicked: {
+                if (Sharing.chosen !== "") {
+                    Sharing.bringIn();
+                    return;
+                }
                 const id = root.files.open();
                 if (id === "")
                     return;
@@ -108,14 +145,14 @@ Item {
             }
         }
         CutButton {
-            visible: root.files.chosen !== ""
+            visible: root.looking
             width: foot.each
             height: Theme.targetLeast
             text: qsTr("Another file")
-            onClicked: root.files.leave()
+            onClicked: root.leave()
         }
         CutButton {
-            visible: root.files.chosen === ""
+            visible: !root.looking
             width: foot.each
             height: Theme.targetLeast
             enabled: root.files.canGoUp

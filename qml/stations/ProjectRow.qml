@@ -128,12 +128,33 @@ Item {
             text: root.putAway ? qsTr("Bring back") : qsTr("Put away")
             onClicked: root.putAway ? Shelf.bringBack(root.id) : Shelf.putAway(root.id)
         }
+        CutButton {
+            width: more.each
+            height: Theme.step
+            kind: "outline"
+            cap: Theme.capWord
+            enabled: !Sharing.busy
+            //: writes one file with the project, its notes and its photographs, to be given to someone
+            text: qsTr("Share as one file")
+            onClicked: Sharing.share(root.id)
+        }
         HoldButton {
             width: more.each
             height: Theme.step
             kind: "stop"
             text: qsTr("Hold to throw away")
             onHeld: Shelf.throwAway(root.id)
+        }
+        Word {
+            visible: text !== "" && !Sharing.refused
+            width: more.width
+            wrapMode: Text.Wrap
+            text: Sharing.sharedId === root.id ? Sharing.said : ""
+        }
+        CautionLine {
+            visible: text !== ""
+            width: more.width
+            text: Sharing.sharedId === root.id && Sharing.refused ? Sharing.said : ""
         }
         PlainField {
             visible: root.renaming

@@ -49,7 +49,7 @@ FocusScope {
         y: foot.y - height - Theme.gap
         width: Math.min(implicitWidth, parent.width - 2 * Theme.margin)
         height: Theme.step
-        text: qsTr("Open a project file")
+        text: qsTr("Open or bring in")
         onClicked: files.start()
     }
     FirstRun {
@@ -101,7 +101,7 @@ FocusScope {
             visible: root.empty
             width: foot.other
             height: Math.max(Theme.targetLeast, contentHeight)
-            text: qsTr("Open a project file")
+            text: qsTr("Open or bring in")
             onClicked: files.start()
         }
         CutButton {

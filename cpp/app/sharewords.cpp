@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: MIT
+#include "app/sharing.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <array>
+
+namespace matside {
+
+namespace {
+
+struct Said {
+    ShareCode code;
+    const char *words; ///< %1: the name inside the file
+};
+
+constexpr std::array refusals{
+    Said{ShareCode::CannotOpen, QT_TRANSLATE_NOOP("Sharing", "The file cannot be opened.")},
+    Said{ShareCode::NotAnArchive,
+         QT_TRANSLATE_NOOP("Sharing",
+                           "This is no share file, or it is damaged. Ask for it to be sent once more.")},
+    Said{ShareCode::NotAShare, QT_TRANSLATE_NOOP("Sharing", "This file does not come from Matside.")},
+    Said{ShareCode::Newer,
+         QT_TRANSLATE_NOOP("Sharing", "This file is from a newer Matside. A newer Matside will open it.")},
+    Said{ShareCode::TooLarge, QT_TRANSLATE_NOOP("Sharing", "There is more in it than can be taken: %1")},
+    Said{ShareCode::TooManyFiles,
+         QT_TRANSLATE_NOOP("Sharing",
+                           "There are more photographs in it than can be taken; 4000 is the most.")},
+    Said{ShareCode::TooTight,
+         QT_TRANSLATE_NOOP("Sharing",
+                           "Something in it would swell up when unpacked, as no photograph does: %1")},
+    Said{ShareCode::OutsidePath,
+         QT_TRANSLATE_NOOP("Sharing", "Something in it would be written outside its own folder: %1")},
+    Said{ShareCode::Link, QT_TRANSLATE_NOOP("Sharing", "Something in it is a link, not a file: %1")},
+    Said{ShareCode::Locked, QT_TRANSLATE_NOOP("Sharing", "Something in it is locked with a password: %1")},
+    Said{ShareCode::UnknownPacking,
+         QT_TRANSLATE_NOOP("Sharing", "Something in it is packed in a way that is not known here: %1")},
+    Said{ShareCode::DoubledFile, QT_TRANSLATE_NOOP("Sharing", "The same name stands in it twice. %1")},
+    Said{ShareCode::StrayFile,
+         QT_TRANSLATE_NOOP("Sharing", "Something is in it that does not belong there: %1")},
+    Said{ShareCode::MissingFile,
+         QT_TRANSLATE_NOOP("Sharing", "Something is missing in it: %1. Ask for it to be sent once more.")},
+    Said{ShareCode::WrongHash,
+         QT_TRANSLATE_NOOP("Sharing",
+                           "Something in it was damaged or changed on the way: %1. Ask for it to be "
+                           "sent once more.")},
+    Said{ShareCode::BadManifest, QT_TRANSLATE_NOOP("Sharing", "Its list of contents cannot be read.")},
+    Said{ShareCode::BadNotes, QT_TRANSLATE_NOOP("Sharing", "The notes in it cannot be read.")},
+    Said{ShareCode::BadProject, QT_TRANSLATE_NOOP("Sharing", "The project in it cannot be read.")},
+    Said{ShareCode::NotAPicture,
+         QT_TRANSLATE_NOOP("Sharing", "A photograph in it is none, or is cut short: %1")},
+    Said{ShareCode::Exists,
+         QT_TRANSLATE_NOOP("Sharing", "There is a file of that name already, and it was left as it is.")},
+    Said{ShareCode::NoPicture,
+         QT_TRANSLATE_NOOP("Sharing", "A photograph of this project is missing or cannot be read: %1")},
+    Said{ShareCode::Disk,
+         QT_TRANSLATE_NOOP("Sharing",
+                           "It could not be written: the disk is full, or the folder takes no files.")},
+};
+
+bool takenIn(ShareCode code)
+{
+    return code != ShareCode::Exists && code != ShareCode::NoPicture && code != ShareCode::Disk;
+}
+
+} // namespace
+
+QString shareSentence(const ShareError &error)
+{
+    for (const Said &refusal : refusals) {
+        if (refusal.code != error.code)
+            continue;
+        QString words = QCoreApplication::translate("Sharing", refusal.words);
+        if (words.contains(QStringLiteral("%1")))
+            words = words.arg(error.name);
+        if (takenIn(error.code))
+            words += u' ' + QCoreApplication::translate("Sharing", "Nothing of it was kept.");
+        return words;
+    }
+    return {};
+}
+
+QStringList insideWords(const Inside &inside)
+{
+    const auto count = [](const char *words, qint64 number) {
+        return QCoreApplication::translate("Sharing", words).arg(number);
+    };
+    const auto counted = [&](qint64 number, const char *one, const char *many) {
+        return number == 1 ? QCoreApplication::translate("Sharing", one) : count(many, number);
+    };
+    QStringList lines{
+        QCoreApplication::translate("Sharing", "%1 by %2 blocks").arg(inside.columns).arg(inside.rows)};
+    lines += inside.blocksMade == 0
+                 ? QCoreApplication::translate("Sharing", "no block made yet")
+                 : counted(inside.blocksMade, QT_TRANSLATE_NOOP("Sharing", "one block made"),
+                           QT_TRANSLATE_NOOP("Sharing", "%1 blocks made"));
+    const auto notes = static_cast<qint64>(inside.parcel.notes.size());
+    lines += notes == 0 ? QCoreApplication::translate("Sharing", "no notes")
+                        : counted(notes, QT_TRANSLATE_NOOP("Sharing", "one note"),
+                                  QT_TRANSLATE_NOOP("Sharing", "%1 notes"));
+    if (inside.pictures == 0)
+        lines += QCoreApplication::translate("Sharing", "no photographs");
+    else
+        lines += counted(inside.pictures, QT_TRANSLATE_NOOP("Sharing", "one photograph"),
+                         QT_TRANSLATE_NOOP("Sharing", "%1 photographs")) +
+                 QStringLiteral(" (%1)").arg(QLocale().formattedDataSize(inside.pictureBytes, 1));
+    if (const auto problems = static_cast<qint64>(inside.problems.size()); problems > 0)
+        lines +=
+            counted(problems, QT_TRANSLATE_NOOP("Sharing", "one thing in it cannot be read as it stands"),
+                    QT_TRANSLATE_NOOP("Sharing", "%1 things in it cannot be read as they stand"));
+    return lines;
+}
+
+} // namespace matside

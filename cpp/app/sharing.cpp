@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: MIT
+#include "app/sharing.h"
+
+#include "app/openfiles.h"
+#include "app/wording.h"
+#include "project/codec.h"
+
+#include <QDir>
+#include <QPointer>
+#include <QStandardPaths>
+
+namespace matside {
+
+namespace {
+
+/// Runs on the photographs' thread and hands its answer over here, unless this has gone meanwhile.
+template <class Answer>
+void away(PhotoKeeper &keeper, Sharing *here, std::function<Answer()> work,
+          std::function<void(const Answer &)> then)
+{
+    const auto answer = std::make_shared<std::optional<Answer>>();
+    keeper.work([answer, work = std::move(work)] { answer->emplace(work()); },
+                [answer, then = std::move(then), guard = QPointer<Sharing>(here)] {
+                    if (guard)
+                        then(**answer);
+                });
+}
+
+} // namespace
+
+Sharing::Sharing(Workspace &workspace, Session &session, PhotoKeeper &keeper)
+    : m_workspace(workspace), m_session(session), m_keeper(keeper),
+      m_documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+{
+}
+
+void Sharing::setBusy(bool busy)
+{
+    m_busy = busy;
+    emit busyChanged();
+}
+
+void Sharing::say(const QString &id, const QString &words, bool refused)
+{
+    m_sharedId = id;
+    m_said = words;
+    m_refused = refused;
+    emit saidChanged();
+}
+
+QString Sharing::freePath(const QString &name) const
+{
+    const QString own = plainFileName(name, shareEnd);
+    const QString stem = own.isEmpty() ? tr("Piece") : own;
+    QString path = QDir(m_documents).filePath(stem + shareEnd);
+    for (int number = 2; QFile::exists(path); ++number)
+        path = QDir(m_documents).filePath(QStringLiteral("%1 %2").arg(stem).arg(number) + shareEnd);
+    return path;
+}
+
+void Sharing::share(const QString &id)
+{
+    if (m_busy)
+        return;
+    const auto parcel = gather(m_workspace.store(), m_keeper.book(), id);
+    if (!parcel)
+        return say(id, storeSentence(parcel.error()), true);
+    if (!QDir().mkpath(m_documents))
+        return say(id, tr("The folder %1 cannot be made.").arg(m_documents), true);
+    const QString path = freePath(toQt(projectIn(parcel.value().document).name));
+    setBusy(true);
+    say(id, tr("Writing the file…"), false);
+    away<ShareResult<Done>>(
+        m_keeper, this,
+        [parcel = parcel.value(), folder = m_keeper.book().folder(), path] {
+            return writeShare(parcel, folder, path);
+        },
+        [this, id, path](const ShareResult<Done> &done) {
+            setBusy(false);
+            if (done)
+                say(id,
+                    tr("Written to %1, read back and compared. The photographs in it do not say where or "
+                       "with what "
+                       "they were taken.")
+                        .arg(QDir::toNativeSeparators(path)),
+                    false);
+            else
+                say(id, shareSentence(done.error()), true);
+        });
+}
+
+void Sharing::look(const QString &path)
+{
+    if (m_busy)
+        return;
+    leave();
+    m_chosen = path;
+    emit chosenChanged();
+    setBusy(true);
+    away<ShareResult<Inside>>(
+        m_keeper, this, [path] { return lookInside(path); },
+        [this, path](const ShareResult<Inside> &found) {
+            setBusy(false);
+            looked(path, found);
+        });
+}
+
+void Sharing::looked(const QString &path, const ShareResult<Inside> &found)
+{
+    if (m_chosen != path) // put back meanwhile
+        return;
+    m_found = found.ok();
+    if (found)
+        m_inside = found.value();
+    else
+        m_refusal = shareSentence(found.error());
+    emit chosenChanged();
+}
+
+void Sharing::leave()
+{
+    m_chosen.clear();
+    m_refusal.clear();
+    m_inside = {};
+    m_found = false;
+    emit chosenChanged();
+}
+
+QStringList Sharing::inside() const
+{
+    return m_found ? insideWords(m_inside) : QStringList();
+}
+
+QVariantList Sharing::problems() const
+{
+    return mendable(m_inside.problems, m_inside.marks);
+}
+
+bool Sharing::ready() const
+{
+    return m_found && m_refusal.isEmpty() && m_inside.problems.empty();
+}
+
+void Sharing::takeOffer(int row, int index)
+{
+    if (row < 0 || static_cast<std::size_t>(row) >= m_inside.problems.size() || index < 0)
+        return;
+    const std::vector<Offer> &offers = m_inside.problems[static_cast<std::size_t>(row)].offers;
+    if (static_cast<std::size_t>(index) >= offers.size())
+        return;
+    const std::string text =
+        applyOffer(m_inside.parcel.document.toStdString(), offers[static_cast<std::size_t>(index)]);
+    auto read = readProject(text);
+    if (!read)
+        return;
+    m_inside.parcel.document = QString::fromStdString(text);
+    m_inside.problems = std::move(read.value().problems);
+    emit chosenChanged();
+}
+
+void Sharing::bringIn()
+{
+    if (m_busy || !ready())
+        return;
+    setBusy(true);
+    away<ShareResult<std::vector<Note>>>(
+        m_keeper, this,
+        [path = m_chosen, inside = m_inside, folder = m_keeper.book().folder()] {
+            return keepPictures(path, inside, folder);
+        },
+        [this](const ShareResult<std::vector<Note>> &notes) {
+            setBusy(false);
+            kept(notes);
+        });
+}
+
+void Sharing::kept(const ShareResult<std::vector<Note>> &notes)
+{
+    if (!notes) {
+        m_refusal = shareSentence(notes.error());
+        emit chosenChanged();
+        return;
+    }
+    const auto id = m_keeper.book().bringIn(m_inside.parcel.project, m_inside.parcel.document, notes.value());
+    if (!id) {
+        m_refusal = storeSentence(id.error());
+        emit chosenChanged();
+        return;
+    }
+    leave();
+    emit m_session.undoChanged();
+    emit broughtIn(id.value());
+}
+
+} // namespace matside

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "share/sharefault.h"
+#include "store/photonotes.h"
+
+#include <map>
+#include <optional>
+
+namespace matside {
+
+/// The names inside a share file.
+namespace sharenames {
+inline constexpr QLatin1String manifest("manifest.json");
+inline constexpr QLatin1String project("project.json");
+inline constexpr QLatin1String notes("notes.json");
+inline constexpr QLatin1String folder("photographs/");
+} // namespace sharenames
+
+/// What a share file says is in it (`manifest.json`, format "matside-share", version 1).
+struct Manifest {
+    struct File {
+        qint64 bytes = 0;
+        QByteArray sha; ///< SHA-256 of the unpacked bytes, 64 hexadecimal digits
+    };
+    QString project;               ///< the project's id: a UUID
+    std::map<QString, File> files; ///< by name; everything but the manifest
+};
+
+[[nodiscard]] QByteArray writeManifest(const Manifest &manifest);
+/// Codes: NotAShare, Newer, BadManifest, TooManyFiles.
+[[nodiscard]] ShareResult<Manifest> readManifest(const QByteArray &text);
+
+/// The notes of a project (`notes.json`), oldest first. A face names a file of the photographs' folder.
+[[nodiscard]] QByteArray writeNotes(const std::vector<Note> &notes);
+/// The notes as read: of a photograph only its SHA-256 and its format are known yet. Code: BadNotes.
+[[nodiscard]] ShareResult<std::vector<Note>> readNotes(const QByteArray &text);
+
+/// "photographs/SHA.FORMAT".
+[[nodiscard]] QString pictureName(const Photograph &photo);
+/// The photograph of such a name; nullopt when it is none.
+[[nodiscard]] std::optional<Photograph> pictureOf(const QString &name);
+
+[[nodiscard]] QByteArray shaOf(const QByteArray &bytes);
+
+} // namespace matside
