@@ -79,9 +79,7 @@ void Sharing::share(const QString &id)
             setBusy(false);
             if (done)
                 say(id,
-                    tr("Written to %1, read back and compared. The photographs in it do not say where or "
-                       "with what "
-                       "they were taken.")
+                    tr("Written to %1. The photographs in it do not say where or with what they were taken.")
                         .arg(QDir::toNativeSeparators(path)),
                     false);
             else

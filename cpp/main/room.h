@@ -32,6 +32,7 @@ public:
     [[nodiscard]] Session &session() { return m_session; }
     [[nodiscard]] Look &look() { return m_look; }
     [[nodiscard]] StepModel &steps() { return m_steps; }
+    [[nodiscard]] FitModel &fit() { return m_fit; }
     [[nodiscard]] Sharing &sharing() { return m_sharing; }
     [[nodiscard]] Workspace &workspace() { return m_workspace; }
     [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }

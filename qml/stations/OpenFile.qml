@@ -10,7 +10,7 @@ Flickable {
 
     property string name
     property string refusal
-    /** Lines in words, above the problems. */
+    /** What else is inside, in words. */
     property var inside: []
     property var problems: []
     property bool ready: false
@@ -41,13 +41,10 @@ Flickable {
             color: Theme.colors.stop
             text: root.refusal
         }
-        Repeater {
-            model: root.inside
-            Word {
-                required property string modelData
-                width: rows.width
-                text: modelData
-            }
+        Word {
+            width: parent.width
+            visible: text !== ""
+            text: root.inside.join(", ")
         }
         Word {
             width: parent.width

@@ -26,6 +26,8 @@ Item {
     property bool renaming: false
 
     signal toggled()
+    /** Something was said at the foot of the row. */
+    signal told()
 
     implicitHeight: line.height + (opened ? more.height + Theme.gapTargets : 0)
 
@@ -93,7 +95,8 @@ Item {
         width: parent.width - 2 * Theme.margin
         spacing: Theme.gap
 
-        readonly property real each: Math.max(Theme.mm(44), (width - 2 * spacing) / 3)
+        readonly property int beside: Math.max(1, Math.min(3, Math.floor((width + spacing) / (Theme.mm(44) + spacing))))
+        readonly property real each: Math.floor((width - (beside - 1) * spacing) / beside)
 
         CutButton {
             width: more.each
@@ -140,7 +143,6 @@ Item {
         }
         HoldButton {
             width: more.each
-            height: Theme.step
             kind: "stop"
             text: qsTr("Hold to throw away")
             onHeld: Shelf.throwAway(root.id)
@@ -150,6 +152,7 @@ Item {
             width: more.width
             wrapMode: Text.Wrap
             text: Sharing.sharedId === root.id ? Sharing.said : ""
+            onTextChanged: root.told()
         }
         CautionLine {
             visible: text !== ""

@@ -37,7 +37,9 @@ FocusScope {
         boundsBehavior: Flickable.StopAtBounds
         model: Shelf
         delegate: ProjectRow {
+            required property int index
             width: list.width
+            onTold: Qt.callLater(() => list.positionViewAtIndex(index, ListView.End))
             opened: root.opened === id
             onToggled: root.opened = opened ? "" : id
         }

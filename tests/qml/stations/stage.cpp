@@ -19,6 +19,11 @@ Stage::Stage(QObject *parent) : QObject(parent)
     auto store = openStore(m_folder.path());
     if (store)
         m_room = std::make_unique<Room>(std::move(store).value(), 5.87);
+    if (!m_room)
+        return;
+    // What is written goes to a folder of its own, never to the documents of whoever runs this.
+    m_room->fit().files()->setDocuments(m_papers.path());
+    m_room->sharing().setDocuments(m_papers.path());
 }
 
 Stage::~Stage() = default;

@@ -35,5 +35,6 @@ private:
     [[nodiscard]] Saved saved() const;
 
     QTemporaryDir m_folder;
+    QTemporaryDir m_papers;
     std::unique_ptr<matside::Room> m_room;
 };

@@ -16,6 +16,39 @@ StationCase {
         compare(Session.station, 0);
         compare(Stage.columns(), 3); // nine blocks to begin with
     }
+    function test_aPieceGoesOutAndComesIn() {
+        press(called("New, in inches"));
+        Session.view = "shelf";
+        tryVerify(() => pressables().find(item => item.accessibleName === "More") !== undefined);
+        press(pressables().find(item => item.accessibleName === "More"));
+        tryVerify(() => called("Share as one file"));
+        wait(60); // the row lays its buttons out a frame later
+        press(called("Share as one file"));
+        tryCompare(Sharing, "busy", false, 20000);
+        verify(!Sharing.refused, Sharing.said);
+        verify(Sharing.said.indexOf("New piece.matside") > 0, Sharing.said);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", shared");
+        }
+        resize(screens[0]);
+        const count = Shelf.count;
+        press(called("Open or bring in"));
+        tryVerify(() => called("New piece"));
+        wait(60);
+        press(called("New piece"));
+        tryCompare(Sharing, "ready", true, 20000);
+        compare(Sharing.inside[0], "3 by 3 blocks");
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", looked into");
+        }
+        resize(screens[0]);
+        press(called("Lay it on the shelf"));
+        tryCompare(Session, "view", "station", 20000);
+        Session.view = "shelf";
+        tryVerify(() => Shelf.count === count + 1);
+    }
     function test_whatCanBeDoneWithAPiece() {
         press(pressables().find(item => item.accessibleName === "More"));
         tryVerify(() => called("Less"));
