@@ -33,6 +33,7 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     [[nodiscard]] int count() const { return static_cast<int>(m_hoops.size()); }
+    [[nodiscard]] const std::vector<Hoop> &hoops() const { return m_hoops; }
     /// The project's own hoop among them, or −1.
     [[nodiscard]] int current() const;
 

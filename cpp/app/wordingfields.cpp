@@ -149,6 +149,8 @@ constexpr std::array commands{
     Worded{"bring-back", QT_TRANSLATE_NOOP("Words", "bring back")},
     Worded{"throw-away", QT_TRANSLATE_NOOP("Words", "throw away")},
     Worded{"edit", QT_TRANSLATE_NOOP("Words", "change")},
+    //: layout: how many blocks across and down, their size and the sashing between them
+    Worded{"take-layout", QT_TRANSLATE_NOOP("Words", "layout taken")},
     Worded{"add-cloth", QT_TRANSLATE_NOOP("Words", "cloth added")},
     Worded{"add-ruler", QT_TRANSLATE_NOOP("Words", "ruler added")},
     Worded{"take-cloth-away", QT_TRANSLATE_NOOP("Words", "cloth taken away")},

@@ -72,6 +72,20 @@ constexpr std::array stops{
            QT_TRANSLATE_NOOP("Words",
                              "Cloth %1 wide is too narrow to piece the long sashings with their joins "
                              "at mid-block; %2 is the least.")},
+    Worded{"fit-no-size",
+           QT_TRANSLATE_NOOP("Words", "Nothing is left for the piece: let less of the table show.")},
+    Worded{"fit-washing-out-of-range",
+           QT_TRANSLATE_NOOP("Words", "Washing that takes %1 is not likely; say less than %2.")},
+    Worded{"fit-block-over-size",
+           QT_TRANSLATE_NOOP("Words", "One block makes a piece of %1, larger than the %2 wanted: allow "
+                                      "smaller blocks, or let less of the table show.")},
+    Worded{"fit-no-block-in-limits",
+           QT_TRANSLATE_NOOP("Words",
+                             "No block from %1 to %2 goes into a hoop you have: allow other sizes, or "
+                             "enter the hoop that takes them.")},
+    Worded{"fit-too-many-blocks",
+           QT_TRANSLATE_NOOP("Words", "That takes %1 blocks or more, and you allow %2: allow more, or larger "
+                                      "blocks.")},
 };
 
 constexpr std::array looks{

@@ -160,17 +160,24 @@ bool Workspace::write(const char *code, const std::string &document, const std::
     return true;
 }
 
+void Workspace::glance(const Project &next)
+{
+    preview(next);
+    m_glancing = true;
+}
+
 void Workspace::preview(const Project &next)
 {
     m_shown = next;
     m_previewing = true;
+    m_glancing = false;
     replan();
     emit changed();
 }
 
 bool Workspace::settle(const char *code)
 {
-    return !m_previewing || commit(code, Project(m_shown));
+    return !m_previewing || commit(code, m_glancing ? m_saved : Project(m_shown));
 }
 
 bool Workspace::undo()

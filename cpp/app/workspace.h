@@ -41,6 +41,8 @@ public:
     [[nodiscard]] std::string lastAbout() const;
     /// Shows a project as it would be, without saving.
     void preview(const Project &next);
+    /// The same for something only looked at: settling takes it back, whoever asks for it.
+    void glance(const Project &next);
     [[nodiscard]] bool previewing() const { return m_previewing; }
     /// Saves what is previewed, or takes it back when nothing came of it.
     bool settle(const char *code);
@@ -75,6 +77,7 @@ private:
     mutable std::vector<Step> m_steps;
     mutable bool m_stepsFresh = false;
     bool m_previewing = false;
+    bool m_glancing = false;
 };
 
 /// The project in a document of the store; a bare one when it cannot be read.

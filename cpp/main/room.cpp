@@ -6,7 +6,8 @@ namespace matside {
 Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     : m_store(std::move(store)), m_workspace(*m_store), m_session(m_workspace), m_look(*m_store, pxPerMm),
       m_shelf(m_workspace, m_session), m_fit(m_workspace), m_steps(m_workspace, m_session),
-      m_hoop(m_workspace, m_session, m_steps), m_hoops(m_workspace, m_session), m_trim(m_workspace, m_steps),
+      m_hoop(m_workspace, m_session, m_steps), m_hoops(m_workspace, m_session),
+      m_would(m_workspace, m_session, m_hoops), m_trim(m_workspace, m_steps),
       m_measure(m_workspace, m_session, m_steps), m_join(m_workspace, m_session, m_steps),
       m_edge(m_workspace, m_session, m_steps), m_shop(m_workspace, m_session), m_book(*m_store),
       m_keeper(m_book), m_sharing(m_workspace, m_session, m_keeper),
@@ -19,6 +20,7 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     Single<StepModel>::hand(&m_steps);
     Single<HoopModel>::hand(&m_hoop);
     Single<HoopShelf>::hand(&m_hoops);
+    Single<WouldFit>::hand(&m_would);
     Single<TrimModel>::hand(&m_trim);
     Single<BlockMeasure>::hand(&m_measure);
     Single<JoinModel>::hand(&m_join);

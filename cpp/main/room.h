@@ -15,6 +15,7 @@
 #include "app/shopmodel.h"
 #include "app/stepmodel.h"
 #include "app/trimmodel.h"
+#include "app/wouldfit.h"
 
 #include <QQmlApplicationEngine>
 
@@ -34,6 +35,7 @@ public:
     [[nodiscard]] StepModel &steps() { return m_steps; }
     [[nodiscard]] FitModel &fit() { return m_fit; }
     [[nodiscard]] Sharing &sharing() { return m_sharing; }
+    [[nodiscard]] WouldFit &wouldFit() { return m_would; }
     [[nodiscard]] Workspace &workspace() { return m_workspace; }
     [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
 
@@ -47,6 +49,7 @@ private:
     StepModel m_steps;
     HoopModel m_hoop;
     HoopShelf m_hoops;
+    WouldFit m_would;
     TrimModel m_trim;
     BlockMeasure m_measure;
     JoinModel m_join;

@@ -71,6 +71,21 @@ void openKeypad(QQuickWindow &window, const FigureView &figure)
                                   Q_ARG(QString, figure.whole));
 }
 
+/// The layouts that would fit, the first of them on the table; or what is wanted of them.
+void openLayouts(Room &room, QQuickWindow &window, bool wishes)
+{
+    settle(40);
+    QQuickItem *page = visibleItem(window, QStringLiteral("fit-page"));
+    if (!page)
+        return;
+    QMetaObject::invokeMethod(page, "openLayouts");
+    settle(40);
+    if (QQuickItem *layouts = wishes ? visibleItem(window, QStringLiteral("layouts")) : nullptr)
+        layouts->setProperty("wishing", true);
+    else
+        room.wouldFit().choose(1);
+}
+
 /// The log of the first block, with what lies over it.
 void openLog(QQuickWindow &window, const char *over)
 {
@@ -145,7 +160,10 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
                               room.session().setStation(static_cast<int>(station));
                               opens();
                           },
-                          [&room] { room.session().setStation(static_cast<int>(Station::Fit)); }});
+                          [&room, station] {
+                              const Station away = station == Station::Fit ? Station::Shop : Station::Fit;
+                              room.session().setStation(static_cast<int>(away));
+                          }});
     };
     const auto log = [&](const char *name, const char *over) {
         at(QString::fromLatin1(name), Station::Hoop, [&window, over] { openLog(window, over); });
@@ -163,6 +181,8 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     };
     beside(Station::Join, {"test", "map", "gauge"});
     beside(Station::Edge, {"measure", "joins", "section", "corners", "care"});
+    at(QStringLiteral("layouts"), Station::Fit, [&room, &window] { openLayouts(room, window, false); });
+    at(QStringLiteral("wishes"), Station::Fit, [&room, &window] { openLayouts(room, window, true); });
     const auto atCut = [&](const char *name, std::function<void()> opens) {
         at(QString::fromLatin1(name), Station::Cut, [&room, opens = std::move(opens)] {
             toAFigure(room);

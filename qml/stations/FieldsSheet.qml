@@ -22,6 +22,8 @@ Flickable {
 
     signal ask(string pointer, string label, string kind, string text)
     signal working(string key)
+    /** Asks for the layouts that would fit. */
+    signal layouts()
 
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -44,6 +46,21 @@ Flickable {
                 width: rows.width
                 open: root.openGroup === "problem" + index
                 onTurned: root.openGroup = open ? "" : "problem" + index
+            }
+        }
+        Item {
+            visible: !Theme.small
+            width: parent.width
+            height: fits.height + 2 * Theme.gap
+            CutButton {
+                id: fits
+                x: Theme.margin
+                y: Theme.gap
+                width: parent.width - 2 * Theme.margin
+                height: Theme.control
+                inList: true
+                text: qsTr("What would fit")
+                onClicked: root.layouts()
             }
         }
         GroupHead {

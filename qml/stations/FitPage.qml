@@ -11,17 +11,25 @@ import Matside.Theme
  */
 FocusScope {
     id: root
+    objectName: "fit-page"
 
     readonly property bool upright: height > width
     readonly property bool ample: !upright && height > Theme.mm(115)
     /** The column takes what its steppers need; on a small screen it leaves the larger half to the drawing. */
     readonly property real columnWidth: Theme.small ? Math.min(Theme.column, width * 0.5) : Math.min(Theme.mm(105), width * 0.66)
-    /** What stands in the column: "fields", "working". */
+    /** What stands in the column: "fields", "working", "layouts". */
     property string shows: "fields"
+    /** The face that lies up while layouts are looked at. */
+    property string face: "front"
 
     function leave(): bool {
         if (keypad.open) {
             keypad.close();
+            return true;
+        }
+        if (shows === "layouts") {
+            if (!layouts.leave())
+                closeLayouts();
             return true;
         }
         const lay = shows !== "fields";
@@ -35,6 +43,16 @@ FocusScope {
         shows = "working";
         sum.show(keys);
     }
+    /** The layouts that would fit, each to be seen on the table. */
+    function openLayouts() {
+        shows = "layouts";
+        layouts.begin();
+    }
+    function closeLayouts() {
+        WouldFit.leave();
+        face = "front";
+        shows = "fields";
+    }
 
     Item {
         id: scene
@@ -46,18 +64,39 @@ FocusScope {
             id: name
             x: Theme.margin
             y: Theme.margin
-            width: parent.width - 2 * Theme.margin
+            width: parent.width - 2 * Theme.margin - (turn.visible ? turn.width + Theme.gap : 0)
             cap: Theme.small ? Theme.capWord : Theme.capHead
             bold: true
+            wrapMode: turn.visible ? Text.NoWrap : Text.Wrap
+            elide: turn.visible ? Text.ElideRight : Text.ElideNone
             text: Session.projectName
+        }
+        CutButton {
+            id: turn
+            // On a small screen the list has no room to spare: what would fit is asked for up here.
+            readonly property bool opens: root.shows !== "layouts"
+            visible: opens ? Theme.small && root.shows === "fields" : FitModel.drawing.reversible
+            x: parent.width - width - Theme.margin
+            y: Theme.mm(2)
+            width: Math.min(implicitWidth, parent.width * 0.45)
+            height: visible ? Math.max(Theme.control, contentHeight) : 0
+            //: the other face of the piece, in the drawing
+            text: opens ? qsTr("What would fit") : root.face === "front" ? qsTr("Show the back") : qsTr("Show the front")
+            onClicked: {
+                if (opens)
+                    root.openLayouts();
+                else
+                    root.face = root.face === "front" ? "back" : "front";
+            }
         }
         TableDrawing {
             id: drawing
-            y: name.y + name.height
+            y: Math.max(name.y + name.height, turn.visible ? turn.y + turn.height : 0)
             width: parent.width
             height: (root.ample ? parent.height * 0.6 : parent.height) - y
             view: FitModel.drawing
-            dragEnabled: !Session.readOnly
+            face: root.face
+            dragEnabled: !Session.readOnly && root.shows !== "layouts"
             accessibleName: qsTr("The piece on the table, %1 by %2")
                 .arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
             onDragged: (alongMm, acrossMm) => FitModel.dragCorner(alongMm, acrossMm)
@@ -110,6 +149,15 @@ FocusScope {
             withFigures: !root.ample
             onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
             onWorking: key => root.explain([key])
+            onLayouts: root.openLayouts()
+        }
+        FitLayouts {
+            id: layouts
+            anchors.fill: parent
+            visible: root.shows === "layouts"
+            face: root.face
+            onAsk: (key, label, kind) => root.begin(key, label, kind, "")
+            onClosed: root.closeLayouts()
         }
         WorkingSheet {
             id: sum
@@ -129,7 +177,7 @@ FocusScope {
         home: column
         marks: FitModel.marks(asked)
         onGiven: (pointer, text) => {
-            const answer = FitModel.enter(pointer, text);
+            const answer = root.shows === "layouts" ? WouldFit.enter(pointer, text) : FitModel.enter(pointer, text);
             error = answer.ok ? "" : answer.says;
             if (answer.ok)
                 close();

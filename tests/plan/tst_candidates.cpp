@@ -76,10 +76,6 @@ private slots:
     void nothingNearerExists_data();
     void nothingNearerExists();
     void randomTables();
-    void silly_data();
-    void silly();
-    void hoopMustBeKnown();
-    void hoursByHand();
 };
 
 // Case 18 (a): table 60 × 36, reveal 6.
@@ -330,93 +326,6 @@ void CandidatesTest::randomTables()
         }
     }
     QVERIFY(listed > 200);
-}
-
-void CandidatesTest::silly_data()
-{
-    QTest::addColumn<double>("along"); // in
-    QTest::addColumn<double>("across");
-    QTest::addColumn<int>("least"); // block, in
-    QTest::addColumn<int>("most");
-    QTest::addColumn<int>("mostBlocks");
-    QTest::addColumn<QString>("code");
-    QTest::newRow("no size left") << 0.0 << 20.0 << 4 << 9 << 200 << "fit-no-size";
-    QTest::newRow("less than nothing") << -8.0 << 20.0 << 4 << 9 << 200 << "fit-no-size";
-    QTest::newRow("block larger than the piece") << 6.0 << 20.0 << 6 << 9 << 200 << "fit-block-over-size";
-    QTest::newRow("no blocks wanted") << 48.0 << 24.0 << 4 << 9 << 0 << "fit-too-many-blocks";
-    QTest::newRow("a hall") << 90000.0 << 90000.0 << 4 << 9 << 200 << "fit-too-many-blocks";
-    QTest::newRow("beyond every length") << 1e13 << 24.0 << 4 << 9 << 200 << "fit-too-many-blocks";
-    QTest::newRow("least above most") << 48.0 << 24.0 << 9 << 4 << 200 << "fit-no-block-in-limits";
-    QTest::newRow("larger than the hoop") << 48.0 << 24.0 << 12 << 14 << 200 << "fit-no-block-in-limits";
-    QTest::newRow("blocks of no size") << 48.0 << 24.0 << 0 << 9 << 200 << "fit-no-block-in-limits";
-}
-
-void CandidatesTest::silly()
-{
-    QFETCH(double, along);
-    QFETCH(double, across);
-    QFETCH(int, least);
-    QFETCH(int, most);
-    QFETCH(int, mostBlocks);
-    QFETCH(QString, code);
-    const Project project = onTable({in(60), in(36), std::nullopt, {}});
-    const auto ticks = [](double inches) {
-        return Length::ticks(static_cast<std::int64_t>(inches * Length::ticksPerInch));
-    };
-    FitLimits limits = usualLimits(project, {});
-    limits.leastBlock = in(least);
-    limits.mostBlock = in(most);
-    limits.mostBlocks = mostBlocks;
-    const Candidates found = candidatesFor(project, {{ticks(along), ticks(across)}, {}}, limits);
-    QVERIFY2(found.list.empty(), told(found));
-    QVERIFY(found.none.has_value());
-    QCOMPARE(QString::fromStdString(found.none->code), code);
-}
-
-void CandidatesTest::hoopMustBeKnown()
-{
-    Project project = onTable({in(60), in(36), std::nullopt, {}});
-    project.hoop = {};
-    Candidates found = candidatesFor(project, {{in(48), in(24)}, {}}, usualLimits(project, {}));
-    QVERIFY(found.list.empty());
-    QCOMPARE(found.none->code, std::string("hoop-unknown"));
-    project.hoop = planhelp::hoopQ();
-    found = candidatesFor(project, {{in(48), in(24)}, Share{500'000}}, usualLimits(project, {}));
-    QCOMPARE(found.none->code, std::string("fit-washing-out-of-range"));
-    QVERIFY(!sizeLeaving({}, {}));
-    // A fault that has nothing to do with the layout is named as plan() names it.
-    project.fold.fold_catch = in(1);
-    found = candidatesFor(project, {{in(48), in(24)}, {}}, usualLimits(project, {}));
-    QVERIFY(found.list.empty());
-    QVERIFY(planhelp::has(plan(project).problems, found.none->code));
-}
-
-// Case 1 by hand from F20: 9 blocks trimmed at 3; 6 shorts at 9; 2 longs of 21 in at 2.5 × 1.75 + 5 = 9.375,
-// taken as 9.4; 84 in of edge at 1.5 by hand, 0.6 by machine.
-void CandidatesTest::hoursByHand()
-{
-    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
-    Hours hours = hoursFor(project, plan(project));
-    QCOMPARE(hours.trimming, 270);
-    QCOMPARE(hours.joining, 540 + 2 * 94);
-    QCOMPARE(hours.edging, 1260);
-    QCOMPARE(hours.machine % 9, 0);
-    QVERIFY(!hours.ownMinutes);
-    project.edge.sewn = Sewn::Machine;
-    project.kits = 2;
-    hours = hoursFor(project, plan(project));
-    QCOMPARE(hours.edging, 504 * 2);
-    QCOMPARE(hours.trimming, 540);
-    // Her own: three blocks of 20 minutes.
-    for (const char *name : {"A1", "A2", "A3"}) {
-        MadeBlock block;
-        block.block = name;
-        block.minutes = 20;
-        project.made.blocks.push_back(block);
-    }
-    hours = hoursFor(project, plan(project));
-    QVERIFY(hours.ownMinutes);
-    QCOMPARE(hours.machine, 200 * 18);
 }
 
 QTEST_APPLESS_MAIN(CandidatesTest)

@@ -61,4 +61,103 @@ StationCase {
         tryVerify(() => !called("Done"));
         compare(Stage.columns(), 7);
     }
+
+    function layouts(): var {
+        return pressables().filter(item => item.takesSays !== undefined);
+    }
+    function openLayouts() {
+        const wanted = called("What would fit");
+        verify(wanted);
+        wanted.press();
+        tryVerify(() => called("Take this layout"));
+        wait(60);
+        verify(layouts().length > 0, "no layouts");
+    }
+    /** A layout is looked at, left, looked at again and taken; one undo brings the piece back. */
+    function test_aLayoutIsTaken_data() {
+        return screens;
+    }
+    function test_aLayoutIsTaken(data) {
+        resize(data);
+        const columns = Stage.columns();
+        const size = Stage.finishedAlong();
+        openLayouts();
+        verifySizes(data.tag + ", layouts");
+        verify(!called("Take this layout").enabled);
+        const other = layouts().find(row => row.drawing.columns !== columns) ?? scrolled();
+        const across = other.drawing.columns;
+        verify(across !== columns);
+        mouseClick(other, other.width / 2, 8);
+        tryVerify(() => FitModel.drawing.columns === across);
+        compare(Stage.columns(), columns);
+        press(called("Show the back"));
+        tryVerify(() => called("Show the front"));
+        press(called("Back"));
+        tryVerify(() => !called("Take this layout"));
+        compare(FitModel.drawing.columns, columns);
+
+        openLayouts();
+        WouldFit.choose(layouts().concat([other])[0].drawing.columns !== columns ? 0 : 1);
+        const taken = FitModel.drawing.columns;
+        wait(450); // a target that decides is deaf for a moment after it appeared
+        press(called("Take this layout"));
+        tryVerify(() => Stage.columns() === taken);
+        tryVerify(() => !called("Take this layout"));
+        Session.undo();
+        compare(Stage.columns(), columns);
+        compare(Stage.finishedAlong(), size);
+    }
+    /** The next row that is not yet laid out, brought into sight. */
+    function scrolled(): var {
+        const list = layouts()[0].ListView.view;
+        list.positionViewAtIndex(1, ListView.Beginning);
+        wait(60);
+        return layouts().find(row => row.index === 1);
+    }
+    function test_whatIsWanted_data() {
+        return screens;
+    }
+    function test_whatIsWanted(data) {
+        resize(data);
+        openLayouts();
+        press(called("Change what is wanted"));
+        tryVerify(() => called("Show what fits"));
+        wait(60);
+        verifySizes(data.tag + ", what is wanted");
+        const said = WouldFit.wishSays;
+        press(called("bare at each end more"));
+        tryVerify(() => WouldFit.wishSays !== said);
+        press(pressables().find(item => /^bare at each end \d/.test(item.accessibleName)));
+        tryVerify(() => called("Done"));
+        wait(250);
+        press(called("9"));
+        press(called("Done"));
+        tryVerify(() => !called("Done"));
+        verify(/\{9 in\} bare at the ends/.test(WouldFit.wishSays), WouldFit.wishSays);
+        pressables().find(item => item.accessibleName === "hangs over").press();
+        tryVerify(() => /\{9 in\} over at the ends/.test(WouldFit.wishSays));
+        press(called("Show what fits"));
+        tryVerify(() => called("Take this layout"));
+    }
+    function test_layoutsForTheLeftHand() {
+        Session.leftHanded = true;
+        openLayouts();
+        verifySizes("layouts, left hand");
+        press(called("Change what is wanted"));
+        tryVerify(() => called("Show what fits"));
+        verifySizes("what is wanted, left hand");
+        Session.leftHanded = false;
+    }
+    /** Going elsewhere while a layout is looked at leaves the piece as it was. */
+    function test_goingElsewhereLeavesThePiece() {
+        const size = Stage.finishedAlong();
+        openLayouts();
+        WouldFit.choose(1);
+        tryVerify(() => WouldFit.chosen === 1);
+        Session.station = 1;
+        wait(60);
+        compare(WouldFit.chosen, -1);
+        compare(Stage.finishedAlong(), size);
+        verify(!Session.canUndo);
+    }
 }

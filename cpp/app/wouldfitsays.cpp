@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: MIT
+//
+// What is said of each layout that would fit, and of what she wants.
+#include "app/figures.h"
+#include "app/wording.h"
+#include "app/wouldfit.h"
+
+#include <QLocale>
+
+namespace matside {
+
+namespace {
+
+/// Tenths of a minute as hours: halves up to ten hours, then whole ones.
+QString hoursText(std::int64_t tenths)
+{
+    const std::int64_t halves = (tenths + 150) / 300;
+    if (halves < 20 && halves % 2 != 0)
+        return QLocale().toString(static_cast<double>(halves) / 2, 'f', 1);
+    return QLocale().toString(static_cast<qlonglong>((halves + 1) / 2));
+}
+
+QString times(Pair size, Marks marks)
+{
+    // The unit stands once, behind the second.
+    const FigureView along = figureOf(size.along, marks);
+    QString first = along.text;
+    if (!along.unit.isEmpty() && first.endsWith(along.unit))
+        first.chop(along.unit.size());
+    //: along × across
+    return WouldFit::tr("{%1} × %2").arg(first.trimmed(), braced(size.across, marks));
+}
+
+/// What one pair of sides shows of the table, or hangs over it.
+QString shows(Length reveal, Marks marks)
+{
+    if (reveal < Length())
+        //: the piece hangs over the table's edge by so much
+        return WouldFit::tr("%1 over").arg(braced(-reveal, marks));
+    //: so much of the table shows beside the piece
+    return WouldFit::tr("%1 bare").arg(braced(reveal, marks));
+}
+
+QString bothSides(Pair reveal, Marks marks)
+{
+    if (reveal.along == reveal.across)
+        return WouldFit::tr("%1 all round").arg(shows(reveal.along, marks));
+    return WouldFit::tr("%1 at the ends, %2 at the sides")
+        .arg(shows(reveal.along, marks), shows(reveal.across, marks));
+}
+
+} // namespace
+
+QString WouldFit::blockText(const Candidate &candidate)
+{
+    const Blocks &blocks = candidate.project.blocks;
+    const Marks marks = candidate.project.marks();
+    const bool square = blocks.width == blocks.height;
+    QString size = square
+                       ? figureText(blocks.width, marks)
+                       : tr("%1 × %2").arg(figureText(blocks.width, marks), figureText(blocks.height, marks));
+    return size.replace(QLatin1Char(' '), QChar::Nbsp);
+}
+
+QString WouldFit::sizeSays(const Candidate &candidate) const
+{
+    const Marks marks = candidate.project.marks();
+    QString says = times(candidate.plan.size.finished, marks);
+    if (candidate.plan.table) {
+        const Pair reveal = candidate.plan.table->reveal;
+        const bool alike = reveal.along == reveal.across;
+        says += QStringLiteral(", ") + (alike ? shows(reveal.along, marks) : bothSides(reveal, marks));
+        const Length corner = candidate.plan.table->corner;
+        if (candidate.plan.table->round)
+            //: on a round table: the corners lie so far from its edge
+            says += QStringLiteral(", ") + (corner < Length()
+                                                ? tr("corners %1 over").arg(braced(-corner, marks))
+                                                : tr("corners %1 inside").arg(braced(corner, marks)));
+    }
+    if (m_wanted.washing > Share())
+        says += QStringLiteral("; ") + tr("washed %1").arg(times(candidate.washed, marks));
+    return says;
+}
+
+QString WouldFit::takesSays(const Candidate &candidate)
+{
+    const std::int64_t blocks = candidate.project.blocks.columns * candidate.project.blocks.rows;
+    //: blocks, hoop strips they are stitched on, hours of work
+    return tr("%1 blocks, %2 strips, %3 hours")
+        .arg(blocks)
+        .arg(candidate.plan.strip.strips)
+        .arg(hoursText(candidate.hours.all()));
+}
+
+QString WouldFit::moreSays(const Candidate &candidate, bool shown)
+{
+    const Marks marks = candidate.project.marks();
+    QStringList says;
+    if (candidate.widerSashing)
+        //: sashing: the strip between two blocks
+        says += tr("Sashing %1.").arg(braced(candidate.plan.sashing.finished, marks));
+    if (candidate.otherHoop)
+        says += tr("In the hoop “%1”.").arg(toQt(candidate.project.hoop.name));
+    if (shown)
+        //: cloth of each layer for the hoop strips
+        says += tr("Strips take %1 a layer.").arg(braced(candidate.cloth, marks));
+    return says.join(QLatin1Char(' '));
+}
+
+QString WouldFit::cautionSays(const Candidate &candidate)
+{
+    QStringList says;
+    for (const Problem &caution : candidate.plan.cautions)
+        if (caution.code == "stiff-lip" || caution.code == "corner-hangs")
+            says.append(sentence(caution, candidate.project.marks()));
+    return says.join(QLatin1Char(' '));
+}
+
+QString WouldFit::wishSays() const
+{
+    const Marks marks = m_base.marks();
+    const Pair size = wantedSize();
+    QString says = hasTable() ? bothSides(m_wanted.reveal, marks) : times(size, marks);
+    if (m_wanted.washing > Share())
+        says += QStringLiteral("; ") + tr("to make, before washing, %1").arg(times(m_found.asked, marks));
+    return says;
+}
+
+QString WouldFit::noneSays() const
+{
+    return m_found.none ? sentence(*m_found.none, m_base.marks()) : QString();
+}
+
+QVariantMap WouldFit::amount(const char *key, const QString &says, const char *kind,
+                             const OfferValue &value) const
+{
+    return {{QStringLiteral("key"), QLatin1String(key)},
+            {QStringLiteral("says"), says},
+            {QStringLiteral("kind"), QLatin1String(kind)},
+            {QStringLiteral("figure"), QVariant::fromValue(figureOf(value, m_base.marks()))}};
+}
+
+QVariantList WouldFit::wishes() const
+{
+    const auto either = [](const char *key, const QString &says, const QString &no, const QString &yes,
+                           bool value) {
+        const auto choice = [](bool is, const QString &text) {
+            return QVariantMap{{QStringLiteral("value"), is}, {QStringLiteral("says"), text}};
+        };
+        return QVariantMap{{QStringLiteral("key"), QLatin1String(key)},
+                           {QStringLiteral("says"), says},
+                           {QStringLiteral("kind"), QStringLiteral("choice")},
+                           {QStringLiteral("choices"), QVariantList{choice(false, no), choice(true, yes)}},
+                           {QStringLiteral("value"), value}};
+    };
+    const bool inch = m_base.system == System::Inch;
+    QVariantList list;
+    if (hasTable()) {
+        const QString bare = tr("table shows");
+        const QString over = tr("hangs over");
+        list << amount("reveal-along", m_hangs[0] ? tr("over at each end") : tr("bare at each end"), "length",
+                       m_wanted.reveal.along.magnitude())
+             << either("hangs-along", tr("At each end"), bare, over, m_hangs[0])
+             << amount("reveal-across", m_hangs[1] ? tr("over at each side") : tr("bare at each side"),
+                       "length", m_wanted.reveal.across.magnitude())
+             << either("hangs-across", tr("At each side"), bare, over, m_hangs[1]);
+    } else {
+        list << amount("size-along", tr("finished, along"), "length", m_wanted.size.along)
+             << amount("size-across", tr("finished, across"), "length", m_wanted.size.across);
+    }
+    list << amount("washing", tr("washing takes"), "share", m_wanted.washing)
+         << amount("least", tr("smallest block"), "length", m_limits.leastBlock)
+         << amount("most", tr("largest block"), "length", m_limits.mostBlock)
+         << either("fine", tr("block sizes"), inch ? tr("by quarters") : tr("by 5 mm"), tr("on every mark"),
+                   m_limits.step < (inch ? Length::inches(0, 1, 4) : Length::mm(5)))
+         << either("widen", tr("wider sashing"), tr("no"),
+                   inch ? tr("up to 1/8 in more") : tr("up to 3 mm more"), m_limits.widen)
+         << amount("blocks", tr("blocks at most"), "count", m_limits.mostBlocks);
+    return list;
+}
+
+} // namespace matside

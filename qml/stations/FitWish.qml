@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/** One thing she wants of the piece: a value with minus and plus at its right, or one of two. */
+Item {
+    id: root
+
+    /** {key, says, kind, figure}, or {key, says, kind: "choice", choices, value}. */
+    required property var wish
+
+    signal ask(string key, string label, string kind)
+
+    readonly property bool choice: wish.kind === "choice"
+    readonly property string label: wish.says ?? ""
+    /** What a choice is about is said above it, unless the value before it has said so. */
+    readonly property bool headed: choice && !(wish.key ?? "").startsWith("hangs")
+
+    implicitHeight: choice ? cells.y + cells.implicitHeight
+                           : Math.max(Theme.step, name.implicitHeight + length.implicitHeight + Theme.mm(1.2))
+
+    Pressable {
+        id: value
+        visible: !root.choice
+        x: Theme.left ? parent.width - width : 0
+        width: root.width - buttons.width - Theme.gap
+        height: parent.height
+        inList: true
+        accessibleName: root.label + " " + (root.wish.figure?.text ?? "")
+        onClicked: root.ask(root.wish.key, root.label, root.wish.kind)
+
+        Word {
+            id: name
+            width: parent.width
+            text: root.label
+            Accessible.ignored: true
+        }
+        FigureText {
+            id: length
+            y: name.implicitHeight + Theme.mm(0.6)
+            figure: root.wish.figure ?? null
+            cap: Theme.capInText
+            availableWidth: parent.width
+            color: value.pressed ? Theme.colors.accent : Theme.colors.ink
+            accessibleIgnored: true
+        }
+        FocusOutline { visible: value.keyboardFocus }
+    }
+    Row {
+        id: buttons
+        visible: !root.choice
+        x: Theme.left ? 0 : parent.width - width
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: Theme.gap
+        StepButton {
+            sign: "-"
+            //: spoken name of a minus button; %1 is what it lessens
+            accessibleName: qsTr("%1 less").arg(root.label)
+            onStepped: WouldFit.nudge(root.wish.key, -1)
+        }
+        StepButton {
+            sign: "+"
+            //: spoken name of a plus button; %1 is what it adds to
+            accessibleName: qsTr("%1 more").arg(root.label)
+            onStepped: WouldFit.nudge(root.wish.key, 1)
+        }
+    }
+    Word {
+        id: head
+        visible: root.headed
+        width: parent.width
+        text: root.label
+        Accessible.ignored: true
+    }
+    ChoiceCells {
+        id: cells
+        visible: root.choice
+        y: head.visible ? head.implicitHeight + Theme.mm(1) : 0
+        width: parent.width
+        inList: true
+        accessibleName: root.label
+        choices: root.wish.choices ?? []
+        value: root.wish.value
+        onChosen: value => WouldFit.pick(root.wish.key, value)
+    }
+}

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Core
+import Matside.Theme
+
+/** What she wants the piece to come to, and what she will have. */
+Flickable {
+    id: root
+
+    signal ask(string key, string label, string kind)
+
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    contentHeight: rows.height
+
+    Column {
+        id: rows
+        width: root.width
+        spacing: Theme.gapTargets
+
+        Repeater {
+            // By number: a row that was just pressed is not made anew by what it changed.
+            model: WouldFit.wishes.length
+            FitWish {
+                required property int index
+                width: rows.width
+                height: implicitHeight
+                wish: WouldFit.wishes[index] ?? ({})
+                onAsk: (key, label, kind) => root.ask(key, label, kind)
+            }
+        }
+    }
+}
