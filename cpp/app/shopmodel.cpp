@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/shopmodel.h"
 
+#include "app/money.h"
 #include "app/wording.h"
 #include "plan/thread.h"
 
@@ -10,15 +11,6 @@
 #include <cmath>
 
 namespace matside {
-
-namespace {
-
-QString money(std::int64_t cents)
-{
-    return QLocale().toString(static_cast<double>(cents) / 100, 'f', 2);
-}
-
-} // namespace
 
 ShopModel::ShopModel(Workspace &workspace, Session &session) : m_workspace(workspace), m_session(session)
 {
@@ -96,7 +88,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     case ProofSays:
         return tr("%1 Waste %2 %.").arg(proofSays(buy)).arg((buy.waste + 5) / 10);
     case CostSays:
-        return buy.cents ? money(*buy.cents) : QString();
+        return buy.cents ? moneyText(*buy.cents) : QString();
     case UsableMm:
         return buy.usable.asMm();
     case LengthMm:
@@ -138,7 +130,8 @@ QString ShopModel::totalSays() const
     }
     if (cents == 0)
         return {};
-    return all ? tr("All cloths: %1").arg(money(cents)) : tr("Cloths with a price: %1").arg(money(cents));
+    return all ? tr("All cloths: %1").arg(moneyText(cents))
+               : tr("Cloths with a price: %1").arg(moneyText(cents));
 }
 
 QString ShopModel::sundriesSays() const

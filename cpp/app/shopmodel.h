@@ -38,6 +38,7 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     [[nodiscard]] int count() const { return static_cast<int>(m_list.size()); }
+    [[nodiscard]] const std::vector<Buy> &list() const { return m_list; }
     /// What all cloths with a price cost together.
     [[nodiscard]] QString totalSays() const;
     /// Thread, bobbins and needles.

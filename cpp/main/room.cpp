@@ -9,8 +9,9 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
       m_hoop(m_workspace, m_session, m_steps), m_hoops(m_workspace, m_session),
       m_would(m_workspace, m_session, m_hoops), m_trim(m_workspace, m_steps),
       m_measure(m_workspace, m_session, m_steps), m_join(m_workspace, m_session, m_steps),
-      m_edge(m_workspace, m_session, m_steps), m_shop(m_workspace, m_session), m_book(*m_store),
-      m_keeper(m_book), m_sharing(m_workspace, m_session, m_keeper),
+      m_edge(m_workspace, m_session, m_steps), m_shop(m_workspace, m_session),
+      m_price(m_workspace, m_session, m_shop), m_book(*m_store), m_keeper(m_book),
+      m_sharing(m_workspace, m_session, m_keeper),
       m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper)
 {
     Single<Session>::hand(&m_session);
@@ -27,6 +28,7 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     Single<EdgeModel>::hand(&m_edge);
     Single<ShopModel>::hand(&m_shop);
     Single<Sharing>::hand(&m_sharing);
+    Single<PriceModel>::hand(&m_price);
     Single<BlockLog>::hand(&m_log);
     Single<Gallery>::hand(&m_gallery);
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));

@@ -9,6 +9,7 @@
 #include "app/hoopmodel.h"
 #include "app/hoopshelf.h"
 #include "app/joinmodel.h"
+#include "app/pricemodel.h"
 #include "app/session.h"
 #include "app/sharing.h"
 #include "app/shelf.h"
@@ -55,6 +56,7 @@ private:
     JoinModel m_join;
     EdgeModel m_edge;
     ShopModel m_shop;
+    PriceModel m_price;
     NoteBook m_book;
     PhotoKeeper m_keeper;
     CameraSource m_camera;

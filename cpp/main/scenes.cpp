@@ -86,6 +86,18 @@ void openLayouts(Room &room, QQuickWindow &window, bool wishes)
         room.wouldFit().choose(1);
 }
 
+/// The sum of cost and price, at the foot of the shopping list.
+void openPrice(QQuickWindow &window)
+{
+    settle(40);
+    QQuickItem *page = visibleItem(window, QStringLiteral("shop-page"));
+    if (!page)
+        return;
+    page->setProperty("pricing", true);
+    settle(40);
+    QMetaObject::invokeMethod(page, "toTheFoot");
+}
+
 /// The log of the first block, with what lies over it.
 void openLog(QQuickWindow &window, const char *over)
 {
@@ -181,6 +193,7 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     };
     beside(Station::Join, {"test", "map", "gauge"});
     beside(Station::Edge, {"measure", "joins", "section", "corners", "care"});
+    at(QStringLiteral("price"), Station::Shop, [&window] { openPrice(window); });
     at(QStringLiteral("layouts"), Station::Fit, [&room, &window] { openLayouts(room, window, false); });
     at(QStringLiteral("wishes"), Station::Fit, [&room, &window] { openLayouts(room, window, true); });
     const auto atCut = [&](const char *name, std::function<void()> opens) {

@@ -22,11 +22,13 @@ Flickable {
         Repeater {
             // By number: a row that was just pressed is not made anew by what it changed.
             model: WouldFit.wishes.length
-            FitWish {
+            AmountRow {
                 required property int index
                 width: rows.width
                 height: implicitHeight
-                wish: WouldFit.wishes[index] ?? ({})
+                amount: WouldFit.wishes[index] ?? ({})
+                onNudged: (key, steps) => WouldFit.nudge(key, steps)
+                onPicked: (key, value) => WouldFit.pick(key, value)
                 onAsk: (key, label, kind) => root.ask(key, label, kind)
             }
         }

@@ -8,9 +8,25 @@ import Matside.Theme
 /** What to buy, cloth by cloth, each with its cut layout and how good that is; a press ticks it as bought. */
 FocusScope {
     id: root
+    objectName: "shop-page"
+
+    /** The sum of cost and price lies open. */
+    property bool pricing: false
 
     function leave(): bool {
-        return false;
+        if (keypad.open) {
+            keypad.close();
+            return true;
+        }
+        const lay = pricing;
+        pricing = false;
+        return lay;
+    }
+    function toTheFoot() {
+        list.positionViewAtEnd();
+    }
+    function begin(key: string, label: string, kind: string) {
+        keypad.ask(key, label, kind, "");
     }
 
     Word {
@@ -134,8 +150,39 @@ FocusScope {
             }
             Item {
                 width: parent.width
+                height: Theme.gap
+            }
+            GroupHead {
+                visible: PriceModel.known
+                width: parent.width
+                text: qsTr("Cost and price")
+                summary: PriceModel.priceText
+                open: root.pricing
+                onClicked: root.pricing = !open
+            }
+            Loader {
+                active: root.pricing && PriceModel.known
+                visible: active
+                x: Theme.margin
+                width: parent.width - 2 * Theme.margin
+                source: "PriceSheet.qml"
+                onLoaded: item.ask.connect(root.begin)
+            }
+            Item {
+                width: parent.width
                 height: Theme.margin
             }
         }
+    }
+    EntrySheet {
+        id: keypad
+        home: list
+        onGiven: (key, text) => {
+            const answer = PriceModel.enter(key, text);
+            error = answer.ok ? "" : answer.says;
+            if (answer.ok)
+                close();
+        }
+        onClosed: root.forceActiveFocus()
     }
 }

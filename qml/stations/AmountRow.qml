@@ -1,22 +1,23 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** One thing she wants of the piece: a value with minus and plus at its right, or one of two. */
+/** One thing she says: a value with minus and plus at its right, or one of a few. */
 Item {
     id: root
 
     /** {key, says, kind, figure}, or {key, says, kind: "choice", choices, value}. */
-    required property var wish
+    required property var amount
 
     signal ask(string key, string label, string kind)
+    signal nudged(string key, int steps)
+    signal picked(string key, var value)
 
-    readonly property bool choice: wish.kind === "choice"
-    readonly property string label: wish.says ?? ""
+    readonly property bool choice: amount.kind === "choice"
+    readonly property string label: amount.says ?? ""
     /** What a choice is about is said above it, unless the value before it has said so. */
-    readonly property bool headed: choice && !(wish.key ?? "").startsWith("hangs")
+    readonly property bool headed: choice && !(amount.key ?? "").startsWith("hangs")
 
     implicitHeight: choice ? cells.y + cells.implicitHeight
                            : Math.max(Theme.step, name.implicitHeight + length.implicitHeight + Theme.mm(1.2))
@@ -28,8 +29,8 @@ Item {
         width: root.width - buttons.width - Theme.gap
         height: parent.height
         inList: true
-        accessibleName: root.label + " " + (root.wish.figure?.text ?? "")
-        onClicked: root.ask(root.wish.key, root.label, root.wish.kind)
+        accessibleName: root.label + " " + (root.amount.figure?.text ?? "")
+        onClicked: root.ask(root.amount.key, root.label, root.amount.kind)
 
         Word {
             id: name
@@ -40,7 +41,7 @@ Item {
         FigureText {
             id: length
             y: name.implicitHeight + Theme.mm(0.6)
-            figure: root.wish.figure ?? null
+            figure: root.amount.figure ?? null
             cap: Theme.capInText
             availableWidth: parent.width
             color: value.pressed ? Theme.colors.accent : Theme.colors.ink
@@ -58,13 +59,13 @@ Item {
             sign: "-"
             //: spoken name of a minus button; %1 is what it lessens
             accessibleName: qsTr("%1 less").arg(root.label)
-            onStepped: WouldFit.nudge(root.wish.key, -1)
+            onStepped: root.nudged(root.amount.key, -1)
         }
         StepButton {
             sign: "+"
             //: spoken name of a plus button; %1 is what it adds to
             accessibleName: qsTr("%1 more").arg(root.label)
-            onStepped: WouldFit.nudge(root.wish.key, 1)
+            onStepped: root.nudged(root.amount.key, 1)
         }
     }
     Word {
@@ -81,8 +82,8 @@ Item {
         width: parent.width
         inList: true
         accessibleName: root.label
-        choices: root.wish.choices ?? []
-        value: root.wish.value
-        onChosen: value => WouldFit.pick(root.wish.key, value)
+        choices: root.amount.choices ?? []
+        value: root.amount.value
+        onChosen: value => root.picked(root.amount.key, value)
     }
 }

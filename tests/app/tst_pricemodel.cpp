@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: MIT
+//
+// Cost and price at the Shop: the sum line by line, kept with the tablet, and the price case of the trade
+// notes through the same model.
+#include "app/pricemodel.h"
+#include "desk.h"
+
+#include <QtTest>
+
+using namespace matside;
+
+namespace {
+
+/// Case 1 of the trade notes with all its parts cut from one cloth at 9 a yard.
+Project priced()
+{
+    Project project = desk::topper();
+    for (const ClothRole role : {ClothRole::Front, ClothRole::Back, ClothRole::Batting,
+                                 ClothRole::SashingFront, ClothRole::SashingBack, ClothRole::Binding}) {
+        Cloth cloth;
+        cloth.id = "cloth" + std::to_string(project.cloths.size());
+        cloth.name = cloth.id;
+        cloth.role = role;
+        cloth.usable = Length::inches(40, 1, 2);
+        cloth.soldBy = "1/8 yd";
+        cloth.soldStep = usualSoldStep(System::Inch);
+        cloth.colour = "#c9bda2";
+        cloth.price = "9";
+        project.cloths.push_back(cloth);
+    }
+    return project;
+}
+
+struct Till {
+    explicit Till(const Project &project = priced()) : open(project, Station::Shop)
+    {
+        open.session.setStation(static_cast<int>(Station::Fit));
+        open.session.setStation(static_cast<int>(Station::Shop));
+    }
+    bool say(const char *key, const char *text)
+    {
+        return price.enter(QLatin1String(key), QLatin1String(text)).value(QStringLiteral("ok")).toBool();
+    }
+    /// The value of the working's line whose words hold these.
+    QString value(const char *words) const
+    {
+        for (const QVariant &line : price.working())
+            if (line.toMap().value(QStringLiteral("says")).toString().contains(QLatin1String(words)))
+                return line.toMap().value(QStringLiteral("value")).toString();
+        return {};
+    }
+    std::int64_t cents(const char *words) const { return qRound64(value(words).toDouble() * 100); }
+
+    desk::Open open;
+    ShopModel shop{open.workspace, open.session};
+    PriceModel price{open.workspace, open.session, shop};
+};
+
+} // namespace
+
+class PriceModelTest : public QObject {
+    Q_OBJECT
+private slots:
+    void initTestCase() { QLocale::setDefault(QLocale::c()); }
+    void clothsByHand();
+    void theSumHoldsTogether();
+    void keptWithTheTablet();
+    void unpricedClothsAreNamed();
+    void askingLess();
+    void refusals();
+    void followsThePiece();
+};
+
+// The cloth cut off by hand: top, back and batting 3 strips of 11 3/4 and 2 to straighten, 37 1/4 each;
+// sashing 3 strips of 2 and 2: 8 a face; binding 3 of 3 1/2 and 2: 12 1/2. At 0.25 an inch: 3 × 9.3125, 2 ×
+// 2, 3.125, each to the cent.
+void PriceModelTest::clothsByHand()
+{
+    Till till;
+    QVERIFY(till.open.workspace.faults().empty());
+    QVERIFY(till.price.known());
+    QCOMPARE(till.value("cloth cut off"), QStringLiteral("35.06")); // 3 × 9.31 + 2 × 2.00 + 3.13
+    QCOMPARE(till.value("together"), till.value("cloth cut off"));
+}
+
+void PriceModelTest::theSumHoldsTogether()
+{
+    Till till;
+    QVERIFY(till.say("rate", "18"));
+    QVERIFY(till.say("margin", "10 %"));
+    QVERIFY(till.say("sundries", "3.50"));
+    const Project &project = till.open.workspace.project();
+    const double hours = static_cast<double>(hoursFor(project, till.open.workspace.plan()).all()) / 600;
+    const double direct = 35.06 + 3.50 + hours * 18;
+    QVERIFY(qAbs(till.value("hours at").toDouble() - hours * 18) <= 0.005 + 1e-9);
+    QVERIFY(qAbs(till.value("together").toDouble() - direct) <= 0.005 + 1e-9);
+    QVERIFY(qAbs(till.value("overhead").toDouble() - direct * 1.15) <= 0.005 + 1e-9);
+    QVERIFY(qAbs(till.value("the price").toDouble() - direct * 1.15 * 1.10) <= 0.005 + 1e-9);
+    QCOMPARE(till.price.priceText(), till.value("the price"));
+    QVERIFY(qAbs(till.value("square inch").toDouble() - direct * 1.265 / 441) <= 0.005 + 1e-4);
+}
+
+void PriceModelTest::keptWithTheTablet()
+{
+    Till till;
+    const Project before = till.open.kept();
+    QVERIFY(till.say("rate", "18,5"));
+    QVERIFY(till.say("overhead", "20"));
+    QVERIFY(till.say("sundries", "4"));
+    QVERIFY(till.open.kept() == before); // no part of the project's file
+    const PriceModel again(till.open.workspace, till.open.session, till.shop);
+    QCOMPARE(again.priceText(), till.price.priceText());
+    // Another piece has her rate, and no sundries of this one.
+    const QString first = till.open.workspace.id();
+    till.open.lay(priced(), Station::Shop);
+    QVERIFY(till.value("hours at").toDouble() > 0);
+    QCOMPARE(till.value("thread, web"), QString());
+    till.open.session.openProject(first);
+    till.open.session.setStation(static_cast<int>(Station::Shop));
+    QCOMPARE(till.value("thread, web"), QStringLiteral("4.00"));
+}
+
+void PriceModelTest::unpricedClothsAreNamed()
+{
+    Project project = priced();
+    project.cloths.back().price.reset();
+    project.cloths.back().name = "edge cloth";
+    Till till(project);
+    QVERIFY2(till.price.notesSay().contains(QStringLiteral("edge cloth")), qPrintable(till.price.notesSay()));
+    QCOMPARE(till.value("cloth cut off"), QStringLiteral("31.93")); // without the binding's 3.13
+    QVERIFY(!Till().price.notesSay().contains(QStringLiteral("cloth5")));
+}
+
+void PriceModelTest::askingLess()
+{
+    Till till;
+    QCOMPARE(till.price.unpaidSays(), QString());
+    QVERIFY(till.say("rate", "18"));
+    QVERIFY(till.say("asked", "1"));
+    QVERIFY(till.price.unpaidSays().contains(QStringLiteral("hours you will not be paid for")));
+    QVERIFY(till.say("asked", "100000"));
+    QVERIFY(till.price.unpaidSays().contains(QStringLiteral("all your time")));
+    QVERIFY(till.say("asked", "0"));
+    QCOMPARE(till.price.unpaidSays(), QString());
+    // The first step down starts at the price.
+    const std::int64_t price = till.cents("the price");
+    till.price.nudge(QStringLiteral("asked"), -1);
+    const auto asked =
+        till.price.amounts().last().toMap().value(QStringLiteral("figure")).value<FigureView>();
+    QCOMPARE(qRound64(asked.whole.toDouble() * 100), price - 100);
+}
+
+void PriceModelTest::refusals()
+{
+    Till till;
+    QVERIFY(!till.say("rate", "much"));
+    QVERIFY(!till.say("rate", "1.005"));
+    QVERIFY(!till.say("rate", "2000000"));
+    QVERIFY(!till.say("overhead", "400 %"));
+    QVERIFY(!till.say("margin", "-1 %"));
+    QVERIFY(!till.say("currency", "1"));
+    till.price.nudge(QStringLiteral("rate"), -3);
+    QCOMPARE(till.value("hours at"), QStringLiteral("0.00"));
+    till.price.nudge(QStringLiteral("margin"), -1);
+    QCOMPARE(till.value("the price"), till.value("overhead"));
+}
+
+void PriceModelTest::followsThePiece()
+{
+    Till till;
+    QVERIFY(till.say("rate", "18"));
+    const std::int64_t before = till.cents("the price");
+    Project next = till.open.workspace.project();
+    next.blocks.columns = 6;
+    QVERIFY(till.open.workspace.commit("edit", next));
+    QVERIFY(till.cents("the price") > before);
+    next.kits = 3;
+    QVERIFY(till.open.workspace.commit("edit", next));
+    QVERIFY(qAbs(till.cents("each of 3") * 3 - till.cents("the price")) <= 2);
+}
+
+QTEST_GUILESS_MAIN(PriceModelTest)
+#include "tst_pricemodel.moc"
