@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // What the Edge station says.
+#include "app/edgewords.h"
+
 #include "app/edgemodel.h"
 #include "app/figures.h"
 #include "app/wording.h"
@@ -43,7 +45,136 @@ QString placeText(const EdgePlace &place, Marks marks)
     return EdgeModel::tr("left, %1 from the top").arg(from);
 }
 
+bool isRounded(const Plan &plan)
+{
+    return plan.binding && plan.binding->bias;
+}
+
 } // namespace
+
+std::vector<LaidPlace> bindingPlaces(const Project &project, const BindingLay &lay)
+{
+    const Marks marks = project.marks();
+    std::vector<LaidPlace> places{
+        {lay.begin, EdgeModel::tr("Begin and close: %1.").arg(placeText(lay.begin, marks)), Length()}};
+    for (std::size_t i = 0; i < lay.joins.size(); ++i) {
+        const Length off = lay.shorten[i].downTo(project.finest);
+        QString says = EdgeModel::tr("Join %1: %2.").arg(i + 1).arg(placeText(lay.joins[i], marks));
+        if (off > Length())
+            says += u' ' + EdgeModel::tr("First cut %1 off strip %2.").arg(braced(off, marks)).arg(i + 1);
+        places.push_back({lay.joins[i], says, off});
+    }
+    return places;
+}
+
+QString bindingLaySays(const Project &project, const Plan &plan, const BindingLay &lay)
+{
+    QStringList says;
+    switch (lay.clears) {
+    case JoinsClear::Both:
+        says += EdgeModel::tr("No join falls on a corner or a sashing end.");
+        break;
+    case JoinsClear::Corners:
+        //: so: with joins as wide as they are
+        says +=
+            EdgeModel::tr("Between the sashing ends there is no room for a join: the joins keep clear of the corners "
+               "alone. Narrower binding would fit.");
+        break;
+    case JoinsClear::Nothing:
+        says += EdgeModel::tr("The sides are too short to keep the joins off the corners. Press every join open, and "
+                   "grade it.");
+        break;
+    }
+    if (lay.oneMore)
+        says += EdgeModel::tr("This takes one strip more, %1 in all.").arg(lay.strips);
+    if (!isRounded(plan))
+        says += EdgeModel::tr("Hang %1 loose before the beginning, and as much at the end.")
+                    .arg(braced(project.slack.scaled(1, 2), project.marks()));
+    return says.join(u' ');
+}
+
+QString bindingSewSays(const Project &project, const Plan &plan)
+{
+    if (!plan.binding)
+        return {};
+    const QString seam = braced(plan.basis.edgeSeam, project.marks(), Round::Fine);
+    const QString cross = braced(plan.binding->cut, project.marks());
+    if (isRounded(plan))
+        return EdgeModel::tr("Sew with the edge, not stretching it: ease the bias round each corner. Close it with an "
+                  "overlap "
+                  "of %1, ends crossed at a right angle.")
+            .arg(cross);
+    return EdgeModel::tr("At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. "
+              "Close "
+              "with an overlap of exactly %2, ends crossed at a right angle.")
+        .arg(seam, cross);
+}
+
+QString cornersSay(const Project &project, const Plan &plan)
+{
+    if (!plan.binding)
+        return {};
+    const Marks marks = project.marks();
+    if (!isRounded(plan))
+        return EdgeModel::tr("Square corners, mitred.");
+    const Length perimeter = plan.binding->length - plan.binding->cut - project.slack;
+    return EdgeModel::tr("Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.")
+        .arg(braced(plan.basis.cornerRadius, marks), braced(perimeter, marks),
+             braced(plan.binding->length, marks, Round::UpQuarter),
+             braced(plan.binding->bias->square, marks));
+}
+
+QString cornersBite(const Project &project, const Plan &plan)
+{
+    if (!isRounded(plan))
+        return {};
+    const Marks marks = project.marks();
+    QStringList says;
+    if (plan.binding->bias->bites > Length())
+        says +=
+            EdgeModel::tr("The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it "
+               "would clear it.")
+                .arg(braced(plan.binding->bias->bites, marks),
+                     braced(radiusThatClears(plan.basis.outside), marks, Round::Down));
+    if (plan.basis.cornerRadius < plan.binding->bias->least)
+        says += EdgeModel::tr("It is tight for folded binding, which eases round from %1.")
+                    .arg(braced(plan.binding->bias->least, marks));
+    return says.join(u' ');
+}
+
+QStringList careLines()
+{
+    return {
+        wordsOrCode(guardWords(), "finished-use"),
+        EdgeModel::tr("Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from "
+           "the back."),
+        EdgeModel::tr("Small quilts and pillows do not go in a sleeping baby’s cot.")};
+}
+
+QStringList useLines(const Project &project, const Plan &plan)
+{
+    const Marks marks = project.marks();
+    const Pair &size = plan.size.finished;
+    const Sleeve sleeve = hangingSleeve(size.along, project.system);
+    QStringList lines{EdgeModel::tr("Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.")};
+    if (sleeve.longLeast > Length())
+        lines += project.build == Build::Reversible
+                     ? EdgeModel::tr("To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
+                          "wide and "
+                          "%3 to %4 long.")
+                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
+                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))
+                     : EdgeModel::tr("To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.")
+                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
+                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks));
+    const Pillow pillow =
+        envelopePillow(size, isBagged(project) ? plan.basis.allowance : Length(), project.system);
+    //: envelope back: two pieces that overlap, between which the pillow is put in
+    lines += EdgeModel::tr("As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.")
+                 .arg(braced(pillow.form.along, marks), braced(pillow.form.across, marks),
+                      braced(pillow.back.along, marks, Round::UpQuarter), braced(pillow.back.across, marks));
+    return lines;
+}
 
 QString EdgeModel::heading() const
 {
@@ -133,114 +264,6 @@ QString EdgeModel::roundSays() const
                      : tr("Round the edge it is %1 more than planned: cut one binding strip more.").arg(by);
 }
 
-QVariantList EdgeModel::lay() const
-{
-    QVariantList list;
-    const Project &project = m_workspace.project();
-    const auto &lay = reckoned().lay;
-    if (!lay)
-        return list;
-    const Marks marks = project.marks();
-    const auto put = [&](const EdgePlace &place, const QString &says, Length shorten) {
-        list.append(QVariantMap{{QStringLiteral("side"), static_cast<int>(place.side)},
-                                {QStringLiteral("fromMm"), place.from.asMm()},
-                                {QStringLiteral("says"), says},
-                                {QStringLiteral("shorten"), shorten.asMm() > 0}});
-    };
-    put(lay->begin, tr("Begin and close: %1.").arg(placeText(lay->begin, marks)), Length());
-    for (std::size_t i = 0; i < lay->joins.size(); ++i) {
-        const Length off = lay->shorten[i].downTo(project.finest);
-        QString says = tr("Join %1: %2.").arg(i + 1).arg(placeText(lay->joins[i], marks));
-        if (off > Length())
-            says += u' ' + tr("First cut %1 off strip %2.").arg(braced(off, marks)).arg(i + 1);
-        put(lay->joins[i], says, off);
-    }
-    return list;
-}
-
-QString EdgeModel::laySays() const
-{
-    const Project &project = m_workspace.project();
-    const auto &lay = reckoned().lay;
-    if (!lay)
-        return {};
-    QStringList says;
-    switch (lay->clears) {
-    case JoinsClear::Both:
-        says += tr("No join falls on a corner or a sashing end.");
-        break;
-    case JoinsClear::Corners:
-        //: so: with joins as wide as they are
-        says +=
-            tr("Between the sashing ends there is no room for a join: the joins keep clear of the corners "
-               "alone. Narrower binding would fit.");
-        break;
-    case JoinsClear::Nothing:
-        says += tr("The sides are too short to keep the joins off the corners. Press every join open, and "
-                   "grade it.");
-        break;
-    }
-    if (lay->oneMore)
-        says += tr("This takes one strip more, %1 in all.").arg(lay->strips);
-    if (!rounded())
-        says += tr("Hang %1 loose before the beginning, and as much at the end.")
-                    .arg(braced(project.slack.scaled(1, 2), project.marks()));
-    return says.join(u' ');
-}
-
-QString EdgeModel::sewSays() const
-{
-    const Plan &plan = m_workspace.plan();
-    if (!plan.binding)
-        return {};
-    const Project &project = m_workspace.project();
-    const QString seam = braced(plan.basis.edgeSeam, project.marks(), Round::Fine);
-    const QString cross = braced(plan.binding->cut, project.marks());
-    if (rounded())
-        return tr("Sew with the edge, not stretching it: ease the bias round each corner. Close it with an "
-                  "overlap "
-                  "of %1, ends crossed at a right angle.")
-            .arg(cross);
-    return tr("At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. "
-              "Close "
-              "with an overlap of exactly %2, ends crossed at a right angle.")
-        .arg(seam, cross);
-}
-
-QString EdgeModel::cornerSays() const
-{
-    const Plan &plan = m_workspace.plan();
-    if (!plan.binding)
-        return {};
-    const Marks marks = m_workspace.project().marks();
-    if (!rounded())
-        return tr("Square corners, mitred.");
-    const Length perimeter = plan.binding->length - plan.binding->cut - m_workspace.project().slack;
-    return tr("Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.")
-        .arg(braced(plan.basis.cornerRadius, marks), braced(perimeter, marks),
-             braced(plan.binding->length, marks, Round::UpQuarter),
-             braced(plan.binding->bias->square, marks));
-}
-
-QString EdgeModel::biteSays() const
-{
-    const Plan &plan = m_workspace.plan();
-    if (!rounded())
-        return {};
-    const Marks marks = m_workspace.project().marks();
-    QStringList says;
-    if (plan.binding->bias->bites > Length())
-        says +=
-            tr("The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it "
-               "would clear it.")
-                .arg(braced(plan.binding->bias->bites, marks),
-                     braced(radiusThatClears(plan.basis.outside), marks, Round::Down));
-    if (plan.basis.cornerRadius < plan.binding->bias->least)
-        says += tr("It is tight for folded binding, which eases round from %1.")
-                    .arg(braced(plan.binding->bias->least, marks));
-    return says.join(u' ');
-}
-
 QString EdgeModel::cornersFixed() const
 {
     for (const MadeCut &cut : m_workspace.project().made.cut)
@@ -264,40 +287,47 @@ QString EdgeModel::pinsSay() const
     return tr("More came out than went in: count again.");
 }
 
+QVariantList EdgeModel::lay() const
+{
+    QVariantList list;
+    if (const auto &lay = reckoned().lay)
+        for (const LaidPlace &laid : bindingPlaces(m_workspace.project(), *lay))
+            list.append(QVariantMap{{QStringLiteral("side"), static_cast<int>(laid.place.side)},
+                                    {QStringLiteral("fromMm"), laid.place.from.asMm()},
+                                    {QStringLiteral("says"), laid.says},
+                                    {QStringLiteral("shorten"), laid.shorten > Length()}});
+    return list;
+}
+
+QString EdgeModel::laySays() const
+{
+    const auto &lay = reckoned().lay;
+    return lay ? bindingLaySays(m_workspace.project(), m_workspace.plan(), *lay) : QString();
+}
+
+QString EdgeModel::sewSays() const
+{
+    return bindingSewSays(m_workspace.project(), m_workspace.plan());
+}
+
+QString EdgeModel::cornerSays() const
+{
+    return cornersSay(m_workspace.project(), m_workspace.plan());
+}
+
+QString EdgeModel::biteSays() const
+{
+    return cornersBite(m_workspace.project(), m_workspace.plan());
+}
+
 QStringList EdgeModel::careLines() const
 {
-    return {
-        wordsOrCode(guardWords(), "finished-use"),
-        tr("Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from "
-           "the back."),
-        tr("Small quilts and pillows do not go in a sleeping baby’s cot.")};
+    return matside::careLines();
 }
 
 QStringList EdgeModel::useLines() const
 {
-    const Project &project = m_workspace.project();
-    const Plan &plan = m_workspace.plan();
-    const Marks marks = project.marks();
-    const Pair &size = plan.size.finished;
-    const Sleeve sleeve = hangingSleeve(size.along, project.system);
-    QStringList lines{tr("Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.")};
-    if (sleeve.longLeast > Length())
-        lines += project.build == Build::Reversible
-                     ? tr("To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
-                          "wide and "
-                          "%3 to %4 long.")
-                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
-                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))
-                     : tr("To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.")
-                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
-                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks));
-    const Pillow pillow =
-        envelopePillow(size, isBagged(project) ? plan.basis.allowance : Length(), project.system);
-    //: envelope back: two pieces that overlap, between which the pillow is put in
-    lines += tr("As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.")
-                 .arg(braced(pillow.form.along, marks), braced(pillow.form.across, marks),
-                      braced(pillow.back.along, marks, Round::UpQuarter), braced(pillow.back.across, marks));
-    return lines;
+    return matside::useLines(m_workspace.project(), m_workspace.plan());
 }
 
 } // namespace matside

@@ -2,13 +2,8 @@
 #include "app/shopmodel.h"
 
 #include "app/money.h"
+#include "app/shopwords.h"
 #include "app/wording.h"
-#include "plan/thread.h"
-
-#include <QLocale>
-
-#include <algorithm>
-#include <cmath>
 
 namespace matside {
 
@@ -39,27 +34,6 @@ int ShopModel::rowCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : count();
 }
 
-QString ShopModel::cutSays(const Buy &buy) const
-{
-    QStringList parts;
-    const Marks marks = m_of.marks();
-    for (const ShopStrip &strip : buy.strips)
-        //: so many strips of one width: "3 × 11 3/4 in"
-        parts.append(tr("%1 × %2").arg(strip.repeats).arg(braced(strip.height, marks)));
-    return tr("%1, and %2 to straighten")
-        .arg(parts.join(QStringLiteral(", ")), braced(buy.straighten, marks));
-}
-
-QString ShopModel::proofSays(const Buy &buy) const
-{
-    if (!buy.least)
-        return tr("A piece is wider than this cloth: it has to be pieced, and no least length is known.");
-    if (buy.proved())
-        return tr("Proven least: no way of cutting buys less.");
-    return tr("At most %1 % above the least possible.")
-        .arg(QLocale().toString(static_cast<double>(buy.overPerMille()) / 10, 'f', 1));
-}
-
 bool ShopModel::isBought(const std::string &cloth) const
 {
     bool bought = false;
@@ -84,9 +58,9 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     case BuyText:
         return toQt(textSold(buy.bought, buy.step, m_of.system));
     case CutSays:
-        return cutSays(buy);
+        return clothCutSays(m_of, buy);
     case ProofSays:
-        return tr("%1 Waste %2 %.").arg(proofSays(buy)).arg((buy.waste + 5) / 10);
+        return clothProofSays(buy);
     case CostSays:
         return buy.cents ? moneyText(*buy.cents) : QString();
     case UsableMm:
@@ -122,38 +96,12 @@ QHash<int, QByteArray> ShopModel::roleNames() const
 
 QString ShopModel::totalSays() const
 {
-    std::int64_t cents = 0;
-    bool all = !m_list.empty();
-    for (const Buy &buy : m_list) {
-        cents += buy.cents.value_or(0);
-        all = all && buy.cents;
-    }
-    if (cents == 0)
-        return {};
-    return all ? tr("All cloths: %1").arg(moneyText(cents))
-               : tr("Cloths with a price: %1").arg(moneyText(cents));
+    return shopTotalSays(m_list);
 }
 
 QString ShopModel::sundriesSays() const
 {
-    const Forecast forecast = forecastOf(m_workspace.project(), m_workspace.plan());
-    const Project &project = m_workspace.project();
-    const std::int64_t blocks =
-        (project.blocks.columns * project.blocks.rows + project.blocks.spare) * project.kits;
-    if (forecast.blocksPerBobbin <= 0)
-        return {};
-    const ThreadUse lines = threadFor(sashingPath(project, m_workspace.plan()));
-    const auto metres = static_cast<std::int64_t>(
-        std::ceil((forecast.use.all.asMm() * static_cast<double>(blocks) + lines.all.asMm()) / 1000 * 1.12));
-    const std::int64_t bobbins = (blocks + forecast.blocksPerBobbin - 1) / forecast.blocksPerBobbin +
-                                 lines.bobbin.ceilDiv(bobbinOf(project));
-    // A new needle after every 8 hours of stitching (trade notes, step 14; common practice).
-    const std::int64_t needles = (blocks * forecast.minuteTenths + 4799) / 4800;
-    return tr("For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.")
-        .arg(blocks)
-        .arg(metres)
-        .arg(bobbins)
-        .arg(needles);
+    return matside::sundriesSays(m_workspace.project(), m_workspace.plan());
 }
 
 void ShopModel::tick(int row)

@@ -52,8 +52,6 @@ signals:
 
 private:
     void refresh();
-    [[nodiscard]] QString cutSays(const Buy &buy) const;
-    [[nodiscard]] QString proofSays(const Buy &buy) const;
     [[nodiscard]] bool isBought(const std::string &cloth) const;
 
     Workspace &m_workspace;

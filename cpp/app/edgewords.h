@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "plan/bindinglay.h"
+#include "plan/plan.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+namespace matside {
+
+/// What is said of the edge, on the screen and on paper; lengths in braces.
+
+/// Where the binding begins and closes (first), and where its strips are joined.
+struct LaidPlace {
+    EdgePlace place;
+    QString says;
+    Length shorten; ///< to cut off the strip first, on the ruler's mark below
+};
+[[nodiscard]] std::vector<LaidPlace> bindingPlaces(const Project &project, const BindingLay &lay);
+/// What the joins keep clear of, and how much to hang loose.
+[[nodiscard]] QString bindingLaySays(const Project &project, const Plan &plan, const BindingLay &lay);
+/// How it is sewn round the corners and closed; empty without a binding.
+[[nodiscard]] QString bindingSewSays(const Project &project, const Plan &plan);
+/// The corners themselves, and what a round one does to the stippling; empty without a binding.
+[[nodiscard]] QString cornersSay(const Project &project, const Plan &plan);
+[[nodiscard]] QString cornersBite(const Project &project, const Plan &plan);
+/// Use and washing of the finished piece.
+[[nodiscard]] QStringList careLines();
+/// Sleeve, pillow and label: what may be sewn to it.
+[[nodiscard]] QStringList useLines(const Project &project, const Plan &plan);
+
+} // namespace matside

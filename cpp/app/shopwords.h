@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "bench/shopping.h"
+#include "plan/plan.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace matside {
+
+/// What is said of the shopping list, on the screen and on paper; lengths in braces.
+
+/// "3 × {11 3/4 in}, and {2 in} to straighten".
+[[nodiscard]] QString clothCutSays(const Project &project, const Buy &buy);
+/// How near the bought length is to the least possible, and how much is waste.
+[[nodiscard]] QString clothProofSays(const Buy &buy);
+/// What all cloths with a price cost together; empty when none has one.
+[[nodiscard]] QString shopTotalSays(const std::vector<Buy> &list);
+/// Thread, bobbins and needles for all kits.
+[[nodiscard]] QString sundriesSays(const Project &project, const Plan &plan);
+
+} // namespace matside
