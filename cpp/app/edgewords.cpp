@@ -76,13 +76,14 @@ QString bindingLaySays(const Project &project, const Plan &plan, const BindingLa
         break;
     case JoinsClear::Corners:
         //: so: with joins as wide as they are
-        says +=
-            EdgeModel::tr("Between the sashing ends there is no room for a join: the joins keep clear of the corners "
-               "alone. Narrower binding would fit.");
+        says += EdgeModel::tr(
+            "Between the sashing ends there is no room for a join: the joins keep clear of the corners "
+            "alone. Narrower binding would fit.");
         break;
     case JoinsClear::Nothing:
-        says += EdgeModel::tr("The sides are too short to keep the joins off the corners. Press every join open, and "
-                   "grade it.");
+        says += EdgeModel::tr(
+            "The sides are too short to keep the joins off the corners. Press every join open, and "
+            "grade it.");
         break;
     }
     if (lay.oneMore)
@@ -100,13 +101,15 @@ QString bindingSewSays(const Project &project, const Plan &plan)
     const QString seam = braced(plan.basis.edgeSeam, project.marks(), Round::Fine);
     const QString cross = braced(plan.binding->cut, project.marks());
     if (isRounded(plan))
-        return EdgeModel::tr("Sew with the edge, not stretching it: ease the bias round each corner. Close it with an "
-                  "overlap "
-                  "of %1, ends crossed at a right angle.")
+        return EdgeModel::tr(
+                   "Sew with the edge, not stretching it: ease the bias round each corner. Close it with an "
+                   "overlap "
+                   "of %1, ends crossed at a right angle.")
             .arg(cross);
-    return EdgeModel::tr("At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. "
-              "Close "
-              "with an overlap of exactly %2, ends crossed at a right angle.")
+    return EdgeModel::tr(
+               "At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. "
+               "Close "
+               "with an overlap of exactly %2, ends crossed at a right angle.")
         .arg(seam, cross);
 }
 
@@ -132,8 +135,9 @@ QString cornersBite(const Project &project, const Plan &plan)
     QStringList says;
     if (plan.binding->bias->bites > Length())
         says +=
-            EdgeModel::tr("The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it "
-               "would clear it.")
+            EdgeModel::tr(
+                "The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it "
+                "would clear it.")
                 .arg(braced(plan.binding->bias->bites, marks),
                      braced(radiusThatClears(plan.basis.outside), marks, Round::Down));
     if (plan.basis.cornerRadius < plan.binding->bias->least)
@@ -144,11 +148,11 @@ QString cornersBite(const Project &project, const Plan &plan)
 
 QStringList careLines()
 {
-    return {
-        wordsOrCode(guardWords(), "finished-use"),
-        EdgeModel::tr("Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from "
-           "the back."),
-        EdgeModel::tr("Small quilts and pillows do not go in a sleeping baby’s cot.")};
+    return {wordsOrCode(guardWords(), "finished-use"),
+            EdgeModel::tr("Marks out with cold water before any heat. Wash cool and gently, dry it flat or "
+                          "cool, press from "
+                          "the back."),
+            EdgeModel::tr("Small quilts and pillows do not go in a sleeping baby’s cot.")};
 }
 
 QStringList useLines(const Project &project, const Plan &plan)
@@ -156,12 +160,14 @@ QStringList useLines(const Project &project, const Plan &plan)
     const Marks marks = project.marks();
     const Pair &size = plan.size.finished;
     const Sleeve sleeve = hangingSleeve(size.along, project.system);
-    QStringList lines{EdgeModel::tr("Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.")};
+    QStringList lines{
+        EdgeModel::tr("Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.")};
     if (sleeve.longLeast > Length())
         lines += project.build == Build::Reversible
-                     ? EdgeModel::tr("To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
-                          "wide and "
-                          "%3 to %4 long.")
+                     ? EdgeModel::tr(
+                           "To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
+                           "wide and "
+                           "%3 to %4 long.")
                            .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
                                 braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))
                      : EdgeModel::tr("To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.")

@@ -2,6 +2,7 @@
 #include "app/joinmodel.h"
 
 #include "app/figures.h"
+#include "app/joinwords.h"
 #include "app/reply.h"
 #include "app/wording.h"
 #include "length/read.h"
@@ -177,25 +178,13 @@ double JoinModel::rowMm() const
 
 QString JoinModel::pressSays() const
 {
-    if (doing("join-short") || doing("join-long-row"))
-        return m_workspace.plan().fold
-                   ? tr("Press the front strip open, away from the first block; then the back strip over.")
-                   : tr("Press the strip open, away from the first block.");
-    return {};
+    const bool joining = doing("join-short") || doing("join-long-row");
+    return joining ? stripsPressed(m_workspace.plan()) : QString();
 }
 
 QString JoinModel::bulkSays() const
 {
-    if (!doing("join-long-row") || columns() < 2)
-        return {};
-    // F12: 8 cloths and the batting at a crossing against 4 elsewhere; the clean back has no back strips.
-    return m_workspace.plan().fold
-               ? tr("Each crossing holds 8 cloths and the batting, against 4: pare the batting from the last "
-                    "%1 of "
-                    "the short sashings, clip their folded part to a slant, press hard.")
-                     .arg(m_workspace.project().system == System::Inch ? QStringLiteral("{1/2 in}")
-                                                                       : QStringLiteral("{12 mm}"))
-               : tr("Crossings are thick: press hard and turn the wheel by hand over them.");
+    return doing("join-long-row") ? crossingsThinned(m_workspace.project(), m_workspace.plan()) : QString();
 }
 
 QString JoinModel::rowSays() const

@@ -2,6 +2,7 @@
 #include "app/trimmodel.h"
 
 #include "app/figures.h"
+#include "app/joinwords.h"
 
 namespace matside {
 
@@ -57,30 +58,17 @@ FigureView TrimModel::second() const
 
 QString TrimModel::firstSays() const
 {
-    if (!trimming())
-        return {};
-    return m_side < 3 ? tr("on the outer stitches") : m_side == 3 ? tr("on cut side 1") : tr("on cut side 2");
+    return trimming() ? trimLineLies(m_side) : QString();
 }
 
 QString TrimModel::secondSays() const
 {
-    return trimming() && m_side >= 3 ? tr("on the outer stitches") : QString();
+    return trimming() ? trimSecondLies(m_side) : QString();
 }
 
 QString TrimModel::checkSays() const
 {
-    if (!trimming())
-        return {};
-    switch (m_side) {
-    case 1:
-        return tr("A cross line through the outline’s corner. The outer line, not the echo line.");
-    case 2:
-        return tr("Turn the block a quarter, never over. A cross line on side 1.");
-    case 3:
-        return tr("Both must agree.");
-    default:
-        return tr("Both must agree, and a cross line lies on side 1 or 3.");
-    }
+    return trimming() ? trimCheck(m_side) : QString();
 }
 
 QString TrimModel::actionText() const

@@ -3,6 +3,7 @@
 #include "app/sharecommand.h"
 #include "main/pictures.h"
 #include "main/room.h"
+#include "sheet/sheetcommand.h"
 
 #include <QCommandLineParser>
 #include <QFile>
@@ -97,6 +98,22 @@ int runWindow(const QCommandLineParser &options)
     return QGuiApplication::exec();
 }
 
+int runSheet(const QCommandLineParser &options)
+{
+    const auto paper = paperNamed(options.value(QStringLiteral("paper")));
+    if (!paper)
+        return refuse(QGuiApplication::translate("Main", "The paper is a4 or letter."));
+    if (options.positionalArguments().isEmpty())
+        return refuse(QGuiApplication::translate("Main", "--sheet OUT.pdf needs a project file after it."));
+    const SheetAnswer answer =
+        sheetOf(options.positionalArguments().constFirst(), options.value(QStringLiteral("sheet")),
+                {*paper, options.isSet(QStringLiteral("short"))});
+    std::fprintf(stderr, "%s", qPrintable(answer.sentences));
+    if (answer.pages > 0)
+        std::fprintf(stdout, "%d pages written\n", answer.pages);
+    return answer.exit;
+}
+
 int run(int argc, char **argv)
 {
     QCoreApplication::setApplicationName(QStringLiteral("matside"));
@@ -114,7 +131,7 @@ int run(int argc, char **argv)
             return runShareCommand(QCoreApplication::arguments());
         }
     if (asked(argc, argv, "--pictures") || asked(argc, argv, "--self-test") ||
-        asked(argc, argv, "--check-words"))
+        asked(argc, argv, "--check-words") || asked(argc, argv, "--sheet"))
         drawWithoutScreen();
     const QGuiApplication app(argc, argv);
     QCommandLineParser options;
@@ -143,6 +160,14 @@ int run(int argc, char **argv)
     options.addOption({QStringLiteral("open-shared"),
                        QGuiApplication::translate("Main", "Say what is inside, and add it to the shelf."),
                        QStringLiteral("FILE")});
+    options.addOption({QStringLiteral("sheet"),
+                       QGuiApplication::translate("Main", "Write the paper sheet of a project file."),
+                       QStringLiteral("OUT.pdf")});
+    options.addOption({QStringLiteral("paper"),
+                       QGuiApplication::translate("Main", "Paper of the sheet: a4 or letter."),
+                       QStringLiteral("SIZE"), QStringLiteral("a4")});
+    options.addOption(
+        {QStringLiteral("short"), QGuiApplication::translate("Main", "The sheet on one page.")});
     const auto hidden = [&](const char *name, const char *value = nullptr) {
         QCommandLineOption option(QString::fromLatin1(name), QString(), QString::fromLatin1(value));
         option.setFlags(QCommandLineOption::HiddenFromHelp);
@@ -152,9 +177,10 @@ int run(int argc, char **argv)
     hidden("check-words");
     hidden("only", "NAMES"); // of --pictures and --check-words: the pages wanted
     hidden("words", "FILE"); // a compiled translation to show instead of the words of the source
-    options.addPositionalArgument(QStringLiteral("FILE"),
-                                  QGuiApplication::translate("Main", "A project file, for --pictures."),
-                                  QStringLiteral("[FILE]"));
+    options.addPositionalArgument(
+        QStringLiteral("FILE"),
+        QGuiApplication::translate("Main", "A project file, for --pictures or --sheet."),
+        QStringLiteral("[FILE]"));
     options.process(app);
     QTranslator words;
     if (const QString file = options.value(QStringLiteral("words")); !file.isEmpty()) {
@@ -162,7 +188,7 @@ int run(int argc, char **argv)
             return refuse(QStringLiteral("%1 holds no words.").arg(file));
         QCoreApplication::installTranslator(&words);
     }
-    return runWindow(options);
+    return options.isSet(QStringLiteral("sheet")) ? runSheet(options) : runWindow(options);
 }
 
 } // namespace

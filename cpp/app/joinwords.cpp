@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#include "app/joinwords.h"
+
+#include "app/joinmodel.h"
+#include "app/trimmodel.h"
+
+namespace matside {
+
+QString stripsPressed(const Plan &plan)
+{
+    return plan.fold ? JoinModel::tr(
+                           "Press the front strip open, away from the first block; then the back strip over.")
+                     : JoinModel::tr("Press the strip open, away from the first block.");
+}
+
+QString crossingsThinned(const Project &project, const Plan &plan)
+{
+    if (project.blocks.columns < 2)
+        return {};
+    // F12: 8 cloths and the batting at a crossing against 4 elsewhere; the clean back has no back strips.
+    return plan.fold
+               ? JoinModel::tr("Each crossing holds 8 cloths and the batting, against 4: pare the batting "
+                               "from the last %1 of "
+                               "the short sashings, clip their folded part to a slant, press hard.")
+                     .arg(project.system == System::Inch ? QStringLiteral("{1/2 in}")
+                                                         : QStringLiteral("{12 mm}"))
+               : JoinModel::tr("Crossings are thick: press hard and turn the wheel by hand over them.");
+}
+
+QString trimLineLies(int side)
+{
+    return side < 3    ? TrimModel::tr("on the outer stitches")
+           : side == 3 ? TrimModel::tr("on cut side 1")
+                       : TrimModel::tr("on cut side 2");
+}
+
+QString trimSecondLies(int side)
+{
+    return side >= 3 ? TrimModel::tr("on the outer stitches") : QString();
+}
+
+QString trimCheck(int side)
+{
+    switch (side) {
+    case 1:
+        return TrimModel::tr("A cross line through the outline’s corner. The outer line, not the echo line.");
+    case 2:
+        return TrimModel::tr("Turn the block a quarter, never over. A cross line on side 1.");
+    case 3:
+        return TrimModel::tr("Both must agree.");
+    default:
+        return TrimModel::tr("Both must agree, and a cross line lies on side 1 or 3.");
+    }
+}
+
+} // namespace matside

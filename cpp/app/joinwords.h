@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "plan/plan.h"
+
+#include <QString>
+
+namespace matside {
+
+/// What is said of trimming and joining, on the screen and on paper; lengths in braces.
+
+/// Which way the strips of a join are pressed.
+[[nodiscard]] QString stripsPressed(const Plan &plan);
+/// What is pared where a long sashing crosses the short ones; empty where there are none.
+[[nodiscard]] QString crossingsThinned(const Project &project, const Plan &plan);
+
+/// What the ruler's lines lie on while a block's side 1…4 is trimmed; the second only for sides 3 and 4.
+[[nodiscard]] QString trimLineLies(int side);
+[[nodiscard]] QString trimSecondLies(int side);
+[[nodiscard]] QString trimCheck(int side);
+
+} // namespace matside

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+//
+// The first page: the piece, how large it is, the figures that are asked for most.
+#include "sheet/pages.h"
+
+#include "app/figures.h"
+#include "app/wording.h"
+#include "sheet/prints.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace matside {
+
+namespace {
+
+QString tell(const char *text)
+{
+    return QCoreApplication::translate("Sheet", text);
+}
+
+/// A zigzag, as pinking shears cut it.
+void pinked(Paper &paper, double top)
+{
+    constexpr double tooth = 1.5;
+    QPolygonF edge;
+    int i = 0;
+    for (double x = paper.left(); x <= paper.right(); x += tooth, ++i)
+        edge << QPointF(x, top + (i % 2 == 0 ? 0 : tooth));
+    paper.painter().setPen(QPen(Qt::black, 0.35));
+    paper.painter().drawPolyline(edge);
+    paper.painter().setPen(QPen(Qt::black, 0.3));
+}
+
+void drawTable(QPainter &painter, const TableView &view, const QRectF &table)
+{
+    painter.setPen(QPen(Qt::black, 0.3));
+    painter.setBrush(QColor(232, 232, 232));
+    if (view.shape == QStringLiteral("round"))
+        painter.drawEllipse(table);
+    else
+        painter.drawRect(table);
+    painter.setBrush(Qt::NoBrush);
+}
+
+/// Sashings between blocks, counted the one way; the other is drawn by turning the rectangle.
+void drawPiece(QPainter &painter, const Job &job, const TableView &view, const QRectF &piece, double k)
+{
+    if (view.edgeMm > 0 && job.plan.binding)
+        printCloth(painter, ClothRole::Binding, piece);
+    const double edge = job.plan.binding ? std::max(job.plan.basis.edgeSeam.asMm() * k, 0.5) : 0;
+    const QRectF inside = piece.adjusted(edge, edge, -edge, -edge);
+    printCloth(painter, ClothRole::Front, inside);
+    const double sash = std::max(view.sashingMm * k, 0.12);
+    const double from = view.edgeMm * k;
+    for (int c = 1; c < view.columns; ++c) {
+        const double x = piece.left() + from + (c * view.outlineAlongMm + (c - 1) * view.sashingMm) * k;
+        printCloth(painter, ClothRole::SashingFront, QRectF(x, inside.top(), sash, inside.height()),
+                   sash > 1);
+    }
+    for (int r = 1; r < view.rows; ++r) {
+        const double y = piece.top() + from + (r * view.outlineAcrossMm + (r - 1) * view.sashingMm) * k;
+        printCloth(painter, ClothRole::SashingFront, QRectF(inside.left(), y, inside.width(), sash),
+                   sash > 1);
+    }
+}
+
+} // namespace
+
+int scaleFor(double mm, double room)
+{
+    constexpr std::array steps{1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80};
+    for (int ten = 1; ten < 1'000'000; ten *= 100)
+        for (const int step : steps)
+            if (mm <= room * step * ten)
+                return step * ten;
+    return 1'000'000;
+}
+
+std::optional<Named> named(const Job &job, const char *key)
+{
+    const FigureView figure = planFigure(job.project, job.plan, key);
+    if (!figure.valid)
+        return std::nullopt;
+    return Named{wordsOrCode(figureWords(), key), figure.text, figure.untried};
+}
+
+std::vector<Named> named(const Job &job, std::initializer_list<const char *> keys)
+{
+    std::vector<Named> all;
+    for (const char *key : keys)
+        if (auto figure = named(job, key))
+            all.push_back(std::move(*figure));
+    return all;
+}
+
+double pieceDrawing(Paper &paper, const Job &job, double x, double top, double across, double down)
+{
+    const TableView view = tableView(job.project, job.plan);
+    const double along = std::max(view.tableAlongMm, view.finishedAlongMm);
+    const double deep = std::max(view.tableAcrossMm, view.finishedAcrossMm);
+    const int scale = std::max(scaleFor(along, across), scaleFor(deep, down - 6));
+    const double k = 1.0 / scale;
+    const double height = deep * k;
+    const QPointF middle(x + across / 2, top + height / 2);
+    const auto centred = [&](double w, double h) {
+        return QRectF(middle.x() - w * k / 2, middle.y() - h * k / 2, w * k, h * k);
+    };
+    QPainter &painter = paper.painter();
+    if (view.shape != QStringLiteral("none"))
+        drawTable(painter, view, centred(view.tableAlongMm, view.tableAcrossMm));
+    drawPiece(painter, job, view, centred(view.finishedAlongMm, view.finishedAcrossMm), k);
+    //: drawn so many times smaller: 1 : 10
+    const QString says = tell(QT_TRANSLATE_NOOP("Sheet", "drawn 1 : %1")).arg(scale);
+    return height + 1 + paper.write(x, top + height + 1, across, says, types::soft, Qt::AlignHCenter);
+}
+
+void piecePart(Paper &paper, const Job &job)
+{
+    paper.y += paper.write(paper.left(), paper.y, paper.width(), toQt(job.project.name), types::title);
+    paper.y += 1.5;
+    pinked(paper, paper.y);
+    paper.y += 5;
+    const Marks marks = job.project.marks();
+    //: along × across, of the finished piece
+    const QString size = tell(QT_TRANSLATE_NOOP("Sheet", "{%1} × {%2} finished"))
+                             .arg(figureText(job.plan.size.finished.along, marks),
+                                  figureText(job.plan.size.finished.across, marks));
+    paper.say(size, {8, false}, 1);
+    //: columns × rows of blocks
+    paper.say(tell(QT_TRANSLATE_NOOP("Sheet", "%1 × %2 blocks"))
+                  .arg(job.project.blocks.columns)
+                  .arg(job.project.blocks.rows),
+              types::body, 5);
+    paper.y += pieceDrawing(paper, job, paper.left(), paper.y, paper.width(), 96) + 6;
+    const std::vector<Named> figures =
+        named(job, {"strip.width", "strip.perStrip", "strip.strips", "strip.advance", "block.trimmed.along",
+                    "block.trimmed.across", "sashing.cutFront", "sashing.cutBack", "fold.under",
+                    "fold.catchShown", "binding.cut", "binding.strips"});
+    figureGrid(paper, figures, 4);
+    if (std::any_of(figures.begin(), figures.end(), [](const Named &figure) { return figure.untried; }))
+        paper.say(tell(QT_TRANSLATE_NOOP("Sheet",
+                                         "A ring: not tried yet. Make the trial before you cut the rest.")),
+                  types::small, 3);
+    paper.y = std::max(paper.y, paper.bottom() - 9);
+    checkBar(paper, job);
+}
+
+} // namespace matside
