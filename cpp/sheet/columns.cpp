@@ -71,7 +71,8 @@ void figureGrid(Paper &paper, const std::vector<Named> &figures, int across, Typ
             const double mark = named.untried ? 3.6 : 0;
             if (named.untried) {
                 paper.painter().setBrush(Qt::NoBrush);
-                paper.painter().drawEllipse(QRectF(x + 0.2, paper.y + names - 3.4, 2.2, 2.2));
+                const double name = paper.tall(step - air - mark, named.name, types::small);
+                paper.painter().drawEllipse(QRectF(x + 0.2, paper.y + names - name + 0.9, 2.2, 2.2));
             }
             paper.write(x + mark, paper.y + names - paper.tall(step - air - mark, named.name, types::small),
                         step - air - mark, named.name, types::small);

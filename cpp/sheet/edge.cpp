@@ -5,6 +5,7 @@
 
 #include "app/edgewords.h"
 #include "app/figures.h"
+#include "app/money.h"
 #include "app/shopwords.h"
 #include "app/wording.h"
 #include "sheet/prints.h"
@@ -53,7 +54,7 @@ void bindingLaid(Paper &paper, const Job &job)
     const double high = size.across.asMm() * k;
     paper.keep(high + 8);
     const QRectF piece(paper.left() + 2, paper.y + 2, size.along.asMm() * k, high);
-    printCloth(paper.painter(), ClothRole::Front, piece);
+    drawPiece(paper.painter(), job, piece);
     QPainter &painter = paper.painter();
     for (std::size_t i = 0; i < places.size(); ++i) {
         painter.setBrush(i == 0 ? Qt::black : Qt::white);
@@ -97,7 +98,7 @@ void careCard(Paper &paper, const Job &job)
 
 void edgePart(Paper &paper, const Job &job)
 {
-    paper.newPage();
+    paper.part(100);
     paper.head(tell(QT_TRANSLATE_NOOP("Sheet", "Edge")));
     figureGrid(paper,
                named(job, {"size.raw.along", "size.raw.across", "size.finished.along", "size.finished.across",
@@ -118,7 +119,7 @@ void edgePart(Paper &paper, const Job &job)
 
 void shopPart(Paper &paper, const Job &job)
 {
-    paper.newPage();
+    paper.part(90);
     const QString head = tell(QT_TRANSLATE_NOOP("Sheet", "To buy, cloth by cloth"));
     paper.head(head);
     paper.goesOn(head);

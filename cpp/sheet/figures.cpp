@@ -109,12 +109,18 @@ void rulers(Paper &paper, const Job &job)
 
 } // namespace
 
-void figuresPart(Paper &paper, const Job &job)
+void cautionsPart(Paper &paper, const Job &job)
 {
-    if (!job.plan.cautions.empty())
-        paper.head(tell(QT_TRANSLATE_NOOP("Sheet", "Look here first")), 12);
+    if (job.plan.cautions.empty())
+        return;
+    paper.part(60);
+    paper.head(tell(QT_TRANSLATE_NOOP("Sheet", "Look here first")), 12);
     for (const Problem &caution : job.plan.cautions)
         paper.say(sentence(caution, job.project.marks()), types::body, 2);
+}
+
+void figuresPart(Paper &paper, const Job &job)
+{
     const QString head = tell(QT_TRANSLATE_NOOP("Sheet", "All figures"));
     paper.head(head);
     paper.goesOn(head);

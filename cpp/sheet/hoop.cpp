@@ -76,8 +76,8 @@ void places(Paper &paper, const Job &job)
     const StripPlan &plan = job.plan.strip;
     const Marks marks = job.project.marks();
     Columns table(paper, {20, 54, 54, paper.width() - 128},
-                {tell(QT_TRANSLATE_NOOP("Sheet", "place")), wordsOrCode(figureWords(), "strip.starts"),
-                 wordsOrCode(figureWords(), "strip.centres"), wordsOrCode(figureWords(), "strip.drawn")});
+                  {tell(QT_TRANSLATE_NOOP("Sheet", "place")), wordsOrCode(figureWords(), "strip.starts"),
+                   wordsOrCode(figureWords(), "strip.centres"), wordsOrCode(figureWords(), "strip.drawn")});
     for (std::size_t i = 0; i < plan.starts.size(); ++i)
         table.row({{QString::number(i + 1), types::strong},
                    {figureText(plan.starts[i], marks), types::strong},
@@ -133,14 +133,17 @@ void inWork(Paper &paper, const Job &job)
 
 void hoopPart(Paper &paper, const Job &job)
 {
-    paper.newPage();
+    paper.part(110);
     paper.head(tell(QT_TRANSLATE_NOOP("Sheet", "Hoop: the strip end to end")));
     scales(paper, job);
     places(paper, job);
-    figureGrid(paper,
-               named(job, {"block.sent.along", "block.sent.across", "strip.advance", "strip.gap",
-                           "strip.wideGap", "strip.end", "strip.reach", "strip.used", "strip.remainder"}),
-               4, {4.6, true});
+    std::vector<Named> figures =
+        named(job, {"block.sent.along", "block.sent.across", "strip.advance", "strip.gap", "strip.end",
+                    "strip.reach", "strip.used", "strip.remainder"});
+    if (job.plan.strip.wideGaps > 0)
+        if (auto wide = named(job, "strip.wideGap"))
+            figures.push_back(std::move(*wide));
+    figureGrid(paper, figures, 4, {4.6, true});
     inWork(paper, job);
     stepRows(paper, job, Station::Hoop);
 }

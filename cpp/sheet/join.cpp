@@ -32,17 +32,18 @@ void trimDrawing(Paper &paper, const Job &job, double x, double top, double side
     const QRectF block(x, top, trimmed.along.asMm() * k, trimmed.across.asMm() * k);
     printCloth(paper.painter(), ClothRole::Front, block);
     const double in = std::max(job.plan.basis.allowance.asMm() * k, 0.8);
+    paper.painter().fillRect(block.adjusted(in, in, -in, -in), Qt::white);
     paper.painter().setPen(QPen(Qt::black, 0.4, Qt::DashLine));
     paper.painter().drawRect(block.adjusted(in, in, -in, -in));
     paper.painter().setPen(QPen(Qt::black, 0.3));
     // Right, then a quarter turn each: side 2 lies at the foot, 3 opposite the first, 4 opposite the second.
     const double w = 8;
-    paper.write(block.right() - w - in - 1, block.center().y() - 2.5, w, QStringLiteral("1"), types::strong,
+    paper.write(block.right() - w - in - 2, block.center().y() - 2.5, w, QStringLiteral("1"), types::strong,
                 Qt::AlignRight);
-    paper.write(block.center().x() - w / 2, block.bottom() - in - 6, w, QStringLiteral("2"), types::strong,
+    paper.write(block.center().x() - w / 2, block.bottom() - in - 6.5, w, QStringLiteral("2"), types::strong,
                 Qt::AlignHCenter);
-    paper.write(block.left() + in + 1, block.center().y() - 2.5, w, QStringLiteral("3"), types::strong);
-    paper.write(block.center().x() - w / 2, block.top() + in + 1, w, QStringLiteral("4"), types::strong,
+    paper.write(block.left() + in + 2, block.center().y() - 2.5, w, QStringLiteral("3"), types::strong);
+    paper.write(block.center().x() - w / 2, block.top() + in + 1.6, w, QStringLiteral("4"), types::strong,
                 Qt::AlignHCenter);
 }
 
@@ -70,6 +71,8 @@ struct Face {
 
 void cell(Paper &paper, const Face &face, std::size_t place, const QRectF &at)
 {
+    if (face.back)
+        paper.painter().fillRect(at, QColor(228, 228, 228));
     paper.box(at, 0.25);
     if (place >= face.labels.size())
         return;
@@ -182,7 +185,7 @@ void longPieces(Paper &paper, const Job &job, const LongPieces &face, const QStr
 
 void trimPart(Paper &paper, const Job &job)
 {
-    paper.newPage();
+    paper.part(100);
     paper.head(tell(QT_TRANSLATE_NOOP("Sheet", "Trim and fold")));
     constexpr double side = 44;
     paper.keep(side + 6);
@@ -205,7 +208,7 @@ void trimPart(Paper &paper, const Job &job)
 
 void joinPart(Paper &paper, const Job &job)
 {
-    paper.newPage();
+    paper.part(100);
     paper.head(tell(QT_TRANSLATE_NOOP("Sheet", "Join: both faces")));
     maps(paper, job);
     paper.say(stripsPressed(job.plan), types::body);

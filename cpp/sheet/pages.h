@@ -18,12 +18,13 @@ struct Job {
 
 /// The parts of the long form, in order. Each begins where the one before ended, or on a new page.
 void piecePart(Paper &paper, const Job &job);
+void cautionsPart(Paper &paper, const Job &job);
+void shopPart(Paper &paper, const Job &job);
 void cutPart(Paper &paper, const Job &job);
 void hoopPart(Paper &paper, const Job &job);
 void trimPart(Paper &paper, const Job &job);
 void joinPart(Paper &paper, const Job &job);
 void edgePart(Paper &paper, const Job &job);
-void shopPart(Paper &paper, const Job &job);
 void figuresPart(Paper &paper, const Job &job);
 
 /// The short form: one page, whatever the project.
@@ -35,6 +36,9 @@ void stepRows(Paper &paper, const Job &job, Station station);
 
 /// The piece on its table to scale, at most this large; gives the height it took.
 double pieceDrawing(Paper &paper, const Job &job, double x, double top, double across, double down);
+
+/// The piece alone in a rectangle of its shape.
+void drawPiece(QPainter &painter, const Job &job, const QRectF &piece);
 
 /// A bar of exactly 4 in | 100 mm, solid, with the words that say so; `y` goes below it.
 void checkBar(Paper &paper, const Job &job);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "sheet/paper.h"
 
+#include "app/wording.h"
+
 #include <QCoreApplication>
 #include <QFontDatabase>
 #include <QRegularExpression>
@@ -66,11 +68,32 @@ QString withoutBraces(const QString &text, const QFont &font, QList<QTextLayout:
     return plain;
 }
 
+/// "a scant", "a generous": said in plain letters beside a bold figure, smaller ones beside a large figure.
+void plainLeans(const QString &text, const QFont &font, QList<QTextLayout::FormatRange> &formats)
+{
+    constexpr int large = 440;
+    for (const Lean lean : {Lean::Scant, Lean::Generous}) {
+        const QString words = leanText(lean) + u' ';
+        for (qsizetype at = text.indexOf(words); at >= 0; at = text.indexOf(words, at + 1)) {
+            QTextLayout::FormatRange range;
+            range.start = static_cast<int>(at);
+            range.length = static_cast<int>(words.size());
+            QFont plain = font;
+            plain.setBold(false);
+            if (font.pixelSize() > large)
+                plain.setPixelSize(std::max(large * 3 / 4, font.pixelSize() / 2));
+            range.format.setFont(plain);
+            formats.append(range);
+        }
+    }
+}
+
 void fill(QTextLayout &layout, const QString &text, const QFont &font, Qt::Alignment align)
 {
     QList<QTextLayout::FormatRange> bold;
     layout.setFont(font);
     layout.setText(withoutBraces(unbroken(text), font, bold));
+    plainLeans(layout.text(), font, bold);
     layout.setFormats(bold);
     QTextOption option(align);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
@@ -83,9 +106,7 @@ QString unbroken(QString text)
 {
     static const QRegularExpression mixed(QStringLiteral("(?<=\\d) (?=\\d+/\\d)"));
     static const QRegularExpression unit(QStringLiteral("(?<=\\d) (?=(in|mm|cm|m|yd|%)\\b)"));
-    static const QRegularExpression lean(QStringLiteral("(?<=scant|generous) (?=\\d)"));
-    static const QRegularExpression article(QStringLiteral("(?<=\\ba) (?=scant|generous)"));
-    for (const QRegularExpression &gap : {mixed, unit, lean, article})
+    for (const QRegularExpression &gap : {mixed, unit})
         text.replace(gap, QStringLiteral("\u00a0"));
     return text;
 }
@@ -123,7 +144,8 @@ void Paper::foot()
     const double top = m_page.height() - margin - 4;
     //: a page's footer: the project's name, the page and how many there are
     const QString says = QCoreApplication::translate("Sheet", "%1 · page %2 of %3");
-    write(left(), top, width(), says.arg(m_name).arg(m_pages).arg(m_inAll), types::soft);
+    const QString name = cut(m_name, width() * 0.7, types::soft);
+    write(left(), top, width(), says.arg(name).arg(m_pages).arg(m_inAll), types::soft);
 }
 
 void Paper::newPage()
@@ -139,6 +161,12 @@ void Paper::newPage()
         const QString says = QCoreApplication::translate("Sheet", "%1, continued");
         y += write(left(), y, width(), says.arg(m_goesOn), types::soft) + 2;
     }
+}
+
+void Paper::part(double least)
+{
+    if (room() < std::max(least, (bottom() - margin) * 0.45))
+        newPage();
 }
 
 void Paper::keep(double height)
@@ -188,6 +216,18 @@ double Paper::wide(const QString &text, Type type) const
     line.setLineWidth(1e7);
     layout.endLayout();
     return line.isValid() ? line.naturalTextWidth() / dots : 0;
+}
+
+QString Paper::cut(const QString &text, double across, Type type, int lines) const
+{
+    const double most = tall(across, QStringLiteral("x"), type) * (lines + 0.5);
+    QString whole = text;
+    QString part = text;
+    while (tall(across, whole, type) > most && part.size() > 1) {
+        part.chop(1);
+        whole = part.trimmed() + u'…';
+    }
+    return whole;
 }
 
 double Paper::write(double x, double top, double across, const QString &text, Type type, Qt::Alignment align)

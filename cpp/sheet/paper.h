@@ -57,6 +57,8 @@ public:
 
     /// A new page, unless this one is still empty.
     void newPage();
+    /// A new page when little of this one is left, or less than that: where another part begins.
+    void part(double least);
     /// What is this high goes whole on one page: turns the page when the rest of this one is too short.
     void keep(double height);
     /// A heading with its rule; what follows it, this high, stays with it.
@@ -71,6 +73,8 @@ public:
     [[nodiscard]] double tall(double across, const QString &text, Type type) const;
     /// How wide a text is on one line.
     [[nodiscard]] double wide(const QString &text, Type type) const;
+    /// As much of a text as goes into so many lines, with an ellipsis where it is cut short.
+    [[nodiscard]] QString cut(const QString &text, double across, Type type, int lines = 1) const;
     /// Writes across the page at `y` and goes below it; the text is not split between pages.
     void say(const QString &text, Type type = types::body, double below = 1.6);
 

@@ -46,28 +46,6 @@ void drawTable(QPainter &painter, const TableView &view, const QRectF &table)
     painter.setBrush(Qt::NoBrush);
 }
 
-/// Sashings between blocks, counted the one way; the other is drawn by turning the rectangle.
-void drawPiece(QPainter &painter, const Job &job, const TableView &view, const QRectF &piece, double k)
-{
-    if (view.edgeMm > 0 && job.plan.binding)
-        printCloth(painter, ClothRole::Binding, piece);
-    const double edge = job.plan.binding ? std::max(job.plan.basis.edgeSeam.asMm() * k, 0.5) : 0;
-    const QRectF inside = piece.adjusted(edge, edge, -edge, -edge);
-    printCloth(painter, ClothRole::Front, inside);
-    const double sash = std::max(view.sashingMm * k, 0.12);
-    const double from = view.edgeMm * k;
-    for (int c = 1; c < view.columns; ++c) {
-        const double x = piece.left() + from + (c * view.outlineAlongMm + (c - 1) * view.sashingMm) * k;
-        printCloth(painter, ClothRole::SashingFront, QRectF(x, inside.top(), sash, inside.height()),
-                   sash > 1);
-    }
-    for (int r = 1; r < view.rows; ++r) {
-        const double y = piece.top() + from + (r * view.outlineAcrossMm + (r - 1) * view.sashingMm) * k;
-        printCloth(painter, ClothRole::SashingFront, QRectF(inside.left(), y, inside.width(), sash),
-                   sash > 1);
-    }
-}
-
 } // namespace
 
 int scaleFor(double mm, double room)
@@ -97,6 +75,29 @@ std::vector<Named> named(const Job &job, std::initializer_list<const char *> key
     return all;
 }
 
+void drawPiece(QPainter &painter, const Job &job, const QRectF &piece)
+{
+    const TableView view = tableView(job.project, job.plan);
+    const double k = piece.width() / view.finishedAlongMm;
+    const double edge = job.plan.binding ? std::max(job.plan.basis.edgeSeam.asMm() * k, 0.5) : 0;
+    if (edge > 0)
+        printCloth(painter, ClothRole::Binding, piece);
+    const QRectF inside = piece.adjusted(edge, edge, -edge, -edge);
+    printCloth(painter, ClothRole::Front, inside);
+    const double sash = std::max(view.sashingMm * k, 0.12);
+    const double from = view.edgeMm * k;
+    for (int c = 1; c < view.columns; ++c) {
+        const double x = piece.left() + from + (c * view.outlineAlongMm + (c - 1) * view.sashingMm) * k;
+        printCloth(painter, ClothRole::SashingFront, QRectF(x, inside.top(), sash, inside.height()),
+                   sash > 1);
+    }
+    for (int r = 1; r < view.rows; ++r) {
+        const double y = piece.top() + from + (r * view.outlineAcrossMm + (r - 1) * view.sashingMm) * k;
+        printCloth(painter, ClothRole::SashingFront, QRectF(inside.left(), y, inside.width(), sash),
+                   sash > 1);
+    }
+}
+
 double pieceDrawing(Paper &paper, const Job &job, double x, double top, double across, double down)
 {
     const TableView view = tableView(job.project, job.plan);
@@ -112,7 +113,7 @@ double pieceDrawing(Paper &paper, const Job &job, double x, double top, double a
     QPainter &painter = paper.painter();
     if (view.shape != QStringLiteral("none"))
         drawTable(painter, view, centred(view.tableAlongMm, view.tableAcrossMm));
-    drawPiece(painter, job, view, centred(view.finishedAlongMm, view.finishedAcrossMm), k);
+    drawPiece(painter, job, centred(view.finishedAlongMm, view.finishedAcrossMm));
     //: drawn so many times smaller: 1 : 10
     const QString says = tell(QT_TRANSLATE_NOOP("Sheet", "drawn 1 : %1")).arg(scale);
     return height + 1 + paper.write(x, top + height + 1, across, says, types::soft, Qt::AlignHCenter);
@@ -120,7 +121,8 @@ double pieceDrawing(Paper &paper, const Job &job, double x, double top, double a
 
 void piecePart(Paper &paper, const Job &job)
 {
-    paper.y += paper.write(paper.left(), paper.y, paper.width(), toQt(job.project.name), types::title);
+    const QString name = paper.cut(toQt(job.project.name), paper.width(), types::title, 3);
+    paper.y += paper.write(paper.left(), paper.y, paper.width(), name, types::title);
     paper.y += 1.5;
     pinked(paper, paper.y);
     paper.y += 5;
@@ -135,12 +137,14 @@ void piecePart(Paper &paper, const Job &job)
                   .arg(job.project.blocks.columns)
                   .arg(job.project.blocks.rows),
               types::body, 5);
-    paper.y += pieceDrawing(paper, job, paper.left(), paper.y, paper.width(), 96) + 6;
+    constexpr double below = 100; // the figures and the bar
+    const double down = std::clamp(paper.room() - below, 40.0, 120.0);
+    paper.y += pieceDrawing(paper, job, paper.left(), paper.y, paper.width(), down) + 6;
     const std::vector<Named> figures =
         named(job, {"strip.width", "strip.perStrip", "strip.strips", "strip.advance", "block.trimmed.along",
                     "block.trimmed.across", "sashing.cutFront", "sashing.cutBack", "fold.under",
                     "fold.catchShown", "binding.cut", "binding.strips"});
-    figureGrid(paper, figures, 4);
+    figureGrid(paper, figures, 3, {8, true});
     if (std::any_of(figures.begin(), figures.end(), [](const Named &figure) { return figure.untried; }))
         paper.say(tell(QT_TRANSLATE_NOOP("Sheet",
                                          "A ring: not tried yet. Make the trial before you cut the rest.")),

@@ -23,12 +23,13 @@ int fill(QIODevice &to, const Job &job, SheetForm form, int inAll)
         return paper.pages();
     }
     piecePart(paper, job);
+    cautionsPart(paper, job);
+    shopPart(paper, job);
     cutPart(paper, job);
     hoopPart(paper, job);
     trimPart(paper, job);
     joinPart(paper, job);
     edgePart(paper, job);
-    shopPart(paper, job);
     figuresPart(paper, job);
     return paper.pages();
 }

@@ -83,9 +83,7 @@ void shortForm(Paper &paper, const Job &job)
     const double words = paper.width() - picture - 6;
     const double top = paper.y;
     const double drawn = pieceDrawing(paper, job, paper.right() - picture, top, picture, 48);
-    QString name = toQt(job.project.name);
-    while (paper.tall(words, name, {8, true}) > 22 && name.size() > 8)
-        name = name.left(name.size() * 3 / 4) + u'…';
+    const QString name = paper.cut(toQt(job.project.name), words, {8, true}, 2);
     double y = top + paper.write(paper.left(), top, words, name, {8, true}) + 1.5;
     y += paper.write(paper.left(), y, words,
                      tell(QT_TRANSLATE_NOOP("Sheet", "{%1} × {%2} finished"))

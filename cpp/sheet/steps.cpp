@@ -40,7 +40,7 @@ QString figureOf(const Step &step, const Job &job)
 /// What it is, where the ruler lies, what to look at.
 QString wordsOf(const Step &step, const Job &job)
 {
-    QStringList lines{doesText(step, job.project)};
+    QStringList lines{u'{' + doesText(step, job.project) + u'}'};
     if (step.trial)
         lines += tell(QT_TRANSLATE_NOOP("Sheet", "For the trial."));
     if (step.ruler)
@@ -94,20 +94,19 @@ double ticksTall(const Step &step, double across)
 /// Rows for these steps, with every kind of danger named once before the first step it concerns.
 void rows(Paper &paper, const Job &job, const std::vector<const Step *> &steps)
 {
-    constexpr double boxes = 18;
-    const std::vector<double> columns{boxes, 17, 48, paper.width() - boxes - 17 - 48};
-    Columns table(paper, columns, {});
+    constexpr double boxes = 29;
+    constexpr double count = 15;
+    constexpr double figure = 56;
+    Columns table(paper, {count, figure, paper.width() - count - figure - boxes, boxes}, {});
     std::set<std::string> told;
     for (const Step *step : steps) {
         if (!step->caution.empty() && told.insert(step->caution).second)
             caution(paper, step->caution);
-        const double least = ticksTall(*step, boxes - 2);
-        const double top = table.row({{},
-                                      {times(*step), types::strong},
-                                      {figureOf(*step, job), {4.6, true}},
+        const double top = table.row({{times(*step), types::strong},
+                                      {figureOf(*step, job), {4.2, true}},
                                       {wordsOf(*step, job), types::small}},
-                                     least);
-        ticks(paper, *step, table.at(0), boxes - 2, top + 0.6);
+                                     ticksTall(*step, boxes));
+        ticks(paper, *step, table.at(3) + 1, boxes, top + 0.6);
     }
 }
 
@@ -135,10 +134,9 @@ void stepRows(Paper &paper, const Job &job, Station station)
 
 void cutPart(Paper &paper, const Job &job)
 {
-    paper.newPage();
+    paper.part(80);
     const QString head = tell(QT_TRANSLATE_NOOP("Sheet", "Cut, cloth by cloth"));
     paper.head(head);
-    paper.goesOn(head);
     for (const std::string &cloth : clothsCut(job.steps)) {
         std::vector<const Step *> steps;
         for (const Step &step : job.steps)
@@ -146,7 +144,10 @@ void cutPart(Paper &paper, const Job &job)
                 steps.push_back(&step);
         if (steps.empty())
             continue;
+        paper.goesOn({});
         paper.keep(34);
+        //: a heading and the cloth it goes on with
+        paper.goesOn(tell(QT_TRANSLATE_NOOP("Sheet", "%1: %2")).arg(head, clothText(job.project, cloth)));
         printCloth(paper.painter(), roleOf(job.project, cloth), QRectF(paper.left(), paper.y, 14, 8));
         paper.y += 1;
         paper.y += paper.write(paper.left() + 18, paper.y, paper.width() - 18, clothText(job.project, cloth),
