@@ -4,6 +4,7 @@
 #include "app/reply.h"
 #include "app/wording.h"
 #include "project/codec.h"
+#include "share/backup.h"
 #include "share/parcel.h"
 
 #include <QDir>
@@ -81,6 +82,8 @@ QVariant OpenFiles::data(const QModelIndex &index, int role) const
         return entry.folder;
     case IsShare:
         return entry.share;
+    case IsBackup:
+        return entry.backup;
     default:
         return {};
     }
@@ -88,7 +91,8 @@ QVariant OpenFiles::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> OpenFiles::roleNames() const
 {
-    return {{Name, "name"}, {Path, "path"}, {IsFolder, "isFolder"}, {IsShare, "isShare"}};
+    return {
+        {Name, "name"}, {Path, "path"}, {IsFolder, "isFolder"}, {IsShare, "isShare"}, {IsBackup, "isBackup"}};
 }
 
 bool OpenFiles::canGoUp() const
@@ -105,14 +109,16 @@ void OpenFiles::show(const QString &folder)
     const QDir::SortFlags byName = QDir::Name | QDir::IgnoreCase | QDir::LocaleAware;
     const auto folders = dir.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot | QDir::Readable, byName);
     for (const QFileInfo &info : folders.first(std::min<qsizetype>(folders.size(), mostEntries)))
-        m_entries.push_back({info.fileName(), info.absoluteFilePath(), true, false});
+        m_entries.push_back({info.fileName(), info.absoluteFilePath(), true, false, false});
     int files = 0;
-    for (const QFileInfo &info :
-         dir.entryInfoList({QStringLiteral("*.json"), QStringLiteral("*.matside")}, QDir::Files, byName)) {
+    for (const QFileInfo &info : dir.entryInfoList(
+             {QStringLiteral("*.json"), QStringLiteral("*.matside"), QStringLiteral("*.matside-backup")},
+             QDir::Files, byName)) {
         const bool share = info.fileName().endsWith(shareEnd, Qt::CaseInsensitive);
-        if (files >= mostEntries || (!share && !looksLikeProject(info.absoluteFilePath())))
+        const bool backup = info.fileName().endsWith(backupEnd, Qt::CaseInsensitive);
+        if (files >= mostEntries || (!share && !backup && !looksLikeProject(info.absoluteFilePath())))
             continue;
-        m_entries.push_back({info.completeBaseName(), info.absoluteFilePath(), false, share});
+        m_entries.push_back({info.completeBaseName(), info.absoluteFilePath(), false, backup, share});
         ++files;
     }
     endResetModel();

@@ -31,7 +31,7 @@ class OpenFiles : public QAbstractListModel {
     Q_PROPERTY(bool ready READ ready NOTIFY chosenChanged FINAL)
     Q_PROPERTY(QString nameForFile READ nameForFile NOTIFY nameForFileChanged FINAL)
 public:
-    enum Role { Name = Qt::UserRole + 1, Path, IsFolder, IsShare };
+    enum Role { Name = Qt::UserRole + 1, Path, IsFolder, IsShare, IsBackup };
     explicit OpenFiles(Workspace &workspace);
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
@@ -77,6 +77,7 @@ private:
         QString name;
         QString path;
         bool folder = false;
+        bool backup = false;
         bool share = false; ///< a share file: its project comes with notes and photographs
     };
     void read(std::string text);

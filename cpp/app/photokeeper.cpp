@@ -62,10 +62,10 @@ void PhotoKeeper::keep(const PhotoPlace &place, const QString &path, bool passin
     });
 }
 
-void PhotoKeeper::work(std::function<void()> onThread, std::function<void()> then)
+void PhotoKeeper::work(const std::function<void()> &onThread, const std::function<void()> &then)
 {
     ++m_keeping;
-    QMetaObject::invokeMethod(&m_worker, [this, onThread = std::move(onThread), then = std::move(then)] {
+    QMetaObject::invokeMethod(&m_worker, [this, onThread, then] {
         onThread();
         QMetaObject::invokeMethod(this, [this, then] {
             --m_keeping;

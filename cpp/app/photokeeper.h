@@ -34,7 +34,7 @@ public:
     void keep(const PhotoPlace &place, const QString &path, bool passing);
     /// Runs something that reads or keeps photographs on the thread, after what was asked for before; `then`
     /// runs here afterwards.
-    void work(std::function<void()> onThread, std::function<void()> then);
+    void work(const std::function<void()> &onThread, const std::function<void()> &then);
     /// The small picture, or an empty address when it is not there yet: then thumbMade() follows.
     [[nodiscard]] QUrl thumb(const QString &sha, const QString &format);
     [[nodiscard]] bool keeping() const { return m_keeping > 0; }

@@ -39,10 +39,15 @@ void tell(const Inside &inside)
         std::printf("  %s (%s)\n", qPrintable(sentence(problem, inside.marks)), problem.at.c_str());
 }
 
-StoreResult<std::unique_ptr<Store>> storeOf(const QCommandLineParser &options)
+QString dirOf(const QCommandLineParser &options)
 {
     const QString dir = options.value(QStringLiteral("data"));
-    return openStore(dir.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) : dir);
+    return dir.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) : dir;
+}
+
+StoreResult<std::unique_ptr<Store>> storeOf(const QCommandLineParser &options)
+{
+    return openStore(dirOf(options));
 }
 
 /// The project of an id, or the only one of a name; empty with the reason told.
@@ -121,16 +126,73 @@ int lookOrOpen(const QCommandLineParser &options, bool open)
     return done;
 }
 
+void tell(const BackedUp &told)
+{
+    for (const QString &line : backupWords(told))
+        std::printf("  %s\n", qPrintable(line));
+}
+
+int backUp(const QCommandLineParser &options)
+{
+    const auto store = storeOf(options);
+    if (!store)
+        return refuse(storeSentence(store.error()));
+    const NoteBook book(*store.value());
+    const QString path = options.value(QStringLiteral("back-up"));
+    const auto copy = copyForBackup(*store.value(), path);
+    if (!copy)
+        return refuse(storeSentence(copy.error()));
+    const auto written = writeBackup(copy.value(), book.folder(), path);
+    if (!written)
+        return refuse(written.error());
+    std::printf("%s\n", qPrintable(path));
+    tell(written.value());
+    return done;
+}
+
+int restore(const QCommandLineParser &options)
+{
+    const QString dir = dirOf(options);
+    {
+        // Made when there is none, and held while it is looked at; another Matside may have it open.
+        const auto store = openStore(dir);
+        if (!store)
+            return refuse(storeSentence(store.error()));
+        if (!store.value()->canWrite())
+            return refuse(storeSentence({StoreCode::ReadOnly, {}}));
+        const auto rows = store.value()->projects();
+        if (!rows || !rows.value().empty())
+            return refuse(
+                QStringLiteral("There are projects in %1 already. Restore into an empty folder.").arg(dir));
+    }
+    const auto staged = stageRestoring(options.value(QStringLiteral("restore")), dir);
+    if (!staged)
+        return refuse(staged.error());
+    if (const auto finished = finishRestoring(dir); !finished)
+        return refuse(finished.error());
+    if (restoringWaits(dir))
+        return refuse(QStringLiteral("Projects lay in %1 before. Restore into an empty folder.").arg(dir));
+    const auto store = openStore(dir); // brings an older one up to date
+    if (!store)
+        return refuse(storeSentence(store.error()));
+    tell(staged.value());
+    return done;
+}
+
 } // namespace
 
 int runShareCommand(const QStringList &arguments)
 {
     QCommandLineParser options;
-    for (const char *option : {"share", "look-inside", "open-shared", "data"})
+    for (const char *option : {"share", "look-inside", "open-shared", "back-up", "restore", "data"})
         options.addOption({QString::fromLatin1(option), {}, QStringLiteral("FILE")});
     options.addOption({QStringLiteral("as-they-came"), {}});
     if (!options.parse(arguments))
         return refuse(options.errorText());
+    if (options.isSet(QStringLiteral("back-up")))
+        return backUp(options);
+    if (options.isSet(QStringLiteral("restore")))
+        return restore(options);
     if (options.isSet(QStringLiteral("share")))
         return share(options);
     return lookOrOpen(options, options.isSet(QStringLiteral("open-shared")));

@@ -64,6 +64,21 @@ bool takenIn(ShareCode code)
     return code != ShareCode::Exists && code != ShareCode::NoPicture && code != ShareCode::Disk;
 }
 
+QString counted(qint64 number, const char *one, const char *many)
+{
+    return number == 1 ? QCoreApplication::translate("Sharing", one)
+                       : QCoreApplication::translate("Sharing", many).arg(number);
+}
+
+QString photographs(qint64 number, qint64 bytes)
+{
+    if (number == 0)
+        return QCoreApplication::translate("Sharing", "no photographs");
+    return counted(number, QT_TRANSLATE_NOOP("Sharing", "one photograph"),
+                   QT_TRANSLATE_NOOP("Sharing", "%1 photographs")) +
+           QStringLiteral(" (%1)").arg(QLocale().formattedDataSize(bytes, 1));
+}
+
 } // namespace
 
 QString shareSentence(const ShareError &error)
@@ -81,14 +96,22 @@ QString shareSentence(const ShareError &error)
     return {};
 }
 
+QStringList backupWords(const BackedUp &told)
+{
+    QStringList lines{counted(told.projects, QT_TRANSLATE_NOOP("Sharing", "one project"),
+                              QT_TRANSLATE_NOOP("Sharing", "%1 projects")),
+                      counted(told.notes, QT_TRANSLATE_NOOP("Sharing", "one note"),
+                              QT_TRANSLATE_NOOP("Sharing", "%1 notes")),
+                      photographs(told.pictures - told.missing, told.bytes)};
+    if (told.missing > 0)
+        lines += counted(told.missing,
+                         QT_TRANSLATE_NOOP("Sharing", "one photograph was gone before and is not in it"),
+                         QT_TRANSLATE_NOOP("Sharing", "%1 photographs were gone before and are not in it"));
+    return lines;
+}
+
 QStringList insideWords(const Inside &inside)
 {
-    const auto count = [](const char *words, qint64 number) {
-        return QCoreApplication::translate("Sharing", words).arg(number);
-    };
-    const auto counted = [&](qint64 number, const char *one, const char *many) {
-        return number == 1 ? QCoreApplication::translate("Sharing", one) : count(many, number);
-    };
     QStringList lines{
         QCoreApplication::translate("Sharing", "%1 by %2 blocks").arg(inside.columns).arg(inside.rows)};
     lines += inside.blocksMade == 0
@@ -99,12 +122,7 @@ QStringList insideWords(const Inside &inside)
     lines += notes == 0 ? QCoreApplication::translate("Sharing", "no notes")
                         : counted(notes, QT_TRANSLATE_NOOP("Sharing", "one note"),
                                   QT_TRANSLATE_NOOP("Sharing", "%1 notes"));
-    if (inside.pictures == 0)
-        lines += QCoreApplication::translate("Sharing", "no photographs");
-    else
-        lines += counted(inside.pictures, QT_TRANSLATE_NOOP("Sharing", "one photograph"),
-                         QT_TRANSLATE_NOOP("Sharing", "%1 photographs")) +
-                 QStringLiteral(" (%1)").arg(QLocale().formattedDataSize(inside.pictureBytes, 1));
+    lines += photographs(inside.pictures, inside.pictureBytes);
     if (const auto problems = static_cast<qint64>(inside.problems.size()); problems > 0)
         lines +=
             counted(problems, QT_TRANSLATE_NOOP("Sharing", "one thing in it cannot be read as it stands"),

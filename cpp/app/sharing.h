@@ -3,6 +3,7 @@
 
 #include "app/photokeeper.h"
 #include "app/session.h"
+#include "share/backup.h"
 #include "share/unpacking.h"
 
 #include <QStringList>
@@ -87,6 +88,8 @@ private:
 
 /// Plain words for why a share file was not written, or was refused, with what can be done.
 [[nodiscard]] QString shareSentence(const ShareError &error);
+/// What is in a backup, a line each.
+[[nodiscard]] QStringList backupWords(const BackedUp &told);
 /// What is inside a share file, a line each.
 [[nodiscard]] QStringList insideWords(const Inside &inside);
 

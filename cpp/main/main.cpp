@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/plancommand.h"
 #include "app/sharecommand.h"
+#include "app/sharing.h"
 #include "main/pictures.h"
 #include "main/room.h"
 #include "sheet/sheetcommand.h"
@@ -61,6 +62,8 @@ int runWindow(const QCommandLineParser &options)
     QString dir = options.value(QStringLiteral("data"));
     if (dir.isEmpty())
         dir = drawing ? passing.path() : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    if (const auto restored = finishRestoring(dir); !restored)
+        return refuse(shareSentence(restored.error()));
     auto store = openStore(dir);
     if (!store)
         return refuse(storeSentence(store.error()));
@@ -125,7 +128,7 @@ int run(int argc, char **argv)
                    ? runPlanCommand(arguments[at + 1])
                    : refuse(QStringLiteral("--plan needs a file, or - for standard input."));
     }
-    for (const char *command : {"--share", "--look-inside", "--open-shared"})
+    for (const char *command : {"--share", "--look-inside", "--open-shared", "--back-up", "--restore"})
         if (asked(argc, argv, command)) {
             const QCoreApplication app(argc, argv);
             return runShareCommand(QCoreApplication::arguments());
@@ -168,6 +171,12 @@ int run(int argc, char **argv)
                        QStringLiteral("SIZE"), QStringLiteral("a4")});
     options.addOption(
         {QStringLiteral("short"), QGuiApplication::translate("Main", "The sheet on one page.")});
+    options.addOption({QStringLiteral("back-up"),
+                       QGuiApplication::translate("Main", "Write everything to one new file."),
+                       QStringLiteral("OUT.matside-backup")});
+    options.addOption({QStringLiteral("restore"),
+                       QGuiApplication::translate("Main", "Put a backup in place where no project is yet."),
+                       QStringLiteral("FILE")});
     const auto hidden = [&](const char *name, const char *value = nullptr) {
         QCommandLineOption option(QString::fromLatin1(name), QString(), QString::fromLatin1(value));
         option.setFlags(QCommandLineOption::HiddenFromHelp);

@@ -11,8 +11,8 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
       m_measure(m_workspace, m_session, m_steps), m_join(m_workspace, m_session, m_steps),
       m_edge(m_workspace, m_session, m_steps), m_shop(m_workspace, m_session),
       m_price(m_workspace, m_session, m_shop), m_book(*m_store), m_keeper(m_book),
-      m_sharing(m_workspace, m_session, m_keeper), m_log(m_workspace, m_keeper, m_camera, m_picker),
-      m_gallery(m_workspace, m_keeper)
+      m_sharing(m_workspace, m_session, m_keeper), m_backups(m_workspace, m_keeper),
+      m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper)
 {
     Single<Session>::hand(&m_session);
     Single<Look>::hand(&m_look);
@@ -27,6 +27,7 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     Single<JoinModel>::hand(&m_join);
     Single<EdgeModel>::hand(&m_edge);
     Single<ShopModel>::hand(&m_shop);
+    Single<Backups>::hand(&m_backups);
     Single<Sharing>::hand(&m_sharing);
     Single<PriceModel>::hand(&m_price);
     Single<BlockLog>::hand(&m_log);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/backups.h"
 #include "app/blocklog.h"
 #include "app/blockmeasure.h"
 #include "app/edgemodel.h"
@@ -35,6 +36,7 @@ public:
     [[nodiscard]] Look &look() { return m_look; }
     [[nodiscard]] StepModel &steps() { return m_steps; }
     [[nodiscard]] FitModel &fit() { return m_fit; }
+    [[nodiscard]] Backups &backups() { return m_backups; }
     [[nodiscard]] Sharing &sharing() { return m_sharing; }
     [[nodiscard]] WouldFit &wouldFit() { return m_would; }
     [[nodiscard]] Workspace &workspace() { return m_workspace; }
@@ -62,6 +64,7 @@ private:
     CameraSource m_camera;
     PicturePicker m_picker;
     Sharing m_sharing;
+    Backups m_backups;
     BlockLog m_log;
     Gallery m_gallery;
     QQmlApplicationEngine m_engine;

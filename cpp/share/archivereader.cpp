@@ -4,7 +4,9 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QSet>
-#include <QtEndian>
+
+#include <limits>
+#include <optional>
 
 #include <zip.h>
 
@@ -13,43 +15,74 @@ namespace matside {
 namespace {
 
 constexpr qsizetype endRecord = 22; ///< the end of a zip file's directory, without a comment
+constexpr qsizetype locatorRecord = 20;
+constexpr qsizetype largeRecord = 56;
 constexpr qint64 longestName = 200; ///< bytes
 constexpr qint64 directoryPerFile = 46 + 2 * longestName;
 constexpr unsigned kindMask = 0170000; ///< of a Unix mode: what kind of file it is
 constexpr unsigned plainFile = 0100000;
 constexpr unsigned folder = 0040000;
 
-/// What the last bytes of the file say, read before anything is reserved for what they claim.
-struct End {
+/// The directory as the last bytes of the file tell it, read before anything is reserved for what it claims.
+struct Directory {
     qint64 files = 0;
+    qint64 bytes = 0;
+    qint64 at = 0;
+    qint64 end = 0; ///< where the records after it begin
 };
 
+qint64 little(const QByteArray &record, qsizetype at, int bytes)
+{
+    quint64 value = 0;
+    for (int i = bytes - 1; i >= 0; --i)
+        value = (value << 8U) | static_cast<unsigned char>(record[at + i]);
+    return value > quint64(std::numeric_limits<qint64>::max()) ? -1 : static_cast<qint64>(value);
+}
+
+QByteArray readAt(QFile &file, qint64 at, qsizetype bytes)
+{
+    return at >= 0 && file.seek(at) ? file.read(bytes) : QByteArray();
+}
+
+/// The 64-bit record of a large file (4.3.14, 4.3.15): its locator stands right before the end record.
+std::optional<Directory> largeDirectory(QFile &file, qint64 size)
+{
+    const qint64 locatorAt = size - endRecord - locatorRecord;
+    const QByteArray locator = readAt(file, locatorAt, locatorRecord);
+    if (locator.size() != locatorRecord || !locator.startsWith("PK\x06\x07"))
+        return std::nullopt;
+    const qint64 at = little(locator, 8, 8);
+    const QByteArray record = readAt(file, at, largeRecord);
+    if (record.size() != largeRecord || !record.startsWith("PK\x06\x06") || at + largeRecord != locatorAt)
+        return std::nullopt;
+    return Directory{little(record, 32, 8), little(record, 40, 8), little(record, 48, 8), at};
+}
+
 /// A zip file of ours ends with its end record: neither a comment nor a second directory hides behind it.
-ShareResult<End> endOf(const QString &path)
+ShareResult<Directory> directoryOf(const QString &path, const ArchiveReader::Bounds &bounds)
 {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly) || file.isSequential())
         return ShareError{ShareCode::CannotOpen, {}, file.errorString()};
     const qint64 size = file.size();
-    if (size > sharelimits::bytes)
+    if (size > bounds.bytes)
         return ShareError{ShareCode::TooLarge, {}, QString::number(size)};
-    if (size < endRecord || !file.seek(size - endRecord))
-        return ShareError{ShareCode::NotAnArchive, {}, QStringLiteral("too short")};
-    const QByteArray record = file.read(endRecord);
+    const QByteArray record = readAt(file, size - endRecord, endRecord);
     if (record.size() != endRecord || !record.startsWith("PK\x05\x06"))
         return ShareError{ShareCode::NotAnArchive, {}, QStringLiteral("no end of a directory")};
-    const auto half = [&](qsizetype at) { return qFromLittleEndian<quint16>(record.constData() + at); };
-    const auto whole = [&](qsizetype at) {
-        return qint64{qFromLittleEndian<quint32>(record.constData() + at)};
-    };
-    const qint64 files = half(10);
-    if (files > sharelimits::files)
-        return ShareError{ShareCode::TooManyFiles, {}, QString::number(files)};
-    const bool fits = half(4) == 0 && half(6) == 0 && half(8) == files && half(20) == 0 &&
-                      whole(12) <= files * directoryPerFile && whole(16) + whole(12) == size - endRecord;
+    Directory told{little(record, 10, 2), little(record, 12, 4), little(record, 16, 4), size - endRecord};
+    const bool plain =
+        little(record, 4, 4) == 0 && little(record, 8, 2) == told.files && little(record, 20, 2) == 0;
+    if (const auto large = largeDirectory(file, size))
+        told = *large;
+    if (told.files > bounds.files)
+        return ShareError{ShareCode::TooManyFiles, {}, QString::number(told.files)};
+    const bool fits = plain && told.files >= 0 && told.bytes >= 0 &&
+                      told.bytes <= told.files * directoryPerFile && told.at >= 0 && told.at <= size &&
+                      told.at + told.bytes == told.end;
     if (!fits)
         return ShareError{ShareCode::NotAnArchive, {}, QStringLiteral("the directory does not fit")};
-    return End{files};
+    return told;
 }
 
 bool pointsOutside(const QByteArray &name)
@@ -90,7 +123,8 @@ unsigned modeOf(zip *archive, zip_uint64_t index)
     return system == ZIP_OPSYS_UNIX || system == ZIP_OPSYS_OS_X ? attributes >> 16U : 0;
 }
 
-ShareResult<bool> checkKind(const QByteArray &name, const zip_stat_t &stat, unsigned mode)
+ShareResult<bool> checkKind(const QByteArray &name, const zip_stat_t &stat, unsigned mode,
+                            const ArchiveReader::Bounds &bounds)
 {
     if (pointsOutside(name))
         return ShareError{ShareCode::OutsidePath, shown(name), {}};
@@ -104,11 +138,11 @@ ShareResult<bool> checkKind(const QByteArray &name, const zip_stat_t &stat, unsi
     if (stat.comp_method != ZIP_CM_STORE && stat.comp_method != ZIP_CM_DEFLATE)
         return ShareError{ShareCode::UnknownPacking, shown(name), QString::number(stat.comp_method)};
     const bool bounded =
-        stat.size <= zip_uint64_t(sharelimits::bytes) && stat.comp_size <= zip_uint64_t(sharelimits::bytes);
+        stat.size <= zip_uint64_t(bounds.bytes) && stat.comp_size <= zip_uint64_t(bounds.bytes);
     if (!bounded)
         return ShareError{ShareCode::TooLarge, shown(name), QString::number(stat.size)};
     // Texts are bounded closely and may shrink as they like.
-    const bool large = stat.size > zip_uint64_t(sharelimits::text);
+    const bool large = stat.size > zip_uint64_t(bounds.text);
     if (large && stat.size / zip_uint64_t(sharelimits::tightness) > stat.comp_size)
         return ShareError{ShareCode::TooTight, shown(name), QString::number(stat.size)};
     return true;
@@ -116,19 +150,19 @@ ShareResult<bool> checkKind(const QByteArray &name, const zip_stat_t &stat, unsi
 
 } // namespace
 
-ShareResult<std::unique_ptr<ArchiveReader>> ArchiveReader::open(const QString &path)
+ShareResult<std::unique_ptr<ArchiveReader>> ArchiveReader::open(const QString &path, const Bounds &bounds)
 {
-    const auto end = endOf(path);
-    if (!end)
-        return end.error();
+    const auto directory = directoryOf(path, bounds);
+    if (!directory)
+        return directory.error();
     int fault = 0;
     zip *archive = zip_open(QFile::encodeName(path).constData(), ZIP_RDONLY | ZIP_CHECKCONS, &fault);
     if (!archive)
         return ShareError{fault == ZIP_ER_EXISTS ? ShareCode::DoubledFile : ShareCode::NotAnArchive,
                           {},
                           QStringLiteral("code %1").arg(fault)};
-    std::unique_ptr<ArchiveReader> reader(new ArchiveReader(archive));
-    if (zip_get_num_entries(archive, 0) != end.value().files)
+    std::unique_ptr<ArchiveReader> reader(new ArchiveReader(archive, bounds));
+    if (zip_get_num_entries(archive, 0) != directory.value().files)
         return ShareError{ShareCode::NotAnArchive, {}, QStringLiteral("another directory")};
     if (const auto looked = reader->lookOver(QFileInfo(path).size()); !looked)
         return looked.error();
@@ -153,7 +187,7 @@ ShareResult<bool> ArchiveReader::lookOver(qint64 fileSize)
         const char *name = zip_get_name(m_archive, index, ZIP_FL_ENC_RAW);
         if (!name || zip_stat_index(m_archive, index, 0, &stat) != 0 || (stat.valid & wanted) != wanted)
             return ShareError{ShareCode::NotAnArchive, {}, QStringLiteral("entry %1").arg(index)};
-        if (auto kind = checkKind(name, stat, modeOf(m_archive, index)); !kind)
+        if (auto kind = checkKind(name, stat, modeOf(m_archive, index), m_bounds); !kind)
             return kind;
         const QString told = QString::fromLatin1(name);
         if (names.contains(told.toLower()))
@@ -161,7 +195,7 @@ ShareResult<bool> ArchiveReader::lookOver(qint64 fileSize)
         names.insert(told.toLower());
         unpacked += static_cast<qint64>(stat.size);
         packed += static_cast<qint64>(stat.comp_size);
-        if (unpacked > sharelimits::bytes)
+        if (unpacked > m_bounds.bytes)
             return ShareError{ShareCode::TooLarge, told, QString::number(unpacked)};
         // Files that lie over one another unpack to more than the archive holds.
         if (packed > fileSize)

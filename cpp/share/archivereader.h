@@ -21,9 +21,21 @@ public:
         qint64 bytes = 0; ///< unpacked, as its header says
     };
 
+    /// What may be in it at most.
+    struct Bounds {
+        qint64 files = sharelimits::files;
+        qint64 bytes = sharelimits::bytes; ///< of the file, and of all in it unpacked
+        qint64 text = sharelimits::text;   ///< up to this size a file may shrink as it likes
+    };
+
     /// Codes: CannotOpen, NotAnArchive, TooLarge, TooManyFiles, TooTight, OutsidePath, Link, Locked,
     /// UnknownPacking, DoubledFile.
-    [[nodiscard]] static ShareResult<std::unique_ptr<ArchiveReader>> open(const QString &path);
+    [[nodiscard]] static ShareResult<std::unique_ptr<ArchiveReader>> open(const QString &path,
+                                                                          const Bounds &bounds);
+    [[nodiscard]] static ShareResult<std::unique_ptr<ArchiveReader>> open(const QString &path)
+    {
+        return open(path, Bounds());
+    }
     ~ArchiveReader();
     ArchiveReader(const ArchiveReader &) = delete;
     ArchiveReader &operator=(const ArchiveReader &) = delete;
@@ -36,11 +48,15 @@ public:
     [[nodiscard]] ShareResult<QByteArray> read(const QString &name, qint64 most) const;
 
 private:
-    explicit ArchiveReader(zip *archive) : m_archive(archive) {}
+    ArchiveReader(zip *archive, const Bounds &bounds) : m_archive(archive), m_bounds(bounds) {}
     [[nodiscard]] ShareResult<bool> lookOver(qint64 fileSize);
 
     zip *m_archive;
+    Bounds m_bounds;
     std::vector<Entry> m_entries; ///< in the order of the archive's own index
 };
+
+/// A backup holds every project, and its photographs as they came.
+inline constexpr ArchiveReader::Bounds backupBounds{200'000, qint64{200} << 30U, qint64{64} << 20U};
 
 } // namespace matside

@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "share/archivewriter.h"
 
+#include "share/flushing.h"
+
 #include <QFile>
 
 #include <zip.h>
-
-#ifdef Q_OS_UNIX
-#include <unistd.h>
-#endif
 
 namespace matside {
 
@@ -17,16 +15,10 @@ namespace {
 constexpr zip_uint16_t noTime = 0;
 constexpr zip_uint16_t noDay = (1U << 5U) | 1U;
 
-bool flushed(const QString &path)
+bool flushedFile(const QString &path)
 {
     QFile file(path);
-    if (!file.open(QIODevice::ReadWrite))
-        return false;
-#ifdef Q_OS_UNIX
-    return ::fsync(file.handle()) == 0;
-#else
-    return true;
-#endif
+    return file.open(QIODevice::ReadWrite) && flushed(file);
 }
 
 } // namespace
@@ -74,7 +66,7 @@ ShareResult<Done> ArchiveWriter::write(const QString &path) const
     }
     if (zip_close(archive) != 0)
         return failed({});
-    if (!flushed(path)) {
+    if (!flushedFile(path)) {
         QFile::remove(path);
         return ShareError{ShareCode::Disk, {}, QStringLiteral("not flushed")};
     }

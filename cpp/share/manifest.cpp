@@ -3,6 +3,7 @@
 
 #include "length/read.h"
 #include "project/json.h"
+#include "share/archivereader.h"
 
 #include <QCryptographicHash>
 #include <QRegularExpression>
@@ -30,12 +31,13 @@ QByteArray written(const Json &json)
 }
 
 /// The JSON of a text within bounds that suit so many notes or files.
-Result<Json, Problem> parsed(const QByteArray &text)
+Result<Json, Problem> parsed(const QByteArray &text, const ArchiveReader::Bounds &most = {})
 {
     JsonBounds bounds;
-    bounds.bytes = static_cast<std::size_t>(sharelimits::text);
+    bounds.bytes = static_cast<std::size_t>(most.text);
     bounds.depth = 8;
-    bounds.values = 500'000;
+    bounds.values = 2'000'000;
+    bounds.children = static_cast<std::size_t>(std::max(most.files, sharelimits::notes));
     return readJson(textOf(text), bounds);
 }
 
@@ -60,6 +62,11 @@ const Json *listAt(const Json &object, const char *key)
 {
     const Json *held = valueAt(object, key);
     return held && held->is_array() ? held : nullptr;
+}
+
+const char *formatOf(ManifestKind kind)
+{
+    return kind == ManifestKind::Share ? "matside-share" : "matside-backup";
 }
 
 bool isSha(const std::string &text)
@@ -123,7 +130,7 @@ bool isId(const QString &text)
 }
 
 /// One file of the manifest's list.
-ShareResult<Done> listFile(const Json &file, Manifest &manifest)
+ShareResult<Done> listFile(const Json &file, Manifest &manifest, qint64 most)
 {
     const std::string *name = stringAt(file, "name");
     const std::string *sha = stringAt(file, "sha256");
@@ -132,7 +139,7 @@ ShareResult<Done> listFile(const Json &file, Manifest &manifest)
         return badManifest("a file without name, size or hash");
     const auto size = bytes->get<std::uint64_t>();
     const QString told = QString::fromStdString(*name);
-    if (size > static_cast<std::uint64_t>(sharelimits::bytes))
+    if (size > static_cast<std::uint64_t>(most))
         return ShareError{ShareCode::TooLarge, told, QString::number(size)};
     const Manifest::File held{static_cast<qint64>(size), QByteArray::fromStdString(*sha)};
     if (!manifest.files.emplace(told, held).second)
@@ -192,26 +199,28 @@ std::optional<Photograph> pictureOf(const QString &name)
     return Photograph{match.captured(1), match.captured(2), 0, {}};
 }
 
-QByteArray writeManifest(const Manifest &manifest)
+QByteArray writeManifest(const Manifest &manifest, ManifestKind kind)
 {
     Json files = Json::array();
     for (const auto &[name, file] : manifest.files)
         files.push_back(
             {{"name", name.toStdString()}, {"bytes", file.bytes}, {"sha256", file.sha.toStdString()}});
-    return written({{"format", "matside-share"},
-                    {"version", newestVersion},
-                    {"project", manifest.project.toStdString()},
-                    {"files", std::move(files)}});
+    Json json = {{"format", formatOf(kind)}, {"version", newestVersion}};
+    if (kind == ManifestKind::Share)
+        json["project"] = manifest.project.toStdString();
+    json["files"] = std::move(files);
+    return written(json);
 }
 
-ShareResult<Manifest> readManifest(const QByteArray &text)
+ShareResult<Manifest> readManifest(const QByteArray &text, ManifestKind kind)
 {
-    const auto read = parsed(text);
+    const ArchiveReader::Bounds bounds = kind == ManifestKind::Share ? ArchiveReader::Bounds() : backupBounds;
+    const auto read = parsed(text, bounds);
     if (!read)
         return badManifest(read.error().code.c_str());
     const Json &json = read.value();
     const std::string *format = stringAt(json, "format");
-    if (!format || *format != "matside-share")
+    if (!format || *format != formatOf(kind))
         return ShareError{ShareCode::NotAShare, sharenames::manifest, {}};
     const Json *version = valueAt(json, "version");
     if (!version || !isNumber(*version))
@@ -223,16 +232,16 @@ ShareResult<Manifest> readManifest(const QByteArray &text)
         return badManifest("version");
     Manifest manifest;
     const std::string *project = stringAt(json, "project");
-    if (!project || !isId(QString::fromStdString(*project)))
+    manifest.project = project ? QString::fromStdString(*project) : QString();
+    if (kind == ManifestKind::Share && !isId(manifest.project))
         return badManifest("project");
-    manifest.project = QString::fromStdString(*project);
     const Json *files = listAt(json, "files");
     if (!files)
         return badManifest("files");
-    if (files->size() > static_cast<std::size_t>(sharelimits::files))
+    if (files->size() > static_cast<std::size_t>(bounds.files))
         return ShareError{ShareCode::TooManyFiles, sharenames::manifest, QString::number(files->size())};
     for (const Json &file : *files)
-        if (const auto listed = listFile(file, manifest); !listed)
+        if (const auto listed = listFile(file, manifest, bounds.bytes); !listed)
             return listed.error();
     return manifest;
 }

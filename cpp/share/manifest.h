@@ -27,9 +27,13 @@ struct Manifest {
     std::map<QString, File> files; ///< by name; everything but the manifest
 };
 
-[[nodiscard]] QByteArray writeManifest(const Manifest &manifest);
+/// A share file, or a backup (`format` "matside-backup", no project) with its own bounds.
+enum class ManifestKind { Share, Backup };
+
+[[nodiscard]] QByteArray writeManifest(const Manifest &manifest, ManifestKind kind = ManifestKind::Share);
 /// Codes: NotAShare, Newer, BadManifest, TooManyFiles.
-[[nodiscard]] ShareResult<Manifest> readManifest(const QByteArray &text);
+[[nodiscard]] ShareResult<Manifest> readManifest(const QByteArray &text,
+                                                 ManifestKind kind = ManifestKind::Share);
 
 /// The notes of a project (`notes.json`), oldest first. A face names a file of the photographs' folder.
 [[nodiscard]] QByteArray writeNotes(const std::vector<Note> &notes);

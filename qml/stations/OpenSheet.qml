@@ -6,15 +6,14 @@ import Matside.Parts
 import Matside.Theme
 
 /**
- * The folders, project files and share files of this tablet, a large row each; a press looks into one. Nothing is
- * written here.
+ * The folders, project files, share files and backups of this tablet, a large row each; a press looks into one.
  */
 Item {
     id: root
 
     readonly property OpenFiles files: FitModel.files
     property bool open: false
-    readonly property bool looking: files.chosen !== "" || Sharing.chosen !== ""
+    readonly property bool looking: files.chosen !== "" || Sharing.chosen !== "" || Backups.chosen !== ""
 
     function start() {
         leave();
@@ -28,6 +27,7 @@ Item {
     function leave() {
         files.leave();
         Sharing.leave();
+        Backups.leave();
     }
 
     visible: open
@@ -45,7 +45,7 @@ Item {
         width: parent.width - 2 * Theme.margin
         cap: Theme.capHead
         bold: true
-        text: qsTr("Open or bring in")
+        text: qsTr("Open, bring in, back up")
     }
     Word {
         id: place
@@ -57,10 +57,27 @@ Item {
         color: Theme.colors.inkSoft
         text: root.files.folder
     }
+    Column {
+        id: told
+        x: Theme.margin
+        y: place.y + place.height
+        width: parent.width - 2 * Theme.margin
+        topPadding: Backups.said !== "" ? Theme.mm(2) : 0
+        Word {
+            width: parent.width
+            visible: text !== ""
+            text: Backups.refused ? "" : Backups.said
+        }
+        CautionLine {
+            width: parent.width
+            visible: text !== ""
+            text: Backups.refused ? Backups.said : ""
+        }
+    }
     ListView {
         id: list
         visible: !root.looking
-        y: place.y + place.height + Theme.gap
+        y: told.y + told.height + Theme.gap
         width: parent.width
         height: foot.y - y - Theme.gap
         clip: true
@@ -71,11 +88,12 @@ Item {
             required property string path
             required property bool isFolder
             required property bool isShare
+            required property bool isBackup
             width: list.width
             text: name
             //: what a row of the list of files is
-            detail: isFolder ? qsTr("folder") : isShare ? qsTr("project with notes and photographs") : qsTr("project")
-            onClicked: isFolder ? root.files.show(path) : isShare ? Sharing.look(path) : root.files.look(path)
+            detail: isFolder ? qsTr("folder") : isBackup ? qsTr("backup of everything") : isShare ? qsTr("project with notes and photographs") : qsTr("project")
+            onClicked: isFolder ? root.files.show(path) : isBackup ? Backups.look(path) : isShare ? Sharing.look(path) : root.files.look(path)
         }
         Word {
             visible: list.count === 0
@@ -108,6 +126,17 @@ Item {
         busy: Sharing.busy
         onOfferTaken: (row, index) => Sharing.takeOffer(row, index)
     }
+    OpenFile {
+        visible: Backups.chosen !== ""
+        y: list.y
+        width: parent.width
+        height: list.height
+        name: qsTr("Backup")
+        refusal: Backups.refusal
+        inside: Backups.inside
+        ready: Backups.ready
+        busy: Backups.busy
+    }
     Connections {
         target: Sharing
         function onBroughtIn(id) {
@@ -130,9 +159,13 @@ Item {
             width: foot.each
             height: Theme.targetLeast
             kind: "action"
-            enabled: (Sharing.chosen !== "" ? Sharing.ready && !Sharing.busy : root.files.ready) && !Session.readOnly
-            text: qsTr("Lay it on the shelf")
+            enabled: (Backups.chosen !== "" ? Backups.ready && !Backups.busy : Sharing.chosen !== "" ? Sharing.ready && !Sharing.busy : root.files.ready) && !Session.readOnly
+            text: Backups.chosen !== "" ? qsTr("Put it all back") : qsTr("Lay it on the shelf")
             onClicked: {
+                if (Backups.chosen !== "") {
+                    Backups.restore();
+                    return;
+                }
                 if (Sharing.chosen !== "") {
                     Sharing.bringIn();
                     return;
@@ -158,6 +191,14 @@ Item {
             enabled: root.files.canGoUp
             text: qsTr("The folder above")
             onClicked: root.files.goUp()
+        }
+        CutButton {
+            visible: !root.looking
+            width: foot.each
+            height: Theme.targetLeast
+            enabled: !Backups.busy
+            text: qsTr("Back up everything")
+            onClicked: Backups.backUp()
         }
         CutButton {
             width: foot.each

@@ -51,7 +51,7 @@ FocusScope {
         y: foot.y - height - Theme.gap
         width: Math.min(implicitWidth, parent.width - 2 * Theme.margin)
         height: Theme.step
-        text: qsTr("Open or bring in")
+        text: qsTr("Open, bring in, back up")
         onClicked: files.start()
     }
     FirstRun {
@@ -103,7 +103,7 @@ FocusScope {
             visible: root.empty
             width: foot.other
             height: Math.max(Theme.targetLeast, contentHeight)
-            text: qsTr("Open or bring in")
+            text: qsTr("Open, bring in, back up")
             onClicked: files.start()
         }
         CutButton {

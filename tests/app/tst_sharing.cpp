@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Sharing from the shelf: out as one file, looked into, mended where it has to be, and in as a new project.
+#include "app/backups.h"
 #include "app/fitmodel.h"
 #include "app/sharing.h"
 #include "share/sharehelp.h"
@@ -40,6 +41,7 @@ private slots:
     void everyRefusalHasWords();
     void aShareFileIsListed();
     void closingMeanwhileIsSafe();
+    void backedUpAndPutBack();
 };
 
 void TestSharing::goesOutUnderAFreeName()
@@ -175,6 +177,43 @@ void TestSharing::closingMeanwhileIsSafe()
     }
     QVERIFY(keeper.settle(20'000));
     QVERIFY(lookInside(papers.filePath(u"Reading-room runner.matside"_qs)).ok());
+}
+
+void TestSharing::backedUpAndPutBack()
+{
+    Desk desk(true);
+    Backups backups(desk.workspace, desk.keeper);
+    backups.setDocuments(desk.papers.path());
+    for (int i = 0; i < 2; ++i) {
+        backups.backUp();
+        QVERIFY(backups.busy());
+        QVERIFY(desk.settled());
+        QVERIFY2(!backups.refused(), qPrintable(backups.said()));
+    }
+    QVERIFY(backups.said().contains(u"Backup 2.matside-backup"_qs) && backups.said().contains(u"3 notes"_qs));
+    const QString path = desk.paper(u"Backup.matside-backup"_qs);
+    backups.look(path); // there is a project here
+    QVERIFY(desk.settled());
+    QVERIFY(!backups.ready() && !backups.refusal().isEmpty() && !backups.inside().isEmpty());
+    backups.restore();
+    QVERIFY(!backups.busy() && !restoringWaits(desk.home.dir.path()));
+
+    const QTemporaryDir dir;
+    {
+        const auto store = opened(dir.path());
+        Workspace workspace(*store);
+        NoteBook book(*store);
+        PhotoKeeper keeper(book);
+        Backups here(workspace, keeper);
+        here.look(path);
+        QVERIFY(keeper.settle(20'000));
+        QVERIFY2(here.ready(), qPrintable(here.refusal()));
+        here.restore();
+        QVERIFY(keeper.settle(20'000));
+        QVERIFY2(here.said().contains(u"open it again"_qs), qPrintable(here.refusal()));
+    }
+    QVERIFY(finishRestoring(dir.path()).ok()); // as the next start does
+    QCOMPARE(names(*opened(dir.path())), QStringList{u"Reading-room runner"_qs});
 }
 
 QTEST_MAIN(TestSharing)

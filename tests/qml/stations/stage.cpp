@@ -24,6 +24,7 @@ Stage::Stage(QObject *parent) : QObject(parent)
     // What is written goes to a folder of its own, never to the documents of whoever runs this.
     m_room->fit().files()->setDocuments(m_papers.path());
     m_room->sharing().setDocuments(m_papers.path());
+    m_room->backups().setDocuments(m_papers.path());
 }
 
 Stage::~Stage() = default;

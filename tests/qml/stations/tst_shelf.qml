@@ -33,7 +33,7 @@ StationCase {
         }
         resize(screens[0]);
         const count = Shelf.count;
-        press(called("Open or bring in"));
+        press(called("Open, bring in, back up"));
         tryVerify(() => called("New piece"));
         wait(60);
         press(called("New piece"));
@@ -48,6 +48,33 @@ StationCase {
         tryCompare(Session, "view", "station", 20000);
         Session.view = "shelf";
         tryVerify(() => Shelf.count === count + 1);
+    }
+    function test_everythingIsBackedUp() {
+        press(called("Open, bring in, back up"));
+        tryVerify(() => called("Back up everything"));
+        wait(60);
+        press(called("Back up everything"));
+        tryCompare(Backups, "busy", false, 20000);
+        verify(!Backups.refused, Backups.said);
+        verify(Backups.said.indexOf("Backup.matside-backup") > 0, Backups.said);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", backed up");
+        }
+        resize(screens[0]);
+        press(called("Back to the shelf"));
+        press(called("Open, bring in, back up"));
+        tryVerify(() => called("Backup"));
+        wait(60);
+        press(called("Backup"));
+        tryCompare(Backups, "busy", false, 20000);
+        verify(!Backups.ready); // there are projects here
+        verify(Backups.refusal !== "");
+        verify(Backups.inside[0].endsWith("projects") || Backups.inside[0] === "one project");
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", a backup looked into");
+        }
     }
     function test_whatCanBeDoneWithAPiece() {
         press(pressables().find(item => item.accessibleName === "More"));
