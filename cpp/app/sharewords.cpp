@@ -70,6 +70,13 @@ QString counted(qint64 number, const char *one, const char *many)
                        : QCoreApplication::translate("Sharing", many).arg(number);
 }
 
+QString notes(qint64 number)
+{
+    return number == 0 ? QCoreApplication::translate("Sharing", "no notes")
+                       : counted(number, QT_TRANSLATE_NOOP("Sharing", "one note"),
+                                 QT_TRANSLATE_NOOP("Sharing", "%1 notes"));
+}
+
 QString photographs(qint64 number, qint64 bytes)
 {
     if (number == 0)
@@ -100,9 +107,7 @@ QStringList backupWords(const BackedUp &told)
 {
     QStringList lines{counted(told.projects, QT_TRANSLATE_NOOP("Sharing", "one project"),
                               QT_TRANSLATE_NOOP("Sharing", "%1 projects")),
-                      counted(told.notes, QT_TRANSLATE_NOOP("Sharing", "one note"),
-                              QT_TRANSLATE_NOOP("Sharing", "%1 notes")),
-                      photographs(told.pictures - told.missing, told.bytes)};
+                      notes(told.notes), photographs(told.pictures - told.missing, told.bytes)};
     if (told.missing > 0)
         lines += counted(told.missing,
                          QT_TRANSLATE_NOOP("Sharing", "one photograph was gone before and is not in it"),
@@ -118,10 +123,7 @@ QStringList insideWords(const Inside &inside)
                  ? QCoreApplication::translate("Sharing", "no block made yet")
                  : counted(inside.blocksMade, QT_TRANSLATE_NOOP("Sharing", "one block made"),
                            QT_TRANSLATE_NOOP("Sharing", "%1 blocks made"));
-    const auto notes = static_cast<qint64>(inside.parcel.notes.size());
-    lines += notes == 0 ? QCoreApplication::translate("Sharing", "no notes")
-                        : counted(notes, QT_TRANSLATE_NOOP("Sharing", "one note"),
-                                  QT_TRANSLATE_NOOP("Sharing", "%1 notes"));
+    lines += notes(static_cast<qint64>(inside.parcel.notes.size()));
     lines += photographs(inside.pictures, inside.pictureBytes);
     if (const auto problems = static_cast<qint64>(inside.problems.size()); problems > 0)
         lines +=

@@ -89,6 +89,9 @@ int runWindow(const QCommandLineParser &options)
         room.session().openProject(first);
     if (!drawing)
         room.steps().askAboutLast();
+    // A file pressed elsewhere on the tablet: looked into first, like any.
+    if (!drawing && !options.positionalArguments().isEmpty())
+        room.look(options.positionalArguments().constFirst());
     if (!room.show())
         return refuse(QGuiApplication::translate("Main", "The window could not be opened."));
     if (options.isSet(QStringLiteral("pictures")))
@@ -137,6 +140,7 @@ int run(int argc, char **argv)
         asked(argc, argv, "--check-words") || asked(argc, argv, "--sheet"))
         drawWithoutScreen();
     const QGuiApplication app(argc, argv);
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.matside.Matside"));
     QCommandLineParser options;
     options.setApplicationDescription(
         QGuiApplication::translate("Main", "The next cut, beside the cutting mat."));
@@ -188,7 +192,9 @@ int run(int argc, char **argv)
     hidden("words", "FILE"); // a compiled translation to show instead of the words of the source
     options.addPositionalArgument(
         QStringLiteral("FILE"),
-        QGuiApplication::translate("Main", "A project file, for --pictures or --sheet."),
+        QGuiApplication::translate(
+            "Main",
+            "A project, share or backup file to look into, or a project file for --pictures or --sheet."),
         QStringLiteral("[FILE]"));
     options.process(app);
     QTranslator words;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "main/room.h"
 
+#include <QFileInfo>
+
 namespace matside {
 
 Room::Room(std::unique_ptr<Store> store, double pxPerMm)
@@ -33,6 +35,18 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     Single<BlockLog>::hand(&m_log);
     Single<Gallery>::hand(&m_gallery);
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));
+}
+
+void Room::look(const QString &path)
+{
+    const QString file = QFileInfo(path).absoluteFilePath();
+    m_session.setView(QStringLiteral("shelf"));
+    if (file.endsWith(backupEnd, Qt::CaseInsensitive))
+        m_backups.look(file);
+    else if (file.endsWith(shareEnd, Qt::CaseInsensitive))
+        m_sharing.look(file);
+    else
+        m_fit.files()->look(file);
 }
 
 bool Room::show()

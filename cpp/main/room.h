@@ -30,6 +30,8 @@ public:
     Room(const Room &) = delete;
     Room &operator=(const Room &) = delete;
 
+    /// Shows the shelf with a file looked into; before show().
+    void look(const QString &path);
     /// Loads the window; false when it cannot be.
     bool show();
     [[nodiscard]] Session &session() { return m_session; }

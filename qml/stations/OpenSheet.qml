@@ -30,6 +30,14 @@ Item {
         Backups.leave();
     }
 
+    // A file that the program was started with.
+    Component.onCompleted: {
+        if (!looking)
+            return;
+        files.showDocuments();
+        open = true;
+    }
+
     visible: open
 
     Rectangle {
@@ -136,6 +144,13 @@ Item {
         inside: Backups.inside
         ready: Backups.ready
         busy: Backups.busy
+    }
+    Connections {
+        target: Backups
+        function onChanged() {
+            if (root.open && Backups.said !== "" && !Backups.busy)
+                root.files.show(root.files.folder); // the new file is among them
+        }
     }
     Connections {
         target: Sharing
