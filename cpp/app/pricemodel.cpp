@@ -43,7 +43,8 @@ QJsonObject keptIn(Store &store)
 /// Hours with one decimal, half up.
 QString hoursText(std::int64_t minuteTenths)
 {
-    return QLocale().toString(static_cast<double>((minuteTenths + 30) / 60) / 10, 'f', 1);
+    const std::int64_t tenths = (minuteTenths + 30) / 60;
+    return QLocale().toString(static_cast<double>(tenths) / 10, 'f', 1);
 }
 
 FigureView moneyFigure(std::int64_t hundredths)

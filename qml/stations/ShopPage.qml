@@ -5,6 +5,9 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
+// A footer of Qt 6.4 cannot be made as a bound component, so it reaches this file's ids unqualified.
+// qmllint disable unqualified
+
 /** What to buy, cloth by cloth, each with its cut layout and how good that is; a press ticks it as bought. */
 FocusScope {
     id: root
@@ -165,8 +168,9 @@ FocusScope {
                 visible: active
                 x: Theme.margin
                 width: parent.width - 2 * Theme.margin
-                source: "PriceSheet.qml"
-                onLoaded: item.ask.connect(root.begin)
+                sourceComponent: PriceSheet {
+                    onAsk: (key, label, kind) => root.begin(key, label, kind)
+                }
             }
             Item {
                 width: parent.width

@@ -234,6 +234,52 @@ private slots:
         QCOMPARE(hand.workspace().project().cloths.size(), before + 1);
     }
 
+    /// A touch on a layout shows it, a touch on the button takes it, undo brings the piece back.
+    void aTouchTakesALayout_data()
+    {
+        QTest::addColumn<QSize>("size");
+        QTest::newRow("10 in") << QSize(1280, 800);
+        QTest::newRow("8 in") << QSize(1024, 600);
+    }
+    void aTouchTakesALayout()
+    {
+        QFETCH(QSize, size);
+        Finger hand;
+        QVERIFY(hand.ready(size));
+        const auto touch = [&](QQuickItem *item, double down) {
+            QVERIFY(item);
+            const QPoint at = QPointF(onScreen(item).center().x(), onScreen(item).y() + down).toPoint();
+            hand.press(at);
+            hand.release(at);
+            idle(80);
+        };
+        const auto button = [&](const char *text) {
+            return hand.seek([text](QQuickItem &item) {
+                return ofType("CutButton")(item) && item.property("text").toString() == QLatin1String(text);
+            });
+        };
+        const Project before = hand.workspace().project();
+        QQuickItem *opens = button("What would fit");
+        QVERIFY(opens);
+        touch(opens, opens->height() / 2);
+        // The second row is in sight, if only its upper edge.
+        touch(hand.seek([](QQuickItem &item) {
+            return ofType("FitLayoutRow")(item) && item.property("index").toInt() == 1;
+        }),
+              3);
+        QVERIFY(hand.workspace().previewing());
+        const Project shown = hand.workspace().project();
+        QVERIFY(!(shown.blocks == before.blocks));
+        idle(450); // what decides is deaf for a moment after it could first be pressed
+        QQuickItem *take = button("Take this layout");
+        QVERIFY(take);
+        touch(take, take->height() / 2);
+        QVERIFY(!hand.workspace().previewing());
+        QVERIFY(hand.workspace().project() == shown);
+        hand.session().undo();
+        QVERIFY(hand.workspace().project() == before);
+    }
+
     void theDrawingHasTheRoomAndNoKeyRolls_data()
     {
         QTest::addColumn<QSize>("size");
