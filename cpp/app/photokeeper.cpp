@@ -8,6 +8,7 @@
 #include <QFile>
 
 #include <algorithm>
+#include <memory>
 
 namespace matside {
 
@@ -65,11 +66,13 @@ void PhotoKeeper::keep(const PhotoPlace &place, const QString &path, bool passin
 void PhotoKeeper::work(const std::function<void()> &onThread, const std::function<void()> &then)
 {
     ++m_keeping;
-    QMetaObject::invokeMethod(&m_worker, [this, onThread, then] {
-        onThread();
-        QMetaObject::invokeMethod(this, [this, then] {
+    const auto both =
+        std::make_shared<std::pair<std::function<void()>, std::function<void()>>>(onThread, then);
+    QMetaObject::invokeMethod(&m_worker, [this, both] {
+        both->first();
+        QMetaObject::invokeMethod(this, [this, both] {
             --m_keeping;
-            then();
+            both->second();
         });
     });
 }

@@ -39,10 +39,20 @@ FocusScope {
         delegate: ProjectRow {
             required property int index
             width: list.width
-            onTold: Qt.callLater(() => list.positionViewAtIndex(index, ListView.End))
+            onTold: shown.follow(index)
             opened: root.opened === id
             onToggled: root.opened = opened ? "" : id
         }
+    }
+    Timer {
+        id: shown
+        property int row: 0
+        interval: 1 // once the row has laid itself out
+        function follow(index: int) {
+            row = index;
+            restart();
+        }
+        onTriggered: list.positionViewAtIndex(row, ListView.End)
     }
     CutButton {
         id: file
