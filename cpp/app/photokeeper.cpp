@@ -8,7 +8,6 @@
 #include <QFile>
 
 #include <algorithm>
-#include <memory>
 
 namespace matside {
 
@@ -33,6 +32,8 @@ QString photoSentence(const PhotoError &error)
 PhotoKeeper::PhotoKeeper(NoteBook &book, QObject *parent) : QObject(parent), m_book(book)
 {
     m_worker.moveToThread(&m_thread);
+    connect(this, &PhotoKeeper::workAsked, &m_worker, [this] { workNext(); });
+    connect(this, &PhotoKeeper::workDone, this, &PhotoKeeper::finishWork);
     if (m_book.canWrite()) {
         (void)m_book.forgetUnused();
         // Before any picture is kept: what has a file and no row now never gets one.
@@ -66,15 +67,39 @@ void PhotoKeeper::keep(const PhotoPlace &place, const QString &path, bool passin
 void PhotoKeeper::work(const std::function<void()> &onThread, const std::function<void()> &then)
 {
     ++m_keeping;
-    const auto both =
-        std::make_shared<std::pair<std::function<void()>, std::function<void()>>>(onThread, then);
-    QMetaObject::invokeMethod(&m_worker, [this, both] {
-        both->first();
-        QMetaObject::invokeMethod(this, [this, both] {
-            --m_keeping;
-            both->second();
-        });
-    });
+    {
+        const QMutexLocker lock(&m_guard);
+        m_work.emplace_back(onThread, then);
+    }
+    emit workAsked();
+}
+
+void PhotoKeeper::workNext()
+{
+    Work next;
+    {
+        const QMutexLocker lock(&m_guard);
+        next = std::move(m_work.front());
+        m_work.pop_front();
+    }
+    next.first();
+    {
+        const QMutexLocker lock(&m_guard);
+        m_worked.push_back(std::move(next.second));
+    }
+    emit workDone();
+}
+
+void PhotoKeeper::finishWork()
+{
+    std::function<void()> then;
+    {
+        const QMutexLocker lock(&m_guard);
+        then = std::move(m_worked.front());
+        m_worked.pop_front();
+    }
+    --m_keeping;
+    then();
 }
 
 void PhotoKeeper::finish(const Asked &asked, const PhotoResult<Photograph> &result)

@@ -3,6 +3,7 @@
 
 #include "store/photonotes.h"
 
+#include <QMutex>
 #include <QObject>
 #include <QThread>
 #include <QUrl>
@@ -46,6 +47,8 @@ signals:
     void kept(const matside::PhotoPlace &place, const matside::Photograph &photo);
     void refused(const matside::PhotoPlace &place, const QString &says);
     void thumbMade(const QString &sha);
+    void workAsked(); ///< to the thread
+    void workDone();  ///< from the thread
 
 private:
     struct Asked {
@@ -55,8 +58,15 @@ private:
     };
     void finish(const Asked &asked, const PhotoResult<Photograph> &result);
     void nextThumb();
+    void workNext(); ///< on the thread
+    void finishWork();
+
+    using Work = std::pair<std::function<void()>, std::function<void()>>;
 
     NoteBook &m_book;
+    QMutex m_guard; ///< of the two lists after it
+    std::deque<Work> m_work;
+    std::deque<std::function<void()>> m_worked;
     QThread m_thread;
     QObject m_worker; ///< lives on the thread; only a place to run there
     std::deque<Photograph> m_thumbs;
