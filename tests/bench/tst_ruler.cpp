@@ -28,6 +28,7 @@ private slots:
     void longNarrowStripsAreCutSingle_data();
     void longNarrowStripsAreCutSingle();
     void bendTakesItsShareOfTheStrip();
+    void bentStripIsMeasuredByItsCorners();
     void outlineCutsReadTheAllowance();
     void bandsHoldTheirPieces();
 };
@@ -138,6 +139,31 @@ void RulerTest::bendTakesItsShareOfTheStrip()
     // 21 in across the fold keeps 2 − 10.5/96 in straight.
     const Length left = straightWidth(in(2), in(21), in(0, 1, 16), in(6));
     QVERIFY(std::abs(left.asInches() - (2.0 - 10.5 / 96.0)) < 0.0002);
+}
+
+// F26 | independent derivation | the opened strip is laid down as a V of two turned halves and the widest
+//    | straight band between its edges is measured by its corners
+void RulerTest::bentStripIsMeasuredByItsCorners()
+{
+    std::mt19937_64 engine(53);
+    for (int i = 0; i < 2000; ++i) {
+        const Length strip = in(0, 1, 8) * static_cast<std::int64_t>(8 + engine() % 32);
+        const Length used = in(1) * static_cast<std::int64_t>(4 + engine() % 36);
+        const Length off = in(0, 1, 64) * static_cast<std::int64_t>(engine() % 5);
+        const Length width = in(1) * static_cast<std::int64_t>(6 + engine() % 7);
+        // Each edge rises from the fold at x = 0 to x = ±used/2 by the ruler's own departure from the fold; a
+        // straight band lies under the upper edge's lowest point and over the lower edge's highest.
+        const double slope = off.asInches() / width.asInches();
+        double top = 1e9;
+        double bottom = -1e9;
+        for (int step = -64; step <= 64; ++step) {
+            const double x = used.asInches() / 2 * step / 64;
+            bottom = std::max(bottom, std::abs(x) * slope);
+            top = std::min(top, strip.asInches() + std::abs(x) * slope);
+        }
+        const double left = straightWidth(strip, used, off, width).asInches();
+        QVERIFY2(std::abs(left - (top - bottom)) < 0.0002, qPrintable(QString::number(top - bottom)));
+    }
 }
 
 void RulerTest::outlineCutsReadTheAllowance()

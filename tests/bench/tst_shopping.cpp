@@ -38,6 +38,7 @@ class Shopping : public QObject {
 private slots:
     void caseOneByHand();
     void moneyIsExactAndHalfUp();
+    void moneyIsOneExactFraction();
     void whatIsBoughtIsNeverShort();
     void theBoundNeverExceedsWhatIsBought();
 };
@@ -74,6 +75,26 @@ void Shopping::moneyIsExactAndHalfUp()
     QVERIFY(!costOf("", in(1), System::Inch));
     QVERIFY(!costOf("9,5", in(1), System::Inch));
     QVERIFY(!costOf("-1", in(1), System::Inch));
+}
+
+// F27 | independent derivation | whole cents times whole ticks over the ticks of a yard or metre, halves
+// found by doubling
+void Shopping::moneyIsOneExactFraction()
+{
+    planhelp::Chance chance(planhelp::seed(7));
+    for (int i = 0; i < planhelp::count(20'000); ++i) {
+        const std::int64_t whole = chance.between(0, 500);
+        const std::int64_t hundredths = chance.between(0, 99);
+        const std::string price =
+            std::to_string(whole) + (hundredths < 10 ? ".0" : ".") + std::to_string(hundredths);
+        const System system = chance.coin() ? System::Inch : System::Metric;
+        const Length unit = system == System::Inch ? in(36) : Length::mm(1000);
+        const Length bought = system == System::Inch ? in(0, 1, 2) * chance.between(0, 2000)
+                                                     : Length::mm(10) * chance.between(0, 2000);
+        const std::int64_t cents = (whole * 100 + hundredths) * bought.count(); // of a unit's ticks
+        const std::int64_t twice = 2 * cents / unit.count();
+        QCOMPARE(costOf(price, bought, system).value(), (twice + 1) / 2);
+    }
 }
 
 void Shopping::whatIsBoughtIsNeverShort()

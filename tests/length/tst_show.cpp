@@ -103,6 +103,8 @@ void ShowTest::tellsEveryLengthOfTheExamplePlan()
     QVERIFY(told > 40);
 }
 
+// F0 | independent derivation | every rounding of 50 000 lengths is on its own side of the length and
+//    | nearer than one step, found by subtraction
 void ShowTest::staysWithinItsStep()
 {
     std::mt19937_64 engine(23);
@@ -163,6 +165,7 @@ void ShowTest::tellsClothAsItIsSold()
     QCOMPARE(textSold(Length::inches(180, 1, 4), eighth, System::Inch), std::string("5 1/8 yd"));
 }
 
+// F0 | published figure | ISO/IEC 7810, note 1: 85.598 mm is printed 85.60 and is not to be reconverted
 void ShowTest::cardIsToldAsItsStandardPrintsIt()
 {
     // ISO/IEC 7810, note 1: 3.370 in is 85.598 mm but is printed 85.60: the two are not to be reconverted.

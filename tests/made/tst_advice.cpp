@@ -93,6 +93,8 @@ void AdviceTest::tenThousandBlocksKeepWhatWasPromised_data()
     QTest::newRow("inches") << true;
     QTest::newRow("millimetres") << false;
 }
+// F25 | independent derivation | ten thousand random blocks with reading errors are cut by coordinates
+//    | as advised and measured again
 void AdviceTest::tenThousandBlocksKeepWhatWasPromised()
 {
     QFETCH(bool, inches);

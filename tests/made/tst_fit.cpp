@@ -67,6 +67,7 @@ private slots:
     void farFetchedReadingsSettle();
 };
 
+// F23 | general-purpose library | Eigen: the fit of six readings by its own least squares
 void FitTest::agreesWithEigen()
 {
     Chance chance(seed(20261125));

@@ -43,6 +43,8 @@ private slots:
     void trimOrderStartsAtTheBaseAndEndsAtTheTilt();
 };
 
+// F23 | published figure | Wirth and Dreiding, Elem. Math. 64 (2009), section 1: five edges of 4 allow
+//    | no sixth of 7
 void QuadrilateralTest::determinantOfFiveFours()
 {
     // Wirth and Dreiding, "Edge lengths determining tetrahedrons", Elem. Math. 64 (2009), section 1: with
@@ -101,6 +103,8 @@ void QuadrilateralTest::areaFollowsBretschneider_data()
     QTest::newRow("block of 12 1/2 sheared by 1/8")
         << readings(12.5, 12.5, 12.5, 12.5, 17.76584, 17.58906) << 156.2422;
 }
+// F23 | published figure | Bretschneider's formula in its diagonal form, with the figures of a worked
+//    | page on cyclic quadrilaterals
 void QuadrilateralTest::areaFollowsBretschneider()
 {
     QFETCH(Readings, read);
@@ -252,6 +256,8 @@ void QuadrilateralTest::trueRectangleAgainstBruteForce_data()
     QTest::newRow("upright") << 5.0 << 7.0 << 0.16;
     QTest::newRow("level") << 8.0 << 5.0 << -0.2;
 }
+// F23 | independent derivation | every rectangle on a fine grid of turns that lies in the block by its
+//    | corners
 void QuadrilateralTest::trueRectangleAgainstBruteForce()
 {
     // F23's formulas, and every rectangle on a fine grid of turns that lies in the block by its corners.

@@ -103,6 +103,10 @@ void TestJoinTest::handOutsBracketTheBulk_data()
     QTest::newRow("1 in") << in(1) << Length();
     QTest::newRow("1 1/8 in") << in(1, 1, 8) << in(0, 1, 8);
 }
+// F9 | published figure | the same two hand-outs: their strips leave no gap, and a gap asks for a
+//    | deeper seam
+// F7 | published figure | a hand-out for 1/4 in seams prints strips of 1 in, four seams wide, where
+//    | nothing is used by the bulk
 void TestJoinTest::handOutsBracketTheBulk()
 {
     QFETCH(Length, strip);
@@ -233,6 +237,8 @@ void TestJoinTest::sentAgainItComesOutAtSize()
     }
 }
 
+// F21 | published figure | an independent maker's measured sample of January 2020: 9 × 20 in drawn in
+//    | to 8 3/4 × 19 1/2
 void TestJoinTest::publishedSample()
 {
     // An independent maker's measured sample of January 2020: 9 × 20 in drawn in to 8 3/4 × 19 1/2 by a grid

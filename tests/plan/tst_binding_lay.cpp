@@ -116,6 +116,7 @@ void BindingLayTest::theExample()
     QCOMPARE(walk.along[1].to, in(14, 1, 2));
 }
 
+// F15 | independent derivation | the laid strips are walked round the outline again by coordinates
 void BindingLayTest::walkedAgainByCoordinates()
 {
     planhelp::Chance chance(planhelp::seed(2024));

@@ -50,6 +50,7 @@ const double pi = std::acos(-1.0);
 
 } // namespace
 
+// F16 | independent derivation | arcs summed up in 200 000 straight steps
 void CurvesTest::arcsAreThoseOfPoints()
 {
     planhelp::Chance random(7);
@@ -127,6 +128,8 @@ void CurvesTest::printedSquaresForBias_data()
     QTest::newRow("200 × 2: 20") << in(200) << in(2) << 20;
 }
 
+// F16 | published figure | squares for bias of two teachers' pages: 250 in of 2 in from 23 in, 100 in
+//    | of 3 1/2 in from 19 in
 void CurvesTest::printedSquaresForBias()
 {
     QFETCH(Length, length);

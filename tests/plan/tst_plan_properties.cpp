@@ -16,6 +16,8 @@ private slots:
     void samePlanForTheSameProject();
 };
 
+// F5 | independent derivation | blocks are laid one after another until the next would run over the end
+//    | margin
 void PlanProperties::blocksStayInTheFieldAndOnTheStrip()
 {
     planhelp::Chance chance(planhelp::seed(1));
@@ -58,6 +60,10 @@ void PlanProperties::blocksStayInTheFieldAndOnTheStrip()
     }
 }
 
+// F12 | independent derivation | the row is walked seam by seam; each mark stands in the middle of its
+//    | sashing
+// F13 | independent derivation | the same walk, block by block and sashing by sashing
+// F8 | independent derivation | the row's length by the same walk
 void PlanProperties::totalsAreTheSumsOfTheirParts()
 {
     planhelp::Chance chance(planhelp::seed(2));
@@ -97,6 +103,7 @@ void PlanProperties::totalsAreTheSumsOfTheirParts()
     }
 }
 
+// F8 | independent derivation | the pieces of a long are sewn together again and measured
 void PlanProperties::longPiecesSewTogetherToTheLong()
 {
     planhelp::Chance chance(planhelp::seed(3));

@@ -35,6 +35,8 @@ void PlanPublished::shrinkageIsMadeUpByTheQuotient_data()
     QTest::newRow("90 in at 5 %, where one page adds 5 % instead and is short") << 90.0 << 5 << 94.7368;
     QTest::newRow("12 in at 2 %") << 12.0 << 2 << 12.2449;
 }
+// F21 | published figure | lengths and shares of three printed lessons on shrinkage, cut = finished /
+//    | (1 − s)
 void PlanPublished::shrinkageIsMadeUpByTheQuotient()
 {
     QFETCH(double, wanted);
@@ -58,6 +60,8 @@ void PlanPublished::bindingStripsAllowForTheJoins_data()
     QTest::newRow("184 in, slack 10, 40 in cloth") << 184 * 8 << 10 << 40 << in(2, 1, 4) << 6;
     QTest::newRow("38 1/2 in square, slack 12") << 154 * 8 << 12 << 42 << in(2, 1, 2) << 5;
 }
+// F15 | published figure | perimeters, slacks and widths of printed binding lessons; strips added one
+//    | by one with their joins
 void PlanPublished::bindingStripsAllowForTheJoins()
 {
     QFETCH(int, perimeterEighths);
@@ -95,6 +99,8 @@ void PlanPublished::bulkLiesBetweenThePublishedStrips_data()
     QTest::newRow("low") << in(0, 1, 8);
     QTest::newRow("middling") << in(0, 3, 16);
 }
+// F9 | published figure | two guild hand-outs for 1/4 in seams: front strips of 1 in and of 1 1/8 in
+//    | bracket the bulk
 void PlanPublished::bulkLiesBetweenThePublishedStrips()
 {
     // Two guild hand-outs for 1/4 in seams print front strips of 1 in (nothing for the bulk) and of 1 1/8 in
@@ -105,6 +111,8 @@ void PlanPublished::bulkLiesBetweenThePublishedStrips()
     QVERIFY(bulk < in(0, 1, 8));
 }
 
+// F6 | published figure | L. Clements, The Quilter's Bible, on-line reader page 48: 1/4 in seams add
+//    | 1/2 in to a square
 void PlanPublished::squareWithSeamsGrowsByTwoAllowances()
 {
     // L. Clements, The Quilter's Bible, on-line reader page 48: with 1/4 in seams a square is cut 1/2 in
@@ -123,6 +131,7 @@ void PlanPublished::clothOverATableIsTableAndTwoDrops_data()
     QTest::newRow("76 under 137") << 76 << 137 << 305;
     QTest::newRow("92 under 183") << 92 << 183 << 455;
 }
+// F22 | published figure | hotel-management course notes of 2010 (cm): cloth = table + 2 × drop
 void PlanPublished::clothOverATableIsTableAndTwoDrops()
 {
     QFETCH(int, table);
@@ -135,6 +144,7 @@ void PlanPublished::clothOverATableIsTableAndTwoDrops()
     QCOMPARE(plan(project).table->reveal.along, -Length::mm(dropTenths));
 }
 
+// F24 | published figure | home-school quilting notes: 1/32 in over 16 seams is 1/2 in
 void PlanPublished::errorsOfASeamAddUpOverARow()
 {
     // Home-school quilting notes: 1/32 in over 16 seams is 1/2 in. Four seams stand in a row of three blocks,
@@ -147,6 +157,8 @@ void PlanPublished::errorsOfASeamAddUpOverARow()
     QCOMPARE(asPlanned - asSewn, in(0, 1, 2));
 }
 
+// F22 | general-purpose library | std::hypot of the C++ standard library, for the corners over a round
+//    | table
 void PlanPublished::diagonalAgreesWithTheMathLibrary()
 {
     // General-purpose library: std::hypot of the C++ standard library, in tenths of a millimetre.

@@ -49,6 +49,8 @@ void ThreadForecast::workedBlockOfTheNotes()
     QCOMPARE(blocksOn(Length::mm(60'000), Length()), 0);
 }
 
+// F19 | independent derivation | lockstitch type 301 laid stitch by stitch: its length above and
+//    | beneath, the sandwich twice
 void ThreadForecast::formulaIsTheSumOfItsStitches()
 {
     // Independent derivation: each stitch lays its length on top and beneath and passes the sandwich twice
@@ -67,6 +69,7 @@ void ThreadForecast::formulaIsTheSumOfItsStitches()
     QVERIFY(std::fabs(use.all.asMm() - sum) < 0.1);
 }
 
+// F20 | hand-worked case only | one maker's minutes, added by hand; no source from outside was found
 void ThreadForecast::minutesOfTheNotes()
 {
     QCOMPARE(minuteTenths(2093, 600, 4, 3, true), 184);
