@@ -3,6 +3,9 @@
 
 #include <QtTest>
 
+#include <array>
+#include <cmath>
+#include <cstdio>
 #include <random>
 
 using namespace matside;
@@ -16,6 +19,8 @@ private slots:
     void pointsAtWhatItCannotRead();
     void readsSharesOfAHundred();
     void writesWhatReadsBackToTheTick();
+    void readsEveryVulgarFractionOfUnicode();
+    void writesDecimalsAsTheCLibraryPrintsThem();
     void writesNoLengthForAnOverflow();
     void standsUpToAnyBytes();
     void readsVeryLongTextsToTheirEnd();
@@ -112,6 +117,7 @@ void ReadTest::pointsAtWhatItCannotRead_data()
     row("   ", ReadFault::Empty, 0);
     row("seven", ReadFault::NotANumber, 0);
     row("7 1/0", ReadFault::BadFraction, 4);
+    row("1/0", ReadFault::BadFraction, 2);
     row("7 5/4", ReadFault::BadFraction, 4);
     row("7 1/", ReadFault::BadFraction, 4);
     row("/2", ReadFault::BadFraction, 0);
@@ -172,6 +178,57 @@ void ReadTest::writesWhatReadsBackToTheTick()
             QCOMPARE(read.value().count(), length.count());
         }
     }
+}
+
+void ReadTest::readsEveryVulgarFractionOfUnicode()
+{
+    // Numeric values as the Unicode Character Database (UnicodeData.txt) gives them.
+    struct Fraction {
+        char16_t code;
+        int num;
+        int den;
+    };
+    for (const Fraction &one : std::initializer_list<Fraction>{{0x00BC, 1, 4},
+                                                               {0x00BD, 1, 2},
+                                                               {0x00BE, 3, 4},
+                                                               {0x2150, 1, 7},
+                                                               {0x2151, 1, 9},
+                                                               {0x2152, 1, 10},
+                                                               {0x2153, 1, 3},
+                                                               {0x2154, 2, 3},
+                                                               {0x2155, 1, 5},
+                                                               {0x2156, 2, 5},
+                                                               {0x2157, 3, 5},
+                                                               {0x2158, 4, 5},
+                                                               {0x2159, 1, 6},
+                                                               {0x215A, 5, 6},
+                                                               {0x215B, 1, 8},
+                                                               {0x215C, 3, 8},
+                                                               {0x215D, 5, 8},
+                                                               {0x215E, 7, 8}}) {
+        const std::string text = QString(QChar(one.code)).toStdString();
+        const auto read = readLength("2" + text, System::Inch);
+        QVERIFY2(read.ok(), text.c_str());
+        QCOMPARE(read.value().count(), std::llround((2.0 + 1.0 * one.num / one.den) * 8128));
+    }
+}
+
+void ReadTest::writesDecimalsAsTheCLibraryPrintsThem()
+{
+    // General-purpose library: printf of the C standard library.
+    int decimals = 0;
+    for (std::int64_t ticks = 1; ticks < 40'000; ticks += 7) {
+        if (ticks % 127 == 0 || ticks % 32 == 0)
+            continue;
+        std::array<char, 40> printed{};
+        std::snprintf(printed.data(), printed.size(), "%.6f", static_cast<double>(ticks) / 8128);
+        std::string digits = printed.data();
+        digits.erase(digits.find_last_not_of('0') + 1);
+        QCOMPARE(writeLength(Length::ticks(ticks), System::Inch), digits + " in");
+        QCOMPARE(writeLength(Length::ticks(-ticks), System::Metric).substr(1), digits + " in");
+        ++decimals;
+    }
+    QVERIFY(decimals > 1000);
 }
 
 void ReadTest::writesNoLengthForAnOverflow()

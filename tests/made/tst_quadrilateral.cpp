@@ -41,6 +41,7 @@ private slots:
     void trueRectangleAgainstBruteForce_data();
     void trueRectangleAgainstBruteForce();
     void trimOrderStartsAtTheBaseAndEndsAtTheTilt();
+    void trimOrderIsTheSameForATurnedBlock();
 };
 
 // F23 | published figure | Wirth and Dreiding, Elem. Math. 64 (2009), section 1: five edges of 4 allow
@@ -316,11 +317,34 @@ void QuadrilateralTest::trimOrderStartsAtTheBaseAndEndsAtTheTilt()
     QVERIFY(first == Side::Top || first == Side::Bottom);
     const Side upright = trimOrder(block(5, 8, 0.15)).front();
     QVERIFY(upright == Side::Left || upright == Side::Right);
+    // Where all are alike she goes on round the block.
+    const auto square = trimOrder(block(6, 6));
+    QCOMPARE(int(square[1]), (int(square[0]) + 1) % 4);
     for (const Shape &shape : {block(6, 6), block(6, 6, 0.2), block(5, 8, -0.1)}) {
         auto sides = trimOrder(shape);
         QVERIFY((int(sides[0]) + int(sides[1])) % 2 == 1); // the second is a neighbour of the first
         std::sort(sides.begin(), sides.end());
         QVERIFY(std::adjacent_find(sides.begin(), sides.end()) == sides.end());
+    }
+}
+
+void QuadrilateralTest::trimOrderIsTheSameForATurnedBlock()
+{
+    // A block lying askew on the mat is the same block: only its corners' places are turned.
+    Chance chance(seed(77));
+    for (int i = 0; i < count(500); ++i) {
+        std::array<std::array<double, 2>, 4> moved{};
+        for (auto &corner : moved)
+            corner = {chance.normal(0.1), chance.normal(0.1)};
+        const Shape shape = block(chance.between(5, 9), chance.between(5, 9), chance.normal(0.1), moved);
+        const double by = chance.between(-0.05, 0.05);
+        Shape turned = shape;
+        for (std::size_t k = 0; k < 4; ++k) {
+            const Point was = shape.corner[k];
+            turned.corner[k].x = was.x * std::cos(by) - was.y * std::sin(by);
+            turned.corner[k].y = was.x * std::sin(by) + was.y * std::cos(by);
+        }
+        QCOMPARE(trimOrder(turned), trimOrder(shape));
     }
 }
 

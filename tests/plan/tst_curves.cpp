@@ -167,8 +167,11 @@ void CurvesTest::stripsAreThoseOfTheSheet()
         while ((static_cast<double>(counted) + 1) * run <= (u - h).asInches() + 1e-9)
             ++counted;
         QCOMPARE(strips.number, counted);
-        if (counted == 0)
+        if (counted == 0) {
+            QCOMPARE(strips.each, Length());
+            QCOMPARE(strips.joined, Length());
             continue;
+        }
         QVERIFY(std::abs(strips.each.asInches() - std::hypot(h.asInches(), h.asInches())) < 2e-4);
         QVERIFY(strips.joined <= strips.each * counted);
     }

@@ -203,6 +203,11 @@ void OnStrip::harvestIsFreeOnlyWhenTheRemainderPays()
     QVERIFY(offer->free);
     QCOMPARE(offer->perStrip, 4);
     QCOMPARE(offer->pairs, 6);
+    QVERIFY(!offer->exact); // 11 3/4 − 1/2 leaves room for a short of 7 and its spare
+    project.strip.margin = -in(1, 3, 8);
+    QCOMPARE(plan(project).strip.width, in(7, 1, 2)); // − 1/2 = 7: a short without its spare
+    QVERIFY(harvestOffer(project, plan(project))->exact);
+    project.strip.margin = in(1);
     project.strip.usable = in(35);
     offer = harvestOffer(project, plan(project));
     QVERIFY(!offer->free);

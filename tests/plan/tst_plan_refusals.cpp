@@ -2,6 +2,7 @@
 //
 // Every refusal names its field, gives a reason and offers values that really work: each offer is written
 // into the project file, the file is read again, and that problem must be gone.
+#include "plan/problems.h"
 #include "planhelp.h"
 
 using namespace matside;
@@ -142,6 +143,7 @@ private slots:
     void eachIsNamedAndEachOfferMendsIt();
     void largestBlockIsTheFieldLessNothing();
     void aSoundProjectHasNone();
+    void offersForWhatIsNotThereChangeNothing();
     void everyOfferOfRandomProjectsMendsItsProblem();
 };
 
@@ -185,6 +187,24 @@ void PlanRefusals::largestBlockIsTheFieldLessNothing()
     QCOMPARE(p.problems.front().offers.size(), std::size_t(2));
     QCOMPARE(std::get<Length>(p.problems.front().offers[0].value), in(7, 7, 8));
     QCOMPARE(std::get<Length>(p.problems.front().offers[1].value), in(7, 5, 8));
+}
+
+void PlanRefusals::offersForWhatIsNotThereChangeNothing()
+{
+    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    project.cloths.resize(1);
+    Offer offer;
+    offer.value = in(38);
+    for (const char *at :
+         {"/cloths/1/usable", "/cloths/x/usable", "/cloths//usable", "/cloths/0", "/nowhere"}) {
+        offer.at = at;
+        Project tried = project;
+        QVERIFY2(!applyTo(tried, offer), at);
+        QCOMPARE(tried, project);
+    }
+    offer.at = "/cloths/0/usable";
+    QVERIFY(applyTo(project, offer));
+    QCOMPARE(project.cloths[0].usable.value_or(Length()), in(38));
 }
 
 void PlanRefusals::aSoundProjectHasNone()
