@@ -2,7 +2,8 @@
 #include "main/scenes.h"
 
 #include <QCoreApplication>
-#include <QElapsedTimer>
+#include <QEventLoop>
+#include <QTimer>
 
 namespace matside {
 
@@ -146,10 +147,11 @@ QQuickWindow *windowOf(Room &room)
 
 void settle(int ms)
 {
-    QElapsedTimer timer;
-    timer.start();
-    while (timer.elapsed() < ms)
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+    // A loop of its own, as the program runs in: outside any loop Qt never deletes what is to be deleted
+    // later, and every page that was left would stay in memory.
+    QEventLoop loop;
+    QTimer::singleShot(ms, &loop, &QEventLoop::quit);
+    loop.exec();
 }
 
 QQuickItem *visibleItem(QQuickWindow &window, const QString &name)
