@@ -134,6 +134,15 @@ void LengthTest::quotientsAreRoundedOnce()
     QCOMPARE(Length::inches(7).floorDiv(Length::inches(2)), 3);
     QCOMPARE(Length::inches(7).ceilDiv(Length::inches(2)), 4);
     QCOMPARE(Length::inches(-7).floorDiv(Length::inches(2)), -4);
+    // By a single tick it is the count of ticks; by nothing, less than nothing or no length it is 0.
+    QCOMPARE(Length::ticks(7).floorDiv(Length::ticks(1)), 7);
+    QCOMPARE(Length::ticks(7).ceilDiv(Length::ticks(1)), 7);
+    for (const Length step : {Length(), Length::ticks(-1), Length::overflow()}) {
+        QCOMPARE(Length::inches(7).floorDiv(step), 0);
+        QCOMPARE(Length::inches(7).ceilDiv(step), 0);
+    }
+    QCOMPARE(Length::overflow().floorDiv(Length::inches(1)), 0);
+    QCOMPARE(Length::overflow().ceilDiv(Length::inches(1)), 0);
 }
 
 QTEST_GUILESS_MAIN(LengthTest)

@@ -83,6 +83,11 @@ void ReadTest::understandsWhatPeopleType_data()
     row("165", 165 * 320, true);
     row("165,5", 331 * 160, true);
     row("6 in", 6 * in, true);
+    row("1 inch", in);
+    row("1 foot", 12 * in);
+    row("2 yards", 72 * in);
+    row("1 yard", 36 * in);
+    row("4\u201D", 4 * in);
     // The yard in eighths: 36 n / 8 in, mathematics.
     row("1/8 yd", 9 * in / 2);
     row("1/4 yd", 9 * in);

@@ -5,6 +5,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <array>
 #include <cmath>
 #include <fstream>
 #include <random>
@@ -151,6 +152,10 @@ void ShowTest::scantAndGenerousBeginAtTheirMeasure()
     QCOMPARE(stepOf(Round::Fine, metric), Length::mmTenths(5));
     QCOMPARE(shown(Length::ticks(8128 * 5 / 16 + 2), metric, Round::Down), QStringLiteral("7 mm"));
     QVERIFY(!show(Length::overflow(), inch).valid);
+    QCOMPARE(show(Length::mm(3), metric).den, 1); // a whole number is no fraction
+    // Where no mark is named a ruler has sixteenths or millimetres.
+    QCOMPARE(stepOf(Round::Nearest, {System::Inch, Length()}), Length::inches(0, 1, 16));
+    QCOMPARE(stepOf(Round::Nearest, {System::Metric, Length()}), Length::mm(1));
 }
 
 void ShowTest::tellsClothAsItIsSold()
@@ -161,6 +166,11 @@ void ShowTest::tellsClothAsItIsSold()
     QCOMPARE(textSold(Length::inches(1), eighth, System::Inch), std::string("1/8 yd"));
     QCOMPARE(textSold(Length::mm(946), Length::mm(100), System::Metric), std::string("1.0 m"));
     QCOMPARE(textSold(Length::mm(1250), Length::mm(50), System::Metric), std::string("1.25 m"));
+    // Eighths of a yard in lowest terms.
+    const std::array told{"1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"};
+    for (std::size_t n = 0; n < told.size(); ++n)
+        QCOMPARE(textSold(eighth * static_cast<std::int64_t>(n + 1), eighth, System::Inch),
+                 std::string(told[n]) + " yd");
     // F28's class by hand: 180 1/4 in is sold as 5 1/8 yd.
     QCOMPARE(textSold(Length::inches(180, 1, 4), eighth, System::Inch), std::string("5 1/8 yd"));
 }

@@ -129,6 +129,14 @@ void RowsAndPieceTest::smallPiece()
     QVERIFY(!good.measureAgain && good.good);
     QVERIFY(std::abs(good.within.asInches() - 0.03) < 0.001);
     QCOMPARE(good.diagonalLimit, in(0, 1, 8));
+    // Opposite sides that differ by the limit itself are still within it; a tick more is not.
+    std::array<std::array<double, 2>, 4> wide{};
+    wide[1][0] = 0.125;
+    Readings read = readOff(block(21, 21, 0, wide));
+    QCOMPARE(read.sides[0] - read.sides[2], in(0, 1, 8));
+    QVERIFY(judgePiece(read, usual, sixteenths()).good);
+    read.sides[0] += Length::ticks(1);
+    QVERIFY(!judgePiece(read, usual, sixteenths()).good);
     const PieceFinding lean = judgePiece(readOff(block(21, 21, 0.25)), usual, sixteenths());
     QVERIFY(!lean.measureAgain && !lean.good);
     QVERIFY(std::abs(lean.trueSize.along.asInches() - (21 - 0.125)) < 0.005);

@@ -110,6 +110,8 @@ void CurvesTest::scallopsThatCannotBe()
     QVERIFY(!scallop(in(6), Length()));
     QVERIFY(!scallop(in(6), in(3, 1, 16))); // more than a half circle
     QVERIFY(!scallop(Length(), in(1)));
+    QVERIFY(scallop(in(1000), in(1)));
+    QVERIFY(!scallop(in(1000) + Length::ticks(1), in(1))); // beyond any piece
     const auto half = scallop(in(6), in(3));
     QVERIFY(half && half->radius == in(3));
     QVERIFY(std::abs(half->arc.asInches() - 3 * pi) < 2e-4);
@@ -272,6 +274,7 @@ void CurvesTest::pillowCoversItsFront()
         QVERIFY((each * 2 - in(4) - cover.along).magnitude() <= Length::ticks(1));
         QCOMPARE(pillow.back.across - allowance * 2, cover.across);
         QCOMPARE(pillow.form.across - cover.across, in(1));
+        QCOMPARE(pillow.form.along - cover.along, in(1));
     }
 }
 

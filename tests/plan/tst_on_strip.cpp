@@ -130,6 +130,11 @@ void OnStrip::blocksThatNoLongerFitGoToTheNextStrip()
     QCOMPARE(QByteArray::fromStdString(all[2].places[0].block), QByteArray("B4"));
     QVERIFY(all[2].places[1].block.empty());
     QCOMPARE(stripsNeeded(project, p), 3);
+    // Nothing measured, but one of eight blocks spoiled: the ninth needs a strip of its own.
+    project.made.strips.clear();
+    QCOMPARE(stripsNeeded(project, plan(project)), 2);
+    project.made.blocks[0].state = BlockState::Spoiled;
+    QCOMPARE(stripsNeeded(project, plan(project)), 3);
 }
 
 void OnStrip::aSpoiledBlockEatsASpareBeforeNewCloth()
@@ -218,6 +223,8 @@ void OnStrip::harvestIsFreeOnlyWhenTheRemainderPays()
     offer = harvestOffer(project, plan(project));
     QCOMPARE(offer->someGaps, 2);
     QCOMPARE(offer->perStripTails, 4);
+    project.strip.usable = in(40, 1, 2);
+    QCOMPARE(harvestOffer(project, plan(project))->someGaps, 3); // all there are between four blocks
 }
 
 void OnStrip::someGapsWidenedCostNoBlock()
@@ -244,6 +251,13 @@ void OnStrip::someGapsWidenedCostNoBlock()
     project.strip.usable = in(35);
     QCOMPARE(plan(project).strip.wideGaps, 0);
     QCOMPARE(plan(project).strip.harvestedPairs, 0);
+    // Two blocks on a strip have one gap, and it may be the wide one.
+    project.strip.usable = in(20);
+    QCOMPARE(plan(project).strip.perStrip, 2);
+    QCOMPARE(plan(project).strip.wideGaps, 1);
+    project.strip.harvest = false; // how many, but not that any
+    QCOMPARE(plan(project).strip.wideGaps, 0);
+    project.strip.harvest = true;
     // In work: the gap after the third block is a plain one, and a measured end moves what lies behind it.
     project.strip.usable = in(37, 1, 2);
     project.made.blocks = {stitched("A1", 1, 1)};

@@ -191,6 +191,26 @@ void PlanRefusals::largestBlockIsTheFieldLessNothing()
 
 void PlanRefusals::offersForWhatIsNotThereChangeNothing()
 {
+    // One column has no shorts, so none can be longer than its cloth.
+    Project column = planhelp::piece(1, 2, in(6), planhelp::hoopP(), in(40, 1, 2));
+    column.cloths = {};
+    column.blocks.height = in(41);
+    QVERIFY(!planhelp::has(plan(column).problems, "short-longer-than-cloth"));
+    column.blocks.columns = 2;
+    QVERIFY(planhelp::has(plan(column).problems, "short-longer-than-cloth"));
+    // A back cut too narrow is offered the width that is just enough: 1 7/8 in for a fold of 1/4 in and a
+    // catch of 1/8 in comes to 1 15/16 in on sixteenths.
+    Project narrow = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    narrow.sashing.cutBack = in(1, 3, 4);
+    const Plan folded = plan(narrow);
+    const auto small = std::find_if(folded.problems.begin(), folded.problems.end(),
+                                    [](const Problem &problem) { return problem.code == "fold-too-small"; });
+    QVERIFY(small != folded.problems.end());
+    const auto wider = std::find_if(small->offers.begin(), small->offers.end(),
+                                    [](const Offer &offer) { return offer.code == "set-cut-back"; });
+    QVERIFY(wider != small->offers.end());
+    QCOMPARE(std::get<Length>(wider->value), in(1, 15, 16));
+
     Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
     project.cloths.resize(1);
     Offer offer;

@@ -205,7 +205,8 @@ void PlanWorkings::unknownFiguresHaveNoSum()
 {
     const Project project = planhelp::piece(3, 3, Length::inches(6), planhelp::hoopP(), Length::inches(40));
     const Plan p = plan(project);
-    for (const char *figure : {"", "strip", "strip.starts.99", "strip.starts.-1", "fold.under.0x", "no.such"})
+    for (const char *figure : {"", "strip", "strip.starts.99", "strip.starts.4", "sashing.marks.2",
+                               "strip.starts.-1", "fold.under.0x", "no.such"})
         QVERIFY2(!workingOf(project, p, figure), figure);
 }
 
