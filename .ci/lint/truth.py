@@ -24,7 +24,7 @@ FORMULAS = [
     "fold and catch of the back strip", "clean back: backing", "match marks", "finished sizes",
     "binding: strip width", "binding: length and strips", "bias and curves", "batting", "patches and web",
     "thread, bobbin, stitches", "time", "draw-up", "fit on the table", "squaring from six readings",
-    "rows and tolerances", "accept, correct, remake", "the bend at the fold", "cost of the cloth",
+    "rows and tolerances", "accept, correct, remake", "the bend at the fold", "cost and price",
     "kits of a class",
 ]
 KINDS = ["published figure", "independent derivation", "general-purpose library", "hand-worked case only"]

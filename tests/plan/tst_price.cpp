@@ -96,6 +96,8 @@ void PriceTest::unpaidTime()
     QCOMPARE(unpaidTenths(0, 0, 3900, {}), 0);                     // no rate, nothing to reckon
 }
 
+// F27 | independent derivation | hours, rate and whole percents multiplied in decimal places of their own,
+//    | all exact, rounded at the end
 void PriceTest::randomPrices()
 {
     planhelp::Chance chance(planhelp::seed(20'527));
