@@ -4,6 +4,8 @@
 #include "app/wording.h"
 #include "plan/working.h"
 
+#include <QLocale>
+
 #include <algorithm>
 
 namespace matside {
@@ -86,7 +88,7 @@ FigureView figureOf(Length length, Marks marks, Round round)
         view.num = QString::number(shown.num);
         view.den = QString::number(shown.den);
     } else if (shown.num != 0) {
-        view.whole += u'.' + QString::number(shown.num);
+        view.whole += QLocale().decimalPoint() + QString::number(shown.num);
     }
     return view;
 }

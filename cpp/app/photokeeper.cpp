@@ -16,15 +16,19 @@ QString photoSentence(const PhotoError &error)
     const auto tell = [](const char *text) { return QCoreApplication::translate("Photos", text); };
     switch (error.code) {
     case PhotoCode::Unreadable:
-        return tell("The picture cannot be read. Choose another.");
+        return tell(QT_TRANSLATE_NOOP("Photos", "The picture cannot be read. Choose another."));
     case PhotoCode::NotAnImage:
-        return tell("That is no picture this program can read. Choose another.");
+        return tell(QT_TRANSLATE_NOOP("Photos", "That is no picture this program can read. Choose another."));
     case PhotoCode::Truncated:
-        return tell("The picture is cut short: its end is missing. Copy it again, or choose another.");
+        return tell(QT_TRANSLATE_NOOP(
+            "Photos", "The picture is cut short: its end is missing. Copy it again, or choose another."));
     case PhotoCode::TooLarge:
-        return tell("The picture is too large. Up to 100 million pixels can be kept.");
+        return tell(
+            QT_TRANSLATE_NOOP("Photos", "The picture is too large. Up to 100 million pixels can be kept."));
     case PhotoCode::Disk:
-        return tell("The disk is full, so the picture was not kept. Nothing else was lost; free some room.");
+        return tell(QT_TRANSLATE_NOOP(
+            "Photos",
+            "The disk is full, so the picture was not kept. Nothing else was lost; free some room."));
     }
     return {};
 }

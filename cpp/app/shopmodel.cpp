@@ -56,7 +56,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
         return cloth && !cloth->colour.empty() ? toQt(cloth->colour) : QStringLiteral("#c9bda2");
     }
     case BuyText:
-        return toQt(textSold(buy.bought, buy.step, m_of.system));
+        return inSign(toQt(textSold(buy.bought, buy.step, m_of.system)));
     case CutSays:
         return clothCutSays(m_of, buy);
     case ProofSays:

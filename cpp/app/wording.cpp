@@ -10,7 +10,7 @@ namespace matside {
 
 namespace {
 
-/// Numbers inside sentences use the reader's decimal mark; without a translation that is the point.
+/// A share of a hundred, without the zeros that say nothing.
 QString decimal(std::int64_t millionths)
 {
     QString digits = QString::number(static_cast<double>(millionths) / 10'000.0, 'f', 4);
@@ -18,7 +18,7 @@ QString decimal(std::int64_t millionths)
         digits.chop(1);
     if (digits.endsWith(u'.'))
         digits.chop(1);
-    return digits;
+    return inSign(digits);
 }
 
 QString capital(QString sentence)
@@ -65,6 +65,11 @@ QString toQt(std::string_view text)
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
+QString inSign(QString digits)
+{
+    return digits.replace(u'.', QLocale().decimalPoint());
+}
+
 std::optional<QString> wordsFor(std::span<const Worded> words, std::string_view code)
 {
     for (const Worded &worded : words)
@@ -99,7 +104,7 @@ QString figureText(const Shown &shown)
         return QCoreApplication::translate("Words", "too long to tell");
     Shown plain = shown;
     plain.lean = Lean::Exact;
-    const QString figure = toQt(text(plain));
+    const QString figure = inSign(toQt(text(plain)));
     const QString lean = leanText(shown.lean);
     return lean.isEmpty() ? figure : lean + u' ' + figure;
 }

@@ -49,6 +49,8 @@ struct Worded {
 [[nodiscard]] QString wordsOrCode(std::span<const Worded> words, std::string_view code);
 
 [[nodiscard]] QString toQt(std::string_view text);
+/// A number as the rooms without wording write it, with the decimal sign of the reader's language.
+[[nodiscard]] QString inSign(QString digits);
 /// `a scant 21 3/16 in`, in the reader's language.
 [[nodiscard]] QString figureText(const Shown &shown);
 /// "a scant" or "a generous", translated, or nothing.

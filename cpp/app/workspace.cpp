@@ -14,24 +14,29 @@ QString storeSentence(const StoreError &error)
     const auto tell = [](const char *text) { return QCoreApplication::translate("Store", text); };
     switch (error.code) {
     case StoreCode::Disk:
-        return tell("The disk is full. Nothing was lost; free some room and try again.");
+        return tell(
+            QT_TRANSLATE_NOOP("Store", "The disk is full. Nothing was lost; free some room and try again."));
     case StoreCode::ReadOnly:
-        return tell("This is open for reading only, so nothing can be changed here.");
+        return tell(
+            QT_TRANSLATE_NOOP("Store", "This is open for reading only, so nothing can be changed here."));
     case StoreCode::Busy:
-        return tell("Another program holds the file. Try again in a moment.");
+        return tell(QT_TRANSLATE_NOOP("Store", "Another program holds the file. Try again in a moment."));
     case StoreCode::Stale:
-        return tell("The project was changed elsewhere. Open it again from the shelf.");
+        return tell(
+            QT_TRANSLATE_NOOP("Store", "The project was changed elsewhere. Open it again from the shelf."));
     case StoreCode::Newer:
-        return tell("These projects were saved by a newer Matside. They were left as they are.");
+        return tell(QT_TRANSLATE_NOOP(
+            "Store", "These projects were saved by a newer Matside. They were left as they are."));
     case StoreCode::Damaged:
-        return tell("The file is damaged. What can be read is shown.");
+        return tell(QT_TRANSLATE_NOOP("Store", "The file is damaged. What can be read is shown."));
     case StoreCode::Unsound:
-        return tell("Something in this project cannot be read. Open it and mend that first; nothing was "
-                    "copied.");
+        return tell(QT_TRANSLATE_NOOP(
+            "Store", "Something in this project cannot be read. Open it and mend that first; nothing was "
+                     "copied."));
     case StoreCode::NothingLeft:
-        return tell("There is nothing left to undo.");
+        return tell(QT_TRANSLATE_NOOP("Store", "There is nothing left to undo."));
     default:
-        return tell("That could not be saved: %1").arg(error.detail);
+        return tell(QT_TRANSLATE_NOOP("Store", "That could not be saved: %1")).arg(error.detail);
     }
 }
 

@@ -41,6 +41,8 @@ public:
     [[nodiscard]] std::string lastAbout() const;
     /// Shows a project as it would be, without saving.
     void preview(const Project &next);
+    /// Nothing is changed, but all of it is to be worded anew.
+    void reword() { emit changed(); }
     /// The same for something only looked at: settling takes it back, whoever asks for it.
     void glance(const Project &next);
     [[nodiscard]] bool previewing() const { return m_previewing; }

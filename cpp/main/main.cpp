@@ -9,6 +9,7 @@
 #include <QCommandLineParser>
 #include <QFile>
 #include <QGuiApplication>
+#include <QLocale>
 #include <QScreen>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -16,6 +17,7 @@
 
 #include <cstdio>
 #include <cstring>
+#include <optional>
 
 namespace matside {
 namespace {
@@ -26,6 +28,15 @@ bool asked(int argc, char **argv, const char *option)
         if (std::strcmp(argv[i], option) == 0)
             return true;
     return false;
+}
+
+/// What stands behind an option, before anything of Qt reads it.
+QString valueAsked(int argc, char **argv, const char *option)
+{
+    for (int i = 1; i + 1 < argc; ++i)
+        if (std::strcmp(argv[i], option) == 0)
+            return QString::fromLocal8Bit(argv[i + 1]);
+    return {};
 }
 
 /// Pictures and the self test draw without a screen and without a graphics card.
@@ -53,7 +64,7 @@ int refuse(const QString &says)
     return 1;
 }
 
-int runWindow(const QCommandLineParser &options)
+int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
 {
     const bool drawing = options.isSet(QStringLiteral("pictures")) ||
                          options.isSet(QStringLiteral("self-test")) ||
@@ -82,7 +93,9 @@ int runWindow(const QCommandLineParser &options)
             return refuse(storeSentence(made.error()));
         first = made.value();
     }
-    Room room(std::move(store).value(), drawing ? 5.87 : reportedPxPerMm());
+    Room room(std::move(store).value(), drawing ? 5.87 : reportedPxPerMm(),
+              words ? options.value(QStringLiteral("language")) : QStringLiteral("en"));
+    words.reset(); // the room has its own
     if (first.isEmpty())
         room.session().resume();
     else
@@ -123,6 +136,8 @@ int runSheet(const QCommandLineParser &options)
 int run(int argc, char **argv)
 {
     QCoreApplication::setApplicationName(QStringLiteral("matside"));
+    // Until a language is chosen, numbers are written as the words of the source are.
+    QLocale::setDefault(QLocale::c());
     if (asked(argc, argv, "--plan")) {
         const QCoreApplication app(argc, argv);
         const QStringList arguments = QCoreApplication::arguments();
@@ -140,6 +155,10 @@ int run(int argc, char **argv)
         asked(argc, argv, "--check-words") || asked(argc, argv, "--sheet"))
         drawWithoutScreen();
     const QGuiApplication app(argc, argv);
+    // What is said before the store with her choice is open.
+    std::optional<Spoken> words(std::in_place);
+    if (!words->speak(valueAsked(argc, argv, "--language")))
+        (void)words->speak(Spoken::ofSystem());
     QGuiApplication::setDesktopFileName(QStringLiteral("org.matside.Matside"));
     QCommandLineParser options;
     options.setApplicationDescription(
@@ -188,6 +207,10 @@ int run(int argc, char **argv)
     };
     hidden("self-test");
     hidden("check-words");
+    options.addOption({QStringLiteral("language"),
+                       QGuiApplication::translate("Main", "Speak this language: %1.")
+                           .arg(Spoken::known().join(QStringLiteral(", "))),
+                       QStringLiteral("CODE")});
     hidden("only", "NAMES"); // of --pictures and --check-words: the pages wanted
     hidden("words", "FILE"); // a compiled translation to show instead of the words of the source
     options.addPositionalArgument(
@@ -197,13 +220,18 @@ int run(int argc, char **argv)
             "A project, share or backup file to look into, or a project file for --pictures or --sheet."),
         QStringLiteral("[FILE]"));
     options.process(app);
-    QTranslator words;
+    if (const QString code = options.value(QStringLiteral("language"));
+        !code.isEmpty() && !Spoken::known().contains(code))
+        return refuse(QGuiApplication::translate("Main", "The language is one of %1.")
+                          .arg(Spoken::known().join(QStringLiteral(", "))));
+    QTranslator given;
     if (const QString file = options.value(QStringLiteral("words")); !file.isEmpty()) {
-        if (!words.load(file))
+        if (!given.load(file))
             return refuse(QStringLiteral("%1 holds no words.").arg(file));
-        QCoreApplication::installTranslator(&words);
+        words.reset();
+        QCoreApplication::installTranslator(&given);
     }
-    return options.isSet(QStringLiteral("sheet")) ? runSheet(options) : runWindow(options);
+    return options.isSet(QStringLiteral("sheet")) ? runSheet(options) : runWindow(options, words);
 }
 
 } // namespace

@@ -5,11 +5,11 @@
 
 namespace matside {
 
-Room::Room(std::unique_ptr<Store> store, double pxPerMm)
-    : m_store(std::move(store)), m_workspace(*m_store), m_session(m_workspace), m_look(*m_store, pxPerMm),
-      m_shelf(m_workspace, m_session), m_fit(m_workspace), m_steps(m_workspace, m_session),
-      m_hoop(m_workspace, m_session, m_steps), m_hoops(m_workspace, m_session),
-      m_would(m_workspace, m_session, m_hoops), m_trim(m_workspace, m_steps),
+Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language)
+    : m_store(std::move(store)), m_language(*m_store, language), m_workspace(*m_store),
+      m_session(m_workspace), m_look(*m_store, pxPerMm), m_shelf(m_workspace, m_session), m_fit(m_workspace),
+      m_steps(m_workspace, m_session), m_hoop(m_workspace, m_session, m_steps),
+      m_hoops(m_workspace, m_session), m_would(m_workspace, m_session, m_hoops), m_trim(m_workspace, m_steps),
       m_measure(m_workspace, m_session, m_steps), m_join(m_workspace, m_session, m_steps),
       m_edge(m_workspace, m_session, m_steps), m_shop(m_workspace, m_session),
       m_price(m_workspace, m_session, m_shop), m_book(*m_store), m_keeper(m_book),
@@ -34,6 +34,8 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm)
     Single<PriceModel>::hand(&m_price);
     Single<BlockLog>::hand(&m_log);
     Single<Gallery>::hand(&m_gallery);
+    Single<Language>::hand(&m_language);
+    QObject::connect(&m_language, &Language::changed, &m_engine, [this] { reword(); });
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));
 }
 
@@ -47,6 +49,13 @@ void Room::look(const QString &path)
         m_sharing.look(file);
     else
         m_fit.files()->look(file);
+}
+
+void Room::reword()
+{
+    m_workspace.reword();
+    m_shelf.reload();
+    m_engine.retranslate();
 }
 
 bool Room::show()

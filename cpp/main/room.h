@@ -10,6 +10,7 @@
 #include "app/hoopmodel.h"
 #include "app/hoopshelf.h"
 #include "app/joinmodel.h"
+#include "app/language.h"
 #include "app/pricemodel.h"
 #include "app/session.h"
 #include "app/sharing.h"
@@ -26,7 +27,8 @@ namespace matside {
 /// Everything the window stands on, made in order and handed to QML. Only wires.
 class Room {
 public:
-    Room(std::unique_ptr<Store> store, double pxPerMm);
+    /// `language` is the one asked for by name, if any.
+    Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language = {});
     Room(const Room &) = delete;
     Room &operator=(const Room &) = delete;
 
@@ -35,6 +37,7 @@ public:
     /// Loads the window; false when it cannot be.
     bool show();
     [[nodiscard]] Session &session() { return m_session; }
+    [[nodiscard]] Language &language() { return m_language; }
     [[nodiscard]] Look &look() { return m_look; }
     [[nodiscard]] StepModel &steps() { return m_steps; }
     [[nodiscard]] FitModel &fit() { return m_fit; }
@@ -45,7 +48,11 @@ public:
     [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
 
 private:
+    /// Tells everything anew, in another language.
+    void reword();
+
     std::unique_ptr<Store> m_store;
+    Language m_language;
     Workspace m_workspace;
     Session m_session;
     Look m_look;

@@ -110,6 +110,13 @@ void openLog(QQuickWindow &window, const char *over)
     settle(40);
 }
 
+/// What the pictures of a station are called, in any language.
+QString nameOf(int station)
+{
+    constexpr const char *names[] = {"fit", "shop", "cut", "hoop", "trim", "join", "edge"};
+    return QString::fromLatin1(names[station]);
+}
+
 Scene shelfScene(Room &room)
 {
     return {QStringLiteral("shelf"), true, [&room] { room.session().setView(QStringLiteral("shelf")); }};
@@ -132,7 +139,7 @@ Scene stationScene(Room &room, int station)
     const bool handed = station == static_cast<int>(Station::Fit) ||
                         station == static_cast<int>(Station::Cut) ||
                         station == static_cast<int>(Station::Edge);
-    return {room.session().stationName(station).toLower(), handed, [&room, station] {
+    return {nameOf(station), handed, [&room, station] {
                 room.session().setView(QStringLiteral("station"));
                 room.session().setStation(station);
             }};
@@ -188,7 +195,7 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     at(QStringLiteral("gallery"), Station::Hoop,
        [&window] { openSide(window, QStringLiteral("hoop"), "gallery"); });
     const auto beside = [&](Station station, std::initializer_list<const char *> sides) {
-        const QString name = room.session().stationName(static_cast<int>(station)).toLower();
+        const QString name = nameOf(static_cast<int>(station));
         for (const char *side : sides)
             at(name + QLatin1Char('-') + QLatin1String(side), station,
                [&window, name, side] { openSide(window, name, side); });

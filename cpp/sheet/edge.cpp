@@ -132,7 +132,7 @@ void shopPart(Paper &paper, const Job &job)
         const double top =
             table.row({{},
                        {},
-                       {toQt(textSold(buy.bought, buy.step, job.project.system)), types::figure},
+                       {inSign(toQt(textSold(buy.bought, buy.step, job.project.system))), types::figure},
                        {says, types::small}},
                       9);
         paper.tickBox(table.at(0), top + 1, 6);

@@ -25,6 +25,10 @@ FocusScope {
         width: root.upright ? root.width - 2 * Theme.margin : Theme.mm(Theme.small ? 90 : 96)
         spacing: root.air
 
+        LanguageChoice {
+            visible: choices.length > 1
+            width: parent.width
+        }
         Word {
             width: parent.width
             cap: Theme.capHead
@@ -49,17 +53,14 @@ FocusScope {
             readonly property real each: (ways.width - root.air) / 2
             spacing: root.air
             layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
-            CutButton {
+            NewPiece {
                 width: own.each
                 height: Theme.target
-                text: qsTr("New, in inches")
-                onClicked: Shelf.createProject(qsTr("New piece"), "inch")
+                firstOffered: true
             }
-            CutButton {
+            NewPiece {
                 width: own.each
                 height: Theme.target
-                text: qsTr("New, in millimetres")
-                onClicked: Shelf.createProject(qsTr("New piece"), "metric")
             }
         }
     }

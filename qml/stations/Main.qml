@@ -21,7 +21,8 @@ Window {
     /** An 8 in screen: the band folds into one button and targets take their least size. */
     readonly property bool small: Math.max(width, height) / Theme.pxPerMm < 190
 
-    function stationList(): var {
+    /** In `language`, which is named so that another one makes another list. */
+    function stationList(language: string): var {
         const list = [];
         for (let station = 0; station < 7; ++station)
             list.push({ name: Session.stationName(station), station: station });
@@ -74,7 +75,7 @@ Window {
             current: Session.station
             canUndo: Session.canUndo
             undoText: Session.undoText
-            stations: root.stationList()
+            stations: root.stationList(Language.code)
             onChosen: station => Session.station = station
             onUndo: Session.undo()
             onShelf: Session.showShelf()

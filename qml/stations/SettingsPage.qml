@@ -22,7 +22,7 @@ FocusScope {
         width: root.width - 2 * Theme.margin
         cap: Theme.mm(6.5)
         bold: true
-        text: qsTr("Light, hand and screen")
+        text: qsTr("Language, light, hand and screen")
     }
     Flickable {
         id: roll
@@ -41,6 +41,14 @@ FocusScope {
 
             readonly property real each: root.wide ? (width - spacing) / 2 : width
 
+            SettingsGroup {
+                width: choices.each
+                title: qsTr("Language")
+                LanguageChoice {
+                    width: parent.width
+                    inList: true
+                }
+            }
             SettingsGroup {
                 width: choices.each
                 title: qsTr("Light")

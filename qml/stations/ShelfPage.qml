@@ -83,23 +83,20 @@ FocusScope {
         readonly property real first: Math.floor(inRow ? (width - 4 * spacing) / 5 : (width - spacing) / 2)
         readonly property real other: Math.floor(inRow ? first : (width - 2 * spacing) / 3)
 
-        CutButton {
+        NewPiece {
             visible: !root.empty
             width: foot.first
             height: Math.max(Theme.targetLeast, contentHeight)
             kind: "action"
             cap: Theme.mm(4.5)
-            text: qsTr("New, in inches")
-            onClicked: Shelf.createProject(qsTr("New piece"), "inch")
+            firstOffered: true
         }
-        CutButton {
+        NewPiece {
             visible: !root.empty
             width: foot.first
             height: Math.max(Theme.targetLeast, contentHeight)
             kind: "action"
             cap: Theme.mm(4.5)
-            text: qsTr("New, in millimetres")
-            onClicked: Shelf.createProject(qsTr("New piece"), "metric")
         }
         CutButton {
             visible: !root.empty
@@ -119,7 +116,7 @@ FocusScope {
         CutButton {
             width: foot.other
             height: Math.max(Theme.targetLeast, contentHeight)
-            text: qsTr("Light and hand")
+            text: qsTr("Light and language")
             onClicked: Session.view = "settings"
         }
         CutButton {

@@ -1,0 +1,5733 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en_GB">
+<context>
+    <name>AmountRow</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
+    </message>
+</context>
+<context>
+    <name>Band</name>
+    <message>
+        <source>Shelf</source>
+        <extracomment>where the projects are kept</extracomment>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>BindingSection</name>
+    <message>
+        <source>seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>On the back the fold just covers the seam; sewn down by hand.</source>
+        <translation>Hinten deckt die Faltkante gerade die Naht; von Hand angenäht.</translation>
+    </message>
+    <message>
+        <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
+        <translation>Hinten reicht die Faltkante über die Naht, damit die Naht von vorn sie fasst.</translation>
+    </message>
+</context>
+<context>
+    <name>BlockShape</name>
+    <message>
+        <source>drawn %1 times as crooked</source>
+        <translation>%1-mal so schief gezeichnet</translation>
+    </message>
+</context>
+<context>
+    <name>CardBar</name>
+    <message>
+        <source>A bar as long as a bank card</source>
+        <translation>Ein Balken, so lang wie eine Bankkarte</translation>
+    </message>
+    <message>
+        <source>Bar shorter</source>
+        <translation>Balken kürzer</translation>
+    </message>
+    <message>
+        <source>Bar longer</source>
+        <translation>Balken länger</translation>
+    </message>
+    <message>
+        <source>Lay a bank card on the bar; make the bar as long as the card.</source>
+        <translation>Eine Bankkarte auf den Balken legen; den Balken so lang machen wie die Karte.</translation>
+    </message>
+</context>
+<context>
+    <name>EdgeAside</name>
+    <message>
+        <source>Measure the piece</source>
+        <translation>Das Stück messen</translation>
+    </message>
+    <message>
+        <source>Four sides and two diagonals, lying flat.</source>
+        <translation>Vier Seiten und zwei Diagonalen, flach liegend.</translation>
+    </message>
+    <message>
+        <source>Stay-stitch {3 mm} from the raw edge across every sashing end.</source>
+        <translation>{3 mm} neben der Schnittkante über jedes Ende der Zwischenstreifen eine Stütznaht steppen.</translation>
+    </message>
+    <message>
+        <source>Stay-stitch {1/8 in} from the raw edge across every sashing end.</source>
+        <translation>{1/8 in} neben der Schnittkante über jedes Ende der Zwischenstreifen eine Stütznaht steppen.</translation>
+    </message>
+    <message>
+        <source>Where the joins fall</source>
+        <translation>Wo die Ansätze liegen</translation>
+    </message>
+    <message>
+        <source>Seam {%1}, in section</source>
+        <translation>Naht {%1}, im Schnitt</translation>
+    </message>
+    <message>
+        <source>Rounded corners, {%1}</source>
+        <translation>Runde Ecken, {%1}</translation>
+    </message>
+    <message>
+        <source>Square corners</source>
+        <translation>Rechte Ecken</translation>
+    </message>
+    <message>
+        <source>Care, label, sleeve, pillow</source>
+        <translation>Pflege, Etikett, Tunnel, Kissen</translation>
+    </message>
+</context>
+<context>
+    <name>EdgeCare</name>
+    <message>
+        <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
+        <translation>Vor dem Verkaufen nachsehen, was am Ort für Etiketten und Füllungen gilt.</translation>
+    </message>
+</context>
+<context>
+    <name>EdgeCorners</name>
+    <message>
+        <source>square</source>
+        <translation>rechtwinklig</translation>
+    </message>
+    <message>
+        <source>rounded</source>
+        <translation>abgerundet</translation>
+    </message>
+    <message>
+        <source>%1 now</source>
+        <translation>%1 jetzt</translation>
+    </message>
+    <message>
+        <source>radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
+        <source>Radius of the corners</source>
+        <translation>Radius der Ecken</translation>
+    </message>
+</context>
+<context>
+    <name>EdgeDrawing</name>
+    <message>
+        <source>begin</source>
+        <extracomment>the place where the binding begins and closes</extracomment>
+        <translation>Anfang</translation>
+    </message>
+</context>
+<context>
+    <name>EdgeJoins</name>
+    <message>
+        <source>Lay the binding round once before you sew</source>
+        <translation>Die Einfassung vor dem Nähen einmal ringsum legen</translation>
+    </message>
+    <message>
+        <source>Seen from the front, the strip laid clockwise. Each place is the middle of a seam at 45°.</source>
+        <translation>Von vorn gesehen, der Streifen im Uhrzeigersinn gelegt. Jede Stelle ist die Mitte einer Naht unter 45°.</translation>
+    </message>
+</context>
+<context>
+    <name>EdgeMeasure</name>
+    <message>
+        <source>Measure all six, raw edge to raw edge.</source>
+        <translation>Alle sechs messen, von Schnittkante zu Schnittkante.</translation>
+    </message>
+    <message>
+        <source>What you do not change stands as planned. The limits are common practice; no published ones are known.</source>
+        <translation>Was nicht geändert wird, bleibt wie geplant. Die Grenzen sind übliche Praxis; veröffentlichte sind nicht bekannt.</translation>
+    </message>
+</context>
+<context>
+    <name>EdgePage</name>
+    <message>
+        <source>The piece. %1</source>
+        <translation>Das Stück. %1</translation>
+    </message>
+    <message>
+        <source>The binding laid round. %1</source>
+        <translation>Die Einfassung ringsum gelegt. %1</translation>
+    </message>
+    <message>
+        <source>The finished piece</source>
+        <translation>Das fertige Stück</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+</context>
+<context>
+    <name>EdgePins</name>
+    <message>
+        <source>pins in</source>
+        <translation>Nadeln hinein</translation>
+    </message>
+    <message>
+        <source>pins out</source>
+        <translation>Nadeln heraus</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 mehr</translation>
+    </message>
+    <message>
+        <source>No pins were used</source>
+        <translation>Keine Nadeln benutzt</translation>
+    </message>
+    <message>
+        <source>I know where they are</source>
+        <translation>Ich weiß, wo sie sind</translation>
+    </message>
+</context>
+<context>
+    <name>EdgeSection</name>
+    <message>
+        <source>Double fold: cut {%1}, pressed in half to {%2}</source>
+        <translation>Doppelt gelegt: {%1} zuschneiden, zur Hälfte auf {%2} bügeln</translation>
+    </message>
+    <message>
+        <source>Single fold: cut {%1}</source>
+        <translation>Einfach gelegt: {%1} zuschneiden</translation>
+    </message>
+    <message>
+        <source>The bound edge in section, seam %1</source>
+        <translation>Die eingefasste Kante im Schnitt, Naht %1</translation>
+    </message>
+    <message>
+        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
+        <translation>Langsam über die dicken Stellen; das Rad von Hand drehen. Stecknadeln vor der Nadel heraus.</translation>
+    </message>
+</context>
+<context>
+    <name>FieldItem</name>
+    <message>
+        <source>not said</source>
+        <extracomment>a price nobody has entered</extracomment>
+        <translation>keine Angabe</translation>
+    </message>
+</context>
+<context>
+    <name>FieldRow</name>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+</context>
+<context>
+    <name>FieldValue</name>
+    <message>
+        <source>%1, worked out</source>
+        <extracomment>%1 is a value that the plan works out by itself</extracomment>
+        <translation>%1, ausgerechnet</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
+    </message>
+</context>
+<context>
+    <name>FieldsProblem</name>
+    <message>
+        <source>Look at this</source>
+        <extracomment>the head of a line that warns of something but stops nothing</extracomment>
+        <translation>Hier hinsehen</translation>
+    </message>
+</context>
+<context>
+    <name>FieldsSheet</name>
+    <message>
+        <source>What would fit</source>
+        <translation>Was passen würde</translation>
+    </message>
+    <message>
+        <source>What follows</source>
+        <translation>Was daraus folgt</translation>
+    </message>
+    <message>
+        <source>A file of this project</source>
+        <translation>Eine Datei dieses Projekts</translation>
+    </message>
+</context>
+<context>
+    <name>FigureRow</name>
+    <message>
+        <source>not tried yet</source>
+        <translation>noch nicht erprobt</translation>
+    </message>
+    <message>
+        <source>show the working</source>
+        <extracomment>what pressing a figure does</extracomment>
+        <translation>Rechenweg zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>FiguresColumn</name>
+    <message>
+        <source>On dots: not tried yet.</source>
+        <extracomment>how figures are marked that the trial has not confirmed</extracomment>
+        <translation>Auf Punkten: noch nicht erprobt.</translation>
+    </message>
+</context>
+<context>
+    <name>FinishedSize</name>
+    <message>
+        <source>Finished %1 by %2</source>
+        <translation>Fertig %1 mal %2</translation>
+    </message>
+    <message>
+        <source>show the working</source>
+        <extracomment>what pressing a figure does</extracomment>
+        <translation>Rechenweg zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>FirstRun</name>
+    <message>
+        <source>The shelf is empty.</source>
+        <translation>Das Regal ist leer.</translation>
+    </message>
+    <message>
+        <source>Begin with the demo, ready to cut, or with nine blocks of your own.</source>
+        <translation>Mit dem Beispiel beginnen, fertig zum Schneiden, oder mit neun eigenen Blöcken.</translation>
+    </message>
+    <message>
+        <source>Open the demo</source>
+        <translation>Das Beispiel öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>FitHead</name>
+    <message>
+        <source>block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>Reihen</translation>
+    </message>
+</context>
+<context>
+    <name>FitLayouts</name>
+    <message>
+        <source>What is wanted</source>
+        <translation>Was gewünscht ist</translation>
+    </message>
+    <message>
+        <source>What would fit</source>
+        <translation>Was passen würde</translation>
+    </message>
+    <message>
+        <source>Show what fits</source>
+        <translation>Zeigen, was passt</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Take this layout</source>
+        <extracomment>layout: how many blocks across and down, their size and the sashing between them</extracomment>
+        <translation>Diese Aufteilung nehmen</translation>
+    </message>
+    <message>
+        <source>Open for reading only.</source>
+        <translation>Nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>Press one to see it on the table.</source>
+        <translation>Eine antippen, um sie auf dem Tisch zu sehen.</translation>
+    </message>
+</context>
+<context>
+    <name>FitPage</name>
+    <message>
+        <source>What would fit</source>
+        <extracomment>the other face of the piece, in the drawing</extracomment>
+        <translation>Was passen würde</translation>
+    </message>
+    <message>
+        <source>Show the back</source>
+        <translation>Rückseite zeigen</translation>
+    </message>
+    <message>
+        <source>Show the front</source>
+        <translation>Vorderseite zeigen</translation>
+    </message>
+    <message>
+        <source>The piece on the table, %1 by %2</source>
+        <translation>Das Stück auf dem Tisch, %1 mal %2</translation>
+    </message>
+</context>
+<context>
+    <name>FitWanted</name>
+    <message>
+        <source>Change what is wanted</source>
+        <translation>Wunsch ändern</translation>
+    </message>
+    <message>
+        <source>Wanted: %1</source>
+        <extracomment>what the layouts below are looked for: so much bare table, or a finished size</extracomment>
+        <translation>Gewünscht: %1</translation>
+    </message>
+    <message>
+        <source>change</source>
+        <translation>ändern</translation>
+    </message>
+</context>
+<context>
+    <name>FootFigure</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>show the working</source>
+        <translation>Rechenweg zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>GalleryCell</name>
+    <message>
+        <source>Block %1, %2</source>
+        <extracomment>spoken: a block&apos;s name and its state</extracomment>
+        <translation>Block %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>GalleryNotes</name>
+    <message>
+        <source>Block %1</source>
+        <translation>Block %1</translation>
+    </message>
+    <message>
+        <source>Nothing is noted of block %1 yet</source>
+        <translation>Zu Block %1 ist noch nichts notiert</translation>
+    </message>
+    <message>
+        <source>Back to the gallery</source>
+        <translation>Zurück zu den Bildern</translation>
+    </message>
+</context>
+<context>
+    <name>GalleryPage</name>
+    <message>
+        <source>Pictures of %1 of %2 blocks</source>
+        <extracomment>%1 of %2 blocks have a picture</extracomment>
+        <translation>Bilder von %1 der %2 Blöcke</translation>
+    </message>
+    <message>
+        <source>Back to the work</source>
+        <translation>Zurück zur Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>HoldButton</name>
+    <message>
+        <source>hold for a second</source>
+        <extracomment>how a button that destroys is pressed</extracomment>
+        <translation>eine Sekunde halten</translation>
+    </message>
+</context>
+<context>
+    <name>HoopAside</name>
+    <message>
+        <source>Last outline ended at {%1}</source>
+        <translation>Letzter Umriss endete bei {%1}</translation>
+    </message>
+    <message>
+        <source>Stops and patches</source>
+        <translation>Halte und Flicken</translation>
+    </message>
+    <message>
+        <source>Strip %1 of %2</source>
+        <translation>Streifen %1 von %2</translation>
+    </message>
+    <message>
+        <source>Gaps can yield sashing</source>
+        <translation>Lücken können Zwischenstreifen geben</translation>
+    </message>
+    <message>
+        <source>Hoops</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>Pictures and notes</source>
+        <translation>Bilder und Notizen</translation>
+    </message>
+</context>
+<context>
+    <name>HoopChoice</name>
+    <message>
+        <source>Its measures</source>
+        <translation>Seine Maße</translation>
+    </message>
+    <message>
+        <source>Another hoop</source>
+        <translation>Anderer Rahmen</translation>
+    </message>
+</context>
+<context>
+    <name>HoopDrawing</name>
+    <message>
+        <source>the frame’s outside, edge to edge</source>
+        <translation>Rahmen außen, von Kante zu Kante</translation>
+    </message>
+    <message>
+        <source>the opening inside the frame</source>
+        <translation>die Öffnung im Rahmen</translation>
+    </message>
+    <message>
+        <source>the field: as far as the needle stitches</source>
+        <extracomment>field: as far as the needle can stitch</extracomment>
+        <translation>das Stickfeld: so weit die Nadel sticht</translation>
+    </message>
+</context>
+<context>
+    <name>HoopMeasure</name>
+    <message>
+        <source>A hoop’s name is not its field. Measure all three.</source>
+        <translation>Der Name eines Rahmens ist nicht sein Stickfeld. Alle drei messen.</translation>
+    </message>
+    <message>
+        <source>where the %1 is measured</source>
+        <translation>wo gemessen wird: %1</translation>
+    </message>
+    <message>
+        <source>two rings</source>
+        <translation>zwei Ringe</translation>
+    </message>
+    <message>
+        <source>magnetic</source>
+        <translation>magnetisch</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Side of the machine’s bracket</source>
+        <extracomment>bracket: the arm that carries the hoop; on that side the strip would run into the machine</extracomment>
+        <translation>Seite der Rahmenhalterung</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>Hold to take it off the shelf</source>
+        <translation>Halten, um ihn aus dem Regal zu nehmen</translation>
+    </message>
+    <message>
+        <source>All hoops</source>
+        <translation>Alle Rahmen</translation>
+    </message>
+</context>
+<context>
+    <name>HoopShelf</name>
+    <message>
+        <source>stitching field, along</source>
+        <translation>Stickfeld, längs</translation>
+    </message>
+    <message>
+        <source>stitching field, across</source>
+        <translation>Stickfeld, quer</translation>
+    </message>
+    <message>
+        <source>opening inside the frame, along</source>
+        <translation>Öffnung im Rahmen, längs</translation>
+    </message>
+    <message>
+        <source>opening inside the frame, across</source>
+        <translation>Öffnung im Rahmen, quer</translation>
+    </message>
+    <message>
+        <source>outside of the frame, along</source>
+        <translation>Rahmen außen, längs</translation>
+    </message>
+    <message>
+        <source>outside of the frame, across</source>
+        <translation>Rahmen außen, quer</translation>
+    </message>
+    <message>
+        <source>thickest sandwich it holds</source>
+        <extracomment>sandwich: top, batting and back together</extracomment>
+        <translation>dickste Lagen, die er hält</translation>
+    </message>
+</context>
+<context>
+    <name>HoopStops</name>
+    <message>
+        <source>Block %1, stop by stop</source>
+        <translation>Block %1, Halt für Halt</translation>
+    </message>
+    <message>
+        <source>New bobbin in</source>
+        <translation>Neue Spule eingelegt</translation>
+    </message>
+</context>
+<context>
+    <name>HoopStrips</name>
+    <message>
+        <source>Strip %1 of %2</source>
+        <translation>Streifen %1 von %2</translation>
+    </message>
+    <message>
+        <source>Strip before</source>
+        <translation>Streifen davor</translation>
+    </message>
+    <message>
+        <source>Next strip</source>
+        <translation>Nächster Streifen</translation>
+    </message>
+    <message>
+        <source>Two people, two machines: each strip keeps its own place.</source>
+        <translation>Zwei Leute, zwei Maschinen: Jeder Streifen behält seine eigene Stelle.</translation>
+    </message>
+    <message>
+        <source>Let the gaps yield sashing</source>
+        <translation>Lücken für Zwischenstreifen nutzen</translation>
+    </message>
+    <message>
+        <source>Take it for the blocks to come</source>
+        <translation>Für die nächsten Blöcke nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>HoopZero</name>
+    <message>
+        <source>The last outline really ended at</source>
+        <translation>Der letzte Umriss endete wirklich bei</translation>
+    </message>
+    <message>
+        <source>from the zero end</source>
+        <translation>vom Nullende</translation>
+    </message>
+    <message>
+        <source>Measure from the zero end, not from the block before: then no error piles up.</source>
+        <translation>Vom Nullende messen, nicht vom Block davor: So summiert sich kein Fehler.</translation>
+    </message>
+</context>
+<context>
+    <name>JoinAside</name>
+    <message>
+        <source>Measure this row</source>
+        <translation>Diese Reihe messen</translation>
+    </message>
+    <message>
+        <source>Seam {%1} catch {%2}</source>
+        <translation>Naht {%1} Überstand {%2}</translation>
+    </message>
+    <message>
+        <source>Seam {%1}</source>
+        <translation>Naht {%1}</translation>
+    </message>
+    <message>
+        <source>True-size gauge</source>
+        <translation>Lehre in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>Never fold {%1}: it would be missed.</source>
+        <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
+        <translation>Nie {%1} umlegen: Es würde nicht gefasst.</translation>
+    </message>
+    <message>
+        <source>Layout, front and back</source>
+        <translation>Anordnung, vorn und hinten</translation>
+    </message>
+    <message>
+        <source>Two blocks should change places</source>
+        <translation>Zwei Blöcke sollten tauschen</translation>
+    </message>
+</context>
+<context>
+    <name>JoinGauge</name>
+    <message>
+        <source>True size</source>
+        <translation>Wahre Größe</translation>
+    </message>
+    <message>
+        <source>Pins out, cloth cool and dry, do not press on the glass.</source>
+        <translation>Nadeln heraus, Stoff kühl und trocken, nicht auf das Glas drücken.</translation>
+    </message>
+    <message>
+        <source>catch</source>
+        <translation>Überstand</translation>
+    </message>
+    <message>
+        <source>fold under</source>
+        <translation>Umlegen</translation>
+    </message>
+    <message>
+        <source>seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>True only after the screen was set against a card, under the gear on the shelf.</source>
+        <translation>Stimmt erst, wenn der Bildschirm mit einer Karte eingestellt ist, unter dem Zahnrad im Regal.</translation>
+    </message>
+</context>
+<context>
+    <name>JoinLayout</name>
+    <message>
+        <source>Layout of the blocks; next: %1</source>
+        <translation>Anordnung der Blöcke; als Nächstes: %1</translation>
+    </message>
+    <message>
+        <source>Touch two blocks to swap them; their labels stay with them.</source>
+        <translation>Zwei Blöcke antippen, um sie zu tauschen; ihre Zettel bleiben bei ihnen.</translation>
+    </message>
+    <message>
+        <source>Now the other one.</source>
+        <translation>Jetzt den anderen.</translation>
+    </message>
+    <message>
+        <source>Swap them</source>
+        <translation>Tauschen</translation>
+    </message>
+    <message>
+        <source>See the front</source>
+        <translation>Vorn ansehen</translation>
+    </message>
+    <message>
+        <source>See the back</source>
+        <translation>Hinten ansehen</translation>
+    </message>
+</context>
+<context>
+    <name>JoinMap</name>
+    <message>
+        <source>back, as it lies turned over</source>
+        <translation>Rückseite, wie sie gewendet liegt</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>vorn</translation>
+    </message>
+</context>
+<context>
+    <name>JoinPage</name>
+    <message>
+        <source>Section of a join: seam %1, fold under %2, catch %3</source>
+        <translation>Eine Verbindung im Schnitt: Naht %1, Umlegen %2, Überstand %3</translation>
+    </message>
+    <message>
+        <source>Match marks from the row’s raw end, now at %1</source>
+        <translation>Passzeichen vom Schnittende der Reihe, jetzt bei %1</translation>
+    </message>
+    <message>
+        <source>Layout of the blocks; next: %1</source>
+        <translation>Anordnung der Blöcke; als Nächstes: %1</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+</context>
+<context>
+    <name>JoinRow</name>
+    <message>
+        <source>%1: how long is it, raw end to raw end?</source>
+        <translation>%1: Wie lang ist sie, von Schnittende zu Schnittende?</translation>
+    </message>
+    <message>
+        <source>Enter its length</source>
+        <translation>Länge eingeben</translation>
+    </message>
+    <message>
+        <source>Length of the row, raw end to raw end</source>
+        <translation>Länge der Reihe, von Schnittende zu Schnittende</translation>
+    </message>
+    <message>
+        <source>Lay it flat, not stretched. What may be eased is common practice; no published limit is known.</source>
+        <translation>Flach legen, nicht dehnen. Wie viel sich einhalten lässt, ist übliche Praxis; eine veröffentlichte Grenze ist nicht bekannt.</translation>
+    </message>
+</context>
+<context>
+    <name>JoinTest</name>
+    <message>
+        <source>The gap moves four times as fast as the seam.</source>
+        <translation>Der Spalt ändert sich viermal so schnell wie die Naht.</translation>
+    </message>
+</context>
+<context>
+    <name>Keypad</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>KeypadKeys</name>
+    <message>
+        <source>decimal point</source>
+        <translation>Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>löschen</translation>
+    </message>
+    <message>
+        <source>rub out the last</source>
+        <translation>letztes Zeichen löschen</translation>
+    </message>
+</context>
+<context>
+    <name>LanguageChoice</name>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+</context>
+<context>
+    <name>LogFace</name>
+    <message>
+        <source>Photo: %1</source>
+        <extracomment>%1 is &quot;Front&quot; or &quot;Back face&quot;</extracomment>
+        <translation>Foto: %1</translation>
+    </message>
+</context>
+<context>
+    <name>LogFlags</name>
+    <message>
+        <source>What to remember of block %1</source>
+        <translation>Was zu Block %1 zu merken ist</translation>
+    </message>
+    <message>
+        <source>Words, if you like</source>
+        <translation>Worte, wenn gewünscht</translation>
+    </message>
+    <message>
+        <source>Back to the block</source>
+        <translation>Zurück zum Block</translation>
+    </message>
+</context>
+<context>
+    <name>LogSheet</name>
+    <message>
+        <source>Front</source>
+        <translation>Vorderseite</translation>
+    </message>
+    <message>
+        <source>Back face</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>along</source>
+        <extracomment>the stitched outline&apos;s size along the strip</extracomment>
+        <translation>längs</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <extracomment>the stitched outline&apos;s size across the strip</extracomment>
+        <translation>quer</translation>
+    </message>
+    <message>
+        <source>Same as planned</source>
+        <translation>Wie geplant</translation>
+    </message>
+    <message>
+        <source>Log these measures</source>
+        <translation>Diese Maße eintragen</translation>
+    </message>
+    <message>
+        <source>Flagged</source>
+        <extracomment>marks something worth remembering of a block</extracomment>
+        <translation>Gemerkt</translation>
+    </message>
+    <message>
+        <source>Flag</source>
+        <translation>Merken</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Nicht jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>%1: Matside</source>
+        <translation>%1: Matside</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read.</source>
+        <translation>%1 lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>The window could not be opened.</source>
+        <translation>Das Fenster ließ sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>The paper is a4 or letter.</source>
+        <translation>Das Papier ist a4 oder letter.</translation>
+    </message>
+    <message>
+        <source>--sheet OUT.pdf needs a project file after it.</source>
+        <translation>--sheet OUT.pdf braucht danach eine Projektdatei.</translation>
+    </message>
+    <message>
+        <source>The next cut, beside the cutting mat.</source>
+        <translation>Der nächste Schnitt, neben der Schneidematte.</translation>
+    </message>
+    <message>
+        <source>Keep the data in this folder.</source>
+        <translation>Die Daten in diesem Ordner halten.</translation>
+    </message>
+    <message>
+        <source>Open the demo project.</source>
+        <translation>Das Beispielprojekt öffnen.</translation>
+    </message>
+    <message>
+        <source>Print the plan of a project file (- for standard input).</source>
+        <translation>Den Plan einer Projektdatei ausgeben (- für die Standardeingabe).</translation>
+    </message>
+    <message>
+        <source>Draw every station into this folder.</source>
+        <translation>Alle Stationen als Bilder in diesen Ordner zeichnen.</translation>
+    </message>
+    <message>
+        <source>Write the project named last, with its notes and photographs, to a new file.</source>
+        <translation>Das zuletzt genannte Projekt mit Notizen und Fotos in eine neue Datei schreiben.</translation>
+    </message>
+    <message>
+        <source>Say what is inside such a file.</source>
+        <translation>Sagen, was in einer solchen Datei steckt.</translation>
+    </message>
+    <message>
+        <source>Say what is inside, and add it to the shelf.</source>
+        <translation>Sagen, was darin ist, und es ins Regal legen.</translation>
+    </message>
+    <message>
+        <source>Write the paper sheet of a project file.</source>
+        <translation>Das Papierblatt einer Projektdatei schreiben.</translation>
+    </message>
+    <message>
+        <source>Paper of the sheet: a4 or letter.</source>
+        <translation>Papier des Blattes: a4 oder letter.</translation>
+    </message>
+    <message>
+        <source>The sheet on one page.</source>
+        <translation>Das Blatt auf einer Seite.</translation>
+    </message>
+    <message>
+        <source>Write everything to one new file.</source>
+        <translation>Alles in eine neue Datei schreiben.</translation>
+    </message>
+    <message>
+        <source>Put a backup in place where no project is yet.</source>
+        <translation>Eine Sicherung zurücklegen, wo noch kein Projekt ist.</translation>
+    </message>
+    <message>
+        <source>Speak this language: %1.</source>
+        <translation>Diese Sprache sprechen: %1.</translation>
+    </message>
+    <message>
+        <source>A project, share or backup file to look into, or a project file for --pictures or --sheet.</source>
+        <translation>Eine Projekt-, Teilen- oder Sicherungsdatei zum Hineinsehen oder eine Projektdatei für --pictures oder --sheet.</translation>
+    </message>
+    <message>
+        <source>The language is one of %1.</source>
+        <translation>Die Sprache ist eine von %1.</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureSheet</name>
+    <message>
+        <source>Block %1</source>
+        <translation>Block %1</translation>
+    </message>
+    <message>
+        <source>measure this one again first</source>
+        <translation>diese zuerst noch einmal messen</translation>
+    </message>
+    <message>
+        <source>Take the common size</source>
+        <translation>Gemeinsames Maß nehmen</translation>
+    </message>
+    <message>
+        <source>The limits are common practice; no published ones are known.</source>
+        <translation>Die Grenzen sind übliche Praxis; veröffentlichte sind nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Keep these readings</source>
+        <translation>Diese Messwerte behalten</translation>
+    </message>
+</context>
+<context>
+    <name>NewPiece</name>
+    <message>
+        <source>New, in millimetres</source>
+        <translation>Neu, in Millimetern</translation>
+    </message>
+    <message>
+        <source>New, in inches</source>
+        <translation>Neu, in Zoll</translation>
+    </message>
+    <message>
+        <source>New piece</source>
+        <translation>Neues Stück</translation>
+    </message>
+</context>
+<context>
+    <name>NotesSheet</name>
+    <message>
+        <source>Not tried yet: the trial may change this figure.</source>
+        <translation>Noch nicht erprobt: Die Probe kann dieses Maß ändern.</translation>
+    </message>
+    <message>
+        <source>On with the work</source>
+        <translation>Weiter mit der Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeLine</name>
+    <message>
+        <source>put this notice away</source>
+        <extracomment>what pressing a notice does</extracomment>
+        <translation>diese Meldung wegräumen</translation>
+    </message>
+</context>
+<context>
+    <name>OpenExport</name>
+    <message>
+        <source>Name of the file</source>
+        <translation>Name der Datei</translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation>Datei schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>OpenFile</name>
+    <message>
+        <source>One moment: all of it is being read.</source>
+        <translation>Einen Augenblick: Alles wird gelesen.</translation>
+    </message>
+    <message>
+        <source>All of it can be read. The file stays as it is.</source>
+        <translation>Alles ist lesbar. Die Datei bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Not all of it can be read. What you choose here mends the copy; the file stays as it is.</source>
+        <translation>Nicht alles ist lesbar. Was hier gewählt wird, bessert die Kopie; die Datei bleibt, wie sie ist.</translation>
+    </message>
+</context>
+<context>
+    <name>OpenSheet</name>
+    <message>
+        <source>Open, bring in, back up</source>
+        <translation>Öffnen, holen, sichern</translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <extracomment>what a row of the list of files is</extracomment>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>backup of everything</source>
+        <translation>Sicherung von allem</translation>
+    </message>
+    <message>
+        <source>project with notes and photographs</source>
+        <translation>Projekt mit Notizen und Fotos</translation>
+    </message>
+    <message>
+        <source>project</source>
+        <translation>Projekt</translation>
+    </message>
+    <message>
+        <source>There is no project file and no folder here.</source>
+        <translation>Hier ist keine Projektdatei und kein Ordner.</translation>
+    </message>
+    <message>
+        <source>Backup</source>
+        <translation>Sicherung</translation>
+    </message>
+    <message>
+        <source>Put it all back</source>
+        <translation>Alles zurücklegen</translation>
+    </message>
+    <message>
+        <source>Lay it on the shelf</source>
+        <translation>Ins Regal legen</translation>
+    </message>
+    <message>
+        <source>Another file</source>
+        <translation>Andere Datei</translation>
+    </message>
+    <message>
+        <source>The folder above</source>
+        <translation>Der Ordner darüber</translation>
+    </message>
+    <message>
+        <source>Back up everything</source>
+        <translation>Alles sichern</translation>
+    </message>
+    <message>
+        <source>Back to the shelf</source>
+        <translation>Zurück zum Regal</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoSheet</name>
+    <message>
+        <source>the back</source>
+        <extracomment>what a picture is of: the front or the back of a block</extracomment>
+        <translation>die Rückseite</translation>
+    </message>
+    <message>
+        <source>the front</source>
+        <translation>die Vorderseite</translation>
+    </message>
+    <message>
+        <source>Take a picture of %1</source>
+        <extracomment>%1 is &quot;the front&quot; or &quot;the back&quot;</extracomment>
+        <translation>Bild aufnehmen: %1</translation>
+    </message>
+    <message>
+        <source>Keeping the picture</source>
+        <translation>Das Bild wird aufbewahrt</translation>
+    </message>
+    <message>
+        <source>Choose a picture of %1, block %2</source>
+        <extracomment>%1 is &quot;the front&quot; or &quot;the back&quot;, %2 a block&apos;s name</extracomment>
+        <translation>Bild wählen: %1, Block %2</translation>
+    </message>
+    <message>
+        <source>Tap anywhere: %1 of block %2</source>
+        <translation>Irgendwo tippen: %1 von Block %2</translation>
+    </message>
+    <message>
+        <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
+        <extracomment>%1 is the name of a folder</extracomment>
+        <translation>Im Ordner „%1“ sind keine Bilder. Welche hineinlegen oder ohne weitermachen.</translation>
+    </message>
+    <message>
+        <source>Folder above</source>
+        <translation>Ordner darüber</translation>
+    </message>
+    <message>
+        <source>Use the camera</source>
+        <translation>Kamera benutzen</translation>
+    </message>
+    <message>
+        <source>Choose a picture</source>
+        <translation>Bild wählen</translation>
+    </message>
+    <message>
+        <source>Back without a picture</source>
+        <translation>Ohne Bild zurück</translation>
+    </message>
+</context>
+<context>
+    <name>Photos</name>
+    <message>
+        <source>The picture cannot be read. Choose another.</source>
+        <translation>Das Bild lässt sich nicht lesen. Ein anderes wählen.</translation>
+    </message>
+    <message>
+        <source>That is no picture this program can read. Choose another.</source>
+        <translation>Das ist kein Bild, das dieses Programm lesen kann. Ein anderes wählen.</translation>
+    </message>
+    <message>
+        <source>The picture is cut short: its end is missing. Copy it again, or choose another.</source>
+        <translation>Das Bild ist abgeschnitten: Das Ende fehlt. Noch einmal kopieren oder ein anderes wählen.</translation>
+    </message>
+    <message>
+        <source>The picture is too large. Up to 100 million pixels can be kept.</source>
+        <translation>Das Bild ist zu groß. Bis 100 Millionen Bildpunkte lassen sich aufbewahren.</translation>
+    </message>
+    <message>
+        <source>The disk is full, so the picture was not kept. Nothing else was lost; free some room.</source>
+        <translation>Der Speicher ist voll, das Bild wurde nicht aufbewahrt. Sonst ging nichts verloren; Platz schaffen.</translation>
+    </message>
+</context>
+<context>
+    <name>PictureRow</name>
+    <message>
+        <source>Folder %1</source>
+        <extracomment>spoken name of a folder of pictures in a list</extracomment>
+        <translation>Ordner %1</translation>
+    </message>
+    <message>
+        <source>Folder: %1</source>
+        <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
+        <translation>Ordner: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ProjectRow</name>
+    <message>
+        <source>Less</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Make again in other cloth</source>
+        <translation>Noch einmal in anderem Stoff</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
+        <source>A copy in millimetres</source>
+        <translation>Kopie in Millimetern</translation>
+    </message>
+    <message>
+        <source>Bring back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+    <message>
+        <source>Share as one file</source>
+        <extracomment>writes one file with the project, its notes and its photographs, to be given to someone</extracomment>
+        <translation>Als eine Datei teilen</translation>
+    </message>
+    <message>
+        <source>Hold to throw away</source>
+        <translation>Halten, um wegzuwerfen</translation>
+    </message>
+    <message>
+        <source>Name of the project</source>
+        <translation>Name des Projekts</translation>
+    </message>
+</context>
+<context>
+    <name>Readings</name>
+    <message>
+        <source>A reading is more than nothing.</source>
+        <translation>Ein Messwert ist mehr als nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>ResumeSheet</name>
+    <message>
+        <source>Yes, it is finished</source>
+        <translation>Ja, ist fertig</translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation>Noch nicht</translation>
+    </message>
+</context>
+<context>
+    <name>RevealMark</name>
+    <message>
+        <source>over</source>
+        <extracomment>after a length: the cloth hangs so far over the table&apos;s edge</extracomment>
+        <translation>über</translation>
+    </message>
+</context>
+<context>
+    <name>RulerDrawing</name>
+    <message>
+        <source>on the outer
+stitches</source>
+        <extracomment>where the ruler&apos;s line lies: two short lines, broken by hand</extracomment>
+        <translation>auf den äußeren
+Stichen</translation>
+    </message>
+    <message>
+        <source>mat lines
+from here</source>
+        <translation>Mattenlinien
+ab hier</translation>
+    </message>
+    <message>
+        <source>on the
+cut edge</source>
+        <translation>auf der
+Schnittkante</translation>
+    </message>
+</context>
+<context>
+    <name>RulerWords</name>
+    <message>
+        <source>keep</source>
+        <extracomment>the part of the cloth that is kept</extracomment>
+        <translation>behalten</translation>
+    </message>
+    <message>
+        <source>fold</source>
+        <extracomment>the folded edge of the cloth, or that it lies unfolded</extracomment>
+        <translation>Bruch</translation>
+    </message>
+    <message>
+        <source>one layer</source>
+        <translation>eine Lage</translation>
+    </message>
+    <message>
+        <source>selvages</source>
+        <translation>Webkanten</translation>
+    </message>
+    <message>
+        <source>selvage</source>
+        <translation>Webkante</translation>
+    </message>
+    <message>
+        <source>waste</source>
+        <extracomment>cloth that falls away</extracomment>
+        <translation>Abfall</translation>
+    </message>
+</context>
+<context>
+    <name>SectionDrawing</name>
+    <message>
+        <source>%1 times true size, cloth drawn thicker</source>
+        <extracomment>how much larger than life the section is drawn</extracomment>
+        <translation>%1-mal wahre Größe, Stoff dicker gezeichnet</translation>
+    </message>
+    <message>
+        <source>seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>catch</source>
+        <extracomment>how far the fold passes the seam, so that the ditch stitching catches it</extracomment>
+        <translation>Überstand</translation>
+    </message>
+    <message>
+        <source>fold under</source>
+        <translation>Umlegen</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>Language, light, hand and screen</source>
+        <translation>Sprache, Licht, Hand und Bildschirm</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Licht</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <extracomment>the light she works in</extracomment>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Lamp</source>
+        <translation>Lampe</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Starker Kontrast</translation>
+    </message>
+    <message>
+        <source>Cutting hand</source>
+        <translation>Schneidehand</translation>
+    </message>
+    <message>
+        <source>For the left hand everything is mirrored but the figures.</source>
+        <translation>Für die linke Hand ist alles gespiegelt außer den Zahlen.</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>Movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Sheets slide in</source>
+        <extracomment>whether sheets slide into place or are simply there</extracomment>
+        <translation>Blätter gleiten herein</translation>
+    </message>
+    <message>
+        <source>Nothing moves</source>
+        <translation>Nichts bewegt sich</translation>
+    </message>
+    <message>
+        <source>Size of the screen</source>
+        <translation>Größe des Bildschirms</translation>
+    </message>
+    <message>
+        <source>Back to the shelf</source>
+        <translation>Zurück zum Regal</translation>
+    </message>
+</context>
+<context>
+    <name>Sharing</name>
+    <message>
+        <source>The file cannot be opened.</source>
+        <translation>Die Datei lässt sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>This is no share file, or it is damaged. Ask for it to be sent once more.</source>
+        <translation>Das ist keine Teilen-Datei, oder sie ist beschädigt. Um nochmaliges Senden bitten.</translation>
+    </message>
+    <message>
+        <source>This file does not come from Matside.</source>
+        <translation>Diese Datei kommt nicht von Matside.</translation>
+    </message>
+    <message>
+        <source>This file is from a newer Matside. A newer Matside will open it.</source>
+        <translation>Diese Datei ist von einem neueren Matside. Ein neueres Matside öffnet sie.</translation>
+    </message>
+    <message>
+        <source>There is more in it than can be taken: %1</source>
+        <translation>Es ist mehr darin, als aufgenommen werden kann: %1</translation>
+    </message>
+    <message>
+        <source>There are more photographs in it than can be taken; 4000 is the most.</source>
+        <translation>Es sind mehr Fotos darin, als aufgenommen werden können; höchstens 4000.</translation>
+    </message>
+    <message>
+        <source>Something in it would swell up when unpacked, as no photograph does: %1</source>
+        <translation>Etwas darin würde beim Auspacken aufquellen wie kein Foto: %1</translation>
+    </message>
+    <message>
+        <source>Something in it would be written outside its own folder: %1</source>
+        <translation>Etwas darin würde außerhalb seines Ordners geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Something in it is a link, not a file: %1</source>
+        <translation>Etwas darin ist ein Verweis, keine Datei: %1</translation>
+    </message>
+    <message>
+        <source>Something in it is locked with a password: %1</source>
+        <translation>Etwas darin ist mit einem Kennwort gesperrt: %1</translation>
+    </message>
+    <message>
+        <source>Something in it is packed in a way that is not known here: %1</source>
+        <translation>Etwas darin ist auf hier unbekannte Weise gepackt: %1</translation>
+    </message>
+    <message>
+        <source>The same name stands in it twice. %1</source>
+        <translation>Derselbe Name steht zweimal darin. %1</translation>
+    </message>
+    <message>
+        <source>Something is in it that does not belong there: %1</source>
+        <translation>Etwas ist darin, das nicht hineingehört: %1</translation>
+    </message>
+    <message>
+        <source>Something is missing in it: %1. Ask for it to be sent once more.</source>
+        <translation>Etwas fehlt darin: %1. Um nochmaliges Senden bitten.</translation>
+    </message>
+    <message>
+        <source>Something in it was damaged or changed on the way: %1. Ask for it to be sent once more.</source>
+        <translation>Etwas darin wurde unterwegs beschädigt oder verändert: %1. Um nochmaliges Senden bitten.</translation>
+    </message>
+    <message>
+        <source>Its list of contents cannot be read.</source>
+        <translation>Das Inhaltsverzeichnis darin lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>The notes in it cannot be read.</source>
+        <translation>Die Notizen darin lassen sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>The project in it cannot be read.</source>
+        <translation>Das Projekt darin lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>A photograph in it is none, or is cut short: %1</source>
+        <translation>Ein Foto darin ist keines oder ist abgeschnitten: %1</translation>
+    </message>
+    <message>
+        <source>There is a file of that name already, and it was left as it is.</source>
+        <translation>Eine Datei dieses Namens gibt es schon; sie wurde gelassen, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>A photograph of this project is missing or cannot be read: %1</source>
+        <translation>Ein Foto dieses Projekts fehlt oder lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>It could not be written: the disk is full, or the folder takes no files.</source>
+        <translation>Es ließ sich nicht schreiben: Der Speicher ist voll, oder der Ordner nimmt keine Dateien an.</translation>
+    </message>
+    <message>
+        <source>no notes</source>
+        <translation>keine Notizen</translation>
+    </message>
+    <message>
+        <source>one note</source>
+        <translation>eine Notiz</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 Notizen</translation>
+    </message>
+    <message>
+        <source>no photographs</source>
+        <translation>keine Fotos</translation>
+    </message>
+    <message>
+        <source>one photograph</source>
+        <translation>ein Foto</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 Fotos</translation>
+    </message>
+    <message>
+        <source>Nothing of it was kept.</source>
+        <translation>Nichts davon wurde behalten.</translation>
+    </message>
+    <message>
+        <source>one project</source>
+        <translation>ein Projekt</translation>
+    </message>
+    <message>
+        <source>%1 projects</source>
+        <translation>%1 Projekte</translation>
+    </message>
+    <message>
+        <source>one photograph was gone before and is not in it</source>
+        <translation>ein Foto fehlte schon vorher und ist nicht darin</translation>
+    </message>
+    <message>
+        <source>%1 photographs were gone before and are not in it</source>
+        <translation>%1 Fotos fehlten schon vorher und sind nicht darin</translation>
+    </message>
+    <message>
+        <source>%1 by %2 blocks</source>
+        <translation>%1 mal %2 Blöcke</translation>
+    </message>
+    <message>
+        <source>no block made yet</source>
+        <translation>noch kein Block gemacht</translation>
+    </message>
+    <message>
+        <source>one block made</source>
+        <translation>ein Block gemacht</translation>
+    </message>
+    <message>
+        <source>%1 blocks made</source>
+        <translation>%1 Blöcke gemacht</translation>
+    </message>
+    <message>
+        <source>one thing in it cannot be read as it stands</source>
+        <translation>eine Sache darin lässt sich so nicht lesen</translation>
+    </message>
+    <message>
+        <source>%1 things in it cannot be read as they stand</source>
+        <translation>%1 Sachen darin lassen sich so nicht lesen</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>Edge</source>
+        <translation>Kante</translation>
+    </message>
+    <message>
+        <source>When it is done</source>
+        <translation>Wenn es fertig ist</translation>
+    </message>
+    <message>
+        <source>To buy, cloth by cloth</source>
+        <translation>Zu kaufen, Stoff für Stoff</translation>
+    </message>
+    <message>
+        <source>Costs %1.</source>
+        <translation>Kostet %1.</translation>
+    </message>
+    <message>
+        <source>outline, along × across</source>
+        <translation>Umriss, längs × quer</translation>
+    </message>
+    <message>
+        <source>seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>usable width of the strip&apos;s cloth</source>
+        <translation>nutzbare Breite des Streifenstoffs</translation>
+    </message>
+    <message>
+        <source>catch, planned</source>
+        <translation>Überstand, geplant</translation>
+    </message>
+    <message>
+        <source>least fold</source>
+        <translation>kleinstes Umlegen</translation>
+    </message>
+    <message>
+        <source>spare on a short sashing</source>
+        <translation>Zugabe an einem kurzen Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>short sashing with its spare</source>
+        <translation>kurzer Zwischenstreifen mit Zugabe</translation>
+    </message>
+    <message>
+        <source>spare on a long sashing</source>
+        <translation>Zugabe an einem langen Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>long sashing with its spare</source>
+        <translation>langer Zwischenstreifen mit Zugabe</translation>
+    </message>
+    <message>
+        <source>batting, width</source>
+        <translation>Vlies, Breite</translation>
+    </message>
+    <message>
+        <source>batting, least width</source>
+        <translation>Vlies, kleinste Breite</translation>
+    </message>
+    <message>
+        <source>batting inside the ring</source>
+        <translation>Vlies innerhalb des Rings</translation>
+    </message>
+    <message>
+        <source>backing, along × across</source>
+        <translation>Rückseitenstoff, längs × quer</translation>
+    </message>
+    <message>
+        <source>corners&apos; radius</source>
+        <translation>Radius der Ecken</translation>
+    </message>
+    <message>
+        <source>the arc cuts into the stippling</source>
+        <translation>der Bogen schneidet in die Füllquiltung</translation>
+    </message>
+    <message>
+        <source>least radius for folded binding</source>
+        <translation>kleinster Radius für gelegte Einfassung</translation>
+    </message>
+    <message>
+        <source>patch &quot;%1&quot;, cut</source>
+        <translation>Flicken „%1“, Zuschnitt</translation>
+    </message>
+    <message>
+        <source>web for &quot;%1&quot;</source>
+        <translation>Klebevlies für „%1“</translation>
+    </message>
+    <message>
+        <source>thread for a block</source>
+        <translation>Garn für einen Block</translation>
+    </message>
+    <message>
+        <source>of it from the bobbin</source>
+        <translation>davon von der Unterfadenspule</translation>
+    </message>
+    <message>
+        <source>ruler &quot;%1&quot;</source>
+        <translation>Lineal „%1“</translation>
+    </message>
+    <message>
+        <source>Look here first</source>
+        <translation>Zuerst hierher sehen</translation>
+    </message>
+    <message>
+        <source>All figures</source>
+        <translation>Alle Maße</translation>
+    </message>
+    <message>
+        <source>allowance</source>
+        <extracomment>cloth kept outside the block&apos;s outline</extracomment>
+        <translation>Zugabe</translation>
+    </message>
+    <message>
+        <source>fold under</source>
+        <extracomment>how much of the back strip is turned under</extracomment>
+        <translation>Umlegen</translation>
+    </message>
+    <message>
+        <source>catch</source>
+        <extracomment>how far the fold passes the seam line</extracomment>
+        <translation>Überstand</translation>
+    </message>
+    <message>
+        <source>sashing, as seen</source>
+        <translation>Zwischenstreifen, sichtbar</translation>
+    </message>
+    <message>
+        <source>This bar is exactly %1 long. If it is not, print again at 100 %, without fitting to the page.</source>
+        <translation>Dieser Balken ist genau %1 lang. Wenn nicht, noch einmal mit 100 % drucken, ohne an die Seite anzupassen.</translation>
+    </message>
+    <message>
+        <source>At true size: lay the cloth&apos;s edge on the long line, the measure is where the bar ends.</source>
+        <translation>In wahrer Größe: die Stoffkante an die lange Linie legen; das Maß ist dort, wo der Balken endet.</translation>
+    </message>
+    <message>
+        <source>{Flat cloth:} for marking before anything is stitched, every tick from the one zero end. Drawn 1 : %1.</source>
+        <translation>{Flacher Stoff:} zum Anzeichnen, bevor etwas gestickt ist, jeder Strich vom selben Nullende. Gezeichnet 1 : %1.</translation>
+    </message>
+    <message>
+        <source>{Drawn-in cloth:} where each start is found once the blocks before it are stitched. Never mix the two scales.</source>
+        <translation>{Eingezogener Stoff:} wo jeder Anfang liegt, wenn die Blöcke davor gestickt sind. Die beiden Skalen nie mischen.</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Place %1, block %2: start {%3}, centre {%4} (planned {%5}), gap {%6}.</source>
+        <translation>Stelle %1, Block %2: Anfang {%3}, Mitte {%4} (geplant {%5}), Lücke {%6}.</translation>
+    </message>
+    <message>
+        <source>It does not fit: {%1} is missing.</source>
+        <translation>Es passt nicht: {%1} fehlt.</translation>
+    </message>
+    <message>
+        <source>With a gap of {%1} it would.</source>
+        <translation>Mit einer Lücke von {%1} würde es passen.</translation>
+    </message>
+    <message>
+        <source>{Strip %1}, begun: %2 long when flat, its end now at %3.</source>
+        <translation>{Streifen %1}, begonnen: flach %2 lang, sein Ende jetzt bei %3.</translation>
+    </message>
+    <message>
+        <source>The last outline ended at {%1}.</source>
+        <translation>Der letzte Umriss endete bei {%1}.</translation>
+    </message>
+    <message>
+        <source>Hoop: the strip end to end</source>
+        <translation>Sticken: der Streifen von Ende zu Ende</translation>
+    </message>
+    <message>
+        <source>Back, as it lies turned over</source>
+        <translation>Rückseite, wie sie gewendet liegt</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Vorderseite</translation>
+    </message>
+    <message>
+        <source>%1 blocks are too many to draw one by one: lay them out from the labels, rows by letter from the top, columns by number from the left.</source>
+        <translation>%1 Blöcke sind zu viele, um sie einzeln zu zeichnen: nach den Zetteln auslegen, Reihen nach Buchstaben von oben, Spalten nach Zahlen von links.</translation>
+    </message>
+    <message>
+        <source>{Match marks} on every long sashing, from the row&apos;s raw left end, which is zero; a row is %1 raw.</source>
+        <translation>{Passzeichen} auf jedem langen Zwischenstreifen, vom linken Schnittende der Reihe, das null ist; eine Reihe misst unversäubert %1.</translation>
+    </message>
+    <message>
+        <source>Long sashing, %1, in pieces: %2; joins at %3 from the row&apos;s raw left end.</source>
+        <translation>Langer Zwischenstreifen, %1, aus Stücken: %2; Ansätze bei %3 vom linken Schnittende der Reihe.</translation>
+    </message>
+    <message>
+        <source>Trim and fold</source>
+        <translation>Beschneiden und umlegen</translation>
+    </message>
+    <message>
+        <source>Join: both faces</source>
+        <translation>Verbinden: beide Seiten</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>Vorderseite</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>%1 · page %2 of %3</source>
+        <extracomment>a page&apos;s footer: the project&apos;s name, the page and how many there are</extracomment>
+        <translation>%1 · Seite %2 von %3</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <extracomment>at the top of a page: the heading it goes on with</extracomment>
+        <translation>%1, Fortsetzung</translation>
+    </message>
+    <message>
+        <source>drawn 1 : %1</source>
+        <extracomment>drawn so many times smaller: 1 : 10</extracomment>
+        <translation>gezeichnet 1 : %1</translation>
+    </message>
+    <message>
+        <source>{%1} × {%2} finished</source>
+        <extracomment>along × across, of the finished piece</extracomment>
+        <translation>{%1} × {%2} fertig</translation>
+    </message>
+    <message>
+        <source>%1 × %2 blocks</source>
+        <extracomment>columns × rows of blocks</extracomment>
+        <translation>%1 × %2 Blöcke</translation>
+    </message>
+    <message>
+        <source>A ring: not tried yet. Make the trial before you cut the rest.</source>
+        <translation>Ein Ring: noch nicht erprobt. Erst die Probe machen, dann den Rest schneiden.</translation>
+    </message>
+    <message>
+        <source>The sheet could not be written to %1: %2. Choose another place.</source>
+        <translation>Das Blatt ließ sich nicht nach %1 schreiben: %2. Einen anderen Ort wählen.</translation>
+    </message>
+    <message>
+        <source>and so on</source>
+        <extracomment>the list is cut short</extracomment>
+        <translation>und so weiter</translation>
+    </message>
+    <message>
+        <source>… and %1 more lines: see the long form.</source>
+        <translation>… und %1 weitere Zeilen: siehe die lange Fassung.</translation>
+    </message>
+    <message>
+        <source>For the trial.</source>
+        <translation>Für die Probe.</translation>
+    </message>
+    <message>
+        <source>Cut, cloth by cloth</source>
+        <translation>Schneiden, Stoff für Stoff</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>a heading and the cloth it goes on with</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfPage</name>
+    <message>
+        <source>On the shelf</source>
+        <translation>Im Regal</translation>
+    </message>
+    <message>
+        <source>Open, bring in, back up</source>
+        <translation>Öffnen, holen, sichern</translation>
+    </message>
+    <message>
+        <source>Hide those put away</source>
+        <extracomment>pieces that were put away, out of sight</extracomment>
+        <translation>Weggelegte verbergen</translation>
+    </message>
+    <message>
+        <source>Show those put away</source>
+        <translation>Weggelegte zeigen</translation>
+    </message>
+    <message>
+        <source>Light and language</source>
+        <translation>Licht und Sprache</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>ShopPage</name>
+    <message>
+        <source>To buy</source>
+        <translation>Zu kaufen</translation>
+    </message>
+    <message>
+        <source>%1: buy %2</source>
+        <translation>%1: %2 kaufen</translation>
+    </message>
+    <message>
+        <source>bought</source>
+        <translation>gekauft</translation>
+    </message>
+    <message>
+        <source>not bought yet</source>
+        <translation>noch nicht gekauft</translation>
+    </message>
+    <message>
+        <source>{%1} %2</source>
+        <translation>{%1} %2</translation>
+    </message>
+    <message>
+        <source>Costs %1.</source>
+        <translation>Kostet %1.</translation>
+    </message>
+    <message>
+        <source>How %1 is cut</source>
+        <translation>Wie %1 geschnitten wird</translation>
+    </message>
+    <message>
+        <source>Cost and price</source>
+        <translation>Kosten und Preis</translation>
+    </message>
+</context>
+<context>
+    <name>SideSheet</name>
+    <message>
+        <source>Back to the work</source>
+        <translation>Zurück zur Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>StepButton</name>
+    <message>
+        <source>more</source>
+        <translation>mehr</translation>
+    </message>
+    <message>
+        <source>less</source>
+        <translation>weniger</translation>
+    </message>
+</context>
+<context>
+    <name>StepHead</name>
+    <message>
+        <source>Nothing left to do here</source>
+        <translation>Hier ist nichts mehr zu tun</translation>
+    </message>
+    <message>
+        <source>Put the trial off</source>
+        <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
+        <translation>Probe aufschieben</translation>
+    </message>
+</context>
+<context>
+    <name>StepTargets</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Something’s wrong</source>
+        <translation>Etwas stimmt nicht</translation>
+    </message>
+</context>
+<context>
+    <name>StepWords</name>
+    <message>
+        <source>and {%1} %2</source>
+        <translation>und {%1} %2</translation>
+    </message>
+    <message>
+        <source>Not tried yet</source>
+        <translation>Noch nicht erprobt</translation>
+    </message>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>Worauf hier zu achten ist: %1</translation>
+    </message>
+</context>
+<context>
+    <name>Stepper</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
+    </message>
+    <message>
+        <source>worked out</source>
+        <extracomment>stands under a value the app reckons itself</extracomment>
+        <translation>ausgerechnet</translation>
+    </message>
+</context>
+<context>
+    <name>Store</name>
+    <message>
+        <source>The disk is full. Nothing was lost; free some room and try again.</source>
+        <translation>Der Speicher ist voll. Nichts ging verloren; Platz schaffen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>This is open for reading only, so nothing can be changed here.</source>
+        <translation>Nur zum Lesen geöffnet, hier lässt sich nichts ändern.</translation>
+    </message>
+    <message>
+        <source>Another program holds the file. Try again in a moment.</source>
+        <translation>Ein anderes Programm hält die Datei. Gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The project was changed elsewhere. Open it again from the shelf.</source>
+        <translation>Das Projekt wurde anderswo geändert. Vom Regal aus neu öffnen.</translation>
+    </message>
+    <message>
+        <source>These projects were saved by a newer Matside. They were left as they are.</source>
+        <translation>Diese Projekte hat ein neueres Matside gespeichert. Sie blieben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>The file is damaged. What can be read is shown.</source>
+        <translation>Die Datei ist beschädigt. Was lesbar ist, wird gezeigt.</translation>
+    </message>
+    <message>
+        <source>Something in this project cannot be read. Open it and mend that first; nothing was copied.</source>
+        <translation>Etwas in diesem Projekt lässt sich nicht lesen. Erst öffnen und beheben; nichts wurde kopiert.</translation>
+    </message>
+    <message>
+        <source>There is nothing left to undo.</source>
+        <translation>Es gibt nichts mehr zurückzunehmen.</translation>
+    </message>
+    <message>
+        <source>That could not be saved: %1</source>
+        <translation>Das ließ sich nicht speichern: %1</translation>
+    </message>
+    <message>
+        <source>Something in this project cannot be read. Mend it at Fit first; nothing was changed.</source>
+        <translation>Etwas in diesem Projekt lässt sich nicht lesen. Erst unter Planen beheben; nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>StripDrawing</name>
+    <message>
+        <source>next</source>
+        <translation>nächster</translation>
+    </message>
+</context>
+<context>
+    <name>TableDrawing</name>
+    <message>
+        <source>The piece is drawn here once it has a size.</source>
+        <extracomment>shown where the drawing will be while the project has no size yet</extracomment>
+        <translation>Hier wird das Stück gezeichnet, sobald es eine Größe hat.</translation>
+    </message>
+    <message>
+        <source>size of the piece: drag, or use the arrow keys</source>
+        <translation>Größe des Stücks: ziehen oder mit den Pfeiltasten</translation>
+    </message>
+</context>
+<context>
+    <name>Tally</name>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a tally that is too long to draw: so many made of so many</extracomment>
+        <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>TermRow</name>
+    <message>
+        <source>show the working</source>
+        <extracomment>what pressing a term of a sum does</extracomment>
+        <translation>Rechenweg zeigen</translation>
+    </message>
+    <message>
+        <source>as you entered it</source>
+        <extracomment>stands under a value that the maker entered herself</extracomment>
+        <translation>wie eingegeben</translation>
+    </message>
+</context>
+<context>
+    <name>TrialSheet</name>
+    <message>
+        <source>They overlap by that much</source>
+        <translation>Sie überlappen um so viel</translation>
+    </message>
+    <message>
+        <source>They do not overlap</source>
+        <translation>Sie überlappen nicht</translation>
+    </message>
+    <message>
+        <source>Take these measures</source>
+        <translation>Diese Maße nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>Tuner</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
+    </message>
+</context>
+<context>
+    <name>UndoneSheet</name>
+    <message>
+        <source>Was it tapped by mistake, or is the piece spoiled?</source>
+        <translation>Aus Versehen angetippt, oder ist das Teil verdorben?</translation>
+    </message>
+    <message>
+        <source>Tapped by mistake</source>
+        <translation>Aus Versehen angetippt</translation>
+    </message>
+    <message>
+        <source>Done and spoiled</source>
+        <translation>Fertig und verdorben</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>Pleat on the back</source>
+        <extracomment>a fold of the back cloth stitched down by mistake</extracomment>
+        <translation>Falte auf der Rückseite</translation>
+    </message>
+    <message>
+        <source>Thread broke or loops</source>
+        <translation>Faden reißt oder schlingt</translation>
+    </message>
+    <message>
+        <source>Patch not covered</source>
+        <extracomment>patch: a shape of cloth stitched onto the block</extracomment>
+        <translation>Flicken nicht gedeckt</translation>
+    </message>
+    <message>
+        <source>Stain or hoop mark</source>
+        <translation>Fleck oder Rahmenspur</translation>
+    </message>
+    <message>
+        <source>Look at it again</source>
+        <translation>Noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>That is not a whole number.</source>
+        <translation>Das ist keine ganze Zahl.</translation>
+    </message>
+    <message>
+        <source>It needs a name. The old one was kept.</source>
+        <translation>Es braucht einen Namen. Der alte wurde behalten.</translation>
+    </message>
+    <message>
+        <source>That name is too long; %1 letters are the most.</source>
+        <translation>Dieser Name ist zu lang; höchstens %1 Buchstaben.</translation>
+    </message>
+    <message>
+        <source>A price is a number like 9.50.</source>
+        <translation>Ein Preis ist eine Zahl wie 9,50.</translation>
+    </message>
+    <message>
+        <source>That is too small; %1 is the least.</source>
+        <translation>Das ist zu klein; mindestens %1.</translation>
+    </message>
+    <message>
+        <source>That is longer than any piece here can be.</source>
+        <translation>Das ist länger, als hier ein Stück sein kann.</translation>
+    </message>
+    <message>
+        <source>This lies between %1 and %2.</source>
+        <translation>Das liegt zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>Draw-up lies between 0 % and 15 %.</source>
+        <translation>Der Einzug liegt zwischen 0 % und 15 %.</translation>
+    </message>
+    <message>
+        <source>That does not belong here.</source>
+        <translation>Das gehört nicht hierher.</translation>
+    </message>
+    <message>
+        <source>new cloth</source>
+        <translation>neuer Stoff</translation>
+    </message>
+    <message>
+        <source>new ruler</source>
+        <translation>neues Lineal</translation>
+    </message>
+    <message>
+        <source>“%1” is the cloth of the patch “%2”: it stays while the patch does.</source>
+        <extracomment>a cloth cannot be taken away; %1 is the cloth, %2 a patch cut from it</extracomment>
+        <translation>„%1“ ist der Stoff des Flickens „%2“: Er bleibt, solange der Flicken bleibt.</translation>
+    </message>
+    <message>
+        <source>“%1” has been cut already: it stays with this piece.</source>
+        <translation>„%1“ ist schon zugeschnitten: Er bleibt bei diesem Stück.</translation>
+    </message>
+    <message>
+        <source>“%1” has been bought or measured: it stays with this piece.</source>
+        <translation>„%1“ ist schon gekauft oder gemessen: Er bleibt bei diesem Stück.</translation>
+    </message>
+    <message>
+        <source>More than %1 cloths do not fit in one piece.</source>
+        <translation>Mehr als %1 Stoffe passen nicht in ein Stück.</translation>
+    </message>
+    <message>
+        <source>More than %1 rulers cannot be kept.</source>
+        <translation>Mehr als %1 Lineale lassen sich nicht führen.</translation>
+    </message>
+    <message>
+        <source>One ruler stays: every cut is laid out with it.</source>
+        <translation>Ein Lineal bleibt: Jeder Schnitt wird damit angelegt.</translation>
+    </message>
+    <message>
+        <source>It is no longer there.</source>
+        <translation>Es ist nicht mehr da.</translation>
+    </message>
+    <message>
+        <source>a scant</source>
+        <extracomment>just under the ruler&apos;s mark that follows</extracomment>
+        <translation>knapp</translation>
+    </message>
+    <message>
+        <source>a generous</source>
+        <extracomment>just over the ruler&apos;s mark that follows</extracomment>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>too long to tell</source>
+        <translation>zu lang, um es zu sagen</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>erste</translation>
+    </message>
+    <message>
+        <source>second</source>
+        <translation>zweite</translation>
+    </message>
+    <message>
+        <source>third</source>
+        <translation>dritte</translation>
+    </message>
+    <message>
+        <source>fourth</source>
+        <translation>vierte</translation>
+    </message>
+    <message>
+        <source>fifth</source>
+        <translation>fünfte</translation>
+    </message>
+    <message>
+        <source>sixth</source>
+        <translation>sechste</translation>
+    </message>
+    <message>
+        <source>seventh</source>
+        <translation>siebte</translation>
+    </message>
+    <message>
+        <source>eighth</source>
+        <translation>achte</translation>
+    </message>
+    <message>
+        <source>ninth</source>
+        <translation>neunte</translation>
+    </message>
+    <message>
+        <source>tenth</source>
+        <translation>zehnte</translation>
+    </message>
+    <message>
+        <source>last</source>
+        <extracomment>the last of more than ten, as in &quot;and the last block will not fit&quot;</extracomment>
+        <translation>letzte</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>Tisch</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <translation>quer</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <source>block along</source>
+        <translation>Block längs</translation>
+    </message>
+    <message>
+        <source>block across</source>
+        <translation>Block quer</translation>
+    </message>
+    <message>
+        <source>spare blocks</source>
+        <translation>Ersatzblöcke</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>Machart</translation>
+    </message>
+    <message>
+        <source>clean back</source>
+        <translation>saubere Rückseite</translation>
+    </message>
+    <message>
+        <source>kits</source>
+        <translation>Sätze</translation>
+    </message>
+    <message>
+        <source>seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>batting’s thickness</source>
+        <translation>Dicke des Vlieses</translation>
+    </message>
+    <message>
+        <source>draw-up along</source>
+        <translation>Einzug längs</translation>
+    </message>
+    <message>
+        <source>draw-up across</source>
+        <translation>Einzug quer</translation>
+    </message>
+    <message>
+        <source>sashing, as seen</source>
+        <translation>Zwischenstreifen, sichtbar</translation>
+    </message>
+    <message>
+        <source>back strip, cut</source>
+        <translation>Streifen hinten, Zuschnitt</translation>
+    </message>
+    <message>
+        <source>block’s allowance</source>
+        <translation>Zugabe des Blocks</translation>
+    </message>
+    <message>
+        <source>catch</source>
+        <translation>Überstand</translation>
+    </message>
+    <message>
+        <source>turn over the bulk</source>
+        <translation>Umschlag über die Dicke</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>outside, along</source>
+        <translation>außen, längs</translation>
+    </message>
+    <message>
+        <source>outside, across</source>
+        <translation>außen, quer</translation>
+    </message>
+    <message>
+        <source>field, along</source>
+        <translation>Stickfeld, längs</translation>
+    </message>
+    <message>
+        <source>field, across</source>
+        <translation>Stickfeld, quer</translation>
+    </message>
+    <message>
+        <source>opening, along</source>
+        <translation>Öffnung, längs</translation>
+    </message>
+    <message>
+        <source>opening, across</source>
+        <translation>Öffnung, quer</translation>
+    </message>
+    <message>
+        <source>usable length</source>
+        <translation>nutzbare Länge</translation>
+    </message>
+    <message>
+        <source>gap between outlines</source>
+        <translation>Lücke zwischen Umrissen</translation>
+    </message>
+    <message>
+        <source>margin past the hoop</source>
+        <translation>Rand über den Rahmen</translation>
+    </message>
+    <message>
+        <source>placing by eye, within</source>
+        <translation>Anlegen nach Augenmaß, auf</translation>
+    </message>
+    <message>
+        <source>sliver cut away</source>
+        <translation>abgeschnittener Span</translation>
+    </message>
+    <message>
+        <source>tail past the frame</source>
+        <translation>Ende über den Rahmen</translation>
+    </message>
+    <message>
+        <source>waste tails sewn on</source>
+        <translation>Hilfsenden angenäht</translation>
+    </message>
+    <message>
+        <source>frame may lie on the last block</source>
+        <translation>Rahmen darf auf dem letzten Block liegen</translation>
+    </message>
+    <message>
+        <source>line down the sashings</source>
+        <extracomment>one line of decorative stitching down the middle of every sashing</extracomment>
+        <translation>Ziernaht in den Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>gaps give the sashing</source>
+        <translation>Lücken geben die Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>edge</source>
+        <translation>Kante</translation>
+    </message>
+    <message>
+        <source>cloth kept outside</source>
+        <translation>Stoff außerhalb behalten</translation>
+    </message>
+    <message>
+        <source>binding’s seam</source>
+        <translation>Naht der Einfassung</translation>
+    </message>
+    <message>
+        <source>binding</source>
+        <translation>Einfassung</translation>
+    </message>
+    <message>
+        <source>sewn on the back</source>
+        <translation>hinten angenäht</translation>
+    </message>
+    <message>
+        <source>corners</source>
+        <translation>Ecken</translation>
+    </message>
+    <message>
+        <source>corners’ radius</source>
+        <translation>Radius der Ecken</translation>
+    </message>
+    <message>
+        <source>to spare</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>cloth</source>
+        <translation>Stoff</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>part it plays</source>
+        <translation>seine Rolle</translation>
+    </message>
+    <message>
+        <source>usable width</source>
+        <translation>nutzbare Breite</translation>
+    </message>
+    <message>
+        <source>sold by the</source>
+        <translation>verkauft je</translation>
+    </message>
+    <message>
+        <source>price of a yard</source>
+        <translation>Preis je Yard</translation>
+    </message>
+    <message>
+        <source>price of a metre</source>
+        <translation>Preis je Meter</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>its pattern has an up</source>
+        <translation>Muster hat ein Oben</translation>
+    </message>
+    <message>
+        <source>Take this cloth away</source>
+        <translation>Diesen Stoff wegnehmen</translation>
+    </message>
+    <message>
+        <source>Add a cloth</source>
+        <translation>Stoff hinzufügen</translation>
+    </message>
+    <message>
+        <source>ruler</source>
+        <translation>Lineal</translation>
+    </message>
+    <message>
+        <source>its finest mark</source>
+        <translation>seine feinste Teilung</translation>
+    </message>
+    <message>
+        <source>Take this ruler away</source>
+        <translation>Dieses Lineal wegnehmen</translation>
+    </message>
+    <message>
+        <source>Add a ruler</source>
+        <translation>Lineal hinzufügen</translation>
+    </message>
+    <message>
+        <source>finest mark</source>
+        <translation>feinste Teilung</translation>
+    </message>
+    <message>
+        <source>The table</source>
+        <translation>Der Tisch</translation>
+    </message>
+    <message>
+        <source>The blocks</source>
+        <translation>Die Blöcke</translation>
+    </message>
+    <message>
+        <source>Seam and draw-up</source>
+        <translation>Naht und Einzug</translation>
+    </message>
+    <message>
+        <source>Sashing and fold</source>
+        <translation>Zwischenstreifen und Falte</translation>
+    </message>
+    <message>
+        <source>The hoop</source>
+        <translation>Der Stickrahmen</translation>
+    </message>
+    <message>
+        <source>The hoop strip</source>
+        <translation>Der Stickstreifen</translation>
+    </message>
+    <message>
+        <source>The edge</source>
+        <translation>Die Kante</translation>
+    </message>
+    <message>
+        <source>The cloths</source>
+        <translation>Die Stoffe</translation>
+    </message>
+    <message>
+        <source>Your rulers</source>
+        <translation>Die eigenen Lineale</translation>
+    </message>
+    <message>
+        <source>no table</source>
+        <translation>kein Tisch</translation>
+    </message>
+    <message>
+        <source>four-sided</source>
+        <translation>viereckig</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation>rund</translation>
+    </message>
+    <message>
+        <source>reversible</source>
+        <translation>beidseitig</translation>
+    </message>
+    <message>
+        <source>with one clean back</source>
+        <translation>mit sauberer Rückseite</translation>
+    </message>
+    <message>
+        <source>layered and bound</source>
+        <translation>gelegt und eingefasst</translation>
+    </message>
+    <message>
+        <source>bagged out</source>
+        <translation>verstürzt</translation>
+    </message>
+    <message>
+        <source>bound</source>
+        <translation>eingefasst</translation>
+    </message>
+    <message>
+        <source>framed</source>
+        <translation>gerahmt</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <translation>eckig</translation>
+    </message>
+    <message>
+        <source>rounded, on bias</source>
+        <translation>rund, schräg geschnitten</translation>
+    </message>
+    <message>
+        <source>double fold</source>
+        <translation>doppelt gelegt</translation>
+    </message>
+    <message>
+        <source>single fold</source>
+        <translation>einfach gelegt</translation>
+    </message>
+    <message>
+        <source>by hand</source>
+        <translation>von Hand</translation>
+    </message>
+    <message>
+        <source>by machine</source>
+        <translation>mit der Maschine</translation>
+    </message>
+    <message>
+        <source>two rings</source>
+        <translation>zwei Ringe</translation>
+    </message>
+    <message>
+        <source>magnetic frame</source>
+        <translation>Magnetrahmen</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>patch</source>
+        <translation>Flicken</translation>
+    </message>
+    <message>
+        <source>web</source>
+        <translation>Klebevlies</translation>
+    </message>
+    <message>
+        <source>sashing, front</source>
+        <translation>Zwischenstreifen vorn</translation>
+    </message>
+    <message>
+        <source>sashing, back</source>
+        <translation>Zwischenstreifen hinten</translation>
+    </message>
+    <message>
+        <source>1/8 yd</source>
+        <translation>1/8 Yard</translation>
+    </message>
+    <message>
+        <source>1/4 yd</source>
+        <translation>1/4 Yard</translation>
+    </message>
+    <message>
+        <source>1/2 yd</source>
+        <translation>1/2 Yard</translation>
+    </message>
+    <message>
+        <source>1 yd</source>
+        <translation>1 Yard</translation>
+    </message>
+    <message>
+        <source>10 cm</source>
+        <translation>10 cm</translation>
+    </message>
+    <message>
+        <source>25 cm</source>
+        <translation>25 cm</translation>
+    </message>
+    <message>
+        <source>50 cm</source>
+        <translation>50 cm</translation>
+    </message>
+    <message>
+        <source>1 m</source>
+        <translation>1 m</translation>
+    </message>
+    <message>
+        <source>undyed</source>
+        <translation>ungefärbt</translation>
+    </message>
+    <message>
+        <source>oat</source>
+        <translation>hafer</translation>
+    </message>
+    <message>
+        <source>ochre</source>
+        <translation>ocker</translation>
+    </message>
+    <message>
+        <source>rust</source>
+        <translation>rost</translation>
+    </message>
+    <message>
+        <source>madder</source>
+        <translation>krapp</translation>
+    </message>
+    <message>
+        <source>plum</source>
+        <translation>pflaume</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>blau</translation>
+    </message>
+    <message>
+        <source>teal</source>
+        <translation>petrol</translation>
+    </message>
+    <message>
+        <source>sage</source>
+        <translation>salbei</translation>
+    </message>
+    <message>
+        <source>bark</source>
+        <translation>rinde</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>grau</translation>
+    </message>
+    <message>
+        <source>soot</source>
+        <translation>ruß</translation>
+    </message>
+    <message>
+        <source>new project</source>
+        <translation>neues Projekt</translation>
+    </message>
+    <message>
+        <source>demo</source>
+        <translation>Beispiel</translation>
+    </message>
+    <message>
+        <source>make again</source>
+        <translation>noch einmal machen</translation>
+    </message>
+    <message>
+        <source>copy in millimetres</source>
+        <translation>Kopie in Millimetern</translation>
+    </message>
+    <message>
+        <source>bring in</source>
+        <extracomment>a project taken out of a share file</extracomment>
+        <translation>hereinholen</translation>
+    </message>
+    <message>
+        <source>rename</source>
+        <translation>umbenennen</translation>
+    </message>
+    <message>
+        <source>put away</source>
+        <translation>weglegen</translation>
+    </message>
+    <message>
+        <source>bring back</source>
+        <translation>zurückholen</translation>
+    </message>
+    <message>
+        <source>throw away</source>
+        <translation>wegwerfen</translation>
+    </message>
+    <message>
+        <source>change</source>
+        <translation>ändern</translation>
+    </message>
+    <message>
+        <source>layout taken</source>
+        <extracomment>layout: how many blocks across and down, their size and the sashing between them</extracomment>
+        <translation>Aufteilung genommen</translation>
+    </message>
+    <message>
+        <source>cloth added</source>
+        <translation>Stoff hinzugefügt</translation>
+    </message>
+    <message>
+        <source>ruler added</source>
+        <translation>Lineal hinzugefügt</translation>
+    </message>
+    <message>
+        <source>cloth taken away</source>
+        <translation>Stoff weggenommen</translation>
+    </message>
+    <message>
+        <source>ruler taken away</source>
+        <translation>Lineal weggenommen</translation>
+    </message>
+    <message>
+        <source>remedy</source>
+        <translation>Abhilfe</translation>
+    </message>
+    <message>
+        <source>drag</source>
+        <translation>Ziehen</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fertig</translation>
+    </message>
+    <message>
+        <source>spoiled</source>
+        <translation>verdorben</translation>
+    </message>
+    <message>
+        <source>trial</source>
+        <translation>Probe</translation>
+    </message>
+    <message>
+        <source>trial put off</source>
+        <translation>Probe aufgeschoben</translation>
+    </message>
+    <message>
+        <source>trial taken back</source>
+        <translation>Probe zurückgenommen</translation>
+    </message>
+    <message>
+        <source>something went wrong</source>
+        <translation>etwas ging schief</translation>
+    </message>
+    <message>
+        <source>draw-up taken</source>
+        <translation>Einzug übernommen</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>common size taken</source>
+        <translation>gemeinsames Maß genommen</translation>
+    </message>
+    <message>
+        <source>ticked as bought</source>
+        <translation>als gekauft abgehakt</translation>
+    </message>
+    <message>
+        <source>last outline measured</source>
+        <translation>letzter Umriss gemessen</translation>
+    </message>
+    <message>
+        <source>hoop chosen</source>
+        <translation>Rahmen gewählt</translation>
+    </message>
+    <message>
+        <source>sashing strips changed</source>
+        <translation>Zwischenstreifen geändert</translation>
+    </message>
+    <message>
+        <source>pins counted</source>
+        <translation>Nadeln gezählt</translation>
+    </message>
+    <message>
+        <source>blocks changed places</source>
+        <translation>Blöcke getauscht</translation>
+    </message>
+    <message>
+        <source>block logged</source>
+        <translation>Block eingetragen</translation>
+    </message>
+    <message>
+        <source>hoop strip, cut</source>
+        <translation>Stickstreifen, Zuschnitt</translation>
+    </message>
+    <message>
+        <source>blocks on a strip</source>
+        <translation>Blöcke je Streifen</translation>
+    </message>
+    <message>
+        <source>hoop strips</source>
+        <translation>Stickstreifen</translation>
+    </message>
+    <message>
+        <source>gap that yields sashing</source>
+        <extracomment>the first gaps of a strip, wide enough to be cut into sashing</extracomment>
+        <translation>Lücke für Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>end margin</source>
+        <translation>Rand am Ende</translation>
+    </message>
+    <message>
+        <source>advance</source>
+        <translation>Vorschub</translation>
+    </message>
+    <message>
+        <source>left on each strip</source>
+        <translation>Rest je Streifen</translation>
+    </message>
+    <message>
+        <source>frame’s reach</source>
+        <translation>Ausladung des Rahmens</translation>
+    </message>
+    <message>
+        <source>size sent, along</source>
+        <translation>gesendete Größe, längs</translation>
+    </message>
+    <message>
+        <source>size sent, across</source>
+        <translation>gesendete Größe, quer</translation>
+    </message>
+    <message>
+        <source>trimmed block, along</source>
+        <translation>Block beschnitten, längs</translation>
+    </message>
+    <message>
+        <source>trimmed block, across</source>
+        <translation>Block beschnitten, quer</translation>
+    </message>
+    <message>
+        <source>front sashing, cut</source>
+        <translation>Zwischenstreifen vorn, Zuschnitt</translation>
+    </message>
+    <message>
+        <source>back sashing, cut</source>
+        <translation>Zwischenstreifen hinten, Zuschnitt</translation>
+    </message>
+    <message>
+        <source>allowances will meet within</source>
+        <translation>Zugaben treffen sich auf</translation>
+    </message>
+    <message>
+        <source>short sashings a face</source>
+        <translation>kurze Zwischenstreifen je Seite</translation>
+    </message>
+    <message>
+        <source>short sashing</source>
+        <translation>kurzer Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>long sashings a face</source>
+        <translation>lange Zwischenstreifen je Seite</translation>
+    </message>
+    <message>
+        <source>long sashing</source>
+        <translation>langer Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>fold under</source>
+        <translation>Umlegen</translation>
+    </message>
+    <message>
+        <source>which catches</source>
+        <translation>das fasst</translation>
+    </message>
+    <message>
+        <source>raw, along</source>
+        <translation>unversäubert, längs</translation>
+    </message>
+    <message>
+        <source>raw, across</source>
+        <translation>unversäubert, quer</translation>
+    </message>
+    <message>
+        <source>finished, along</source>
+        <translation>fertig, längs</translation>
+    </message>
+    <message>
+        <source>finished, across</source>
+        <translation>fertig, quer</translation>
+    </message>
+    <message>
+        <source>binding, cut</source>
+        <translation>Einfassung, Zuschnitt</translation>
+    </message>
+    <message>
+        <source>binding, length</source>
+        <translation>Einfassung, Länge</translation>
+    </message>
+    <message>
+        <source>binding strips</source>
+        <translation>Streifen der Einfassung</translation>
+    </message>
+    <message>
+        <source>square for the bias</source>
+        <extracomment>bias: cloth cut slantwise; one continuous strip is cut from a square</extracomment>
+        <translation>Quadrat für Schrägband</translation>
+    </message>
+    <message>
+        <source>table showing, along</source>
+        <translation>Tisch sichtbar, längs</translation>
+    </message>
+    <message>
+        <source>table showing, across</source>
+        <translation>Tisch sichtbar, quer</translation>
+    </message>
+    <message>
+        <source>table showing at the corner</source>
+        <translation>Tisch sichtbar an der Ecke</translation>
+    </message>
+    <message>
+        <source>binding, exact</source>
+        <translation>Einfassung, genau</translation>
+    </message>
+    <message>
+        <source>gap on paper</source>
+        <translation>Lücke auf dem Papier</translation>
+    </message>
+    <message>
+        <source>outlines, along</source>
+        <translation>Umrisse, längs</translation>
+    </message>
+    <message>
+        <source>outlines, across</source>
+        <translation>Umrisse, quer</translation>
+    </message>
+    <message>
+        <source>used of the strip</source>
+        <translation>vom Streifen genutzt</translation>
+    </message>
+    <message>
+        <source>start on the strip</source>
+        <translation>Anfang auf dem Streifen</translation>
+    </message>
+    <message>
+        <source>centre on the strip</source>
+        <translation>Mitte auf dem Streifen</translation>
+    </message>
+    <message>
+        <source>start on drawn-in cloth</source>
+        <translation>Anfang auf eingezogenem Stoff</translation>
+    </message>
+    <message>
+        <source>match mark</source>
+        <translation>Passzeichen</translation>
+    </message>
+    <message>
+        <source>outline</source>
+        <translation>Umriss</translation>
+    </message>
+    <message>
+        <source>draw-up</source>
+        <translation>Einzug</translation>
+    </message>
+    <message>
+        <source>allowance</source>
+        <translation>Zugabe</translation>
+    </message>
+    <message>
+        <source>hoop, outside</source>
+        <translation>Rahmen, außen</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
+        <source>size sent</source>
+        <translation>gesendete Größe</translation>
+    </message>
+    <message>
+        <source>kept past the seam</source>
+        <translation>über die Naht behalten</translation>
+    </message>
+    <message>
+        <source>sliver</source>
+        <translation>Span</translation>
+    </message>
+    <message>
+        <source>widest sashing strip</source>
+        <translation>breitester Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>wider gaps before it</source>
+        <translation>breitere Lücken davor</translation>
+    </message>
+    <message>
+        <source>lost in truing</source>
+        <translation>Verlust beim Begradigen</translation>
+    </message>
+    <message>
+        <source>rounded up to</source>
+        <translation>aufgerundet auf</translation>
+    </message>
+    <message>
+        <source>tail</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>Lücke</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>genutzt</translation>
+    </message>
+    <message>
+        <source>spare</source>
+        <translation>Ersatz</translation>
+    </message>
+    <message>
+        <source>places before it</source>
+        <translation>Stellen davor</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Anfang</translation>
+    </message>
+    <message>
+        <source>front strip</source>
+        <translation>Streifen vorn</translation>
+    </message>
+    <message>
+        <source>back strip</source>
+        <translation>Streifen hinten</translation>
+    </message>
+    <message>
+        <source>seam as sewn</source>
+        <translation>Naht wie genäht</translation>
+    </message>
+    <message>
+        <source>between the seams</source>
+        <translation>zwischen den Nähten</translation>
+    </message>
+    <message>
+        <source>least fold</source>
+        <translation>kleinstes Umlegen</translation>
+    </message>
+    <message>
+        <source>taken by the bulk</source>
+        <translation>von der Dicke verbraucht</translation>
+    </message>
+    <message>
+        <source>trimmed block</source>
+        <translation>beschnittener Block</translation>
+    </message>
+    <message>
+        <source>joint number</source>
+        <translation>Zahl der Verbindung</translation>
+    </message>
+    <message>
+        <source>outlines</source>
+        <translation>Umrisse</translation>
+    </message>
+    <message>
+        <source>reach on the back</source>
+        <translation>Reichweite hinten</translation>
+    </message>
+    <message>
+        <source>for turns</source>
+        <translation>für Umschläge</translation>
+    </message>
+    <message>
+        <source>exact width</source>
+        <translation>genaue Breite</translation>
+    </message>
+    <message>
+        <source>along</source>
+        <translation>längs</translation>
+    </message>
+    <message>
+        <source>finished size</source>
+        <translation>fertige Größe</translation>
+    </message>
+    <message>
+        <source>for the seams</source>
+        <translation>für die Nähte</translation>
+    </message>
+    <message>
+        <source>mean of the measured rows</source>
+        <translation>Mittel der gemessenen Reihen</translation>
+    </message>
+    <message>
+        <source>This is not readable as JSON: it breaks off at line %1, column %2.</source>
+        <translation>Das ist nicht als JSON lesbar: Es bricht in Zeile %1, Spalte %2 ab.</translation>
+    </message>
+    <message>
+        <source>The key &quot;%1&quot; stands twice in one place.</source>
+        <translation>Der Schlüssel „%1“ steht zweimal an einer Stelle.</translation>
+    </message>
+    <message>
+        <source>The file is too large: %1 bytes; %2 is the most.</source>
+        <translation>Die Datei ist zu groß: %1 Byte; höchstens %2.</translation>
+    </message>
+    <message>
+        <source>The file is nested deeper than %1 levels.</source>
+        <translation>Die Datei ist tiefer als %1 Ebenen geschachtelt.</translation>
+    </message>
+    <message>
+        <source>There are too many values in one place; %1 is the most.</source>
+        <translation>An einer Stelle sind zu viele Werte; höchstens %1.</translation>
+    </message>
+    <message>
+        <source>A text is longer than %1 characters.</source>
+        <translation>Ein Text ist länger als %1 Zeichen.</translation>
+    </message>
+    <message>
+        <source>This is not a project file of Matside.</source>
+        <translation>Das ist keine Projektdatei von Matside.</translation>
+    </message>
+    <message>
+        <source>The file does not say which version of the format it is in.</source>
+        <translation>Die Datei sagt nicht, in welcher Fassung des Formats sie ist.</translation>
+    </message>
+    <message>
+        <source>The file is in version %1 of the format; this program knows %2. A newer Matside will open it.</source>
+        <translation>Die Datei ist in Fassung %1 des Formats; dieses Programm kennt %2. Ein neueres Matside öffnet sie.</translation>
+    </message>
+    <message>
+        <source>The file %1 cannot be opened: %2.</source>
+        <translation>Die Datei %1 lässt sich nicht öffnen: %2.</translation>
+    </message>
+    <message>
+        <source>There should be %1 here.</source>
+        <translation>Hier sollte %1 stehen.</translation>
+    </message>
+    <message>
+        <source>There must be %1 of them here.</source>
+        <translation>Hier müssen es %1 sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one of the choices.</source>
+        <translation>„%1“ steht nicht zur Wahl.</translation>
+    </message>
+    <message>
+        <source>This is needed and is missing.</source>
+        <translation>Das wird gebraucht und fehlt.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a length.</source>
+        <translation>„%1“ ist keine Länge.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is longer than any piece here can be.</source>
+        <translation>„%1“ ist länger, als hier ein Stück sein kann.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is too small for this.</source>
+        <translation>„%1“ ist dafür zu klein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a percentage.</source>
+        <translation>„%1“ ist kein Prozentwert.</translation>
+    </message>
+    <message>
+        <source>The list is too long; %1 is the most.</source>
+        <translation>Die Liste ist zu lang; höchstens %1.</translation>
+    </message>
+    <message>
+        <source>No ruler is marked in steps of %1.</source>
+        <extracomment>mark: a line printed on a ruler</extracomment>
+        <translation>Kein Lineal ist in Schritten von %1 geteilt.</translation>
+    </message>
+    <message>
+        <source>A table needs a length and a width, or a diameter alone.</source>
+        <translation>Ein Tisch braucht Länge und Breite oder nur einen Durchmesser.</translation>
+    </message>
+    <message>
+        <source>Two cloths have the same short name, &quot;%1&quot;.</source>
+        <translation>Zwei Stoffe haben denselben Kurznamen, „%1“.</translation>
+    </message>
+    <message>
+        <source>The cloth &quot;%1&quot; is not on the list of cloths.</source>
+        <translation>Der Stoff „%1“ steht nicht in der Liste der Stoffe.</translation>
+    </message>
+    <message>
+        <source>A measured test block needs its sent size and its outline, both ways.</source>
+        <translation>Ein gemessener Probeblock braucht gesendete Größe und Umriss, in beide Richtungen.</translation>
+    </message>
+    <message>
+        <source>A measured piece needs four sides and two diagonals.</source>
+        <translation>Ein gemessenes Stück braucht vier Seiten und zwei Diagonalen.</translation>
+    </message>
+    <message>
+        <source>a group of keys</source>
+        <translation>eine Gruppe von Schlüsseln</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>a length, such as &quot;7 1/2 in&quot;,</source>
+        <translation>eine Länge wie „190 mm“</translation>
+    </message>
+    <message>
+        <source>two lengths, along and across,</source>
+        <translation>zwei Längen, längs und quer,</translation>
+    </message>
+    <message>
+        <source>a percentage, such as &quot;2 %&quot;,</source>
+        <translation>ein Prozentwert wie „2 %“</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>wahr oder falsch</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>ein Text</translation>
+    </message>
+    <message>
+        <source>a price as a number</source>
+        <translation>ein Preis als Zahl</translation>
+    </message>
+    <message>
+        <source>Make the block %1.</source>
+        <translation>Den Block %1 groß machen.</translation>
+    </message>
+    <message>
+        <source>Make the sashing %1.</source>
+        <translation>Den Zwischenstreifen %1 breit machen.</translation>
+    </message>
+    <message>
+        <source>Sew with a seam of %1.</source>
+        <translation>Mit einer Naht von %1 nähen.</translation>
+    </message>
+    <message>
+        <source>Trim the blocks to an allowance of %1.</source>
+        <translation>Die Blöcke auf eine Zugabe von %1 beschneiden.</translation>
+    </message>
+    <message>
+        <source>Keep %1 outside the stitched line.</source>
+        <translation>%1 außerhalb der gestickten Linie behalten.</translation>
+    </message>
+    <message>
+        <source>Leave a gap of %1.</source>
+        <translation>Eine Lücke von %1 lassen.</translation>
+    </message>
+    <message>
+        <source>Cut the back sashing %1 wide.</source>
+        <translation>Den hinteren Zwischenstreifen %1 breit schneiden.</translation>
+    </message>
+    <message>
+        <source>Let the fold catch %1.</source>
+        <translation>Die Faltkante %1 überstehen lassen.</translation>
+    </message>
+    <message>
+        <source>Sew the binding on with a seam of %1.</source>
+        <translation>Die Einfassung mit einer Naht von %1 annähen.</translation>
+    </message>
+    <message>
+        <source>Use cloth %1 wide.</source>
+        <translation>Stoff von %1 Breite nehmen.</translation>
+    </message>
+    <message>
+        <source>Reckon with a draw-up of %1.</source>
+        <translation>Mit einem Einzug von %1 rechnen.</translation>
+    </message>
+    <message>
+        <source>Leave a margin of %1.</source>
+        <translation>Einen Rand von %1 lassen.</translation>
+    </message>
+    <message>
+        <source>Frame the piece with sashing.</source>
+        <extracomment>framed: a border of sashing all round, then bound</extracomment>
+        <translation>Das Stück mit Zwischenstreifen rahmen.</translation>
+    </message>
+    <message>
+        <source>Round the corners by %1.</source>
+        <translation>Die Ecken mit %1 runden.</translation>
+    </message>
+    <message>
+        <source>Leave the corners square.</source>
+        <translation>Die Ecken eckig lassen.</translation>
+    </message>
+    <message>
+        <source>Let the gap be reckoned.</source>
+        <translation>Die Lücke ausrechnen lassen.</translation>
+    </message>
+    <message>
+        <source>Let the back sashing&apos;s width be reckoned.</source>
+        <translation>Die Breite des hinteren Zwischenstreifens ausrechnen lassen.</translation>
+    </message>
+    <message>
+        <source>Keep the frame clear of the block before.</source>
+        <translation>Den Rahmen vom Block davor freihalten.</translation>
+    </message>
+    <message>
+        <source>Sew waste tails to both ends.</source>
+        <translation>Hilfsenden an beide Enden nähen.</translation>
+    </message>
+    <message>
+        <source>Forget this measuring and measure again.</source>
+        <translation>Diese Messung vergessen und neu messen.</translation>
+    </message>
+    <message>
+        <source>Make it %1.</source>
+        <translation>Auf %1 setzen.</translation>
+    </message>
+    <message>
+        <source>Choose &quot;%1&quot;.</source>
+        <translation>„%1“ wählen.</translation>
+    </message>
+    <message>
+        <source>Call it &quot;%1&quot;.</source>
+        <translation>„%1“ nennen.</translation>
+    </message>
+    <message>
+        <source>Take it away.</source>
+        <translation>Wegnehmen.</translation>
+    </message>
+    <message>
+        <source>Nothing is entered yet; %1 would be read.</source>
+        <translation>Noch nichts eingegeben; %1 wäre lesbar.</translation>
+    </message>
+    <message>
+        <source>That fraction cannot be; write it as %1.</source>
+        <translation>Diesen Bruch gibt es nicht; als %1 schreiben.</translation>
+    </message>
+    <message>
+        <source>That unit is not known; in, yd, ft, mm, cm and m are.</source>
+        <translation>Diese Einheit ist unbekannt; in, yd, ft, mm, cm und m sind bekannt.</translation>
+    </message>
+    <message>
+        <source>There are two units; leave one away.</source>
+        <translation>Es sind zwei Einheiten; eine weglassen.</translation>
+    </message>
+    <message>
+        <source>That has more digits than any ruler; %1 would be read.</source>
+        <translation>Das hat mehr Stellen als jedes Lineal; %1 wäre lesbar.</translation>
+    </message>
+    <message>
+        <source>That is not a percentage; 2 % would be read.</source>
+        <translation>Das ist kein Prozentwert; 2 % wäre lesbar.</translation>
+    </message>
+    <message>
+        <source>That is not a length; %1 would be read.</source>
+        <translation>Das ist keine Länge; %1 wäre lesbar.</translation>
+    </message>
+    <message>
+        <source>It is square enough.</source>
+        <translation>Er ist rechtwinklig genug.</translation>
+    </message>
+    <message>
+        <source>It leans by {%1}.</source>
+        <extracomment>lean: the block is a little of a diamond; %1 is by how much</extracomment>
+        <translation>Er steht {%1} schief.</translation>
+    </message>
+    <message>
+        <source>It is off size: {%2}.</source>
+        <translation>Er hat nicht das Maß: {%2}.</translation>
+    </message>
+    <message>
+        <source>One side is tilted by {%1}.</source>
+        <translation>Eine Seite ist um {%1} geneigt.</translation>
+    </message>
+    <message>
+        <source>One end is wider; each side tilts by {%1}.</source>
+        <translation>Ein Ende ist breiter; jede Seite ist um {%1} geneigt.</translation>
+    </message>
+    <message>
+        <source>It is too far off to be cut as it is.</source>
+        <translation>Er weicht zu weit ab, um so geschnitten zu werden.</translation>
+    </message>
+    <message>
+        <source>The readings disagree by {%3}.</source>
+        <extracomment>%3 is how far the six readings disagree</extracomment>
+        <translation>Die Messwerte widersprechen sich um {%3}.</translation>
+    </message>
+    <message>
+        <source>Cut it plainly, squared off the first side.</source>
+        <translation>Einfach schneiden, rechtwinklig zur ersten Seite.</translation>
+    </message>
+    <message>
+        <source>Split the lean: turn the ruler half of it, over the middle of the block.</source>
+        <translation>Die Schiefe teilen: das Lineal um die Hälfte drehen, über der Mitte des Blocks.</translation>
+    </message>
+    <message>
+        <source>Use it as it is.</source>
+        <translation>So verwenden, wie er ist.</translation>
+    </message>
+    <message>
+        <source>Trim it down to size.</source>
+        <translation>Auf Maß beschneiden.</translation>
+    </message>
+    <message>
+        <source>Trim it true: the largest is {%4}.</source>
+        <extracomment>the largest true square that can still be cut from it</extracomment>
+        <translation>Rechtwinklig beschneiden: höchstens {%4}.</translation>
+    </message>
+    <message>
+        <source>Measure the others too, then take a common size.</source>
+        <translation>Auch die anderen messen, dann ein gemeinsames Maß nehmen.</translation>
+    </message>
+    <message>
+        <source>Cut that side parallel to the base; its line goes into the seam. Unpick what shows.</source>
+        <translation>Diese Seite parallel zur Grundseite schneiden; ihre Linie kommt in die Naht. Was sichtbar bleibt, auftrennen.</translation>
+    </message>
+    <message>
+        <source>Cut both sides true; their lines go into the seams. Unpick what shows.</source>
+        <translation>Beide Seiten gerade schneiden; ihre Linien kommen in die Nähte. Was sichtbar bleibt, auftrennen.</translation>
+    </message>
+    <message>
+        <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
+        <translation>Neu einspannen, die Außenlinie auftrennen und auf Maß sticken. Reicht die Füllquiltung nicht hin: ein neuer Block.</translation>
+    </message>
+    <message>
+        <source>Pin it square on a board, steam it, let it dry and measure again. If that does not help: a new block.</source>
+        <translation>Rechtwinklig auf ein Brett stecken, dämpfen, trocknen lassen und neu messen. Hilft das nicht: ein neuer Block.</translation>
+    </message>
+    <message>
+        <source>Zigzag a scrap of sandwich to the short allowance, edge to edge, or put the block at an outer edge.</source>
+        <translation>Einen Lagenrest Kante an Kante mit Zickzack an die kurze Zugabe nähen, oder den Block an einen Außenrand legen.</translation>
+    </message>
+    <message>
+        <source>Make it again, at the same place of a strip and of the same thread lot.</source>
+        <translation>Neu machen, an derselben Stelle eines Streifens und mit derselben Garnpartie.</translation>
+    </message>
+    <message>
+        <source>Measure again, %5 first. Do not cut yet.</source>
+        <translation>Neu messen, %5 zuerst. Noch nicht schneiden.</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>diagonal from top left</source>
+        <extracomment>a diagonal of the block</extracomment>
+        <translation>Diagonale von links oben</translation>
+    </message>
+    <message>
+        <source>diagonal from top right</source>
+        <extracomment>a diagonal of the block</extracomment>
+        <translation>Diagonale von rechts oben</translation>
+    </message>
+    <message>
+        <source>all six</source>
+        <translation>alle sechs</translation>
+    </message>
+    <message>
+        <source>Too narrow or crooked</source>
+        <translation>Zu schmal oder schief</translation>
+    </message>
+    <message>
+        <source>Spoiled</source>
+        <translation>Verdorben</translation>
+    </message>
+    <message>
+        <source>The cloth ran out</source>
+        <translation>Der Stoff ging aus</translation>
+    </message>
+    <message>
+        <source>The cloth is narrower than planned</source>
+        <translation>Der Stoff ist schmaler als geplant</translation>
+    </message>
+    <message>
+        <source>Done already</source>
+        <translation>Schon erledigt</translation>
+    </message>
+    <message>
+        <source>Thread or bobbin ran out</source>
+        <translation>Garn oder Spule leer</translation>
+    </message>
+    <message>
+        <source>Pleat, hole or broken needle</source>
+        <translation>Falte, Loch oder Nadelbruch</translation>
+    </message>
+    <message>
+        <source>Wrong or missing patch</source>
+        <translation>Flicken falsch oder fehlt</translation>
+    </message>
+    <message>
+        <source>The power failed</source>
+        <translation>Der Strom fiel aus</translation>
+    </message>
+    <message>
+        <source>The strip is torn</source>
+        <translation>Der Streifen ist gerissen</translation>
+    </message>
+    <message>
+        <source>The block will not fit</source>
+        <translation>Der Block passt nicht mehr</translation>
+    </message>
+    <message>
+        <source>I changed my mind</source>
+        <translation>Doch anders entschieden</translation>
+    </message>
+    <message>
+        <source>How much of it is left?</source>
+        <translation>Wie viel ist davon übrig?</translation>
+    </message>
+    <message>
+        <source>How wide is it between the selvages?</source>
+        <extracomment>usable width of the cloth, between the selvages</extracomment>
+        <translation>Wie breit ist er zwischen den Webkanten?</translation>
+    </message>
+    <message>
+        <source>Where is the tear, measured from the zero end?</source>
+        <translation>Wo ist der Riss, vom Nullende gemessen?</translation>
+    </message>
+    <message>
+        <source>Keep it: a narrower strip or patches come out of it. Straighten the end first.</source>
+        <translation>Aufheben: Ein schmalerer Streifen oder Flicken lassen sich daraus schneiden. Erst das Ende begradigen.</translation>
+    </message>
+    <message>
+        <source>To make again: %1. It stands in the list once more.</source>
+        <translation>Neu zu machen: %1. Es steht noch einmal in der Liste.</translation>
+    </message>
+    <message>
+        <source>A spare takes the place of %1: nothing is made again.</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; spare: a block stitched over and above the layout</extracomment>
+        <translation>Ein Ersatzblock tritt an die Stelle von %1: Nichts wird neu gemacht.</translation>
+    </message>
+    <message>
+        <source>Block %1 is stitched again, with the same thread lot. It stands next in the list.</source>
+        <translation>Block %1 wird neu gestickt, mit derselben Garnpartie. Er steht als Nächstes in der Liste.</translation>
+    </message>
+    <message>
+        <source>Still to cut of %1: {%2} along the selvage.</source>
+        <translation>Noch zu schneiden aus %1: {%2} entlang der Webkante.</translation>
+    </message>
+    <message>
+        <source>What is left of %1, {%2}, yields it.</source>
+        <translation>Der Rest von %1, {%2}, gibt es her.</translation>
+    </message>
+    <message>
+        <source>Nothing more is needed of %1.</source>
+        <translation>Von %1 wird nichts mehr gebraucht.</translation>
+    </message>
+    <message>
+        <source>What is left of %1, {%2}, does not yield it.</source>
+        <translation>Der Rest von %1, {%2}, gibt es nicht her.</translation>
+    </message>
+    <message>
+        <source>Nobody has measured what is left of %1. Measure it along the selvage before you buy.</source>
+        <translation>Niemand hat den Rest von %1 gemessen. Entlang der Webkante messen, bevor gekauft wird.</translation>
+    </message>
+    <message>
+        <source>Buy at least {%2} of %1, of the same lot.</source>
+        <translation>Mindestens {%2} von %1 kaufen, aus derselben Partie.</translation>
+    </message>
+    <message>
+        <source>Made to the old measure: %1 Look at it before you use it.</source>
+        <extracomment>%1 is a step in words</extracomment>
+        <translation>Nach dem alten Maß gemacht: %1 Vor dem Verwenden ansehen.</translation>
+    </message>
+    <message>
+        <source>What is made already stays good.</source>
+        <translation>Was schon gemacht ist, bleibt gut.</translation>
+    </message>
+    <message>
+        <source>Counted as done.</source>
+        <translation>Als erledigt gezählt.</translation>
+    </message>
+    <message>
+        <source>Pick the thread back about {1 in} and start again on the line. Inside stippling it will not show.</source>
+        <translation>Den Faden etwa {1 in} zurücknehmen und auf der Linie neu beginnen. In der Füllquiltung sieht man es nicht.</translation>
+    </message>
+    <message>
+        <source>The bobbin is counted as new from here.</source>
+        <translation>Die Spule zählt ab hier als neu.</translation>
+    </message>
+    <message>
+        <source>A pleat under {1/2 in} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
+        <translation>Eine Falte unter {1/2 in} auf der Rückseite darf bleiben. Eine längere oder ein Schnitt durch den Grund heißt: neuer Block.</translation>
+    </message>
+    <message>
+        <source>Needle broken? Find all the pieces before you go on.</source>
+        <translation>Nadel gebrochen? Vor dem Weitermachen alle Teile finden.</translation>
+    </message>
+    <message>
+        <source>Not pressed yet: unpick that patch’s stitches only, peel it off, lay the right one, stitch it again. Pressed already: a new block.</source>
+        <translation>Noch nicht gebügelt: nur die Stiche dieses Flickens auftrennen, abziehen, den richtigen auflegen, neu sticken. Schon gebügelt: ein neuer Block.</translation>
+    </message>
+    <message>
+        <source>Leave the block in the hoop. Start again at the stop you were at; nothing here was lost.</source>
+        <translation>Den Block im Rahmen lassen. Beim letzten Halt neu beginnen; hier ging nichts verloren.</translation>
+    </message>
+    <message>
+        <source>Blocks lost beyond the tear: %1. They are on record and stand in the list again.</source>
+        <translation>Blöcke jenseits des Risses verloren: %1. Sie sind vermerkt und stehen wieder in der Liste.</translation>
+    </message>
+    <message>
+        <source>No stitched block is lost. What no longer fits goes to the next strip.</source>
+        <translation>Kein gestickter Block ist verloren. Was nicht mehr passt, kommt auf den nächsten Streifen.</translation>
+    </message>
+    <message>
+        <source>Blocks that go to the next strip: %1.</source>
+        <translation>Blöcke für den nächsten Streifen: %1.</translation>
+    </message>
+    <message>
+        <source>It would still fit with a waste tail sewn to the end.</source>
+        <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
+        <translation>Mit einem ans Ende genähten Hilfsende würde es noch passen.</translation>
+    </message>
+    <message>
+        <source>It would still fit with a gap of {%1}.</source>
+        <translation>Mit einer Lücke von {%1} würde es noch passen.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. What you decide at Fit follows at once; what is cut stays cut.</source>
+        <translation>Nichts wurde geändert. Was unter Planen entschieden wird, folgt sofort; was geschnitten ist, bleibt geschnitten.</translation>
+    </message>
+    <message>
+        <source>Hoop strips to cut beyond the plan: %1.</source>
+        <translation>Stickstreifen über den Plan hinaus: %1.</translation>
+    </message>
+    <message>
+        <source>Blocks on each new strip: %1 instead of %2.</source>
+        <translation>Blöcke auf jedem neuen Streifen: %1 statt %2.</translation>
+    </message>
+    <message>
+        <source>With that measure nothing changes.</source>
+        <translation>Mit diesem Maß ändert sich nichts.</translation>
+    </message>
+    <message>
+        <source>The hoop&apos;s sizes are missing: enter what it measures outside, and its stitching field or its opening.</source>
+        <extracomment>the ring or frame that holds the cloth under the needle</extracomment>
+        <translation>Die Maße des Rahmens fehlen: eingeben, was er außen misst, dazu das Stickfeld oder die Öffnung.</translation>
+    </message>
+    <message>
+        <source>The block goes to the machine at %1, but the hoop stitches no more than %2.</source>
+        <extracomment>sent: the size given to the machine, larger than the outline by what the cloth draws up</extracomment>
+        <translation>Der Block geht mit %1 an die Maschine, aber der Rahmen stickt nicht mehr als %2.</translation>
+    </message>
+    <message>
+        <source>A sashing of %1 is narrower than the two allowances under it, %2: they would lie double.</source>
+        <extracomment>sashing: the strip between two blocks; allowance: cloth outside the stitched line</extracomment>
+        <translation>Ein Zwischenstreifen von %1 ist schmaler als die zwei Zugaben darunter, %2: Sie lägen doppelt.</translation>
+    </message>
+    <message>
+        <source>An allowance of %1 is pared too far to hold a seam; %2 is the least.</source>
+        <translation>Eine Zugabe von %1 ist zu knapp, um eine Naht zu halten; mindestens %2.</translation>
+    </message>
+    <message>
+        <source>The edge keeps %1 outside the stitched line, but the blocks are trimmed to %2: the cloth is not there.</source>
+        <translation>Die Kante behält %1 außerhalb der gestickten Linie, aber die Blöcke sind auf %2 beschnitten: Der Stoff fehlt.</translation>
+    </message>
+    <message>
+        <source>A gap of %1 leaves less than the two seam allowances that come out of it, %2.</source>
+        <extracomment>gap: cloth between the outlines of two blocks on one strip</extracomment>
+        <translation>Eine Lücke von %1 ist weniger als die zwei Nahtzugaben, die daraus werden, %2.</translation>
+    </message>
+    <message>
+        <source>With a gap of %1 the ring would close on the block before it: the frame reaches %2 beyond the outline.</source>
+        <extracomment>reach: how far the hoop&apos;s frame lies beyond the stitched line</extracomment>
+        <translation>Mit einer Lücke von %1 schlösse sich der Ring auf dem Block davor: Der Rahmen ragt %2 über den Umriss.</translation>
+    </message>
+    <message>
+        <source>A ring may not lie on a stitched block: it would crush it. Only a magnetic frame may.</source>
+        <translation>Ein Ring darf nicht auf einem gestickten Block liegen: Er würde ihn zerdrücken. Das darf nur ein Magnetrahmen.</translation>
+    </message>
+    <message>
+        <source>Not one block fits on the strip: %1 is missing, and %2 with waste tails sewn to both ends.</source>
+        <extracomment>waste tail: scrap cloth sewn to a strip&apos;s end so that the hoop can hold it</extracomment>
+        <translation>Kein einziger Block passt auf den Streifen: %1 fehlt, und %2 mit Hilfsenden an beiden Enden.</translation>
+    </message>
+    <message>
+        <source>Only %1 is left to fold under on the back; less than %2 cannot be pressed and would be missed by the stitching.</source>
+        <extracomment>fold-under: what is turned under along the back sashing</extracomment>
+        <translation>Hinten bleibt nur %1 zum Umlegen; weniger als %2 lässt sich nicht bügeln und würde von der Naht verfehlt.</translation>
+    </message>
+    <message>
+        <source>A catch of %1 will not do: keep it between %2 and %3.</source>
+        <extracomment>catch: how far the folded edge passes the seam it is caught by</extracomment>
+        <translation>Ein Überstand von %1 geht nicht: zwischen %2 und %3 bleiben.</translation>
+    </message>
+    <message>
+        <source>Binding cut %1 wide does not come out of cloth %2 wide.</source>
+        <translation>Eine Einfassung von %1 Zuschnitt ergibt sich nicht aus Stoff von %2 Breite.</translation>
+    </message>
+    <message>
+        <source>Corners rounded by %1 do not fit on the piece; %2 is the most.</source>
+        <translation>Mit %1 gerundete Ecken passen nicht an das Stück; höchstens %2.</translation>
+    </message>
+    <message>
+        <source>The bias wants a square of %1, and the cloth is only %2 wide.</source>
+        <extracomment>bias: cloth cut slantwise, which goes round a curve</extracomment>
+        <translation>Das Schrägband braucht ein Quadrat von %1, und der Stoff ist nur %2 breit.</translation>
+    </message>
+    <message>
+        <source>A draw-up of %1 is not likely; it lies between 0 % and %2. Measure the test block again.</source>
+        <extracomment>draw-up: how much the stitching shrinks the cloth</extracomment>
+        <translation>Ein Einzug von %1 ist unwahrscheinlich; er liegt zwischen 0 % und %2. Den Probeblock neu messen.</translation>
+    </message>
+    <message>
+        <source>A short sashing is %1 with its spare, longer than its cloth, %2.</source>
+        <translation>Ein kurzer Zwischenstreifen misst mit Zugabe %1, länger als sein Stoff, %2.</translation>
+    </message>
+    <message>
+        <source>Cloth %1 wide is too narrow to piece the long sashings with their joins at mid-block; %2 is the least.</source>
+        <translation>Stoff von %1 Breite ist zu schmal, um die langen Zwischenstreifen mit Ansätzen in Blockmitte zu stückeln; mindestens %2.</translation>
+    </message>
+    <message>
+        <source>Nothing is left for the piece: let less of the table show.</source>
+        <translation>Für das Stück bleibt nichts: weniger vom Tisch zeigen.</translation>
+    </message>
+    <message>
+        <source>Washing that takes %1 is not likely; say less than %2.</source>
+        <translation>Waschen, das %1 nimmt, ist unwahrscheinlich; weniger als %2 angeben.</translation>
+    </message>
+    <message>
+        <source>One block makes a piece of %1, larger than the %2 wanted: allow smaller blocks, or let less of the table show.</source>
+        <translation>Ein Block ergibt ein Stück von %1, größer als die gewünschten %2: kleinere Blöcke zulassen oder weniger vom Tisch zeigen.</translation>
+    </message>
+    <message>
+        <source>No block from %1 to %2 goes into a hoop you have: allow other sizes, or enter the hoop that takes them.</source>
+        <translation>Kein Block von %1 bis %2 passt in einen der Rahmen: andere Größen zulassen oder den passenden Rahmen eingeben.</translation>
+    </message>
+    <message>
+        <source>That takes %1 blocks or more, and you allow %2: allow more, or larger blocks.</source>
+        <translation>Das braucht %1 Blöcke oder mehr, und zugelassen sind %2: mehr zulassen oder größere Blöcke.</translation>
+    </message>
+    <message>
+        <source>The block has %1 of room in the hoop; %2 lets you place it without trying twice.</source>
+        <translation>Der Block hat %1 Spiel im Rahmen; mit %2 lässt er sich auf Anhieb anlegen.</translation>
+    </message>
+    <message>
+        <source>The binding&apos;s seam of %1 is deeper than the cloth outside the stitched line, %2: it would cover the line.</source>
+        <translation>Die Naht der Einfassung, %1, ist tiefer als der Stoff außerhalb der gestickten Linie, %2: Sie würde die Linie verdecken.</translation>
+    </message>
+    <message>
+        <source>A margin of %1 past the hoop is hard to hold; %2 is easier.</source>
+        <extracomment>margin: cloth past the hoop&apos;s outside at a strip&apos;s long edges</extracomment>
+        <translation>Ein Rand von %1 über den Rahmen ist schwer zu halten; %2 ist leichter.</translation>
+    </message>
+    <message>
+        <source>%1 is left over on each strip; a little more draw-up and the %o2 block will not fit.</source>
+        <translation>%1 bleibt auf jedem Streifen übrig; etwas mehr Einzug, und der %o2 Block passt nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Folding on the ruler&apos;s mark leaves a lip of %1 past the seam; more than %2 may lift.</source>
+        <extracomment>lip: the part of the fold that stands past the stitching</extracomment>
+        <translation>Beim Falten auf den Linealstrich bleibt eine Lippe von %1 über der Naht; mehr als %2 kann abstehen.</translation>
+    </message>
+    <message>
+        <source>The gap pieces are %1 long, shorter than a short sashing with its spare, %2.</source>
+        <extracomment>harvested: cut from the gaps between the blocks of a strip</extracomment>
+        <translation>Die Lückenstücke sind %1 lang, kürzer als ein kurzer Zwischenstreifen mit Zugabe, %2.</translation>
+    </message>
+    <message>
+        <source>The gap of %1 is under the two wide allowances, %2: the blocks cannot be cut apart so.</source>
+        <translation>Die Lücke von %1 ist kleiner als die zwei breiten Zugaben, %2: So lassen sich die Blöcke nicht trennen.</translation>
+    </message>
+    <message>
+        <source>The frame lies %1 over the block before it. Pad it, and look for marks.</source>
+        <translation>Der Rahmen liegt %1 über dem Block davor. Unterpolstern und auf Spuren achten.</translation>
+    </message>
+    <message>
+        <source>The rounded corner cuts %1 into the stippling: stay-stitch beside the line before cutting.</source>
+        <extracomment>stippling: the quilting inside a block&apos;s stitched outline; stay-stitch: a row of stitches that holds a cut</extracomment>
+        <translation>Die runde Ecke schneidet %1 in die Füllquiltung: vor dem Schneiden neben der Linie eine Stütznaht steppen.</translation>
+    </message>
+    <message>
+        <source>A corner of %1 is tight for folded binding; it eases round from %2.</source>
+        <translation>Eine Ecke von %1 ist eng für gelegte Einfassung; ab %2 legt sie sich glatt herum.</translation>
+    </message>
+    <message>
+        <source>Hanging over by only %1, the edge will stick out stiffly; it falls well from %2.</source>
+        <translation>Mit nur %1 Überhang steht die Kante steif ab; ab %2 fällt sie gut.</translation>
+    </message>
+    <message>
+        <source>The corners hang %1 past the round table and will stick out; they fall well from %2.</source>
+        <translation>Die Ecken hängen %1 über den runden Tisch und stehen ab; ab %2 fallen sie gut.</translation>
+    </message>
+    <message>
+        <source>Is the cut edge still square to the fold?</source>
+        <translation>Ist die Schnittkante noch rechtwinklig zum Bruch?</translation>
+    </message>
+    <message>
+        <source>A cross line lies on the fold, the edge just inside both ragged ends.</source>
+        <translation>Eine Querlinie liegt auf dem Bruch, die Kante knapp innerhalb beider ausgefranster Enden.</translation>
+    </message>
+    <message>
+        <source>The line touches at both ends.</source>
+        <translation>Die Linie berührt an beiden Enden.</translation>
+    </message>
+    <message>
+        <source>Back wrong side up, batting, front right side up, smoothed from the middle.</source>
+        <translation>Rückseite links nach oben, Vlies, Vorderseite rechts nach oben, von der Mitte aus glatt gestrichen.</translation>
+    </message>
+    <message>
+        <source>Every tick measured from the one zero end, never from the tick before.</source>
+        <translation>Jeder Strich vom selben Nullende gemessen, nie vom Strich davor.</translation>
+    </message>
+    <message>
+        <source>Pins out of the hoop, cord clear, bobbin full enough.</source>
+        <translation>Nadeln aus dem Rahmen, Kabel frei, Spule voll genug.</translation>
+    </message>
+    <message>
+        <source>Off the hoop, pressed and ten minutes rested before measuring.</source>
+        <translation>Aus dem Rahmen, gebügelt und zehn Minuten geruht, dann messen.</translation>
+    </message>
+    <message>
+        <source>Both ends square to the band’s long edge.</source>
+        <translation>Beide Enden rechtwinklig zur langen Kante des Bandes.</translation>
+    </message>
+    <message>
+        <source>Measure the gap between the allowances and the distance between the two seams on the back.</source>
+        <translation>Den Spalt zwischen den Zugaben und den Abstand der beiden Nähte auf der Rückseite messen.</translation>
+    </message>
+    <message>
+        <source>The web is on the wrong side of the patch.</source>
+        <translation>Das Klebevlies liegt auf der linken Seite des Flickens.</translation>
+    </message>
+    <message>
+        <source>Close to the stitches, the topmost patch first.</source>
+        <translation>Dicht an den Stichen, der oberste Flicken zuerst.</translation>
+    </message>
+    <message>
+        <source>Lift and set down, front first, then the back.</source>
+        <translation>Aufsetzen und abheben, erst vorn, dann hinten.</translation>
+    </message>
+    <message>
+        <source>Nothing lies underneath.</source>
+        <translation>Nichts liegt darunter.</translation>
+    </message>
+    <message>
+        <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
+        <translation>Die Linie liegt an beiden Ecken auf den äußeren Stichen, nicht auf der Echolinie.</translation>
+    </message>
+    <message>
+        <source>Each join stands in the middle of a block, never at a crossing.</source>
+        <translation>Jeder Ansatz liegt in der Mitte eines Blocks, nie an einer Kreuzung.</translation>
+    </message>
+    <message>
+        <source>Batting and back peeled off, no stitching in the piece.</source>
+        <translation>Vlies und Rückseite abgezogen, keine Stiche im Stück.</translation>
+    </message>
+    <message>
+        <source>Both strips are caught along the whole seam.</source>
+        <translation>Beide Streifen sind auf der ganzen Naht gefasst.</translation>
+    </message>
+    <message>
+        <source>All rows are alike in length, or nearly.</source>
+        <translation>Alle Reihen sind gleich lang, oder beinahe.</translation>
+    </message>
+    <message>
+        <source>A mark meets each short sashing.</source>
+        <translation>Auf jeden kurzen Zwischenstreifen trifft ein Zeichen.</translation>
+    </message>
+    <message>
+        <source>The backing lies flat and is held.</source>
+        <translation>Der Rückseitenstoff liegt flach und ist fixiert.</translation>
+    </message>
+    <message>
+        <source>Turned, corners out, the opening closed.</source>
+        <translation>Gewendet, Ecken ausgeformt, die Öffnung geschlossen.</translation>
+    </message>
+    <message>
+        <source>No join lands on a corner or a sashing’s end.</source>
+        <translation>Kein Ansatz fällt auf eine Ecke oder ein Streifenende.</translation>
+    </message>
+    <message>
+        <source>Both diagonals are alike.</source>
+        <translation>Beide Diagonalen sind gleich.</translation>
+    </message>
+    <message>
+        <source>As many pins out as went in.</source>
+        <translation>So viele Nadeln heraus wie hinein.</translation>
+    </message>
+    <message>
+        <source>Close the blade between cuts. Roll away from you. Fingers behind the edge.</source>
+        <translation>Die Klinge zwischen Schnitten schließen. Vom Körper weg rollen. Finger hinter die Kante.</translation>
+    </message>
+    <message>
+        <source>Strong magnets pinch. Keep them 6 in (15 cm) and more from pacemakers and other implants, away from children, cards and this tablet.</source>
+        <translation>Starke Magnete klemmen. Mindestens 15 cm (6 in) Abstand zu Herzschrittmachern und anderen Implantaten, fern von Kindern, Karten und diesem Tablet.</translation>
+    </message>
+    <message>
+        <source>Pins out of the hoop? Cord, hair and sleeves clear?</source>
+        <translation>Nadeln aus dem Rahmen? Kabel, Haare und Ärmel frei?</translation>
+    </message>
+    <message>
+        <source>Iron on its stand, off afterwards; steam burns.</source>
+        <translation>Bügeleisen auf den Ständer, danach aus; Dampf verbrüht.</translation>
+    </message>
+    <message>
+        <source>Spray by an open window, away from flame.</source>
+        <translation>Am offenen Fenster sprühen, fern von Flammen.</translation>
+    </message>
+    <message>
+        <source>Hoop flat on the table, machine stopped, scissor points up.</source>
+        <translation>Rahmen flach auf den Tisch, Maschine steht, Scherenspitzen nach oben.</translation>
+    </message>
+    <message>
+        <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
+        <translation>Kein Topfuntersetzer. 30 cm (12 in) Abstand zu Kerzen.</translation>
+    </message>
+    <message>
+        <source>Count the pins in and count them out.</source>
+        <translation>Die Nadeln hinein zählen und heraus zählen.</translation>
+    </message>
+    <message>
+        <source>the stitched outline</source>
+        <extracomment>the block&apos;s outer stitched line</extracomment>
+        <translation>den gestickten Umriss</translation>
+    </message>
+    <message>
+        <source>the fold</source>
+        <translation>den Bruch</translation>
+    </message>
+    <message>
+        <source>the cut edge</source>
+        <translation>die Schnittkante</translation>
+    </message>
+    <message>
+        <source>The fold on a line of the mat, the cut along another.</source>
+        <translation>Den Bruch auf eine Linie der Matte, den Schnitt an einer anderen.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; with a cross line on the fold.</source>
+        <translation>„%1“ mit einer Querlinie auf dem Bruch.</translation>
+    </message>
+    <message>
+        <source>By the mat&apos;s lines: %1 from %2, at both ends.</source>
+        <translation>Nach den Mattenlinien: %1 von: %2, an beiden Enden.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; with its %2 line on %3, &quot;%4&quot; against it.</source>
+        <extracomment>two rulers laid side by side; &quot;%1&quot; and &quot;%4&quot; are their names</extracomment>
+        <translation>„%1“ mit der Linie %2 auf %3, „%4“ daran.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; with its %2 line on %3.</source>
+        <translation>„%1“ mit der Linie %2 auf %3.</translation>
+    </message>
+    <message>
+        <source>Stop the blade, slide the ruler along, go on.</source>
+        <extracomment>fence: the ruler the blade follows, shorter than the cut</extracomment>
+        <translation>Die Klinge anhalten, das Lineal weiterschieben, weiter.</translation>
+    </message>
+    <message>
+        <source>Cut along the second; no daylight between them.</source>
+        <translation>Am zweiten entlang schneiden; kein Licht dazwischen.</translation>
+    </message>
+    <message>
+        <source>%1 layers.</source>
+        <translation>%1 Lagen.</translation>
+    </message>
+    <message>
+        <source>: %1 by %2.</source>
+        <extracomment>width by length of a piece</extracomment>
+        <translation>: %1 mal %2.</translation>
+    </message>
+    <message>
+        <source>(For the trial.)</source>
+        <translation>(Für die Probe.)</translation>
+    </message>
+    <message>
+        <source>Square the end of %1 to its fold.</source>
+        <translation>Das Ende rechtwinklig zum Bruch schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a hoop strip of %1.</source>
+        <extracomment>hoop strip: the strip of cloth that goes through the hoop, several blocks to a strip</extracomment>
+        <translation>Einen Stickstreifen schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a sashing band of %1.</source>
+        <extracomment>band: a strip as long as the cloth is wide, cut across later into sashings</extracomment>
+        <translation>Ein Band für Zwischenstreifen schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a short sashing from a band of %1.</source>
+        <translation>Einen kurzen Zwischenstreifen vom Band schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a long sashing from a band of %1.</source>
+        <translation>Einen langen Zwischenstreifen vom Band schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a piece of a long sashing from a band of %1.</source>
+        <translation>Ein Teil eines langen Zwischenstreifens vom Band schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Sew the pieces to one long sashing of %1.</source>
+        <translation>Die Teile zu einem langen Zwischenstreifen nähen: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a short sashing of %1 from a gap piece.</source>
+        <translation>Einen kurzen Zwischenstreifen aus einem Lückenstück schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a patch of %1.</source>
+        <translation>Einen Flicken schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a binding strip of %1.</source>
+        <translation>Einen Einfassungsstreifen schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut the backing of %1.</source>
+        <translation>Den Rückseitenstoff schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a square of %1 for bias binding.</source>
+        <extracomment>bias: cut slantwise, for a binding that goes round curves</extracomment>
+        <translation>Ein Quadrat für Schrägband schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Layer back, batting and front: one hoop strip.</source>
+        <translation>Rückseite, Vlies und Vorderseite legen: ein Stickstreifen.</translation>
+    </message>
+    <message>
+        <source>Mark the strip&apos;s centre line and its places.</source>
+        <translation>Die Mittellinie des Streifens und seine Stellen anzeichnen.</translation>
+    </message>
+    <message>
+        <source>Stitch the test block.</source>
+        <translation>Den Probeblock sticken.</translation>
+    </message>
+    <message>
+        <source>Measure the test block&apos;s outline, both ways.</source>
+        <translation>Den Umriss des Probeblocks messen, in beide Richtungen.</translation>
+    </message>
+    <message>
+        <source>Make the test join and measure it.</source>
+        <translation>Die Probeverbindung machen und messen.</translation>
+    </message>
+    <message>
+        <source>Stitch a block.</source>
+        <translation>Einen Block sticken.</translation>
+    </message>
+    <message>
+        <source>Trim the patches with scissors, the topmost first.</source>
+        <translation>Die Flicken mit der Schere beschneiden, den obersten zuerst.</translation>
+    </message>
+    <message>
+        <source>Press the block, now that its patches are trimmed.</source>
+        <translation>Den Block bügeln, nun da seine Flicken beschnitten sind.</translation>
+    </message>
+    <message>
+        <source>Press the test block and let it rest.</source>
+        <translation>Den Probeblock bügeln und ruhen lassen.</translation>
+    </message>
+    <message>
+        <source>Cut the strip apart down the middle of each gap.</source>
+        <translation>Den Streifen in der Mitte jeder Lücke trennen.</translation>
+    </message>
+    <message>
+        <source>Trim the block&apos;s four sides, measuring from the stitched outline.</source>
+        <translation>Die vier Seiten des Blocks beschneiden, vom gestickten Umriss gemessen.</translation>
+    </message>
+    <message>
+        <source>Join two blocks with a short sashing: sew, press, sew, fold, stitch in the ditch.</source>
+        <extracomment>ditch: the line where the sashing meets the block</extracomment>
+        <translation>Zwei Blöcke mit einem kurzen Zwischenstreifen verbinden: nähen, bügeln, nähen, falten, im Nahtschatten nähen.</translation>
+    </message>
+    <message>
+        <source>Measure the row&apos;s length.</source>
+        <translation>Die Länge der Reihe messen.</translation>
+    </message>
+    <message>
+        <source>Join two rows with a long sashing, mark to mark.</source>
+        <translation>Zwei Reihen mit einem langen Zwischenstreifen verbinden, Zeichen auf Zeichen.</translation>
+    </message>
+    <message>
+        <source>Lay the backing and hold it.</source>
+        <translation>Den Rückseitenstoff auflegen und fixieren.</translation>
+    </message>
+    <message>
+        <source>Sew front to back, turn it out and close it.</source>
+        <translation>Vorderseite auf Rückseite nähen, wenden und schließen.</translation>
+    </message>
+    <message>
+        <source>Square the piece, measuring from its sashings.</source>
+        <translation>Das Stück rechtwinklig schneiden, von den Zwischenstreifen aus gemessen.</translation>
+    </message>
+    <message>
+        <source>Sew the binding on.</source>
+        <translation>Die Einfassung annähen.</translation>
+    </message>
+    <message>
+        <source>Take a last look: pins counted, threads gone, measured.</source>
+        <translation>Ein letzter Blick: Nadeln gezählt, Fäden weg, gemessen.</translation>
+    </message>
+    <message>
+        <source>Square the end</source>
+        <translation>Ende begradigen</translation>
+    </message>
+    <message>
+        <source>Strip %1 of %2</source>
+        <translation>Streifen %1 von %2</translation>
+    </message>
+    <message>
+        <source>Band %1 of %2</source>
+        <translation>Band %1 von %2</translation>
+    </message>
+    <message>
+        <source>Short sashing %1 of %2</source>
+        <translation>Kurzer Streifen %1 von %2</translation>
+    </message>
+    <message>
+        <source>Long sashing %1 of %2</source>
+        <translation>Langer Streifen %1 von %2</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2</source>
+        <translation>Teil %1 von %2</translation>
+    </message>
+    <message>
+        <source>Patch %1 of %2</source>
+        <translation>Flicken %1 von %2</translation>
+    </message>
+    <message>
+        <source>Binding strip %1 of %2</source>
+        <translation>Einfassung %1 von %2</translation>
+    </message>
+    <message>
+        <source>Backing %1 of %2</source>
+        <translation>Rückseite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Square for bias %1 of %2</source>
+        <translation>Schrägquadrat %1 von %2</translation>
+    </message>
+    <message>
+        <source>Test block %1 of %2</source>
+        <translation>Probeblock %1 von %2</translation>
+    </message>
+    <message>
+        <source>Test block, measuring</source>
+        <translation>Probeblock, messen</translation>
+    </message>
+    <message>
+        <source>Test join</source>
+        <translation>Probeverbindung</translation>
+    </message>
+    <message>
+        <source>Block %1 of %2</source>
+        <translation>Block %1 von %2</translation>
+    </message>
+    <message>
+        <source>Block %1 of %2, patches</source>
+        <translation>Block %1 von %2, Flicken</translation>
+    </message>
+    <message>
+        <source>Block %1 of %2, pressing</source>
+        <translation>Block %1 von %2, bügeln</translation>
+    </message>
+    <message>
+        <source>Test block, pressing</source>
+        <translation>Probeblock, bügeln</translation>
+    </message>
+    <message>
+        <source>Block %1 of %2, apart</source>
+        <extracomment>a block still in its strip is cut off it, roughly</extracomment>
+        <translation>Block %1 von %2, trennen</translation>
+    </message>
+    <message>
+        <source>Short join %1 of %2</source>
+        <translation>Kurze Naht %1 von %2</translation>
+    </message>
+    <message>
+        <source>Row %1 of %2</source>
+        <translation>Reihe %1 von %2</translation>
+    </message>
+    <message>
+        <source>Long join %1 of %2</source>
+        <translation>Lange Naht %1 von %2</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, squaring</source>
+        <translation>Stück %1 von %2, begradigen</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, binding</source>
+        <translation>Stück %1 von %2, einfassen</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, last look</source>
+        <translation>Stück %1 von %2, letzter Blick</translation>
+    </message>
+    <message>
+        <source>Cut, blade closed</source>
+        <translation>Geschnitten, Klinge zu</translation>
+    </message>
+    <message>
+        <source>Straight, blade closed</source>
+        <translation>Gerade, Klinge zu</translation>
+    </message>
+    <message>
+        <source>Sewn and pressed</source>
+        <translation>Genäht und gebügelt</translation>
+    </message>
+    <message>
+        <source>Layered</source>
+        <translation>Gelegt</translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation>Angezeichnet</translation>
+    </message>
+    <message>
+        <source>Stitched</source>
+        <translation>Gestickt</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Tried and measured</source>
+        <translation>Erprobt und gemessen</translation>
+    </message>
+    <message>
+        <source>All trimmed</source>
+        <translation>Alles beschnitten</translation>
+    </message>
+    <message>
+        <source>Pressed</source>
+        <translation>Gebügelt</translation>
+    </message>
+    <message>
+        <source>Cut apart</source>
+        <translation>Getrennt</translation>
+    </message>
+    <message>
+        <source>Trimmed, blade closed</source>
+        <translation>Beschnitten, Klinge zu</translation>
+    </message>
+    <message>
+        <source>Joined</source>
+        <translation>Verbunden</translation>
+    </message>
+    <message>
+        <source>Laid</source>
+        <translation>Aufgelegt</translation>
+    </message>
+    <message>
+        <source>Turned and closed</source>
+        <translation>Gewendet und zu</translation>
+    </message>
+    <message>
+        <source>Squared, blade closed</source>
+        <translation>Begradigt, Klinge zu</translation>
+    </message>
+    <message>
+        <source>Bound</source>
+        <translation>Eingefasst</translation>
+    </message>
+    <message>
+        <source>All is well</source>
+        <translation>Alles ist gut</translation>
+    </message>
+    <message>
+        <source>the cloth</source>
+        <translation>der Stoff</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <extracomment>station: deciding table, blocks, hoop and edge</extracomment>
+        <translation>Planen</translation>
+    </message>
+    <message>
+        <source>Shop</source>
+        <extracomment>station: what to buy</extracomment>
+        <translation>Kaufen</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Schneiden</translation>
+    </message>
+    <message>
+        <source>Hoop</source>
+        <extracomment>station: stitching in the hoop</extracomment>
+        <translation>Sticken</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Trimmen</translation>
+    </message>
+    <message>
+        <source>Join</source>
+        <translation>Verbinden</translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <translation>Kante</translation>
+    </message>
+</context>
+<context>
+    <name>WorkedFigure</name>
+    <message>
+        <source>show the working</source>
+        <extracomment>what pressing a figure does</extracomment>
+        <translation>Rechenweg zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>WorkingSheet</name>
+    <message>
+        <source>along</source>
+        <translation>längs</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <translation>quer</translation>
+    </message>
+    <message>
+        <source>Which way</source>
+        <translation>Welche Richtung</translation>
+    </message>
+    <message>
+        <source>Back to the sum before</source>
+        <translation>Zurück zur Rechnung davor</translation>
+    </message>
+    <message>
+        <source>Back to the work</source>
+        <translation>Zurück zur Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>WorkingTab</name>
+    <message>
+        <source>show the working</source>
+        <extracomment>opens the sum behind a figure</extracomment>
+        <translation>Rechenweg zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>WrongSheet</name>
+    <message>
+        <source>Here is what that means</source>
+        <translation>Das folgt daraus</translation>
+    </message>
+    <message>
+        <source>What went wrong?</source>
+        <translation>Was ging schief?</translation>
+    </message>
+    <message>
+        <source>They disagree: measure the block</source>
+        <translation>Widerspruch: Block messen</translation>
+    </message>
+    <message>
+        <source>Make it again</source>
+        <translation>Noch einmal machen</translation>
+    </message>
+    <message>
+        <source>On with the work</source>
+        <translation>Weiter mit der Arbeit</translation>
+    </message>
+    <message>
+        <source>I changed my mind</source>
+        <translation>Doch anders entschieden</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Backups</name>
+    <message>
+        <source>Backup</source>
+        <extracomment>the name of a file with everything in it</extracomment>
+        <translation>Sicherung</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen.</translation>
+    </message>
+    <message>
+        <source>Writing the backup…</source>
+        <translation>Die Sicherung wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>Written to %1 and read back: %2.</source>
+        <translation>Nach %1 geschrieben und wieder gelesen: %2.</translation>
+    </message>
+    <message>
+        <source>There are projects on the shelf. A backup is put back where nothing is yet: on a new tablet, or after a new start with an empty folder.</source>
+        <translation>Im Regal liegen Projekte. Eine Sicherung wird zurückgelegt, wo noch nichts ist: auf einem neuen Tablet oder nach einem Neubeginn mit leerem Ordner.</translation>
+    </message>
+    <message>
+        <source>All of it lies ready. Close Matside and open it again: then it is on the shelf.</source>
+        <translation>Alles liegt bereit. Matside schließen und wieder öffnen: Dann liegt es im Regal.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::BlockLog</name>
+    <message>
+        <source>Block %1</source>
+        <extracomment>%1 is a block&apos;s name, &quot;A1&quot;</extracomment>
+        <translation>Block %1</translation>
+    </message>
+    <message>
+        <source>Strip %1, place %2</source>
+        <extracomment>where a block was stitched: the strip&apos;s number and the block&apos;s place on it</extracomment>
+        <translation>Streifen %1, Stelle %2</translation>
+    </message>
+    <message>
+        <source>Planned {%1} × {%2}</source>
+        <extracomment>the size the stitched outline should have, along and across</extracomment>
+        <translation>Geplant {%1} × {%2}</translation>
+    </message>
+</context>
+<context>
+    <name>matside::BlockMeasure</name>
+    <message>
+        <source>%1 is too small for the others: make it again.</source>
+        <translation>%1 ist zu klein für die anderen: neu machen.</translation>
+    </message>
+    <message>
+        <source>Common size %1: trim to %2; the piece finishes %3 × %4.</source>
+        <translation>Gemeinsames Maß %1: auf %2 beschneiden; das Stück wird fertig %3 × %4.</translation>
+    </message>
+    <message>
+        <source>%1 is cut already for another size.</source>
+        <translation>%1 ist schon auf ein anderes Maß geschnitten.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::EdgeModel</name>
+    <message>
+        <source>A count of pins lies between 0 and %1.</source>
+        <translation>Eine Zahl von Nadeln liegt zwischen 0 und %1.</translation>
+    </message>
+    <message>
+        <source>A corner’s radius is more than nothing and no more than %1.</source>
+        <translation>Der Radius einer Ecke ist mehr als nichts und höchstens %1.</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>top, %1 from the left</source>
+        <translation>oben, %1 von links</translation>
+    </message>
+    <message>
+        <source>right, %1 from the top</source>
+        <translation>rechts, %1 von oben</translation>
+    </message>
+    <message>
+        <source>bottom, %1 from the left</source>
+        <translation>unten, %1 von links</translation>
+    </message>
+    <message>
+        <source>left, %1 from the top</source>
+        <translation>links, %1 von oben</translation>
+    </message>
+    <message>
+        <source>Begin and close: %1.</source>
+        <translation>Beginnen und schließen: %1.</translation>
+    </message>
+    <message>
+        <source>Join %1: %2.</source>
+        <translation>Ansatz %1: %2.</translation>
+    </message>
+    <message>
+        <source>First cut %1 off strip %2.</source>
+        <translation>Erst %1 von Streifen %2 abschneiden.</translation>
+    </message>
+    <message>
+        <source>No join falls on a corner or a sashing end.</source>
+        <translation>Kein Ansatz fällt auf eine Ecke oder ein Streifenende.</translation>
+    </message>
+    <message>
+        <source>Between the sashing ends there is no room for a join: the joins keep clear of the corners alone. Narrower binding would fit.</source>
+        <extracomment>so: with joins as wide as they are</extracomment>
+        <translation>Zwischen den Streifenenden ist kein Platz für einen Ansatz: Die Ansätze meiden nur die Ecken. Eine schmalere Einfassung würde passen.</translation>
+    </message>
+    <message>
+        <source>The sides are too short to keep the joins off the corners. Press every join open, and grade it.</source>
+        <translation>Die Seiten sind zu kurz, um die Ansätze von den Ecken fernzuhalten. Jeden Ansatz auseinanderbügeln und abstufen.</translation>
+    </message>
+    <message>
+        <source>This takes one strip more, %1 in all.</source>
+        <translation>Das braucht einen Streifen mehr, zusammen %1.</translation>
+    </message>
+    <message>
+        <source>Hang %1 loose before the beginning, and as much at the end.</source>
+        <translation>Vor dem Anfang %1 lose hängen lassen, am Ende ebenso viel.</translation>
+    </message>
+    <message>
+        <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
+        <translation>Mit der Kante nähen, nicht dehnen: das Schrägband um jede Ecke einhalten. Mit %1 Überlappung schließen, Enden im rechten Winkel gekreuzt.</translation>
+    </message>
+    <message>
+        <source>At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. Close with an overlap of exactly %2, ends crossed at a right angle.</source>
+        <translation>An einer Ecke %1 vor der Kante anhalten, den Streifen unter 45° hochfalten, dann bündig mit der Kante herunter. Mit genau %2 Überlappung schließen, Enden im rechten Winkel gekreuzt.</translation>
+    </message>
+    <message>
+        <source>Square corners, mitred.</source>
+        <translation>Rechte Ecken, als Briefecken gelegt.</translation>
+    </message>
+    <message>
+        <source>Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.</source>
+        <translation>Ecken von %1. Die Kante misst ringsum %2: %3 Schrägband aus einem Quadrat von %4 schneiden.</translation>
+    </message>
+    <message>
+        <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
+        <translation>Der Bogen schneidet %1 in die Füllquiltung: vor dem Schneiden neben der Linie eine Stütznaht steppen. Bis %2 bliebe er frei.</translation>
+    </message>
+    <message>
+        <source>It is tight for folded binding, which eases round from %1.</source>
+        <translation>Das ist eng für gelegte Einfassung; ab %1 legt sie sich glatt herum.</translation>
+    </message>
+    <message>
+        <source>Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from the back.</source>
+        <translation>Zeichen vor jeder Hitze mit kaltem Wasser entfernen. Kühl und schonend waschen, flach oder kühl trocknen, von links bügeln.</translation>
+    </message>
+    <message>
+        <source>Small quilts and pillows do not go in a sleeping baby’s cot.</source>
+        <translation>Kleine Quilts und Kissen gehören nicht in das Bett eines schlafenden Säuglings.</translation>
+    </message>
+    <message>
+        <source>Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.</source>
+        <translation>Etikett: hinten, unten rechts. Titel, Name, Datum, Größe, Faser, wie zu waschen.</translation>
+    </message>
+    <message>
+        <source>To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 wide and %3 to %4 long.</source>
+        <translation>Zum Aufhängen: ein von Hand angehefteter Tunnel, der sich wieder lösen lässt, Zuschnitt %1 bis %2 breit und %3 bis %4 lang.</translation>
+    </message>
+    <message>
+        <source>To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.</source>
+        <translation>Zum Aufhängen: ein Tunnel auf der Rückseite, Zuschnitt %1 bis %2 breit und %3 bis %4 lang.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.</source>
+        <extracomment>envelope back: two pieces that overlap, between which the pillow is put in</extracomment>
+        <translation>Als Kissen: für eine Füllung von %1 × %2, mit Hotelverschluss aus zwei Teilen %3 × %4.</translation>
+    </message>
+    <message>
+        <source>Squaring</source>
+        <translation>Begradigen</translation>
+    </message>
+    <message>
+        <source>Binding</source>
+        <translation>Einfassen</translation>
+    </message>
+    <message>
+        <source>Last look</source>
+        <translation>Letzter Blick</translation>
+    </message>
+    <message>
+        <source>along, and %1 across, raw</source>
+        <translation>längs und %1 quer, unversäubert</translation>
+    </message>
+    <message>
+        <source>along, and %1 across, finished</source>
+        <translation>längs und %1 quer, fertig</translation>
+    </message>
+    <message>
+        <source>of bias, cut %1 wide</source>
+        <translation>Schrägband, %1 breit geschnitten</translation>
+    </message>
+    <message>
+        <source>in %1 strips, cut %2 wide</source>
+        <translation>in %1 Streifen, %2 breit geschnitten</translation>
+    </message>
+    <message>
+        <source>The readings disagree by %1.</source>
+        <translation>Die Messwerte widersprechen sich um %1.</translation>
+    </message>
+    <message>
+        <source>Square within %1.</source>
+        <translation>Rechtwinklig auf %1.</translation>
+    </message>
+    <message>
+        <source>Top and bottom differ by %1.</source>
+        <translation>Oben und unten weichen um %1 ab.</translation>
+    </message>
+    <message>
+        <source>Left and right differ by %1.</source>
+        <translation>Links und rechts weichen um %1 ab.</translation>
+    </message>
+    <message>
+        <source>The diagonals differ by %1.</source>
+        <translation>Die Diagonalen weichen um %1 ab.</translation>
+    </message>
+    <message>
+        <source>Lay it flat and measure again. Do not cut.</source>
+        <translation>Flach legen und neu messen. Nicht schneiden.</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3, %4</source>
+        <translation>%1, %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>Trim it plainly, in this order: %1.</source>
+        <translation>Einfach beschneiden, in dieser Folge: %1.</translation>
+    </message>
+    <message>
+        <source>Ease it with steam and measure again, or square it smaller: the largest true piece is %1 × %2. Trim in this order: %3.</source>
+        <translation>Mit Dampf ausrichten und neu messen, oder kleiner begradigen: Das größte rechtwinklige Stück ist %1 × %2. In dieser Folge beschneiden: %3.</translation>
+    </message>
+    <message>
+        <source>Round the edge it is %1 less than planned.</source>
+        <translation>Rings um die Kante ist es %1 weniger als geplant.</translation>
+    </message>
+    <message>
+        <source>Round the edge it is %1 more than planned; the binding strips reach.</source>
+        <translation>Rings um die Kante ist es %1 mehr als geplant; die Einfassungsstreifen reichen.</translation>
+    </message>
+    <message>
+        <source>Round the edge it is %1 more than planned: cut the bias that much longer.</source>
+        <translation>Rings um die Kante ist es %1 mehr als geplant: das Schrägband um so viel länger schneiden.</translation>
+    </message>
+    <message>
+        <source>Round the edge it is %1 more than planned: cut one binding strip more.</source>
+        <translation>Rings um die Kante ist es %1 mehr als geplant: einen Einfassungsstreifen mehr schneiden.</translation>
+    </message>
+    <message>
+        <source>The binding is cut: the corners stay as they are.</source>
+        <translation>Die Einfassung ist geschnitten: Die Ecken bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Count the pins and needles that went in, and those that came out.</source>
+        <translation>Alle Nadeln zählen, die hineingingen, und alle, die herauskamen.</translation>
+    </message>
+    <message>
+        <source>No pins were used.</source>
+        <translation>Keine Nadeln benutzt.</translation>
+    </message>
+    <message>
+        <source>They differ, and you know why.</source>
+        <translation>Sie weichen ab, und der Grund ist bekannt.</translation>
+    </message>
+    <message>
+        <source>As many out as in.</source>
+        <translation>So viele heraus wie hinein.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n still in it: feel along every seam, both faces.</source>
+        <translation>
+            <numerusform>%n steckt noch: jede Naht abtasten, beide Seiten.</numerusform>
+            <numerusform>%n stecken noch: jede Naht abtasten, beide Seiten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>More came out than went in: count again.</source>
+        <translation>Es kamen mehr heraus als hinein: noch einmal zählen.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::FieldsModel</name>
+    <message>
+        <source>%1 by %2</source>
+        <extracomment>a ruler&apos;s length and width</extracomment>
+        <translation>%1 mal %2</translation>
+    </message>
+</context>
+<context>
+    <name>matside::FitModel</name>
+    <message>
+        <source>This cannot be changed here.</source>
+        <translation>Das lässt sich hier nicht ändern.</translation>
+    </message>
+    <message>
+        <source>That could not be saved.</source>
+        <translation>Das ließ sich nicht speichern.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Gallery</name>
+    <message>
+        <source>to do</source>
+        <translation>zu tun</translation>
+    </message>
+    <message>
+        <source>stitched</source>
+        <translation>gestickt</translation>
+    </message>
+    <message>
+        <source>trimmed</source>
+        <translation>beschnitten</translation>
+    </message>
+    <message>
+        <source>joined</source>
+        <translation>verbunden</translation>
+    </message>
+    <message>
+        <source>spoiled</source>
+        <translation>verdorben</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+</context>
+<context>
+    <name>matside::HoopModel</name>
+    <message>
+        <source>Strip %1 of %2</source>
+        <translation>Streifen %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1, flat cloth</source>
+        <translation>%1, flacher Stoff</translation>
+    </message>
+    <message>
+        <source>%1, as drawn in by the stitching</source>
+        <extracomment>the strip is shorter now: stitching has drawn the cloth in</extracomment>
+        <translation>%1, durch das Sticken eingezogen</translation>
+    </message>
+    <message>
+        <source>Centre %1</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;: the middle of the block, to be ticked on the strip</extracomment>
+        <translation>Mitte %1</translation>
+    </message>
+    <message>
+        <source>Centre of %1</source>
+        <translation>Mitte von %1</translation>
+    </message>
+    <message>
+        <source>%1 starts</source>
+        <extracomment>gap: cloth between two outlines on the strip</extracomment>
+        <translation>%1 beginnt</translation>
+    </message>
+    <message>
+        <source>Gap to %1</source>
+        <translation>Lücke bis %1</translation>
+    </message>
+    <message>
+        <source>%1 started</source>
+        <translation>%1 begann</translation>
+    </message>
+    <message>
+        <source>from the last outline</source>
+        <translation>vom letzten Umriss</translation>
+    </message>
+    <message>
+        <source>from the zero end</source>
+        <extracomment>zero end: the end of the strip everything is measured from</extracomment>
+        <translation>vom Nullende</translation>
+    </message>
+    <message>
+        <source>Next centre %1</source>
+        <translation>Nächste Mitte %1</translation>
+    </message>
+    <message>
+        <source>The next outline starts at %1; the plan expected %2.</source>
+        <translation>Der nächste Umriss beginnt bei %1; geplant war %2.</translation>
+    </message>
+    <message>
+        <source>The plan expects the next outline to start at %1 on the drawn-in cloth.</source>
+        <translation>Nach Plan beginnt der nächste Umriss bei %1 auf dem eingezogenen Stoff.</translation>
+    </message>
+    <message>
+        <source>Block %1 no longer fits: %2 short.</source>
+        <translation>Block %1 passt nicht mehr: %2 zu wenig.</translation>
+    </message>
+    <message>
+        <source>Sew a waste tail to the far end,</source>
+        <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
+        <translation>Ein Hilfsende an das ferne Ende nähen,</translation>
+    </message>
+    <message>
+        <source>take a gap of %1,</source>
+        <translation>eine Lücke von %1 nehmen</translation>
+    </message>
+    <message>
+        <source>or carry it to the next strip.</source>
+        <translation>oder ihn auf den nächsten Streifen nehmen.</translation>
+    </message>
+    <message>
+        <source>It is carried to the next strip.</source>
+        <translation>Er kommt auf den nächsten Streifen.</translation>
+    </message>
+    <message>
+        <source>The last outline ends between %1 and %2.</source>
+        <translation>Der letzte Umriss endet zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>That could not be saved.</source>
+        <translation>Das ließ sich nicht speichern.</translation>
+    </message>
+    <message>
+        <source>stippling</source>
+        <extracomment>stippling: quilting in a wandering line that fills the ground</extracomment>
+        <translation>Füllquiltung</translation>
+    </message>
+    <message>
+        <source>echo</source>
+        <extracomment>echo: a line stitched at a distance round the patches</extracomment>
+        <translation>Echolinie</translation>
+    </message>
+    <message>
+        <source>%1, of %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>the outer line, last</source>
+        <translation>die Außenlinie, zuletzt</translation>
+    </message>
+    <message>
+        <source>Bobbin: not enough on one for a block</source>
+        <translation>Spule: eine reicht nicht für einen Block</translation>
+    </message>
+    <message>
+        <source>Bobbin: change it before this block</source>
+        <translation>Spule: vor diesem Block wechseln</translation>
+    </message>
+    <message>
+        <source>Bobbin: for 1 more block</source>
+        <translation>Spule: noch für 1 Block</translation>
+    </message>
+    <message>
+        <source>Bobbin: for %1 more blocks</source>
+        <translation>Spule: noch für %1 Blöcke</translation>
+    </message>
+    <message>
+        <source>About %1 minutes a block, by your own last blocks</source>
+        <translation>Etwa %1 Minuten je Block, nach den eigenen letzten Blöcken</translation>
+    </message>
+    <message>
+        <source>About %1 minutes a block</source>
+        <translation>Etwa %1 Minuten je Block</translation>
+    </message>
+    <message>
+        <source>%1. About %2 stitches and %3 m of thread, %4 m of it from the bobbin.</source>
+        <extracomment>stitches and metres of thread one block takes</extracomment>
+        <translation>%1. Etwa %2 Stiche und %3 m Garn, davon %4 m von der Spule.</translation>
+    </message>
+    <message>
+        <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
+        <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
+        <translation>%1 × %2 mm an die Maschine senden (%3 % × %4 %).</translation>
+    </message>
+    <message>
+        <source>A gap of %1 would yield short sashings: %2 pairs.</source>
+        <extracomment>gap: cloth between two outlines on the strip; shorts: short sashings between two blocks</extracomment>
+        <translation>Eine Lücke von %1 gäbe kurze Zwischenstreifen: %2 Paare.</translation>
+    </message>
+    <message>
+        <source>It costs nothing: the strip has the room.</source>
+        <translation>Es kostet nichts: Der Streifen hat den Platz.</translation>
+    </message>
+    <message>
+        <source>It costs %1 of %2 blocks on each strip.</source>
+        <translation>Es kostet %1 von %2 Blöcken je Streifen.</translation>
+    </message>
+    <message>
+        <source>With waste tails at both ends it would cost none.</source>
+        <translation>Mit Hilfsenden an beiden Enden würde es keinen kosten.</translation>
+    </message>
+    <message>
+        <source>Widen one gap of each strip: costs no block</source>
+        <translation>Eine Lücke je Streifen verbreitern: kostet keinen Block</translation>
+    </message>
+    <message>
+        <source>Widen %1 gaps of each strip: costs no block</source>
+        <translation>%1 Lücken je Streifen verbreitern: kostet keinen Block</translation>
+    </message>
+    <message>
+        <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
+        <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
+        <translation>Die Blöcke ziehen längs %1 % und quer %2 % ein. Für die nächsten Blöcke übernehmen?</translation>
+    </message>
+</context>
+<context>
+    <name>matside::HoopShelf</name>
+    <message>
+        <source>The hoops could not be saved.</source>
+        <translation>Die Rahmen ließen sich nicht speichern.</translation>
+    </message>
+    <message>
+        <source>hoop %1</source>
+        <translation>Rahmen %1</translation>
+    </message>
+    <message>
+        <source>Measure its field and its outside first.</source>
+        <translation>Erst Stickfeld und Außenmaß messen.</translation>
+    </message>
+    <message>
+        <source>The block is %1 too large for its field.</source>
+        <translation>Der Block ist %1 zu groß für das Stickfeld.</translation>
+    </message>
+    <message>
+        <source>The block fits, with %1 to spare.</source>
+        <translation>Der Block passt, mit %1 Spiel.</translation>
+    </message>
+    <message>
+        <source>No block goes on a strip with it.</source>
+        <translation>Kein Block passt damit auf einen Streifen.</translation>
+    </message>
+    <message>
+        <source>Strips %1 wide, %2 blocks on each; %3 strips take %4 of each layer.</source>
+        <extracomment>hoop strips: width, how many blocks on each, how much cloth of each layer</extracomment>
+        <translation>Streifen %1 breit, %2 Blöcke auf jedem; %3 Streifen brauchen %4 von jeder Lage.</translation>
+    </message>
+    <message>
+        <source>new hoop</source>
+        <translation>neuer Rahmen</translation>
+    </message>
+    <message>
+        <source>Nothing can be changed now.</source>
+        <translation>Jetzt lässt sich nichts ändern.</translation>
+    </message>
+    <message>
+        <source>A hoop measures between nothing and two metres.</source>
+        <translation>Ein Rahmen misst zwischen null und zwei Metern.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::JoinModel</name>
+    <message>
+        <source>Swap %1 and %2: %1 is %3 off size, and such blocks stand best together in an end column.</source>
+        <translation>%1 und %2 tauschen: %1 weicht um %3 ab, und solche Blöcke stehen am besten zusammen in einer Endspalte.</translation>
+    </message>
+    <message>
+        <source>Swap %1 and %2: %1 is %3 off size, which shows least at an end.</source>
+        <translation>%1 und %2 tauschen: %1 weicht um %3 ab; am Ende fällt das am wenigsten auf.</translation>
+    </message>
+    <message>
+        <source>Swap %1 and %2: %1 is nearest to its size, and the middle is looked at most.</source>
+        <translation>%1 und %2 tauschen: %1 trifft das Maß am besten, und auf die Mitte wird am meisten gesehen.</translation>
+    </message>
+    <message>
+        <source>The blocks lie well as they are.</source>
+        <translation>Die Blöcke liegen gut, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>There is nothing to swap here.</source>
+        <translation>Hier gibt es nichts zu tauschen.</translation>
+    </message>
+    <message>
+        <source>What is sewn already stays where it is.</source>
+        <translation>Was schon genäht ist, bleibt, wo es ist.</translation>
+    </message>
+    <message>
+        <source>That block is not made yet.</source>
+        <translation>Dieser Block ist noch nicht gemacht.</translation>
+    </message>
+    <message>
+        <source>That could not be saved.</source>
+        <translation>Das ließ sich nicht speichern.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>two blocks&apos; names, &quot;B2&quot;: the first is sewn to the second with a sashing between</extracomment>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>Row %1</source>
+        <translation>Reihe %1</translation>
+    </message>
+    <message>
+        <source>Row %1 to %2</source>
+        <translation>Reihe %1 an %2</translation>
+    </message>
+    <message>
+        <source>its raw length, as planned</source>
+        <translation>unversäuberte Länge, wie geplant</translation>
+    </message>
+    <message>
+        <source>fold under</source>
+        <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
+        <translation>Umlegen</translation>
+    </message>
+    <message>
+        <source>visible sashing</source>
+        <translation>sichtbarer Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>The first row sets the marks and the long sashings: %1 against %2 planned.</source>
+        <translation>Die erste Reihe bestimmt die Zeichen und die langen Zwischenstreifen: %1 gegen geplante %2.</translation>
+    </message>
+    <message>
+        <source>This row lies within %1 of the others: leave it.</source>
+        <translation>Diese Reihe liegt innerhalb %1 bei den anderen: so lassen.</translation>
+    </message>
+    <message>
+        <source>This row is %1 off the mean. Ease it: up to %2 goes in over %3 blocks.</source>
+        <translation>Diese Reihe weicht %1 vom Mittel ab. Einhalten: bis %2 gehen über %3 Blöcke hinein.</translation>
+    </message>
+    <message>
+        <source>This row is %1 off the mean, more than the %2 that easing takes: take one seam of it anew.</source>
+        <translation>Diese Reihe weicht %1 vom Mittel ab, mehr als die %2, die sich einhalten lassen: eine Naht darin neu nähen.</translation>
+    </message>
+    <message>
+        <source>There is nothing to measure here.</source>
+        <translation>Hier gibt es nichts zu messen.</translation>
+    </message>
+    <message>
+        <source>A row of %1 blocks measures about %2.</source>
+        <translation>Eine Reihe von %1 Blöcken misst etwa %2.</translation>
+    </message>
+    <message>
+        <source>Test join: the allowances overlap by %1.</source>
+        <extracomment>the two allowances inside a sashing lie over each other</extracomment>
+        <translation>Probeverbindung: Die Zugaben überlappen um %1.</translation>
+    </message>
+    <message>
+        <source>Test join: a gap of %1.</source>
+        <translation>Probeverbindung: ein Spalt von %1.</translation>
+    </message>
+    <message>
+        <source>Test join: the allowances meet.</source>
+        <translation>Probeverbindung: Die Zugaben treffen sich.</translation>
+    </message>
+    <message>
+        <source>Front strips are cut %1 wide, sewn with %2 as before.</source>
+        <translation>Die vorderen Streifen werden %1 breit geschnitten, genäht mit %2 wie bisher.</translation>
+    </message>
+    <message>
+        <source>That may stay. Sewn with %1 it would be just right; the plan goes by that.</source>
+        <translation>Das darf bleiben. Mit %1 genäht wäre es genau richtig; der Plan geht danach.</translation>
+    </message>
+    <message>
+        <source>Sew with %1 from here on; the plan goes by that.</source>
+        <translation>Ab hier mit %1 nähen; der Plan geht danach.</translation>
+    </message>
+    <message>
+        <source>The sashing will be seen %1 wide.</source>
+        <translation>Der Zwischenstreifen wird %1 breit zu sehen sein.</translation>
+    </message>
+    <message>
+        <source>So scant a seam leaves the outline %1 in view. If that shows, trim the blocks with the %2 line on the outline, and sew as planned.</source>
+        <extracomment>outline: the block&apos;s outer stitched line</extracomment>
+        <translation>Bei so knapper Naht bleibt der Umriss %1 sichtbar. Wenn das stört, die Blöcke mit der Linie %2 auf dem Umriss beschneiden und wie geplant nähen.</translation>
+    </message>
+    <message>
+        <source>The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.</source>
+        <translation>Die Probeverbindung selbst muss nicht aufgetrennt werden: %1 von jeder Zugabe abschneiden, es bleiben %2.</translation>
+    </message>
+    <message>
+        <source>Do not pare the allowances of the test join: too little would hold it.</source>
+        <translation>Die Zugaben der Probeverbindung nicht beschneiden: Es bliebe zu wenig, um sie zu halten.</translation>
+    </message>
+    <message>
+        <source>Cut strips %1 instead</source>
+        <translation>Stattdessen Streifen %1 schneiden</translation>
+    </message>
+    <message>
+        <source>There is no other way now.</source>
+        <translation>Jetzt gibt es keinen anderen Weg.</translation>
+    </message>
+    <message>
+        <source>Press the front strip open, away from the first block; then the back strip over.</source>
+        <translation>Den vorderen Streifen vom ersten Block weg bügeln; dann den hinteren Streifen hinüber.</translation>
+    </message>
+    <message>
+        <source>Press the strip open, away from the first block.</source>
+        <translation>Den Streifen vom ersten Block weg bügeln.</translation>
+    </message>
+    <message>
+        <source>Each crossing holds 8 cloths and the batting, against 4: pare the batting from the last %1 of the short sashings, clip their folded part to a slant, press hard.</source>
+        <translation>Jede Kreuzung hat 8 Stofflagen und das Vlies, gegen 4: das Vlies auf den letzten %1 der kurzen Zwischenstreifen ausdünnen, den gefalteten Teil schräg abschneiden, kräftig bügeln.</translation>
+    </message>
+    <message>
+        <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
+        <translation>Kreuzungen sind dick: kräftig bügeln und das Rad darüber von Hand drehen.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::OpenFiles</name>
+    <message>
+        <source>The file cannot be read.</source>
+        <translation>Die Datei lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>The file needs a name.</source>
+        <translation>Die Datei braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>There is a file “%1” already, and it was left as it is. Choose another name.</source>
+        <translation>Es gibt schon eine Datei „%1“; sie wurde gelassen, wie sie ist. Einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen.</translation>
+    </message>
+    <message>
+        <source>The file could not be written: %1</source>
+        <translation>Die Datei ließ sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>The file could not be written to %1.</source>
+        <translation>Die Datei ließ sich nicht nach %1 schreiben.</translation>
+    </message>
+    <message>
+        <source>Written to %1</source>
+        <translation>Nach %1 geschrieben</translation>
+    </message>
+</context>
+<context>
+    <name>matside::PhotoSource</name>
+    <message>
+        <source>The camera is gone. Nothing was lost: plug it in again, or choose a picture.</source>
+        <translation>Die Kamera ist weg. Nichts ging verloren: wieder einstecken oder ein Bild wählen.</translation>
+    </message>
+    <message>
+        <source>The camera does not answer. Nothing was lost: try again, or choose a picture.</source>
+        <translation>Die Kamera antwortet nicht. Nichts ging verloren: noch einmal versuchen oder ein Bild wählen.</translation>
+    </message>
+    <message>
+        <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
+        <translation>Die Kamera konnte kein Bild aufnehmen. Nichts ging verloren: noch einmal versuchen oder eines wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::PriceModel</name>
+    <message>
+        <source>What you reckon with could not be saved.</source>
+        <translation>Die Rechenwerte ließen sich nicht speichern.</translation>
+    </message>
+    <message>
+        <source>Nothing can be changed now.</source>
+        <translation>Jetzt lässt sich nichts ändern.</translation>
+    </message>
+    <message>
+        <source>An amount up to a million, with two decimals at most.</source>
+        <translation>Ein Betrag bis zu einer Million, mit höchstens zwei Dezimalstellen.</translation>
+    </message>
+    <message>
+        <source>Between 0 and 300 %.</source>
+        <translation>Zwischen 0 und 300 %.</translation>
+    </message>
+    <message>
+        <source>This cannot be changed here.</source>
+        <translation>Das lässt sich hier nicht ändern.</translation>
+    </message>
+    <message>
+        <source>cloth cut off, at its price</source>
+        <translation>abgeschnittener Stoff, zu seinem Preis</translation>
+    </message>
+    <message>
+        <source>thread, web, needles</source>
+        <translation>Garn, Klebevlies, Nadeln</translation>
+    </message>
+    <message>
+        <source>%1 hours at %2</source>
+        <translation>%1 Stunden zu %2</translation>
+    </message>
+    <message>
+        <source>together</source>
+        <translation>zusammen</translation>
+    </message>
+    <message>
+        <source>and %1 overhead</source>
+        <extracomment>overhead: machine, room, light, tools; %1 a percentage</extracomment>
+        <translation>und %1 Gemeinkosten</translation>
+    </message>
+    <message>
+        <source>and %1 margin: the price</source>
+        <extracomment>margin: what is left for the business; %1 a percentage</extracomment>
+        <translation>und %1 Gewinn: der Preis</translation>
+    </message>
+    <message>
+        <source>each of %1</source>
+        <translation>jedes von %1</translation>
+    </message>
+    <message>
+        <source>a square inch</source>
+        <translation>je Quadratzoll</translation>
+    </message>
+    <message>
+        <source>a square decimetre</source>
+        <translation>je Quadratdezimeter</translation>
+    </message>
+    <message>
+        <source>Say what an hour of your work is worth, and it is counted.</source>
+        <translation>Angeben, was eine Arbeitsstunde wert ist, dann wird sie gerechnet.</translation>
+    </message>
+    <message>
+        <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
+        <translation>Ohne Preis, also nicht gerechnet: %1. Preise unter Planen bei den Stoffen eingeben.</translation>
+    </message>
+    <message>
+        <source>The minutes at the machine are your own; trimming, joining and edging are usual ones.</source>
+        <translation>Die Minuten an der Maschine sind die eigenen; Beschneiden, Verbinden und Kante sind übliche Werte.</translation>
+    </message>
+    <message>
+        <source>The hours are usual ones; log three blocks with their minutes and yours are taken.</source>
+        <translation>Die Stunden sind übliche Werte; drei Blöcke mit Minuten eintragen, dann zählen die eigenen.</translation>
+    </message>
+    <message>
+        <source>Asking %1 pays for all your time.</source>
+        <translation>%1 zu verlangen bezahlt die ganze Zeit.</translation>
+    </message>
+    <message>
+        <source>Asking %1 leaves %2 hours you will not be paid for.</source>
+        <translation>%1 zu verlangen lässt %2 Stunden unbezahlt.</translation>
+    </message>
+    <message>
+        <source>an hour of your work</source>
+        <translation>eine Arbeitsstunde</translation>
+    </message>
+    <message>
+        <source>overhead</source>
+        <extracomment>overhead: machine, room, light, tools</extracomment>
+        <translation>Gemeinkosten</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <extracomment>margin: what is left for the business</extracomment>
+        <translation>Gewinn</translation>
+    </message>
+    <message>
+        <source>if you ask</source>
+        <translation>wenn verlangt wird</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Session</name>
+    <message>
+        <source>Matside is open elsewhere: here you can look, but not change.</source>
+        <translation>Matside ist anderswo offen: hier nur ansehen, nicht ändern.</translation>
+    </message>
+    <message>
+        <source>The folder cannot be written: you can look, but not change.</source>
+        <translation>Der Ordner ist nicht beschreibbar: nur ansehen, nicht ändern.</translation>
+    </message>
+    <message>
+        <source>The file of projects is damaged. What can be read is shown; nothing is written.</source>
+        <translation>Die Datei der Projekte ist beschädigt. Was lesbar ist, wird gezeigt; nichts wird geschrieben.</translation>
+    </message>
+    <message>
+        <source>How much of it is left?</source>
+        <translation>Wie viel ist davon übrig?</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Sharing</name>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen.</translation>
+    </message>
+    <message>
+        <source>Writing the file…</source>
+        <translation>Die Datei wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>Written to %1. The photographs in it do not say where or with what they were taken.</source>
+        <translation>Nach %1 geschrieben. Die Fotos darin sagen nicht, wo oder womit sie aufgenommen wurden.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Shelf</name>
+    <message>
+        <source>Finished</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Als Nächstes: %1</translation>
+    </message>
+    <message>
+        <source>The demo cannot be read.</source>
+        <translation>Das Beispiel lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>%1, again</source>
+        <translation>%1, noch einmal</translation>
+    </message>
+    <message>
+        <source>A project needs a name. The old one was kept.</source>
+        <translation>Ein Projekt braucht einen Namen. Der alte wurde behalten.</translation>
+    </message>
+    <message>
+        <source>%1, in millimetres</source>
+        <translation>%1, in Millimetern</translation>
+    </message>
+</context>
+<context>
+    <name>matside::ShopModel</name>
+    <message>
+        <source>%1 × %2</source>
+        <extracomment>so many strips of one width: &quot;3 × 11 3/4 in&quot;</extracomment>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1, and %2 to straighten</source>
+        <translation>%1, und %2 zum Begradigen</translation>
+    </message>
+    <message>
+        <source>A piece is wider than this cloth: it has to be pieced, and no least length is known.</source>
+        <translation>Ein Teil ist breiter als dieser Stoff: Es muss gestückelt werden, eine kleinste Länge ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Proven least: no way of cutting buys less.</source>
+        <translation>Nachweislich am wenigsten: Kein Zuschnitt kauft weniger.</translation>
+    </message>
+    <message>
+        <source>At most %1 % above the least possible.</source>
+        <translation>Höchstens %1 % über dem Möglichen.</translation>
+    </message>
+    <message>
+        <source>%1 Waste %2 %.</source>
+        <translation>%1 Abfall %2 %.</translation>
+    </message>
+    <message>
+        <source>All cloths: %1</source>
+        <translation>Alle Stoffe: %1</translation>
+    </message>
+    <message>
+        <source>Cloths with a price: %1</source>
+        <translation>Stoffe mit Preis: %1</translation>
+    </message>
+    <message>
+        <source>For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.</source>
+        <translation>Für %1 Blöcke etwa %2 m Garn, %3 gewickelte Spulen, %4 Nadeln.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::StepModel</name>
+    <message>
+        <source>sent, along</source>
+        <translation>gesendet, längs</translation>
+    </message>
+    <message>
+        <source>sent, across</source>
+        <translation>gesendet, quer</translation>
+    </message>
+    <message>
+        <source>measured outline, along</source>
+        <translation>gemessener Umriss, längs</translation>
+    </message>
+    <message>
+        <source>measured outline, across</source>
+        <translation>gemessener Umriss, quer</translation>
+    </message>
+    <message>
+        <source>seam, as sewn</source>
+        <translation>Naht, wie genäht</translation>
+    </message>
+    <message>
+        <source>gap between the allowances</source>
+        <translation>Spalt zwischen den Zugaben</translation>
+    </message>
+    <message>
+        <source>distance between the seams, on the back</source>
+        <translation>Abstand der Nähte, hinten</translation>
+    </message>
+    <message>
+        <source>%1 must be more than nothing.</source>
+        <translation>%1 muss mehr als nichts sein.</translation>
+    </message>
+    <message>
+        <source>There is nothing to measure here.</source>
+        <translation>Hier gibt es nichts zu messen.</translation>
+    </message>
+    <message>
+        <source>That could not be saved.</source>
+        <translation>Das ließ sich nicht speichern.</translation>
+    </message>
+    <message>
+        <source>Nothing can be changed now</source>
+        <translation>Jetzt lässt sich nichts ändern</translation>
+    </message>
+    <message>
+        <source>First mend what Fit says</source>
+        <translation>Erst beheben, was unter Planen steht</translation>
+    </message>
+    <message>
+        <source>Pins first</source>
+        <translation>Erst die Nadeln</translation>
+    </message>
+    <message>
+        <source>First trim all its patches</source>
+        <translation>Erst alle Flicken beschneiden</translation>
+    </message>
+    <message>
+        <source>Everything is done.</source>
+        <translation>Alles ist erledigt.</translation>
+    </message>
+    <message>
+        <source>Next, at %1: %2</source>
+        <extracomment>%1 is a station&apos;s name, %2 what is to be done there</extracomment>
+        <translation>Als Nächstes, bei %1: %2</translation>
+    </message>
+    <message>
+        <source>You were at: %1</source>
+        <translation>Zuletzt hier: %1</translation>
+    </message>
+    <message>
+        <source>%1 Did you finish this?</source>
+        <translation>%1 Ist das fertig geworden?</translation>
+    </message>
+    <message>
+        <source>That could not be recorded.</source>
+        <translation>Das ließ sich nicht vermerken.</translation>
+    </message>
+    <message>
+        <source>That cannot be less than nothing.</source>
+        <translation>Das kann nicht weniger als nichts sein.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::TrimModel</name>
+    <message>
+        <source>on the outer stitches</source>
+        <translation>auf den äußeren Stichen</translation>
+    </message>
+    <message>
+        <source>on cut side 1</source>
+        <translation>auf Schnittseite 1</translation>
+    </message>
+    <message>
+        <source>on cut side 2</source>
+        <translation>auf Schnittseite 2</translation>
+    </message>
+    <message>
+        <source>A cross line through the outline’s corner. The outer line, not the echo line.</source>
+        <translation>Eine Querlinie durch die Ecke des Umrisses. Die Außenlinie, nicht die Echolinie.</translation>
+    </message>
+    <message>
+        <source>Turn the block a quarter, never over. A cross line on side 1.</source>
+        <translation>Den Block eine Vierteldrehung, nie wenden. Eine Querlinie auf Seite 1.</translation>
+    </message>
+    <message>
+        <source>Both must agree.</source>
+        <translation>Beide müssen stimmen.</translation>
+    </message>
+    <message>
+        <source>Both must agree, and a cross line lies on side 1 or 3.</source>
+        <translation>Beide müssen stimmen, und eine Querlinie liegt auf Seite 1 oder 3.</translation>
+    </message>
+    <message>
+        <source>Side %1 of 4</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
+        <translation>Seite %1 von 4</translation>
+    </message>
+    <message>
+        <source>%1, side %2 of 4</source>
+        <translation>%1, Seite %2 von 4</translation>
+    </message>
+    <message>
+        <source>Side %1 cut, blade closed</source>
+        <extracomment>the blade has cut this side and is closed again</extracomment>
+        <translation>Seite %1 geschnitten, Klinge zu</translation>
+    </message>
+</context>
+<context>
+    <name>matside::WouldFit</name>
+    <message>
+        <source>Between 1 and %1 blocks.</source>
+        <translation>Zwischen 1 und %1 Blöcken.</translation>
+    </message>
+    <message>
+        <source>It must be more than nothing.</source>
+        <translation>Es muss mehr als nichts sein.</translation>
+    </message>
+    <message>
+        <source>This cannot be changed here.</source>
+        <translation>Das lässt sich hier nicht ändern.</translation>
+    </message>
+    <message>
+        <source>%1 × %2 blocks of %3</source>
+        <extracomment>columns × rows blocks of a size</extracomment>
+        <translation>%1 × %2 Blöcke von %3</translation>
+    </message>
+    <message>
+        <source>{%1} × %2</source>
+        <extracomment>along × across</extracomment>
+        <translation>{%1} × %2</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <extracomment>the piece hangs over the table&apos;s edge by so much</extracomment>
+        <translation>%1 über</translation>
+    </message>
+    <message>
+        <source>%1 bare</source>
+        <extracomment>so much of the table shows beside the piece</extracomment>
+        <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>%1 all round</source>
+        <translation>%1 ringsum</translation>
+    </message>
+    <message>
+        <source>%1 at the ends, %2 at the sides</source>
+        <translation>%1 an den Enden, %2 an den Seiten</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>corners %1 over</source>
+        <extracomment>on a round table: the corners lie so far from its edge</extracomment>
+        <translation>Ecken %1 über</translation>
+    </message>
+    <message>
+        <source>corners %1 inside</source>
+        <translation>Ecken %1 innen</translation>
+    </message>
+    <message>
+        <source>washed %1</source>
+        <translation>gewaschen %1</translation>
+    </message>
+    <message>
+        <source>%1 blocks, %2 strips, %3 hours</source>
+        <extracomment>blocks, hoop strips they are stitched on, hours of work</extracomment>
+        <translation>%1 Blöcke, %2 Streifen, %3 Stunden</translation>
+    </message>
+    <message>
+        <source>Sashing %1.</source>
+        <extracomment>sashing: the strip between two blocks</extracomment>
+        <translation>Zwischenstreifen %1.</translation>
+    </message>
+    <message>
+        <source>In the hoop “%1”.</source>
+        <translation>Im Rahmen „%1“.</translation>
+    </message>
+    <message>
+        <source>Strips take %1 a layer.</source>
+        <extracomment>cloth of each layer for the hoop strips</extracomment>
+        <translation>Die Streifen brauchen %1 je Lage.</translation>
+    </message>
+    <message>
+        <source>to make, before washing, %1</source>
+        <translation>zu machen, vor dem Waschen, %1</translation>
+    </message>
+    <message>
+        <source>table shows</source>
+        <translation>Tisch sichtbar</translation>
+    </message>
+    <message>
+        <source>hangs over</source>
+        <translation>hängt über</translation>
+    </message>
+    <message>
+        <source>over at each end</source>
+        <translation>über an jedem Ende</translation>
+    </message>
+    <message>
+        <source>bare at each end</source>
+        <translation>frei an jedem Ende</translation>
+    </message>
+    <message>
+        <source>At each end</source>
+        <translation>An jedem Ende</translation>
+    </message>
+    <message>
+        <source>over at each side</source>
+        <translation>über an jeder Seite</translation>
+    </message>
+    <message>
+        <source>bare at each side</source>
+        <translation>frei an jeder Seite</translation>
+    </message>
+    <message>
+        <source>At each side</source>
+        <translation>An jeder Seite</translation>
+    </message>
+    <message>
+        <source>finished, along</source>
+        <translation>fertig, längs</translation>
+    </message>
+    <message>
+        <source>finished, across</source>
+        <translation>fertig, quer</translation>
+    </message>
+    <message>
+        <source>washing takes</source>
+        <translation>Waschen nimmt</translation>
+    </message>
+    <message>
+        <source>smallest block</source>
+        <translation>kleinster Block</translation>
+    </message>
+    <message>
+        <source>largest block</source>
+        <translation>größter Block</translation>
+    </message>
+    <message>
+        <source>block sizes</source>
+        <translation>Blockgrößen</translation>
+    </message>
+    <message>
+        <source>by quarters</source>
+        <translation>in Vierteln</translation>
+    </message>
+    <message>
+        <source>by 5 mm</source>
+        <translation>je 5 mm</translation>
+    </message>
+    <message>
+        <source>on every mark</source>
+        <translation>auf jedem Strich</translation>
+    </message>
+    <message>
+        <source>wider sashing</source>
+        <translation>breitere Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>up to 1/8 in more</source>
+        <translation>bis 1/8 in mehr</translation>
+    </message>
+    <message>
+        <source>up to 3 mm more</source>
+        <translation>bis 3 mm mehr</translation>
+    </message>
+    <message>
+        <source>blocks at most</source>
+        <translation>höchstens Blöcke</translation>
+    </message>
+</context>
+</TS>
