@@ -85,7 +85,8 @@ void gauge(Paper &paper, const Job &job)
         paper.write(edge + shown.mark.asMm() + 3, paper.y + 0.6, 60, figureText(shown), types::strong);
         paper.y += row;
     }
-    paper.line(edge, top - 1, edge, paper.y + 1, 0.2);
+    // Its left side is where the bars begin.
+    paper.line(edge + 0.1, top - 1, edge + 0.1, paper.y + 1, 0.2);
     paper.y += 4;
 }
 
