@@ -157,7 +157,10 @@ void settle(int ms)
     // A loop of its own, as the program runs in: outside any loop Qt never deletes what is to be deleted
     // later, and every page that was left would stay in memory.
     QEventLoop loop;
-    QTimer::singleShot(ms, &loop, &QEventLoop::quit);
+    QTimer timer;
+    timer.setSingleShot(true);
+    QObject::connect(&timer, &QTimer::timeout, &loop, &QEventLoop::quit);
+    timer.start(ms);
     loop.exec();
 }
 
