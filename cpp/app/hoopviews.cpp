@@ -141,17 +141,17 @@ QString HoopModel::timeSays() const
     return tr("%1. About %2 stitches and %3 m of thread, %4 m of it from the bobbin.")
         .arg(time)
         .arg(m_forecast.use.stitches)
-        .arg(metres, 0, 'f', 1)
-        .arg(m_forecast.use.bobbin.asMm() / 1000, 0, 'f', 1);
+        .arg(inSign(QString::number(metres, 'f', 1)))
+        .arg(inSign(QString::number(m_forecast.use.bobbin.asMm() / 1000, 'f', 1)));
 }
 
 QString HoopModel::sentSays() const
 {
     const Pair &sent = m_workspace.plan().block.sent;
     const Pair &outline = m_workspace.plan().block.outline;
-    const auto tenths = [](Length length) { return QString::number(length.asMm(), 'f', 1); };
+    const auto tenths = [](Length length) { return inSign(QString::number(length.asMm(), 'f', 1)); };
     const auto percent = [](Length a, Length b) {
-        return QString::number(b > Length() ? 100.0 * a.asMm() / b.asMm() : 100.0, 'f', 2);
+        return inSign(QString::number(b > Length() ? 100.0 * a.asMm() / b.asMm() : 100.0, 'f', 2));
     };
     //: the size given to the machine, larger than the block because stitching draws it in
     return tr("Send %1 × %2 mm to the machine (%3 % × %4 %).")
@@ -227,7 +227,7 @@ QString HoopModel::drawUpSays() const
     if (!apart((*measured)[0], plan.basis.drawAlong) && !apart((*measured)[1], plan.basis.drawAcross))
         return {};
     const auto percent = [](Share share) {
-        return QString::number(static_cast<double>(share.millionths) / 10'000, 'f', 1);
+        return inSign(QString::number(static_cast<double>(share.millionths) / 10'000, 'f', 1));
     };
     //: draw-up: how much the stitching shrinks the block
     return tr("Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?")

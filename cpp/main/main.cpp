@@ -113,7 +113,7 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
     if (options.isSet(QStringLiteral("self-test")))
         return selfTest(room);
     if (options.isSet(QStringLiteral("check-words")))
-        return checkWords(room, options.value(QStringLiteral("only")));
+        return checkWords(room, options.value(QStringLiteral("only")), options.value(QStringLiteral("at")));
     return QGuiApplication::exec();
 }
 
@@ -212,6 +212,7 @@ int run(int argc, char **argv)
                            .arg(Spoken::known().join(QStringLiteral(", "))),
                        QStringLiteral("CODE")});
     hidden("only", "NAMES"); // of --pictures and --check-words: the pages wanted
+    hidden("at", "SIZE");    // of --check-words: one size of screen, "1280x800"
     hidden("words", "FILE"); // a compiled translation to show instead of the words of the source
     options.addPositionalArgument(
         QStringLiteral("FILE"),

@@ -13,7 +13,7 @@ namespace matside {
 [[nodiscard]] int selfTest(Room &room);
 
 /// Looks, in each size and on every page, for words that cannot be read whole and names them on the standard
-/// error; `only` as above. Exit status: 0 when there are none.
-[[nodiscard]] int checkWords(Room &room, const QString &only = {});
+/// error; `only` as above, `at` one size of screen ("1280x800"). Exit status: 0 when there are none.
+[[nodiscard]] int checkWords(Room &room, const QString &only = {}, const QString &at = {});
 
 } // namespace matside

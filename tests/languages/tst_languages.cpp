@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "messages.h"
+#include "wordy.h"
 
 #include "app/figures.h"
 #include "app/language.h"
@@ -9,6 +10,7 @@
 #include <QFile>
 #include <QLocale>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -41,6 +43,7 @@ class LanguagesTest : public QObject {
 
 private slots:
     void whatIsLostIsSeen();
+    void aWordyLanguageIsLonger();
     void nothingIsLeftUntold_data();
     void nothingIsLeftUntold();
     void figuresAndLengthsArePutIn_data() { everyLanguage(); }
@@ -81,6 +84,27 @@ void LanguagesTest::whatIsLostIsSeen()
     for (const char *bad : {"", "{%1} schneiden", "%2: %1 schneiden", "%2: {%1 schneiden", "&%2: {%1}",
                             "%2: {%1} schneiden ", "%2:\n{%1} schneiden", "%3 %2: {%1}"})
         QVERIFY2(!lostIn(source, QString::fromUtf8(bad)).isEmpty(), bad);
+}
+
+void LanguagesTest::aWordyLanguageIsLonger()
+{
+    QCOMPARE(lengthened(QStringLiteral("Cut %1 of {a scant 3} in")),
+             QStringLiteral("Cuüt %1 oöf {a scant 3} iïn"));
+    QCOMPARE(lengthened(QStringLiteral("%n by %o2")), QStringLiteral("%n bby %o2"));
+    QCOMPARE(lengthenedFile("no translation at all"), QByteArray());
+    const QByteArray longer =
+        lengthenedFile(contents(QStringLiteral(MATSIDE_SOURCE_DIR "/translations/matside_de.ts")));
+    const std::vector<Message> messages = messagesOf(longer);
+    QVERIFY(messages.size() > 1000);
+    static const QRegularExpression notWords(QStringLiteral("\\{[^}]*\\}|%o?[0-9n]|[^A-Za-zäëïöü]"));
+    for (const Message &message : messages) {
+        QString before = message.source;
+        QString after = message.told.constFirst();
+        QVERIFY2(lostIn(before, after).isEmpty(), qPrintable(named(message)));
+        before.remove(notWords);
+        after.remove(notWords);
+        QVERIFY2(after.size() * 10 >= before.size() * 14, qPrintable(named(message)));
+    }
 }
 
 void LanguagesTest::nothingIsLeftUntold_data()
