@@ -23,7 +23,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurücknehmen</translation>
+        <translation>Rückgängig</translation>
     </message>
 </context>
 <context>
@@ -1872,11 +1872,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Undo: %1</source>
-        <translation>Zurücknehmen: %1</translation>
+        <translation>Rückgängig: %1</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurücknehmen</translation>
+        <translation>Rückgängig</translation>
     </message>
 </context>
 <context>
@@ -1941,7 +1941,7 @@ Schnittkante</translation>
     <message>
         <source>Put the trial off</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
-        <translation>Probe aufschieben</translation>
+        <translation>Probe später</translation>
     </message>
 </context>
 <context>
