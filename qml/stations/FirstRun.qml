@@ -12,11 +12,20 @@ FocusScope {
     readonly property bool upright: height > width
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
+    LanguageChoice {
+        id: languages
+        visible: choices.length > 1
+        x: piece.x + Theme.margin
+        y: Theme.margin
+        width: piece.width - 2 * Theme.margin
+        perRow: root.upright ? choices.length : 2
+    }
     PieceToCome {
         id: piece
+        y: languages.visible ? languages.y + languages.height : 0
         x: root.upright || !Theme.left ? 0 : root.width - width
         width: root.upright ? root.width : root.width - ways.width - Theme.margin
-        height: root.upright ? Math.max(0, ways.y) : root.height
+        height: Math.max(0, (root.upright ? ways.y : root.height) - y)
     }
     Column {
         id: ways
@@ -25,10 +34,6 @@ FocusScope {
         width: root.upright ? root.width - 2 * Theme.margin : Theme.mm(Theme.small ? 90 : 96)
         spacing: root.air
 
-        LanguageChoice {
-            visible: choices.length > 1
-            width: parent.width
-        }
         Word {
             width: parent.width
             cap: Theme.capHead

@@ -71,7 +71,7 @@ Item {
         width: parent.width
         height: visible ? implicitHeight : 0
         figure: root.figure
-        cap: Math.min(Theme.capFigure, root.room * ((root.figure?.lean ?? "") !== "" ? 0.42 : 0.54))
+        cap: Math.min(Theme.capFigure, root.room * ((root.figure?.lean ?? "") === "" ? 0.54 : head.visible ? 0.36 : 0.42))
         onWorking: root.working(root.figure.key)
     }
     Word {
@@ -79,7 +79,8 @@ Item {
         visible: root.placed && !root.small
         y: number.y + number.height - (number.worked ? Theme.mm(9) : -Theme.mm(1))
         width: parent.width - (number.worked ? Theme.mm(17) : 0)
-        text: root.heading !== "" && head.visible ? root.heading + " " + root.telling : root.telling
+        // What stands at the head already is not said twice.
+        text: root.heading !== "" && root.heading !== StepModel.title && head.visible ? root.heading + " " + root.telling : root.telling
     }
     StepWords {
         id: words
