@@ -335,7 +335,7 @@
     </message>
     <message>
         <source>Begin with the demo, ready to cut, or with nine blocks of your own.</source>
-        <translation>Mit dem Beispiel beginnen, fertig zum Schneiden, oder mit neun eigenen Blöcken.</translation>
+        <translation>Das Beispiel öffnen oder mit neun eigenen Blöcken beginnen.</translation>
     </message>
     <message>
         <source>Open the demo</source>

@@ -71,7 +71,7 @@ Item {
         width: parent.width
         height: visible ? implicitHeight : 0
         figure: root.figure
-        cap: Math.min(Theme.capFigure, root.room * ((root.figure?.lean ?? "") === "" ? 0.54 : head.visible ? 0.36 : 0.42))
+        cap: Math.min(Theme.capFigure, root.room * ((root.figure?.lean ?? "") === "" ? 0.54 : head.visible ? 0.31 : 0.42))
         onWorking: root.working(root.figure.key)
     }
     Word {
