@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // The printed sheet, read back with Poppler's programs: what stands on it, where, and how long it is.
+#include "sheet/pieces.h"
 #include "sheet/printed.h"
 
 #include "app/planfile.h"
@@ -21,68 +22,10 @@ using namespace matside;
 
 namespace {
 
-Project read(const QString &path)
-{
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    const auto project = readProject(file.readAll().toStdString());
-    return project ? project.value().project : Project();
-}
-
-Project example()
-{
-    return read(QStringLiteral(TEST_DATA_DIR "/project-example.json"));
-}
-
-Project longOne()
-{
-    Project project = example();
-    project.table.reset();
-    project.blocks.columns = 24;
-    project.blocks.rows = 17;
-    return project;
-}
-
-Project rounded()
-{
-    Project project = example();
-    project.edge.corner.kind = CornerKind::Rounded;
-    return project;
-}
-
-Project cleanBacked()
-{
-    Project project = example();
-    project.build = Build::CleanBack;
-    return project;
-}
-
-Project harvested()
-{
-    Project project = example();
-    project.strip.harvest = true;
-    project.strip.tails = true;
-    project.kits = 3;
-    return project;
-}
-
-/// Every test project there is, by name; all of them can be made.
-std::vector<std::pair<const char *, Project>> projects()
-{
-    return {{"example", example()},
-            {"demo", read(QStringLiteral(ASSETS_DIR "/demo-project.json"))},
-            {"metric", inWholeMillimetres(example())},
-            {"long", longOne()},
-            {"rounded", rounded()},
-            {"clean back", cleanBacked()},
-            {"harvested", harvested()}};
-}
-
 void asRows()
 {
     QTest::addColumn<Project>("project");
-    for (const auto &[name, project] : projects())
+    for (const auto &[name, project] : sheetPieces())
         QTest::newRow(name) << project;
 }
 
@@ -198,7 +141,7 @@ void TestSheet::wordsStayInsideTheMargins_data()
 {
     QTest::addColumn<Project>("project");
     QTest::addColumn<SheetForm>("form");
-    for (const auto &[name, project] : projects())
+    for (const auto &[name, project] : sheetPieces())
         for (const PaperSize paper : {PaperSize::A4, PaperSize::Letter})
             for (const bool brief : {false, true})
                 QTest::addRow("%s %s %s", name, paper == PaperSize::A4 ? "A4" : "Letter",
