@@ -75,4 +75,10 @@ PartCase {
         verify(!list.first.drawing);
         compare(list.spy.count, 0);
     }
+    function test_twoClosePressesAreTwo() {
+        const list = createTemporaryObject(made, test);
+        mouseClick(list.first);
+        mouseDoubleClickSequence(list.first);
+        compare(list.spy.count, 3);
+    }
 }

@@ -46,7 +46,18 @@ TestCase {
         window.width = screen.width;
         window.height = screen.height;
         tryVerify(() => window.contentItem.width === screen.width && window.contentItem.height === screen.height);
-        wait(60); // lists lay their rows out a frame later
+        settle();
+    }
+    /** Waits until nothing that can be pressed moves or goes: lists lay their rows out frames later. */
+    function settle() {
+        let last = "";
+        for (let look = 0; look < 60; ++look) {
+            wait(60);
+            const now = pressables().map(item => told(item) + item.mapToItem(null, 0, 0)).join();
+            if (now === last)
+                return;
+            last = now;
+        }
     }
 
     /** Everything shown under `item` that `wanted` accepts. */

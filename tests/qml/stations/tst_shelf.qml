@@ -22,7 +22,7 @@ StationCase {
         tryVerify(() => pressables().find(item => item.accessibleName === "More") !== undefined);
         press(pressables().find(item => item.accessibleName === "More"));
         tryVerify(() => called("Share as one file"));
-        wait(60); // the row lays its buttons out a frame later
+        settle(); // the row lays its buttons out a frame later
         press(called("Share as one file"));
         tryCompare(Sharing, "busy", false, 20000);
         verify(!Sharing.refused, Sharing.said);
@@ -35,7 +35,7 @@ StationCase {
         const count = Shelf.count;
         press(called("Open, bring in, back up"));
         tryVerify(() => called("New piece"));
-        wait(60);
+        settle();
         press(called("New piece"));
         tryCompare(Sharing, "ready", true, 20000);
         compare(Sharing.inside[0], "3 by 3 blocks");
@@ -52,7 +52,7 @@ StationCase {
     function test_everythingIsBackedUp() {
         press(called("Open, bring in, back up"));
         tryVerify(() => called("Back up everything"));
-        wait(60);
+        settle();
         press(called("Back up everything"));
         tryCompare(Backups, "busy", false, 20000);
         verify(!Backups.refused, Backups.said);
@@ -65,7 +65,7 @@ StationCase {
         press(called("Back to the shelf"));
         press(called("Open, bring in, back up"));
         tryVerify(() => called("Backup"));
-        wait(60);
+        settle();
         press(called("Backup"));
         tryCompare(Backups, "busy", false, 20000);
         verify(!Backups.ready); // there are projects here
