@@ -75,6 +75,9 @@ StationCase {
             resize(screen);
             verifySizes(screen.tag + ", a backup looked into");
         }
+        resize(screens[0]);
+        keyClick(Qt.Key_Escape); // the sheet does not lie over what comes next
+        tryVerify(() => !called("Back up everything") && called("More"));
     }
     function test_whatCanBeDoneWithAPiece() {
         press(pressables().find(item => item.accessibleName === "More"));
