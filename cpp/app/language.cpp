@@ -60,7 +60,7 @@ QString Spoken::ofSystem()
     const QStringList there = known();
     const QStringList wanted = QLocale::system().uiLanguages();
     for (const QString &locale : wanted)
-        if (const QString code = languageOf(locale); there.contains(code))
+        if (QString code = languageOf(locale); there.contains(code))
             return code;
     return QStringLiteral("en");
 }
