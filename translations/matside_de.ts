@@ -1258,6 +1258,11 @@
         <source>Name of the project</source>
         <translation>Name des Projekts</translation>
     </message>
+    <message>
+        <source>Sheet for the wall</source>
+        <extracomment>the whole job on paper, as a PDF to be printed</extracomment>
+        <translation>Blatt für die Wand</translation>
+    </message>
 </context>
 <context>
     <name>Readings</name>
@@ -5361,6 +5366,10 @@ Schnittkante</translation>
     <message>
         <source>Written to %1. The photographs in it do not say where or with what they were taken.</source>
         <translation>Nach %1 geschrieben. Die Fotos darin sagen nicht, wo oder womit sie aufgenommen wurden.</translation>
+    </message>
+    <message>
+        <source>Written to %1. Print it at its true size.</source>
+        <translation>Nach %1 geschrieben. In wahrer Größe drucken.</translation>
     </message>
 </context>
 <context>

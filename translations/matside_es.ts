@@ -6,12 +6,12 @@
     <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, menos</translation>
     </message>
     <message>
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, más</translation>
     </message>
 </context>
 <context>
@@ -19,121 +19,121 @@
     <message>
         <source>Shelf</source>
         <extracomment>where the projects are kept</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Estante</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer</translation>
     </message>
 </context>
 <context>
     <name>BindingSection</name>
     <message>
         <source>seam</source>
-        <translation type="unfinished"></translation>
+        <translation>costura</translation>
     </message>
     <message>
         <source>On the back the fold just covers the seam; sewn down by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por detrás, el doblez cubre justo la costura; cosido a mano.</translation>
     </message>
     <message>
         <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por detrás, el doblez pasa de la costura, para que la costura desde delante lo agarre.</translation>
     </message>
 </context>
 <context>
     <name>BlockShape</name>
     <message>
         <source>drawn %1 times as crooked</source>
-        <translation type="unfinished"></translation>
+        <translation>dibujado %1 veces más torcido</translation>
     </message>
 </context>
 <context>
     <name>CardBar</name>
     <message>
         <source>A bar as long as a bank card</source>
-        <translation type="unfinished"></translation>
+        <translation>Una barra tan larga como una tarjeta de banco</translation>
     </message>
     <message>
         <source>Bar shorter</source>
-        <translation type="unfinished"></translation>
+        <translation>Barra más corta</translation>
     </message>
     <message>
         <source>Bar longer</source>
-        <translation type="unfinished"></translation>
+        <translation>Barra más larga</translation>
     </message>
     <message>
         <source>Lay a bank card on the bar; make the bar as long as the card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner una tarjeta de banco sobre la barra; hacer la barra tan larga como la tarjeta.</translation>
     </message>
 </context>
 <context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir la pieza</translation>
     </message>
     <message>
         <source>Four sides and two diagonals, lying flat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuatro lados y dos diagonales, en plano.</translation>
     </message>
     <message>
         <source>Stay-stitch {3 mm} from the raw edge across every sashing end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer una costura de refuerzo a {3 mm} del borde cortado, sobre cada extremo de las tiras de unión.</translation>
     </message>
     <message>
         <source>Stay-stitch {1/8 in} from the raw edge across every sashing end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer una costura de refuerzo a {1/8 in} del borde cortado, sobre cada extremo de las tiras de unión.</translation>
     </message>
     <message>
         <source>Where the joins fall</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde caen los empalmes</translation>
     </message>
     <message>
         <source>Seam {%1}, in section</source>
-        <translation type="unfinished"></translation>
+        <translation>Costura {%1}, en sección</translation>
     </message>
     <message>
         <source>Rounded corners, {%1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquinas redondas, {%1}</translation>
     </message>
     <message>
         <source>Square corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquinas rectas</translation>
     </message>
     <message>
         <source>Care, label, sleeve, pillow</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuidado, etiqueta, manga, cojín</translation>
     </message>
 </context>
 <context>
     <name>EdgeCare</name>
     <message>
         <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de vender, mirar qué reglas rigen en el lugar para etiquetas y rellenos.</translation>
     </message>
 </context>
 <context>
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
-        <translation type="unfinished"></translation>
+        <translation>recta</translation>
     </message>
     <message>
         <source>rounded</source>
-        <translation type="unfinished"></translation>
+        <translation>redondeada</translation>
     </message>
     <message>
         <source>%1 now</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ahora</translation>
     </message>
     <message>
         <source>radius</source>
-        <translation type="unfinished"></translation>
+        <translation>radio</translation>
     </message>
     <message>
         <source>Radius of the corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Radio de las esquinas</translation>
     </message>
 </context>
 <context>
@@ -141,98 +141,98 @@
     <message>
         <source>begin</source>
         <extracomment>the place where the binding begins and closes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>inicio</translation>
     </message>
 </context>
 <context>
     <name>EdgeJoins</name>
     <message>
         <source>Lay the binding round once before you sew</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner el ribete una vez alrededor antes de coser</translation>
     </message>
     <message>
         <source>Seen from the front, the strip laid clockwise. Each place is the middle of a seam at 45°.</source>
-        <translation type="unfinished"></translation>
+        <translation>Visto por delante, con la tira en el sentido del reloj. Cada lugar es el centro de una costura a 45°.</translation>
     </message>
 </context>
 <context>
     <name>EdgeMeasure</name>
     <message>
         <source>Measure all six, raw edge to raw edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir las seis, de borde cortado a borde cortado.</translation>
     </message>
     <message>
         <source>What you do not change stands as planned. The limits are common practice; no published ones are known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que no se cambia queda como se planeó. Los límites son de uso común; no se conocen publicados.</translation>
     </message>
 </context>
 <context>
     <name>EdgePage</name>
     <message>
         <source>The piece. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La pieza. %1</translation>
     </message>
     <message>
         <source>The binding laid round. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>El ribete puesto alrededor. %1</translation>
     </message>
     <message>
         <source>The finished piece</source>
-        <translation type="unfinished"></translation>
+        <translation>La pieza acabada</translation>
     </message>
     <message>
         <source>Measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
 </context>
 <context>
     <name>EdgePins</name>
     <message>
         <source>pins in</source>
-        <translation type="unfinished"></translation>
+        <translation>alfileres puestos</translation>
     </message>
     <message>
         <source>pins out</source>
-        <translation type="unfinished"></translation>
+        <translation>alfileres sacados</translation>
     </message>
     <message>
         <source>%1 less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, menos</translation>
     </message>
     <message>
         <source>%1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, más</translation>
     </message>
     <message>
         <source>No pins were used</source>
-        <translation type="unfinished"></translation>
+        <translation>No se usaron alfileres</translation>
     </message>
     <message>
         <source>I know where they are</source>
-        <translation type="unfinished"></translation>
+        <translation>Sé dónde están</translation>
     </message>
 </context>
 <context>
     <name>EdgeSection</name>
     <message>
         <source>Double fold: cut {%1}, pressed in half to {%2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Doblez doble: cortar {%1}, planchar por la mitad a {%2}</translation>
     </message>
     <message>
         <source>Single fold: cut {%1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Doblez simple: cortar {%1}</translation>
     </message>
     <message>
         <source>The bound edge in section, seam %1</source>
-        <translation type="unfinished"></translation>
+        <translation>El borde ribeteado en sección, costura %1</translation>
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Despacio sobre lo grueso; girar la rueda a mano. Sacar los alfileres antes de la aguja.</translation>
     </message>
 </context>
 <context>
@@ -240,18 +240,18 @@
     <message>
         <source>not said</source>
         <extracomment>a price nobody has entered</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sin indicar</translation>
     </message>
 </context>
 <context>
     <name>FieldRow</name>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
 </context>
 <context>
@@ -259,17 +259,17 @@
     <message>
         <source>%1, worked out</source>
         <extracomment>%1 is a value that the plan works out by itself</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, calculado</translation>
     </message>
     <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, menos</translation>
     </message>
     <message>
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, más</translation>
     </message>
 </context>
 <context>
@@ -277,34 +277,34 @@
     <message>
         <source>Look at this</source>
         <extracomment>the head of a line that warns of something but stops nothing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mirar esto</translation>
     </message>
 </context>
 <context>
     <name>FieldsSheet</name>
     <message>
         <source>What would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que cabría</translation>
     </message>
     <message>
         <source>What follows</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que resulta</translation>
     </message>
     <message>
         <source>A file of this project</source>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo de este proyecto</translation>
     </message>
 </context>
 <context>
     <name>FigureRow</name>
     <message>
         <source>not tried yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin probar</translation>
     </message>
     <message>
         <source>show the working</source>
         <extracomment>what pressing a figure does</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ver el cálculo</translation>
     </message>
 </context>
 <context>
@@ -312,81 +312,81 @@
     <message>
         <source>On dots: not tried yet.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sobre puntos: sin probar.</translation>
     </message>
 </context>
 <context>
     <name>FinishedSize</name>
     <message>
         <source>Finished %1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Acabada: %1 por %2</translation>
     </message>
     <message>
         <source>show the working</source>
         <extracomment>what pressing a figure does</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ver el cálculo</translation>
     </message>
 </context>
 <context>
     <name>FirstRun</name>
     <message>
         <source>The shelf is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>El estante está vacío.</translation>
     </message>
     <message>
         <source>Begin with the demo, ready to cut, or with nine blocks of your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar con el ejemplo, listo para cortar, o con nueve bloques propios.</translation>
     </message>
     <message>
         <source>Open the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir el ejemplo</translation>
     </message>
 </context>
 <context>
     <name>FitHead</name>
     <message>
         <source>block</source>
-        <translation type="unfinished"></translation>
+        <translation>bloque</translation>
     </message>
     <message>
         <source>columns</source>
-        <translation type="unfinished"></translation>
+        <translation>columnas</translation>
     </message>
     <message>
         <source>rows</source>
-        <translation type="unfinished"></translation>
+        <translation>filas</translation>
     </message>
 </context>
 <context>
     <name>FitLayouts</name>
     <message>
         <source>What is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se desea</translation>
     </message>
     <message>
         <source>What would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que cabría</translation>
     </message>
     <message>
         <source>Show what fits</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver lo que cabe</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver</translation>
     </message>
     <message>
         <source>Take this layout</source>
         <extracomment>layout: how many blocks across and down, their size and the sashing between them</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tomar este reparto</translation>
     </message>
     <message>
         <source>Open for reading only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abierto solo para leer.</translation>
     </message>
     <message>
         <source>Press one to see it on the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar uno para verlo sobre la mesa.</translation>
     </message>
 </context>
 <context>
@@ -394,46 +394,46 @@
     <message>
         <source>What would fit</source>
         <extracomment>the other face of the piece, in the drawing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que cabría</translation>
     </message>
     <message>
         <source>Show the back</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la trasera</translation>
     </message>
     <message>
         <source>Show the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la delantera</translation>
     </message>
     <message>
         <source>The piece on the table, %1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>La pieza sobre la mesa, %1 por %2</translation>
     </message>
 </context>
 <context>
     <name>FitWanted</name>
     <message>
         <source>Change what is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar lo deseado</translation>
     </message>
     <message>
         <source>Wanted: %1</source>
         <extracomment>what the layouts below are looked for: so much bare table, or a finished size</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se desea: %1</translation>
     </message>
     <message>
         <source>change</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiar</translation>
     </message>
 </context>
 <context>
     <name>FootFigure</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>show the working</source>
-        <translation type="unfinished"></translation>
+        <translation>ver el cálculo</translation>
     </message>
 </context>
 <context>
@@ -441,22 +441,22 @@
     <message>
         <source>Block %1, %2</source>
         <extracomment>spoken: a block&apos;s name and its state</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1, %2</translation>
     </message>
 </context>
 <context>
     <name>GalleryNotes</name>
     <message>
         <source>Block %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1</translation>
     </message>
     <message>
         <source>Nothing is noted of block %1 yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay notas del bloque %1</translation>
     </message>
     <message>
         <source>Back to the gallery</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a las fotos</translation>
     </message>
 </context>
 <context>
@@ -464,11 +464,11 @@
     <message>
         <source>Pictures of %1 of %2 blocks</source>
         <extracomment>%1 of %2 blocks have a picture</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fotos de %1 de %2 bloques</translation>
     </message>
     <message>
         <source>Back to the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver al trabajo</translation>
     </message>
 </context>
 <context>
@@ -476,365 +476,365 @@
     <message>
         <source>hold for a second</source>
         <extracomment>how a button that destroys is pressed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mantener un segundo</translation>
     </message>
 </context>
 <context>
     <name>HoopAside</name>
     <message>
         <source>Last outline ended at {%1}</source>
-        <translation type="unfinished"></translation>
+        <translation>El último contorno terminó en {%1}</translation>
     </message>
     <message>
         <source>Stops and patches</source>
-        <translation type="unfinished"></translation>
+        <translation>Paradas y parches</translation>
     </message>
     <message>
         <source>Strip %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira %1 de %2</translation>
     </message>
     <message>
         <source>Gaps can yield sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>Los huecos pueden dar tiras de unión</translation>
     </message>
     <message>
         <source>Hoops</source>
-        <translation type="unfinished"></translation>
+        <translation>Bastidores</translation>
     </message>
     <message>
         <source>Pictures and notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos y notas</translation>
     </message>
 </context>
 <context>
     <name>HoopChoice</name>
     <message>
         <source>Its measures</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus medidas</translation>
     </message>
     <message>
         <source>Another hoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro bastidor</translation>
     </message>
 </context>
 <context>
     <name>HoopDrawing</name>
     <message>
         <source>the frame’s outside, edge to edge</source>
-        <translation type="unfinished"></translation>
+        <translation>exterior del bastidor, de borde a borde</translation>
     </message>
     <message>
         <source>the opening inside the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>la abertura del bastidor</translation>
     </message>
     <message>
         <source>the field: as far as the needle stitches</source>
         <extracomment>field: as far as the needle can stitch</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el campo de bordado: hasta donde llega la aguja</translation>
     </message>
 </context>
 <context>
     <name>HoopMeasure</name>
     <message>
         <source>A hoop’s name is not its field. Measure all three.</source>
-        <translation type="unfinished"></translation>
+        <translation>El nombre de un bastidor no es su campo de bordado. Medir los tres.</translation>
     </message>
     <message>
         <source>where the %1 is measured</source>
-        <translation type="unfinished"></translation>
+        <translation>dónde se mide: %1</translation>
     </message>
     <message>
         <source>two rings</source>
-        <translation type="unfinished"></translation>
+        <translation>dos aros</translation>
     </message>
     <message>
         <source>magnetic</source>
-        <translation type="unfinished"></translation>
+        <translation>magnético</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>sin medir</translation>
     </message>
     <message>
         <source>Side of the machine’s bracket</source>
         <extracomment>bracket: the arm that carries the hoop; on that side the strip would run into the machine</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lado del soporte de la máquina</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>izquierda</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>derecha</translation>
     </message>
     <message>
         <source>Hold to take it off the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantener para quitarlo del estante</translation>
     </message>
     <message>
         <source>All hoops</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los bastidores</translation>
     </message>
 </context>
 <context>
     <name>HoopShelf</name>
     <message>
         <source>stitching field, along</source>
-        <translation type="unfinished"></translation>
+        <translation>campo de bordado, a lo largo</translation>
     </message>
     <message>
         <source>stitching field, across</source>
-        <translation type="unfinished"></translation>
+        <translation>campo de bordado, a lo ancho</translation>
     </message>
     <message>
         <source>opening inside the frame, along</source>
-        <translation type="unfinished"></translation>
+        <translation>abertura del bastidor, a lo largo</translation>
     </message>
     <message>
         <source>opening inside the frame, across</source>
-        <translation type="unfinished"></translation>
+        <translation>abertura del bastidor, a lo ancho</translation>
     </message>
     <message>
         <source>outside of the frame, along</source>
-        <translation type="unfinished"></translation>
+        <translation>exterior del bastidor, a lo largo</translation>
     </message>
     <message>
         <source>outside of the frame, across</source>
-        <translation type="unfinished"></translation>
+        <translation>exterior del bastidor, a lo ancho</translation>
     </message>
     <message>
         <source>thickest sandwich it holds</source>
         <extracomment>sandwich: top, batting and back together</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>capas más gruesas que sujeta</translation>
     </message>
 </context>
 <context>
     <name>HoopStops</name>
     <message>
         <source>Block %1, stop by stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1, parada a parada</translation>
     </message>
     <message>
         <source>New bobbin in</source>
-        <translation type="unfinished"></translation>
+        <translation>Canilla nueva puesta</translation>
     </message>
 </context>
 <context>
     <name>HoopStrips</name>
     <message>
         <source>Strip %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira %1 de %2</translation>
     </message>
     <message>
         <source>Strip before</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira anterior</translation>
     </message>
     <message>
         <source>Next strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira siguiente</translation>
     </message>
     <message>
         <source>Two people, two machines: each strip keeps its own place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos personas, dos máquinas: cada tira guarda su propio lugar.</translation>
     </message>
     <message>
         <source>Let the gaps yield sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>Sacar tiras de unión de los huecos</translation>
     </message>
     <message>
         <source>Take it for the blocks to come</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomarlo para los bloques que vienen</translation>
     </message>
 </context>
 <context>
     <name>HoopZero</name>
     <message>
         <source>The last outline really ended at</source>
-        <translation type="unfinished"></translation>
+        <translation>El último contorno terminó de verdad en</translation>
     </message>
     <message>
         <source>from the zero end</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el extremo cero</translation>
     </message>
     <message>
         <source>Measure from the zero end, not from the block before: then no error piles up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir desde el extremo cero, no desde el bloque anterior: así no se suman errores.</translation>
     </message>
 </context>
 <context>
     <name>JoinAside</name>
     <message>
         <source>Measure this row</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir esta fila</translation>
     </message>
     <message>
         <source>Seam {%1} catch {%2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Costura {%1}, agarre {%2}</translation>
     </message>
     <message>
         <source>Seam {%1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Costura {%1}</translation>
     </message>
     <message>
         <source>True-size gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Calibre a tamaño real</translation>
     </message>
     <message>
         <source>Never fold {%1}: it would be missed.</source>
         <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No remeter nunca {%1}: no se agarraría.</translation>
     </message>
     <message>
         <source>Layout, front and back</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden, delantera y trasera</translation>
     </message>
     <message>
         <source>Two blocks should change places</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos bloques deberían cambiarse</translation>
     </message>
 </context>
 <context>
     <name>JoinGauge</name>
     <message>
         <source>True size</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño real</translation>
     </message>
     <message>
         <source>Pins out, cloth cool and dry, do not press on the glass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin alfileres, tela fría y seca, no apretar sobre el cristal.</translation>
     </message>
     <message>
         <source>catch</source>
-        <translation type="unfinished"></translation>
+        <translation>agarre</translation>
     </message>
     <message>
         <source>fold under</source>
-        <translation type="unfinished"></translation>
+        <translation>remeter</translation>
     </message>
     <message>
         <source>seam</source>
-        <translation type="unfinished"></translation>
+        <translation>costura</translation>
     </message>
     <message>
         <source>True only after the screen was set against a card, under the gear on the shelf.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vale solo tras ajustar la pantalla con una tarjeta, en el engranaje del estante.</translation>
     </message>
 </context>
 <context>
     <name>JoinLayout</name>
     <message>
         <source>Layout of the blocks; next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden de los bloques; siguiente: %1</translation>
     </message>
     <message>
         <source>Touch two blocks to swap them; their labels stay with them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar dos bloques para cambiarlos; sus etiquetas se quedan con ellos.</translation>
     </message>
     <message>
         <source>Now the other one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora el otro.</translation>
     </message>
     <message>
         <source>Swap them</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiarlos</translation>
     </message>
     <message>
         <source>See the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la delantera</translation>
     </message>
     <message>
         <source>See the back</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la trasera</translation>
     </message>
 </context>
 <context>
     <name>JoinMap</name>
     <message>
         <source>back, as it lies turned over</source>
-        <translation type="unfinished"></translation>
+        <translation>trasera, como queda al darle la vuelta</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>delantera</translation>
     </message>
 </context>
 <context>
     <name>JoinPage</name>
     <message>
         <source>Section of a join: seam %1, fold under %2, catch %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Sección de una unión: costura %1, remeter %2, agarre %3</translation>
     </message>
     <message>
         <source>Match marks from the row’s raw end, now at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcas de encuentro desde el extremo cortado de la fila, ahora en %1</translation>
     </message>
     <message>
         <source>Layout of the blocks; next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden de los bloques; siguiente: %1</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
 </context>
 <context>
     <name>JoinRow</name>
     <message>
         <source>%1: how long is it, raw end to raw end?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ¿cuánto mide, de extremo cortado a extremo cortado?</translation>
     </message>
     <message>
         <source>Enter its length</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner su largo</translation>
     </message>
     <message>
         <source>Length of the row, raw end to raw end</source>
-        <translation type="unfinished"></translation>
+        <translation>Largo de la fila, de extremo cortado a extremo cortado</translation>
     </message>
     <message>
         <source>Lay it flat, not stretched. What may be eased is common practice; no published limit is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponerla plana, sin estirar. Lo que se puede embeber es de uso común; no se conoce límite publicado.</translation>
     </message>
 </context>
 <context>
     <name>JoinTest</name>
     <message>
         <source>The gap moves four times as fast as the seam.</source>
-        <translation type="unfinished"></translation>
+        <translation>La abertura cambia cuatro veces más rápido que la costura.</translation>
     </message>
 </context>
 <context>
     <name>Keypad</name>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
     <name>KeypadKeys</name>
     <message>
         <source>decimal point</source>
-        <translation type="unfinished"></translation>
+        <translation>coma decimal</translation>
     </message>
     <message>
         <source>clear</source>
-        <translation type="unfinished"></translation>
+        <translation>borrar</translation>
     </message>
     <message>
         <source>rub out the last</source>
-        <translation type="unfinished"></translation>
+        <translation>borrar lo último</translation>
     </message>
 </context>
 <context>
     <name>LanguageChoice</name>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma</translation>
     </message>
 </context>
 <context>
@@ -842,200 +842,200 @@
     <message>
         <source>Photo: %1</source>
         <extracomment>%1 is &quot;Front&quot; or &quot;Back face&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Foto: %1</translation>
     </message>
 </context>
 <context>
     <name>LogFlags</name>
     <message>
         <source>What to remember of block %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué recordar del bloque %1</translation>
     </message>
     <message>
         <source>Words, if you like</source>
-        <translation type="unfinished"></translation>
+        <translation>Palabras, si se quiere</translation>
     </message>
     <message>
         <source>Back to the block</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver al bloque</translation>
     </message>
 </context>
 <context>
     <name>LogSheet</name>
     <message>
         <source>Front</source>
-        <translation type="unfinished"></translation>
+        <translation>Delantera</translation>
     </message>
     <message>
         <source>Back face</source>
-        <translation type="unfinished"></translation>
+        <translation>Trasera</translation>
     </message>
     <message>
         <source>along</source>
         <extracomment>the stitched outline&apos;s size along the strip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>a lo largo</translation>
     </message>
     <message>
         <source>across</source>
         <extracomment>the stitched outline&apos;s size across the strip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>a lo ancho</translation>
     </message>
     <message>
         <source>Same as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se planeó</translation>
     </message>
     <message>
         <source>Log these measures</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotar estas medidas</translation>
     </message>
     <message>
         <source>Flagged</source>
         <extracomment>marks something worth remembering of a block</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Marcado</translation>
     </message>
     <message>
         <source>Flag</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar</translation>
     </message>
     <message>
         <source>Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no</translation>
     </message>
 </context>
 <context>
     <name>Main</name>
     <message>
         <source>%1: Matside</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Matside</translation>
     </message>
     <message>
         <source>%1 cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede leer %1.</translation>
     </message>
     <message>
         <source>The window could not be opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo abrir la ventana.</translation>
     </message>
     <message>
         <source>The paper is a4 or letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>El papel es a4 o letter.</translation>
     </message>
     <message>
         <source>--sheet OUT.pdf needs a project file after it.</source>
-        <translation type="unfinished"></translation>
+        <translation>--sheet OUT.pdf necesita después un archivo de proyecto.</translation>
     </message>
     <message>
         <source>The next cut, beside the cutting mat.</source>
-        <translation type="unfinished"></translation>
+        <translation>El próximo corte, junto a la base de corte.</translation>
     </message>
     <message>
         <source>Keep the data in this folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar los datos en esta carpeta.</translation>
     </message>
     <message>
         <source>Open the demo project.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir el proyecto de ejemplo.</translation>
     </message>
     <message>
         <source>Print the plan of a project file (- for standard input).</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar el plan de un archivo de proyecto (- para la entrada estándar).</translation>
     </message>
     <message>
         <source>Draw every station into this folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibujar todas las estaciones en esta carpeta.</translation>
     </message>
     <message>
         <source>Write the project named last, with its notes and photographs, to a new file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir el proyecto nombrado al final, con sus notas y fotos, en un archivo nuevo.</translation>
     </message>
     <message>
         <source>Say what is inside such a file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir qué hay dentro de un archivo así.</translation>
     </message>
     <message>
         <source>Say what is inside, and add it to the shelf.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir qué hay dentro y ponerlo en el estante.</translation>
     </message>
     <message>
         <source>Write the paper sheet of a project file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir la hoja de papel de un archivo de proyecto.</translation>
     </message>
     <message>
         <source>Paper of the sheet: a4 or letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel de la hoja: a4 o letter.</translation>
     </message>
     <message>
         <source>The sheet on one page.</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja en una sola página.</translation>
     </message>
     <message>
         <source>Write everything to one new file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir todo en un archivo nuevo.</translation>
     </message>
     <message>
         <source>Put a backup in place where no project is yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recuperar un respaldo donde aún no hay ningún proyecto.</translation>
     </message>
     <message>
         <source>Speak this language: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hablar este idioma: %1.</translation>
     </message>
     <message>
         <source>A project, share or backup file to look into, or a project file for --pictures or --sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo de proyecto, para compartir o de respaldo en el que mirar, o un archivo de proyecto para --pictures o --sheet.</translation>
     </message>
     <message>
         <source>The language is one of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El idioma es uno de %1.</translation>
     </message>
 </context>
 <context>
     <name>MeasureSheet</name>
     <message>
         <source>Block %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1</translation>
     </message>
     <message>
         <source>measure this one again first</source>
-        <translation type="unfinished"></translation>
+        <translation>medir este otra vez primero</translation>
     </message>
     <message>
         <source>Take the common size</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar la medida común</translation>
     </message>
     <message>
         <source>The limits are common practice; no published ones are known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los límites son de uso común; no se conocen publicados.</translation>
     </message>
     <message>
         <source>Keep these readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservar estas lecturas</translation>
     </message>
 </context>
 <context>
     <name>NewPiece</name>
     <message>
         <source>New, in millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva, en milímetros</translation>
     </message>
     <message>
         <source>New, in inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva, en pulgadas</translation>
     </message>
     <message>
         <source>New piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Pieza nueva</translation>
     </message>
 </context>
 <context>
     <name>NotesSheet</name>
     <message>
         <source>Not tried yet: the trial may change this figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin probar: la prueba puede cambiar esta medida.</translation>
     </message>
     <message>
         <source>On with the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir el trabajo</translation>
     </message>
 </context>
 <context>
@@ -1043,89 +1043,89 @@
     <message>
         <source>put this notice away</source>
         <extracomment>what pressing a notice does</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>quitar este aviso</translation>
     </message>
 </context>
 <context>
     <name>OpenExport</name>
     <message>
         <source>Name of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del archivo</translation>
     </message>
     <message>
         <source>Write the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir el archivo</translation>
     </message>
 </context>
 <context>
     <name>OpenFile</name>
     <message>
         <source>One moment: all of it is being read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un momento: se está leyendo todo.</translation>
     </message>
     <message>
         <source>All of it can be read. The file stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo se puede leer. El archivo queda como está.</translation>
     </message>
     <message>
         <source>Not all of it can be read. What you choose here mends the copy; the file stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>No todo se puede leer. Lo que se elija aquí arregla la copia; el archivo queda como está.</translation>
     </message>
 </context>
 <context>
     <name>OpenSheet</name>
     <message>
         <source>Open, bring in, back up</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir, traer, respaldar</translation>
     </message>
     <message>
         <source>folder</source>
         <extracomment>what a row of the list of files is</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>carpeta</translation>
     </message>
     <message>
         <source>backup of everything</source>
-        <translation type="unfinished"></translation>
+        <translation>respaldo de todo</translation>
     </message>
     <message>
         <source>project with notes and photographs</source>
-        <translation type="unfinished"></translation>
+        <translation>proyecto con notas y fotos</translation>
     </message>
     <message>
         <source>project</source>
-        <translation type="unfinished"></translation>
+        <translation>proyecto</translation>
     </message>
     <message>
         <source>There is no project file and no folder here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay archivos de proyecto ni carpetas.</translation>
     </message>
     <message>
         <source>Backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Respaldo</translation>
     </message>
     <message>
         <source>Put it all back</source>
-        <translation type="unfinished"></translation>
+        <translation>Recuperar todo</translation>
     </message>
     <message>
         <source>Lay it on the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponerlo en el estante</translation>
     </message>
     <message>
         <source>Another file</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro archivo</translation>
     </message>
     <message>
         <source>The folder above</source>
-        <translation type="unfinished"></translation>
+        <translation>La carpeta de arriba</translation>
     </message>
     <message>
         <source>Back up everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Respaldar todo</translation>
     </message>
     <message>
         <source>Back to the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver al estante</translation>
     </message>
 </context>
 <context>
@@ -1133,73 +1133,73 @@
     <message>
         <source>the back</source>
         <extracomment>what a picture is of: the front or the back of a block</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la trasera</translation>
     </message>
     <message>
         <source>the front</source>
-        <translation type="unfinished"></translation>
+        <translation>la delantera</translation>
     </message>
     <message>
         <source>Take a picture of %1</source>
         <extracomment>%1 is &quot;the front&quot; or &quot;the back&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tomar una foto: %1</translation>
     </message>
     <message>
         <source>Keeping the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardando la foto</translation>
     </message>
     <message>
         <source>Choose a picture of %1, block %2</source>
         <extracomment>%1 is &quot;the front&quot; or &quot;the back&quot;, %2 a block&apos;s name</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elegir una foto: %1, bloque %2</translation>
     </message>
     <message>
         <source>Tap anywhere: %1 of block %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar donde sea: %1 del bloque %2</translation>
     </message>
     <message>
         <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
         <extracomment>%1 is the name of a folder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay fotos en la carpeta «%1». Ponerlas allí o seguir sin foto.</translation>
     </message>
     <message>
         <source>Folder above</source>
-        <translation type="unfinished"></translation>
+        <translation>Carpeta de arriba</translation>
     </message>
     <message>
         <source>Use the camera</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar la cámara</translation>
     </message>
     <message>
         <source>Choose a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir una foto</translation>
     </message>
     <message>
         <source>Back without a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver sin foto</translation>
     </message>
 </context>
 <context>
     <name>Photos</name>
     <message>
         <source>The picture cannot be read. Choose another.</source>
-        <translation type="unfinished"></translation>
+        <translation>La foto no se puede leer. Elegir otra.</translation>
     </message>
     <message>
         <source>That is no picture this program can read. Choose another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso no es una foto que este programa pueda leer. Elegir otra.</translation>
     </message>
     <message>
         <source>The picture is cut short: its end is missing. Copy it again, or choose another.</source>
-        <translation type="unfinished"></translation>
+        <translation>La foto está cortada: falta el final. Copiarla otra vez o elegir otra.</translation>
     </message>
     <message>
         <source>The picture is too large. Up to 100 million pixels can be kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>La foto es demasiado grande. Se pueden guardar hasta 100 millones de píxeles.</translation>
     </message>
     <message>
         <source>The disk is full, so the picture was not kept. Nothing else was lost; free some room.</source>
-        <translation type="unfinished"></translation>
+        <translation>El disco está lleno y la foto no se guardó. No se perdió nada más; hacer sitio.</translation>
     </message>
 </context>
 <context>
@@ -1207,74 +1207,79 @@
     <message>
         <source>Folder %1</source>
         <extracomment>spoken name of a folder of pictures in a list</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carpeta %1</translation>
     </message>
     <message>
         <source>Folder: %1</source>
         <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carpeta: %1</translation>
     </message>
 </context>
 <context>
     <name>ProjectRow</name>
     <message>
         <source>Less</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
     <message>
         <source>Make again in other cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>Repetir en otra tela</translation>
     </message>
     <message>
         <source>Rename</source>
-        <translation type="unfinished"></translation>
+        <translation>Renombrar</translation>
     </message>
     <message>
         <source>A copy in millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Una copia en milímetros</translation>
     </message>
     <message>
         <source>Bring back</source>
-        <translation type="unfinished"></translation>
+        <translation>Devolver</translation>
     </message>
     <message>
         <source>Put away</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartar</translation>
     </message>
     <message>
         <source>Share as one file</source>
         <extracomment>writes one file with the project, its notes and its photographs, to be given to someone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Compartir en un archivo</translation>
     </message>
     <message>
         <source>Hold to throw away</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantener para tirar</translation>
     </message>
     <message>
         <source>Name of the project</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del proyecto</translation>
+    </message>
+    <message>
+        <source>Sheet for the wall</source>
+        <extracomment>the whole job on paper, as a PDF to be printed</extracomment>
+        <translation>Hoja para la pared</translation>
     </message>
 </context>
 <context>
     <name>Readings</name>
     <message>
         <source>A reading is more than nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura es más que nada.</translation>
     </message>
 </context>
 <context>
     <name>ResumeSheet</name>
     <message>
         <source>Yes, it is finished</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí, está acabado</translation>
     </message>
     <message>
         <source>Not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no</translation>
     </message>
 </context>
 <context>
@@ -1282,7 +1287,7 @@
     <message>
         <source>over</source>
         <extracomment>after a length: the cloth hangs so far over the table&apos;s edge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>colgando</translation>
     </message>
 </context>
 <context>
@@ -1291,17 +1296,20 @@
         <source>on the outer
 stitches</source>
         <extracomment>where the ruler&apos;s line lies: two short lines, broken by hand</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en las puntadas
+de fuera</translation>
     </message>
     <message>
         <source>mat lines
 from here</source>
-        <translation type="unfinished"></translation>
+        <translation>líneas de la base
+desde aquí</translation>
     </message>
     <message>
         <source>on the
 cut edge</source>
-        <translation type="unfinished"></translation>
+        <translation>en el
+borde cortado</translation>
     </message>
 </context>
 <context>
@@ -1309,29 +1317,29 @@ cut edge</source>
     <message>
         <source>keep</source>
         <extracomment>the part of the cloth that is kept</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>conservar</translation>
     </message>
     <message>
         <source>fold</source>
         <extracomment>the folded edge of the cloth, or that it lies unfolded</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>doblez</translation>
     </message>
     <message>
         <source>one layer</source>
-        <translation type="unfinished"></translation>
+        <translation>una capa</translation>
     </message>
     <message>
         <source>selvages</source>
-        <translation type="unfinished"></translation>
+        <translation>orillos</translation>
     </message>
     <message>
         <source>selvage</source>
-        <translation type="unfinished"></translation>
+        <translation>orillo</translation>
     </message>
     <message>
         <source>waste</source>
         <extracomment>cloth that falls away</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sobrante</translation>
     </message>
 </context>
 <context>
@@ -1339,633 +1347,633 @@ cut edge</source>
     <message>
         <source>%1 times true size, cloth drawn thicker</source>
         <extracomment>how much larger than life the section is drawn</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 veces el tamaño real, tela dibujada más gruesa</translation>
     </message>
     <message>
         <source>seam</source>
-        <translation type="unfinished"></translation>
+        <translation>costura</translation>
     </message>
     <message>
         <source>catch</source>
         <extracomment>how far the fold passes the seam, so that the ditch stitching catches it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>agarre</translation>
     </message>
     <message>
         <source>fold under</source>
-        <translation type="unfinished"></translation>
+        <translation>remeter</translation>
     </message>
 </context>
 <context>
     <name>SettingsPage</name>
     <message>
         <source>Language, light, hand and screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma, luz, mano y pantalla</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma</translation>
     </message>
     <message>
         <source>Light</source>
-        <translation type="unfinished"></translation>
+        <translation>Luz</translation>
     </message>
     <message>
         <source>Day</source>
         <extracomment>the light she works in</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Día</translation>
     </message>
     <message>
         <source>Lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Lámpara</translation>
     </message>
     <message>
         <source>High contrast</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraste alto</translation>
     </message>
     <message>
         <source>Cutting hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Mano de corte</translation>
     </message>
     <message>
         <source>For the left hand everything is mirrored but the figures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para la mano izquierda todo va en espejo, menos las cifras.</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierda</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Derecha</translation>
     </message>
     <message>
         <source>Movement</source>
-        <translation type="unfinished"></translation>
+        <translation>Movimiento</translation>
     </message>
     <message>
         <source>Sheets slide in</source>
         <extracomment>whether sheets slide into place or are simply there</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las hojas se deslizan</translation>
     </message>
     <message>
         <source>Nothing moves</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada se mueve</translation>
     </message>
     <message>
         <source>Size of the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño de la pantalla</translation>
     </message>
     <message>
         <source>Back to the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver al estante</translation>
     </message>
 </context>
 <context>
     <name>Sharing</name>
     <message>
         <source>The file cannot be opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede abrir el archivo.</translation>
     </message>
     <message>
         <source>This is no share file, or it is damaged. Ask for it to be sent once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>No es un archivo para compartir, o está dañado. Pedir que lo envíen otra vez.</translation>
     </message>
     <message>
         <source>This file does not come from Matside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este archivo no viene de Matside.</translation>
     </message>
     <message>
         <source>This file is from a newer Matside. A newer Matside will open it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este archivo es de un Matside más nuevo. Un Matside más nuevo lo abrirá.</translation>
     </message>
     <message>
         <source>There is more in it than can be taken: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Contiene más de lo que se puede tomar: %1</translation>
     </message>
     <message>
         <source>There are more photographs in it than can be taken; 4000 is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contiene más fotos de las que se pueden tomar; 4000 como máximo.</translation>
     </message>
     <message>
         <source>Something in it would swell up when unpacked, as no photograph does: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo dentro se hincharía al desempacarlo, como no lo hace ninguna foto: %1</translation>
     </message>
     <message>
         <source>Something in it would be written outside its own folder: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo dentro se escribiría fuera de su propia carpeta: %1</translation>
     </message>
     <message>
         <source>Something in it is a link, not a file: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo dentro es un enlace, no un archivo: %1</translation>
     </message>
     <message>
         <source>Something in it is locked with a password: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo dentro está bloqueado con contraseña: %1</translation>
     </message>
     <message>
         <source>Something in it is packed in a way that is not known here: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo dentro está empacado de una forma que aquí no se conoce: %1</translation>
     </message>
     <message>
         <source>The same name stands in it twice. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>El mismo nombre está dos veces dentro. %1</translation>
     </message>
     <message>
         <source>Something is in it that does not belong there: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dentro hay algo que no debe estar ahí: %1</translation>
     </message>
     <message>
         <source>Something is missing in it: %1. Ask for it to be sent once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta algo dentro: %1. Pedir que lo envíen otra vez.</translation>
     </message>
     <message>
         <source>Something in it was damaged or changed on the way: %1. Ask for it to be sent once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo dentro se dañó o cambió en el camino: %1. Pedir que lo envíen otra vez.</translation>
     </message>
     <message>
         <source>Its list of contents cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede leer su lista de contenido.</translation>
     </message>
     <message>
         <source>The notes in it cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pueden leer sus notas.</translation>
     </message>
     <message>
         <source>The project in it cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede leer su proyecto.</translation>
     </message>
     <message>
         <source>A photograph in it is none, or is cut short: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Una foto de dentro no lo es, o está cortada: %1</translation>
     </message>
     <message>
         <source>There is a file of that name already, and it was left as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay un archivo con ese nombre, y se dejó como está.</translation>
     </message>
     <message>
         <source>A photograph of this project is missing or cannot be read: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Una foto de este proyecto falta o no se puede leer: %1</translation>
     </message>
     <message>
         <source>It could not be written: the disk is full, or the folder takes no files.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo escribir: el disco está lleno, o la carpeta no admite archivos.</translation>
     </message>
     <message>
         <source>no notes</source>
-        <translation type="unfinished"></translation>
+        <translation>sin notas</translation>
     </message>
     <message>
         <source>one note</source>
-        <translation type="unfinished"></translation>
+        <translation>una nota</translation>
     </message>
     <message>
         <source>%1 notes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 notas</translation>
     </message>
     <message>
         <source>no photographs</source>
-        <translation type="unfinished"></translation>
+        <translation>sin fotos</translation>
     </message>
     <message>
         <source>one photograph</source>
-        <translation type="unfinished"></translation>
+        <translation>una foto</translation>
     </message>
     <message>
         <source>%1 photographs</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fotos</translation>
     </message>
     <message>
         <source>Nothing of it was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se conservó nada de ello.</translation>
     </message>
     <message>
         <source>one project</source>
-        <translation type="unfinished"></translation>
+        <translation>un proyecto</translation>
     </message>
     <message>
         <source>%1 projects</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 proyectos</translation>
     </message>
     <message>
         <source>one photograph was gone before and is not in it</source>
-        <translation type="unfinished"></translation>
+        <translation>una foto ya faltaba antes y no está incluida</translation>
     </message>
     <message>
         <source>%1 photographs were gone before and are not in it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fotos ya faltaban antes y no están incluidas</translation>
     </message>
     <message>
         <source>%1 by %2 blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 por %2 bloques</translation>
     </message>
     <message>
         <source>no block made yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún ningún bloque hecho</translation>
     </message>
     <message>
         <source>one block made</source>
-        <translation type="unfinished"></translation>
+        <translation>un bloque hecho</translation>
     </message>
     <message>
         <source>%1 blocks made</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bloques hechos</translation>
     </message>
     <message>
         <source>one thing in it cannot be read as it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>una cosa de dentro no se puede leer tal como está</translation>
     </message>
     <message>
         <source>%1 things in it cannot be read as they stand</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 cosas de dentro no se pueden leer tal como están</translation>
     </message>
 </context>
 <context>
     <name>Sheet</name>
     <message>
         <source>Edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Borde</translation>
     </message>
     <message>
         <source>When it is done</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuando esté acabada</translation>
     </message>
     <message>
         <source>To buy, cloth by cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>Para comprar, tela por tela</translation>
     </message>
     <message>
         <source>Costs %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuesta %1.</translation>
     </message>
     <message>
         <source>outline, along × across</source>
-        <translation type="unfinished"></translation>
+        <translation>contorno, a lo largo × a lo ancho</translation>
     </message>
     <message>
         <source>seam</source>
-        <translation type="unfinished"></translation>
+        <translation>costura</translation>
     </message>
     <message>
         <source>usable width of the strip&apos;s cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>ancho útil de la tela de la tira</translation>
     </message>
     <message>
         <source>catch, planned</source>
-        <translation type="unfinished"></translation>
+        <translation>agarre, planeado</translation>
     </message>
     <message>
         <source>least fold</source>
-        <translation type="unfinished"></translation>
+        <translation>doblez mínimo</translation>
     </message>
     <message>
         <source>spare on a short sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>reserva en una tira de unión corta</translation>
     </message>
     <message>
         <source>short sashing with its spare</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión corta con su reserva</translation>
     </message>
     <message>
         <source>spare on a long sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>reserva en una tira de unión larga</translation>
     </message>
     <message>
         <source>long sashing with its spare</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión larga con su reserva</translation>
     </message>
     <message>
         <source>batting, width</source>
-        <translation type="unfinished"></translation>
+        <translation>guata, ancho</translation>
     </message>
     <message>
         <source>batting, least width</source>
-        <translation type="unfinished"></translation>
+        <translation>guata, ancho mínimo</translation>
     </message>
     <message>
         <source>batting inside the ring</source>
-        <translation type="unfinished"></translation>
+        <translation>guata dentro del aro</translation>
     </message>
     <message>
         <source>backing, along × across</source>
-        <translation type="unfinished"></translation>
+        <translation>tela trasera, a lo largo × a lo ancho</translation>
     </message>
     <message>
         <source>corners&apos; radius</source>
-        <translation type="unfinished"></translation>
+        <translation>radio de las esquinas</translation>
     </message>
     <message>
         <source>the arc cuts into the stippling</source>
-        <translation type="unfinished"></translation>
+        <translation>el arco corta el punteado de relleno</translation>
     </message>
     <message>
         <source>least radius for folded binding</source>
-        <translation type="unfinished"></translation>
+        <translation>radio mínimo para ribete doblado</translation>
     </message>
     <message>
         <source>patch &quot;%1&quot;, cut</source>
-        <translation type="unfinished"></translation>
+        <translation>parche «%1», corte</translation>
     </message>
     <message>
         <source>web for &quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>entretela termoadhesiva para «%1»</translation>
     </message>
     <message>
         <source>thread for a block</source>
-        <translation type="unfinished"></translation>
+        <translation>hilo para un bloque</translation>
     </message>
     <message>
         <source>of it from the bobbin</source>
-        <translation type="unfinished"></translation>
+        <translation>de ello, de la canilla</translation>
     </message>
     <message>
         <source>ruler &quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>regla «%1»</translation>
     </message>
     <message>
         <source>Look here first</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirar aquí primero</translation>
     </message>
     <message>
         <source>All figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las medidas</translation>
     </message>
     <message>
         <source>allowance</source>
         <extracomment>cloth kept outside the block&apos;s outline</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>margen</translation>
     </message>
     <message>
         <source>fold under</source>
         <extracomment>how much of the back strip is turned under</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>remeter</translation>
     </message>
     <message>
         <source>catch</source>
         <extracomment>how far the fold passes the seam line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>agarre</translation>
     </message>
     <message>
         <source>sashing, as seen</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión, a la vista</translation>
     </message>
     <message>
         <source>This bar is exactly %1 long. If it is not, print again at 100 %, without fitting to the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta barra mide exactamente %1. Si no, imprimir otra vez al 100 %, sin ajustar a la página.</translation>
     </message>
     <message>
         <source>At true size: lay the cloth&apos;s edge on the long line, the measure is where the bar ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>A tamaño real: poner el borde de la tela en la línea larga; la medida está donde termina la barra.</translation>
     </message>
     <message>
         <source>{Flat cloth:} for marking before anything is stitched, every tick from the one zero end. Drawn 1 : %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>{Tela plana:} para marcar antes de bordar nada, cada raya desde el mismo extremo cero. Dibujado 1 : %1.</translation>
     </message>
     <message>
         <source>{Drawn-in cloth:} where each start is found once the blocks before it are stitched. Never mix the two scales.</source>
-        <translation type="unfinished"></translation>
+        <translation>{Tela encogida:} dónde está cada inicio una vez bordados los bloques anteriores. No mezclar nunca las dos escalas.</translation>
     </message>
     <message>
         <source>place</source>
-        <translation type="unfinished"></translation>
+        <translation>lugar</translation>
     </message>
     <message>
         <source>Place %1, block %2: start {%3}, centre {%4} (planned {%5}), gap {%6}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lugar %1, bloque %2: inicio {%3}, centro {%4} (planeado {%5}), hueco {%6}.</translation>
     </message>
     <message>
         <source>It does not fit: {%1} is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>No cabe: falta {%1}.</translation>
     </message>
     <message>
         <source>With a gap of {%1} it would.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con un hueco de {%1} cabría.</translation>
     </message>
     <message>
         <source>{Strip %1}, begun: %2 long when flat, its end now at %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>{Tira %1}, empezada: %2 de largo en plano, su extremo ahora en %3.</translation>
     </message>
     <message>
         <source>The last outline ended at {%1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El último contorno terminó en {%1}.</translation>
     </message>
     <message>
         <source>Hoop: the strip end to end</source>
-        <translation type="unfinished"></translation>
+        <translation>Bordar: la tira de extremo a extremo</translation>
     </message>
     <message>
         <source>Back, as it lies turned over</source>
-        <translation type="unfinished"></translation>
+        <translation>Trasera, como queda al darle la vuelta</translation>
     </message>
     <message>
         <source>Front</source>
-        <translation type="unfinished"></translation>
+        <translation>Delantera</translation>
     </message>
     <message>
         <source>%1 blocks are too many to draw one by one: lay them out from the labels, rows by letter from the top, columns by number from the left.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bloques son demasiados para dibujarlos uno a uno: ordenarlos por las etiquetas, filas por letra desde arriba, columnas por número desde la izquierda.</translation>
     </message>
     <message>
         <source>{Match marks} on every long sashing, from the row&apos;s raw left end, which is zero; a row is %1 raw.</source>
-        <translation type="unfinished"></translation>
+        <translation>{Marcas de encuentro} en cada tira de unión larga, desde el extremo cortado izquierdo de la fila, que es cero; una fila mide %1 sin coser.</translation>
     </message>
     <message>
         <source>Long sashing, %1, in pieces: %2; joins at %3 from the row&apos;s raw left end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira de unión larga, %1, en trozos: %2; empalmes en %3 desde el extremo cortado izquierdo de la fila.</translation>
     </message>
     <message>
         <source>Trim and fold</source>
-        <translation type="unfinished"></translation>
+        <translation>Recortar y doblar</translation>
     </message>
     <message>
         <source>Join: both faces</source>
-        <translation type="unfinished"></translation>
+        <translation>Unir: las dos caras</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>delantera</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>trasera</translation>
     </message>
     <message>
         <source>%1 · page %2 of %3</source>
         <extracomment>a page&apos;s footer: the project&apos;s name, the page and how many there are</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 · página %2 de %3</translation>
     </message>
     <message>
         <source>%1, continued</source>
         <extracomment>at the top of a page: the heading it goes on with</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, continuación</translation>
     </message>
     <message>
         <source>drawn 1 : %1</source>
         <extracomment>drawn so many times smaller: 1 : 10</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dibujado 1 : %1</translation>
     </message>
     <message>
         <source>{%1} × {%2} finished</source>
         <extracomment>along × across, of the finished piece</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{%1} × {%2} acabada</translation>
     </message>
     <message>
         <source>%1 × %2 blocks</source>
         <extracomment>columns × rows of blocks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 bloques</translation>
     </message>
     <message>
         <source>A ring: not tried yet. Make the trial before you cut the rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un círculo: sin probar. Hacer la prueba antes de cortar el resto.</translation>
     </message>
     <message>
         <source>The sheet could not be written to %1: %2. Choose another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo escribir la hoja en %1: %2. Elegir otro lugar.</translation>
     </message>
     <message>
         <source>and so on</source>
         <extracomment>the list is cut short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>y más</translation>
     </message>
     <message>
         <source>… and %1 more lines: see the long form.</source>
-        <translation type="unfinished"></translation>
+        <translation>… y %1 líneas más: ver la forma larga.</translation>
     </message>
     <message>
         <source>For the trial.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para la prueba.</translation>
     </message>
     <message>
         <source>Cut, cloth by cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar, tela por tela</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <extracomment>a heading and the cloth it goes on with</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>ShelfPage</name>
     <message>
         <source>On the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>En el estante</translation>
     </message>
     <message>
         <source>Open, bring in, back up</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir, traer, respaldar</translation>
     </message>
     <message>
         <source>Hide those put away</source>
         <extracomment>pieces that were put away, out of sight</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ocultar lo apartado</translation>
     </message>
     <message>
         <source>Show those put away</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar lo apartado</translation>
     </message>
     <message>
         <source>Light and language</source>
-        <translation type="unfinished"></translation>
+        <translation>Luz e idioma</translation>
     </message>
     <message>
         <source>Undo: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: %1</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer</translation>
     </message>
 </context>
 <context>
     <name>ShopPage</name>
     <message>
         <source>To buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Para comprar</translation>
     </message>
     <message>
         <source>%1: buy %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: comprar %2</translation>
     </message>
     <message>
         <source>bought</source>
-        <translation type="unfinished"></translation>
+        <translation>comprado</translation>
     </message>
     <message>
         <source>not bought yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin comprar</translation>
     </message>
     <message>
         <source>{%1} %2</source>
-        <translation type="unfinished"></translation>
+        <translation>{%1} %2</translation>
     </message>
     <message>
         <source>Costs %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuesta %1.</translation>
     </message>
     <message>
         <source>How %1 is cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se corta %1</translation>
     </message>
     <message>
         <source>Cost and price</source>
-        <translation type="unfinished"></translation>
+        <translation>Coste y precio</translation>
     </message>
 </context>
 <context>
     <name>SideSheet</name>
     <message>
         <source>Back to the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver al trabajo</translation>
     </message>
 </context>
 <context>
     <name>StepButton</name>
     <message>
         <source>more</source>
-        <translation type="unfinished"></translation>
+        <translation>más</translation>
     </message>
     <message>
         <source>less</source>
-        <translation type="unfinished"></translation>
+        <translation>menos</translation>
     </message>
 </context>
 <context>
     <name>StepHead</name>
     <message>
         <source>Nothing left to do here</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no queda nada por hacer</translation>
     </message>
     <message>
         <source>Put the trial off</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aplazar la prueba</translation>
     </message>
 </context>
 <context>
     <name>StepTargets</name>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver</translation>
     </message>
     <message>
         <source>Something’s wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo va mal</translation>
     </message>
 </context>
 <context>
     <name>StepWords</name>
     <message>
         <source>and {%1} %2</source>
-        <translation type="unfinished"></translation>
+        <translation>y {%1} %2</translation>
     </message>
     <message>
         <source>Not tried yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin probar</translation>
     </message>
     <message>
         <source>What to mind here: %1</source>
         <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué cuidar aquí: %1</translation>
     </message>
 </context>
 <context>
@@ -1973,67 +1981,67 @@ cut edge</source>
     <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, menos</translation>
     </message>
     <message>
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, más</translation>
     </message>
     <message>
         <source>worked out</source>
         <extracomment>stands under a value the app reckons itself</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>calculado</translation>
     </message>
 </context>
 <context>
     <name>Store</name>
     <message>
         <source>The disk is full. Nothing was lost; free some room and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>El disco está lleno. No se perdió nada; hacer sitio e intentar otra vez.</translation>
     </message>
     <message>
         <source>This is open for reading only, so nothing can be changed here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Está abierto solo para leer; aquí no se puede cambiar nada.</translation>
     </message>
     <message>
         <source>Another program holds the file. Try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro programa tiene el archivo. Intentar otra vez en un momento.</translation>
     </message>
     <message>
         <source>The project was changed elsewhere. Open it again from the shelf.</source>
-        <translation type="unfinished"></translation>
+        <translation>El proyecto se cambió en otro lugar. Abrirlo otra vez desde el estante.</translation>
     </message>
     <message>
         <source>These projects were saved by a newer Matside. They were left as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estos proyectos los guardó un Matside más nuevo. Se dejaron como están.</translation>
     </message>
     <message>
         <source>The file is damaged. What can be read is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo está dañado. Se muestra lo que se puede leer.</translation>
     </message>
     <message>
         <source>Something in this project cannot be read. Open it and mend that first; nothing was copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo en este proyecto no se puede leer. Abrirlo y arreglarlo primero; no se copió nada.</translation>
     </message>
     <message>
         <source>There is nothing left to undo.</source>
-        <translation type="unfinished"></translation>
+        <translation>No queda nada por deshacer.</translation>
     </message>
     <message>
         <source>That could not be saved: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar: %1</translation>
     </message>
     <message>
         <source>Something in this project cannot be read. Mend it at Fit first; nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo en este proyecto no se puede leer. Arreglarlo primero en Planear; no se cambió nada.</translation>
     </message>
 </context>
 <context>
     <name>StripDrawing</name>
     <message>
         <source>next</source>
-        <translation type="unfinished"></translation>
+        <translation>siguiente</translation>
     </message>
 </context>
 <context>
@@ -2041,11 +2049,11 @@ cut edge</source>
     <message>
         <source>The piece is drawn here once it has a size.</source>
         <extracomment>shown where the drawing will be while the project has no size yet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pieza se dibuja aquí en cuanto tenga un tamaño.</translation>
     </message>
     <message>
         <source>size of the piece: drag, or use the arrow keys</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño de la pieza: arrastrar o usar las teclas de flecha</translation>
     </message>
 </context>
 <context>
@@ -2053,7 +2061,7 @@ cut edge</source>
     <message>
         <source>%1 of %2</source>
         <extracomment>a tally that is too long to draw: so many made of so many</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
 </context>
 <context>
@@ -2061,27 +2069,27 @@ cut edge</source>
     <message>
         <source>show the working</source>
         <extracomment>what pressing a term of a sum does</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ver el cálculo</translation>
     </message>
     <message>
         <source>as you entered it</source>
         <extracomment>stands under a value that the maker entered herself</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tal como se puso</translation>
     </message>
 </context>
 <context>
     <name>TrialSheet</name>
     <message>
         <source>They overlap by that much</source>
-        <translation type="unfinished"></translation>
+        <translation>Se solapan en esa medida</translation>
     </message>
     <message>
         <source>They do not overlap</source>
-        <translation type="unfinished"></translation>
+        <translation>No se solapan</translation>
     </message>
     <message>
         <source>Take these measures</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar estas medidas</translation>
     </message>
 </context>
 <context>
@@ -2089,27 +2097,27 @@ cut edge</source>
     <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, menos</translation>
     </message>
     <message>
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, más</translation>
     </message>
 </context>
 <context>
     <name>UndoneSheet</name>
     <message>
         <source>Was it tapped by mistake, or is the piece spoiled?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Se tocó por error o se estropeó la parte?</translation>
     </message>
     <message>
         <source>Tapped by mistake</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocado por error</translation>
     </message>
     <message>
         <source>Done and spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho y estropeado</translation>
     </message>
 </context>
 <context>
@@ -2117,2282 +2125,2282 @@ cut edge</source>
     <message>
         <source>Pleat on the back</source>
         <extracomment>a fold of the back cloth stitched down by mistake</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pliegue en la trasera</translation>
     </message>
     <message>
         <source>Thread broke or loops</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilo roto o con bucles</translation>
     </message>
     <message>
         <source>Patch not covered</source>
         <extracomment>patch: a shape of cloth stitched onto the block</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parche sin cubrir</translation>
     </message>
     <message>
         <source>Stain or hoop mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Mancha o marca del bastidor</translation>
     </message>
     <message>
         <source>Look at it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirarlo otra vez</translation>
     </message>
     <message>
         <source>That is not a whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>No es un número entero.</translation>
     </message>
     <message>
         <source>It needs a name. The old one was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Necesita un nombre. Se conservó el anterior.</translation>
     </message>
     <message>
         <source>That name is too long; %1 letters are the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese nombre es demasiado largo; %1 letras como máximo.</translation>
     </message>
     <message>
         <source>A price is a number like 9.50.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un precio es un número como 9,50.</translation>
     </message>
     <message>
         <source>That is too small; %1 is the least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es demasiado pequeño; %1 como mínimo.</translation>
     </message>
     <message>
         <source>That is longer than any piece here can be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es más largo de lo que puede ser aquí una pieza.</translation>
     </message>
     <message>
         <source>This lies between %1 and %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Va de %1 a %2.</translation>
     </message>
     <message>
         <source>Draw-up lies between 0 % and 15 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>El encogido va de 0 % a 15 %.</translation>
     </message>
     <message>
         <source>That does not belong here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso no va aquí.</translation>
     </message>
     <message>
         <source>new cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>tela nueva</translation>
     </message>
     <message>
         <source>new ruler</source>
-        <translation type="unfinished"></translation>
+        <translation>regla nueva</translation>
     </message>
     <message>
         <source>“%1” is the cloth of the patch “%2”: it stays while the patch does.</source>
         <extracomment>a cloth cannot be taken away; %1 is the cloth, %2 a patch cut from it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» es la tela del parche «%2»: se queda mientras se quede el parche.</translation>
     </message>
     <message>
         <source>“%1” has been cut already: it stays with this piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» ya está cortada: se queda con esta pieza.</translation>
     </message>
     <message>
         <source>“%1” has been bought or measured: it stays with this piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» ya está comprada o medida: se queda con esta pieza.</translation>
     </message>
     <message>
         <source>More than %1 cloths do not fit in one piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Más de %1 telas no caben en una pieza.</translation>
     </message>
     <message>
         <source>More than %1 rulers cannot be kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pueden guardar más de %1 reglas.</translation>
     </message>
     <message>
         <source>One ruler stays: every cut is laid out with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una regla se queda: cada corte se traza con ella.</translation>
     </message>
     <message>
         <source>It is no longer there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya no está.</translation>
     </message>
     <message>
         <source>a scant</source>
         <extracomment>just under the ruler&apos;s mark that follows</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>escaso</translation>
     </message>
     <message>
         <source>a generous</source>
         <extracomment>just over the ruler&apos;s mark that follows</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>largo</translation>
     </message>
     <message>
         <source>too long to tell</source>
-        <translation type="unfinished"></translation>
+        <translation>demasiado largo para decirlo</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>primer</translation>
     </message>
     <message>
         <source>second</source>
-        <translation type="unfinished"></translation>
+        <translation>segundo</translation>
     </message>
     <message>
         <source>third</source>
-        <translation type="unfinished"></translation>
+        <translation>tercer</translation>
     </message>
     <message>
         <source>fourth</source>
-        <translation type="unfinished"></translation>
+        <translation>cuarto</translation>
     </message>
     <message>
         <source>fifth</source>
-        <translation type="unfinished"></translation>
+        <translation>quinto</translation>
     </message>
     <message>
         <source>sixth</source>
-        <translation type="unfinished"></translation>
+        <translation>sexto</translation>
     </message>
     <message>
         <source>seventh</source>
-        <translation type="unfinished"></translation>
+        <translation>séptimo</translation>
     </message>
     <message>
         <source>eighth</source>
-        <translation type="unfinished"></translation>
+        <translation>octavo</translation>
     </message>
     <message>
         <source>ninth</source>
-        <translation type="unfinished"></translation>
+        <translation>noveno</translation>
     </message>
     <message>
         <source>tenth</source>
-        <translation type="unfinished"></translation>
+        <translation>décimo</translation>
     </message>
     <message>
         <source>last</source>
         <extracomment>the last of more than ten, as in &quot;and the last block will not fit&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>último</translation>
     </message>
     <message>
         <source>table</source>
-        <translation type="unfinished"></translation>
+        <translation>mesa</translation>
     </message>
     <message>
         <source>length</source>
-        <translation type="unfinished"></translation>
+        <translation>largo</translation>
     </message>
     <message>
         <source>width</source>
-        <translation type="unfinished"></translation>
+        <translation>ancho</translation>
     </message>
     <message>
         <source>across</source>
-        <translation type="unfinished"></translation>
+        <translation>a lo ancho</translation>
     </message>
     <message>
         <source>columns</source>
-        <translation type="unfinished"></translation>
+        <translation>columnas</translation>
     </message>
     <message>
         <source>rows</source>
-        <translation type="unfinished"></translation>
+        <translation>filas</translation>
     </message>
     <message>
         <source>block along</source>
-        <translation type="unfinished"></translation>
+        <translation>bloque a lo largo</translation>
     </message>
     <message>
         <source>block across</source>
-        <translation type="unfinished"></translation>
+        <translation>bloque a lo ancho</translation>
     </message>
     <message>
         <source>spare blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>bloques de reserva</translation>
     </message>
     <message>
         <source>made</source>
-        <translation type="unfinished"></translation>
+        <translation>hechura</translation>
     </message>
     <message>
         <source>clean back</source>
-        <translation type="unfinished"></translation>
+        <translation>trasera limpia</translation>
     </message>
     <message>
         <source>kits</source>
-        <translation type="unfinished"></translation>
+        <translation>juegos</translation>
     </message>
     <message>
         <source>seam</source>
-        <translation type="unfinished"></translation>
+        <translation>costura</translation>
     </message>
     <message>
         <source>batting’s thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>grosor de la guata</translation>
     </message>
     <message>
         <source>draw-up along</source>
-        <translation type="unfinished"></translation>
+        <translation>encogido a lo largo</translation>
     </message>
     <message>
         <source>draw-up across</source>
-        <translation type="unfinished"></translation>
+        <translation>encogido a lo ancho</translation>
     </message>
     <message>
         <source>sashing, as seen</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión, a la vista</translation>
     </message>
     <message>
         <source>back strip, cut</source>
-        <translation type="unfinished"></translation>
+        <translation>tira trasera, corte</translation>
     </message>
     <message>
         <source>block’s allowance</source>
-        <translation type="unfinished"></translation>
+        <translation>margen del bloque</translation>
     </message>
     <message>
         <source>catch</source>
-        <translation type="unfinished"></translation>
+        <translation>agarre</translation>
     </message>
     <message>
         <source>turn over the bulk</source>
-        <translation type="unfinished"></translation>
+        <translation>vuelta sobre lo grueso</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translation>tipo</translation>
     </message>
     <message>
         <source>outside, along</source>
-        <translation type="unfinished"></translation>
+        <translation>exterior, a lo largo</translation>
     </message>
     <message>
         <source>outside, across</source>
-        <translation type="unfinished"></translation>
+        <translation>exterior, a lo ancho</translation>
     </message>
     <message>
         <source>field, along</source>
-        <translation type="unfinished"></translation>
+        <translation>campo, a lo largo</translation>
     </message>
     <message>
         <source>field, across</source>
-        <translation type="unfinished"></translation>
+        <translation>campo, a lo ancho</translation>
     </message>
     <message>
         <source>opening, along</source>
-        <translation type="unfinished"></translation>
+        <translation>abertura, a lo largo</translation>
     </message>
     <message>
         <source>opening, across</source>
-        <translation type="unfinished"></translation>
+        <translation>abertura, a lo ancho</translation>
     </message>
     <message>
         <source>usable length</source>
-        <translation type="unfinished"></translation>
+        <translation>largo útil</translation>
     </message>
     <message>
         <source>gap between outlines</source>
-        <translation type="unfinished"></translation>
+        <translation>hueco entre contornos</translation>
     </message>
     <message>
         <source>margin past the hoop</source>
-        <translation type="unfinished"></translation>
+        <translation>margen tras el bastidor</translation>
     </message>
     <message>
         <source>placing by eye, within</source>
-        <translation type="unfinished"></translation>
+        <translation>colocación a ojo, hasta</translation>
     </message>
     <message>
         <source>sliver cut away</source>
-        <translation type="unfinished"></translation>
+        <translation>tirilla recortada</translation>
     </message>
     <message>
         <source>tail past the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>cola tras el bastidor</translation>
     </message>
     <message>
         <source>waste tails sewn on</source>
-        <translation type="unfinished"></translation>
+        <translation>colas de sobrante cosidas</translation>
     </message>
     <message>
         <source>frame may lie on the last block</source>
-        <translation type="unfinished"></translation>
+        <translation>el bastidor puede pisar el último bloque</translation>
     </message>
     <message>
         <source>line down the sashings</source>
         <extracomment>one line of decorative stitching down the middle of every sashing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>línea por las tiras de unión</translation>
     </message>
     <message>
         <source>gaps give the sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>los huecos dan las tiras de unión</translation>
     </message>
     <message>
         <source>edge</source>
-        <translation type="unfinished"></translation>
+        <translation>borde</translation>
     </message>
     <message>
         <source>cloth kept outside</source>
-        <translation type="unfinished"></translation>
+        <translation>tela conservada por fuera</translation>
     </message>
     <message>
         <source>binding’s seam</source>
-        <translation type="unfinished"></translation>
+        <translation>costura del ribete</translation>
     </message>
     <message>
         <source>binding</source>
-        <translation type="unfinished"></translation>
+        <translation>ribete</translation>
     </message>
     <message>
         <source>sewn on the back</source>
-        <translation type="unfinished"></translation>
+        <translation>cosido por detrás</translation>
     </message>
     <message>
         <source>corners</source>
-        <translation type="unfinished"></translation>
+        <translation>esquinas</translation>
     </message>
     <message>
         <source>corners’ radius</source>
-        <translation type="unfinished"></translation>
+        <translation>radio de las esquinas</translation>
     </message>
     <message>
         <source>to spare</source>
-        <translation type="unfinished"></translation>
+        <translation>de reserva</translation>
     </message>
     <message>
         <source>cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>tela</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>part it plays</source>
-        <translation type="unfinished"></translation>
+        <translation>su papel</translation>
     </message>
     <message>
         <source>usable width</source>
-        <translation type="unfinished"></translation>
+        <translation>ancho útil</translation>
     </message>
     <message>
         <source>sold by the</source>
-        <translation type="unfinished"></translation>
+        <translation>se vende por</translation>
     </message>
     <message>
         <source>price of a yard</source>
-        <translation type="unfinished"></translation>
+        <translation>precio por yarda</translation>
     </message>
     <message>
         <source>price of a metre</source>
-        <translation type="unfinished"></translation>
+        <translation>precio por metro</translation>
     </message>
     <message>
         <source>colour</source>
-        <translation type="unfinished"></translation>
+        <translation>color</translation>
     </message>
     <message>
         <source>its pattern has an up</source>
-        <translation type="unfinished"></translation>
+        <translation>su dibujo tiene un arriba</translation>
     </message>
     <message>
         <source>Take this cloth away</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar esta tela</translation>
     </message>
     <message>
         <source>Add a cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una tela</translation>
     </message>
     <message>
         <source>ruler</source>
-        <translation type="unfinished"></translation>
+        <translation>regla</translation>
     </message>
     <message>
         <source>its finest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>su marca más fina</translation>
     </message>
     <message>
         <source>Take this ruler away</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar esta regla</translation>
     </message>
     <message>
         <source>Add a ruler</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una regla</translation>
     </message>
     <message>
         <source>finest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>marca más fina</translation>
     </message>
     <message>
         <source>The table</source>
-        <translation type="unfinished"></translation>
+        <translation>La mesa</translation>
     </message>
     <message>
         <source>The blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Los bloques</translation>
     </message>
     <message>
         <source>Seam and draw-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Costura y encogido</translation>
     </message>
     <message>
         <source>Sashing and fold</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiras de unión y doblez</translation>
     </message>
     <message>
         <source>The hoop</source>
-        <translation type="unfinished"></translation>
+        <translation>El bastidor</translation>
     </message>
     <message>
         <source>The hoop strip</source>
-        <translation type="unfinished"></translation>
+        <translation>La tira de bordado</translation>
     </message>
     <message>
         <source>The edge</source>
-        <translation type="unfinished"></translation>
+        <translation>El borde</translation>
     </message>
     <message>
         <source>The cloths</source>
-        <translation type="unfinished"></translation>
+        <translation>Las telas</translation>
     </message>
     <message>
         <source>Your rulers</source>
-        <translation type="unfinished"></translation>
+        <translation>Las reglas propias</translation>
     </message>
     <message>
         <source>no table</source>
-        <translation type="unfinished"></translation>
+        <translation>sin mesa</translation>
     </message>
     <message>
         <source>four-sided</source>
-        <translation type="unfinished"></translation>
+        <translation>de cuatro lados</translation>
     </message>
     <message>
         <source>round</source>
-        <translation type="unfinished"></translation>
+        <translation>redonda</translation>
     </message>
     <message>
         <source>reversible</source>
-        <translation type="unfinished"></translation>
+        <translation>reversible</translation>
     </message>
     <message>
         <source>with one clean back</source>
-        <translation type="unfinished"></translation>
+        <translation>con una trasera limpia</translation>
     </message>
     <message>
         <source>layered and bound</source>
-        <translation type="unfinished"></translation>
+        <translation>en capas y ribeteada</translation>
     </message>
     <message>
         <source>bagged out</source>
-        <translation type="unfinished"></translation>
+        <translation>cosido y vuelto</translation>
     </message>
     <message>
         <source>bound</source>
-        <translation type="unfinished"></translation>
+        <translation>ribeteado</translation>
     </message>
     <message>
         <source>framed</source>
-        <translation type="unfinished"></translation>
+        <translation>enmarcado</translation>
     </message>
     <message>
         <source>square</source>
-        <translation type="unfinished"></translation>
+        <translation>rectas</translation>
     </message>
     <message>
         <source>rounded, on bias</source>
-        <translation type="unfinished"></translation>
+        <translation>redondas, al bies</translation>
     </message>
     <message>
         <source>double fold</source>
-        <translation type="unfinished"></translation>
+        <translation>doblez doble</translation>
     </message>
     <message>
         <source>single fold</source>
-        <translation type="unfinished"></translation>
+        <translation>doblez simple</translation>
     </message>
     <message>
         <source>by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>a mano</translation>
     </message>
     <message>
         <source>by machine</source>
-        <translation type="unfinished"></translation>
+        <translation>a máquina</translation>
     </message>
     <message>
         <source>two rings</source>
-        <translation type="unfinished"></translation>
+        <translation>dos aros</translation>
     </message>
     <message>
         <source>magnetic frame</source>
-        <translation type="unfinished"></translation>
+        <translation>bastidor magnético</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>delantera</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>trasera</translation>
     </message>
     <message>
         <source>batting</source>
-        <translation type="unfinished"></translation>
+        <translation>guata</translation>
     </message>
     <message>
         <source>patch</source>
-        <translation type="unfinished"></translation>
+        <translation>parche</translation>
     </message>
     <message>
         <source>web</source>
-        <translation type="unfinished"></translation>
+        <translation>entretela termoadhesiva</translation>
     </message>
     <message>
         <source>sashing, front</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión, delantera</translation>
     </message>
     <message>
         <source>sashing, back</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión, trasera</translation>
     </message>
     <message>
         <source>1/8 yd</source>
-        <translation type="unfinished"></translation>
+        <translation>1/8 yd</translation>
     </message>
     <message>
         <source>1/4 yd</source>
-        <translation type="unfinished"></translation>
+        <translation>1/4 yd</translation>
     </message>
     <message>
         <source>1/2 yd</source>
-        <translation type="unfinished"></translation>
+        <translation>1/2 yd</translation>
     </message>
     <message>
         <source>1 yd</source>
-        <translation type="unfinished"></translation>
+        <translation>1 yd</translation>
     </message>
     <message>
         <source>10 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>10 cm</translation>
     </message>
     <message>
         <source>25 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>25 cm</translation>
     </message>
     <message>
         <source>50 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>50 cm</translation>
     </message>
     <message>
         <source>1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>1 m</translation>
     </message>
     <message>
         <source>undyed</source>
-        <translation type="unfinished"></translation>
+        <translation>sin teñir</translation>
     </message>
     <message>
         <source>oat</source>
-        <translation type="unfinished"></translation>
+        <translation>avena</translation>
     </message>
     <message>
         <source>ochre</source>
-        <translation type="unfinished"></translation>
+        <translation>ocre</translation>
     </message>
     <message>
         <source>rust</source>
-        <translation type="unfinished"></translation>
+        <translation>óxido</translation>
     </message>
     <message>
         <source>madder</source>
-        <translation type="unfinished"></translation>
+        <translation>granza</translation>
     </message>
     <message>
         <source>plum</source>
-        <translation type="unfinished"></translation>
+        <translation>ciruela</translation>
     </message>
     <message>
         <source>blue</source>
-        <translation type="unfinished"></translation>
+        <translation>azul</translation>
     </message>
     <message>
         <source>teal</source>
-        <translation type="unfinished"></translation>
+        <translation>petróleo</translation>
     </message>
     <message>
         <source>sage</source>
-        <translation type="unfinished"></translation>
+        <translation>salvia</translation>
     </message>
     <message>
         <source>bark</source>
-        <translation type="unfinished"></translation>
+        <translation>corteza</translation>
     </message>
     <message>
         <source>grey</source>
-        <translation type="unfinished"></translation>
+        <translation>gris</translation>
     </message>
     <message>
         <source>soot</source>
-        <translation type="unfinished"></translation>
+        <translation>hollín</translation>
     </message>
     <message>
         <source>new project</source>
-        <translation type="unfinished"></translation>
+        <translation>proyecto nuevo</translation>
     </message>
     <message>
         <source>demo</source>
-        <translation type="unfinished"></translation>
+        <translation>ejemplo</translation>
     </message>
     <message>
         <source>make again</source>
-        <translation type="unfinished"></translation>
+        <translation>repetir</translation>
     </message>
     <message>
         <source>copy in millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>copia en milímetros</translation>
     </message>
     <message>
         <source>bring in</source>
         <extracomment>a project taken out of a share file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>traer</translation>
     </message>
     <message>
         <source>rename</source>
-        <translation type="unfinished"></translation>
+        <translation>renombrar</translation>
     </message>
     <message>
         <source>put away</source>
-        <translation type="unfinished"></translation>
+        <translation>apartar</translation>
     </message>
     <message>
         <source>bring back</source>
-        <translation type="unfinished"></translation>
+        <translation>devolver</translation>
     </message>
     <message>
         <source>throw away</source>
-        <translation type="unfinished"></translation>
+        <translation>tirar</translation>
     </message>
     <message>
         <source>change</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiar</translation>
     </message>
     <message>
         <source>layout taken</source>
         <extracomment>layout: how many blocks across and down, their size and the sashing between them</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>reparto tomado</translation>
     </message>
     <message>
         <source>cloth added</source>
-        <translation type="unfinished"></translation>
+        <translation>tela añadida</translation>
     </message>
     <message>
         <source>ruler added</source>
-        <translation type="unfinished"></translation>
+        <translation>regla añadida</translation>
     </message>
     <message>
         <source>cloth taken away</source>
-        <translation type="unfinished"></translation>
+        <translation>tela quitada</translation>
     </message>
     <message>
         <source>ruler taken away</source>
-        <translation type="unfinished"></translation>
+        <translation>regla quitada</translation>
     </message>
     <message>
         <source>remedy</source>
-        <translation type="unfinished"></translation>
+        <translation>remedio</translation>
     </message>
     <message>
         <source>drag</source>
-        <translation type="unfinished"></translation>
+        <translation>arrastrar</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>hecho</translation>
     </message>
     <message>
         <source>spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation>estropeado</translation>
     </message>
     <message>
         <source>trial</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba</translation>
     </message>
     <message>
         <source>trial put off</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba aplazada</translation>
     </message>
     <message>
         <source>trial taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba retirada</translation>
     </message>
     <message>
         <source>something went wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>algo salió mal</translation>
     </message>
     <message>
         <source>draw-up taken</source>
-        <translation type="unfinished"></translation>
+        <translation>encogido tomado</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>medido</translation>
     </message>
     <message>
         <source>common size taken</source>
-        <translation type="unfinished"></translation>
+        <translation>medida común tomada</translation>
     </message>
     <message>
         <source>ticked as bought</source>
-        <translation type="unfinished"></translation>
+        <translation>marcado como comprado</translation>
     </message>
     <message>
         <source>last outline measured</source>
-        <translation type="unfinished"></translation>
+        <translation>último contorno medido</translation>
     </message>
     <message>
         <source>hoop chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>bastidor elegido</translation>
     </message>
     <message>
         <source>sashing strips changed</source>
-        <translation type="unfinished"></translation>
+        <translation>tiras de unión cambiadas</translation>
     </message>
     <message>
         <source>pins counted</source>
-        <translation type="unfinished"></translation>
+        <translation>alfileres contados</translation>
     </message>
     <message>
         <source>blocks changed places</source>
-        <translation type="unfinished"></translation>
+        <translation>bloques cambiados de lugar</translation>
     </message>
     <message>
         <source>block logged</source>
-        <translation type="unfinished"></translation>
+        <translation>bloque anotado</translation>
     </message>
     <message>
         <source>hoop strip, cut</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de bordado, corte</translation>
     </message>
     <message>
         <source>blocks on a strip</source>
-        <translation type="unfinished"></translation>
+        <translation>bloques por tira</translation>
     </message>
     <message>
         <source>hoop strips</source>
-        <translation type="unfinished"></translation>
+        <translation>tiras de bordado</translation>
     </message>
     <message>
         <source>gap that yields sashing</source>
         <extracomment>the first gaps of a strip, wide enough to be cut into sashing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hueco que da tira de unión</translation>
     </message>
     <message>
         <source>end margin</source>
-        <translation type="unfinished"></translation>
+        <translation>margen al extremo</translation>
     </message>
     <message>
         <source>advance</source>
-        <translation type="unfinished"></translation>
+        <translation>avance</translation>
     </message>
     <message>
         <source>left on each strip</source>
-        <translation type="unfinished"></translation>
+        <translation>resto en cada tira</translation>
     </message>
     <message>
         <source>frame’s reach</source>
-        <translation type="unfinished"></translation>
+        <translation>vuelo del bastidor</translation>
     </message>
     <message>
         <source>size sent, along</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño enviado, a lo largo</translation>
     </message>
     <message>
         <source>size sent, across</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño enviado, a lo ancho</translation>
     </message>
     <message>
         <source>trimmed block, along</source>
-        <translation type="unfinished"></translation>
+        <translation>bloque recortado, a lo largo</translation>
     </message>
     <message>
         <source>trimmed block, across</source>
-        <translation type="unfinished"></translation>
+        <translation>bloque recortado, a lo ancho</translation>
     </message>
     <message>
         <source>front sashing, cut</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión delantera, corte</translation>
     </message>
     <message>
         <source>back sashing, cut</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión trasera, corte</translation>
     </message>
     <message>
         <source>allowances will meet within</source>
-        <translation type="unfinished"></translation>
+        <translation>los márgenes se encuentran con</translation>
     </message>
     <message>
         <source>short sashings a face</source>
-        <translation type="unfinished"></translation>
+        <translation>tiras de unión cortas por cara</translation>
     </message>
     <message>
         <source>short sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión corta</translation>
     </message>
     <message>
         <source>long sashings a face</source>
-        <translation type="unfinished"></translation>
+        <translation>tiras de unión largas por cara</translation>
     </message>
     <message>
         <source>long sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión larga</translation>
     </message>
     <message>
         <source>fold under</source>
-        <translation type="unfinished"></translation>
+        <translation>remeter</translation>
     </message>
     <message>
         <source>which catches</source>
-        <translation type="unfinished"></translation>
+        <translation>que agarra</translation>
     </message>
     <message>
         <source>raw, along</source>
-        <translation type="unfinished"></translation>
+        <translation>sin rematar, a lo largo</translation>
     </message>
     <message>
         <source>raw, across</source>
-        <translation type="unfinished"></translation>
+        <translation>sin rematar, a lo ancho</translation>
     </message>
     <message>
         <source>finished, along</source>
-        <translation type="unfinished"></translation>
+        <translation>terminado, a lo largo</translation>
     </message>
     <message>
         <source>finished, across</source>
-        <translation type="unfinished"></translation>
+        <translation>terminado, a lo ancho</translation>
     </message>
     <message>
         <source>binding, cut</source>
-        <translation type="unfinished"></translation>
+        <translation>ribete, corte</translation>
     </message>
     <message>
         <source>binding, length</source>
-        <translation type="unfinished"></translation>
+        <translation>ribete, longitud</translation>
     </message>
     <message>
         <source>binding strips</source>
-        <translation type="unfinished"></translation>
+        <translation>tiras de ribete</translation>
     </message>
     <message>
         <source>square for the bias</source>
         <extracomment>bias: cloth cut slantwise; one continuous strip is cut from a square</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cuadrado para el bies</translation>
     </message>
     <message>
         <source>table showing, along</source>
-        <translation type="unfinished"></translation>
+        <translation>mesa a la vista, a lo largo</translation>
     </message>
     <message>
         <source>table showing, across</source>
-        <translation type="unfinished"></translation>
+        <translation>mesa a la vista, a lo ancho</translation>
     </message>
     <message>
         <source>table showing at the corner</source>
-        <translation type="unfinished"></translation>
+        <translation>mesa a la vista en la esquina</translation>
     </message>
     <message>
         <source>binding, exact</source>
-        <translation type="unfinished"></translation>
+        <translation>ribete, exacto</translation>
     </message>
     <message>
         <source>gap on paper</source>
-        <translation type="unfinished"></translation>
+        <translation>hueco en el papel</translation>
     </message>
     <message>
         <source>outlines, along</source>
-        <translation type="unfinished"></translation>
+        <translation>contornos, a lo largo</translation>
     </message>
     <message>
         <source>outlines, across</source>
-        <translation type="unfinished"></translation>
+        <translation>contornos, a lo ancho</translation>
     </message>
     <message>
         <source>used of the strip</source>
-        <translation type="unfinished"></translation>
+        <translation>usado de la tira</translation>
     </message>
     <message>
         <source>start on the strip</source>
-        <translation type="unfinished"></translation>
+        <translation>inicio en la tira</translation>
     </message>
     <message>
         <source>centre on the strip</source>
-        <translation type="unfinished"></translation>
+        <translation>centro en la tira</translation>
     </message>
     <message>
         <source>start on drawn-in cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>inicio en tela encogida</translation>
     </message>
     <message>
         <source>match mark</source>
-        <translation type="unfinished"></translation>
+        <translation>marca de encuentro</translation>
     </message>
     <message>
         <source>outline</source>
-        <translation type="unfinished"></translation>
+        <translation>contorno</translation>
     </message>
     <message>
         <source>draw-up</source>
-        <translation type="unfinished"></translation>
+        <translation>encogido</translation>
     </message>
     <message>
         <source>allowance</source>
-        <translation type="unfinished"></translation>
+        <translation>margen</translation>
     </message>
     <message>
         <source>hoop, outside</source>
-        <translation type="unfinished"></translation>
+        <translation>bastidor, por fuera</translation>
     </message>
     <message>
         <source>margin</source>
-        <translation type="unfinished"></translation>
+        <translation>franja</translation>
     </message>
     <message>
         <source>size sent</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño enviado</translation>
     </message>
     <message>
         <source>kept past the seam</source>
-        <translation type="unfinished"></translation>
+        <translation>guardado tras la costura</translation>
     </message>
     <message>
         <source>sliver</source>
-        <translation type="unfinished"></translation>
+        <translation>astilla</translation>
     </message>
     <message>
         <source>widest sashing strip</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión más ancha</translation>
     </message>
     <message>
         <source>wider gaps before it</source>
-        <translation type="unfinished"></translation>
+        <translation>huecos más anchos antes</translation>
     </message>
     <message>
         <source>lost in truing</source>
-        <translation type="unfinished"></translation>
+        <translation>perdido al escuadrar</translation>
     </message>
     <message>
         <source>rounded up to</source>
-        <translation type="unfinished"></translation>
+        <translation>redondeado a</translation>
     </message>
     <message>
         <source>tail</source>
-        <translation type="unfinished"></translation>
+        <translation>cola</translation>
     </message>
     <message>
         <source>gap</source>
-        <translation type="unfinished"></translation>
+        <translation>hueco</translation>
     </message>
     <message>
         <source>used</source>
-        <translation type="unfinished"></translation>
+        <translation>usado</translation>
     </message>
     <message>
         <source>spare</source>
-        <translation type="unfinished"></translation>
+        <translation>repuesto</translation>
     </message>
     <message>
         <source>places before it</source>
-        <translation type="unfinished"></translation>
+        <translation>lugares antes</translation>
     </message>
     <message>
         <source>start</source>
-        <translation type="unfinished"></translation>
+        <translation>inicio</translation>
     </message>
     <message>
         <source>front strip</source>
-        <translation type="unfinished"></translation>
+        <translation>tira delantera</translation>
     </message>
     <message>
         <source>back strip</source>
-        <translation type="unfinished"></translation>
+        <translation>tira trasera</translation>
     </message>
     <message>
         <source>seam as sewn</source>
-        <translation type="unfinished"></translation>
+        <translation>costura ya cosida</translation>
     </message>
     <message>
         <source>between the seams</source>
-        <translation type="unfinished"></translation>
+        <translation>entre las costuras</translation>
     </message>
     <message>
         <source>least fold</source>
-        <translation type="unfinished"></translation>
+        <translation>remetido mínimo</translation>
     </message>
     <message>
         <source>taken by the bulk</source>
-        <translation type="unfinished"></translation>
+        <translation>tomado por el grosor</translation>
     </message>
     <message>
         <source>trimmed block</source>
-        <translation type="unfinished"></translation>
+        <translation>bloque recortado</translation>
     </message>
     <message>
         <source>joint number</source>
-        <translation type="unfinished"></translation>
+        <translation>número de unión</translation>
     </message>
     <message>
         <source>outlines</source>
-        <translation type="unfinished"></translation>
+        <translation>contornos</translation>
     </message>
     <message>
         <source>reach on the back</source>
-        <translation type="unfinished"></translation>
+        <translation>alcance por detrás</translation>
     </message>
     <message>
         <source>for turns</source>
-        <translation type="unfinished"></translation>
+        <translation>para dobleces</translation>
     </message>
     <message>
         <source>exact width</source>
-        <translation type="unfinished"></translation>
+        <translation>ancho exacto</translation>
     </message>
     <message>
         <source>along</source>
-        <translation type="unfinished"></translation>
+        <translation>a lo largo</translation>
     </message>
     <message>
         <source>finished size</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño terminado</translation>
     </message>
     <message>
         <source>for the seams</source>
-        <translation type="unfinished"></translation>
+        <translation>para las costuras</translation>
     </message>
     <message>
         <source>mean of the measured rows</source>
-        <translation type="unfinished"></translation>
+        <translation>media de las filas medidas</translation>
     </message>
     <message>
         <source>This is not readable as JSON: it breaks off at line %1, column %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no se puede leer como JSON: se corta en la línea %1, columna %2.</translation>
     </message>
     <message>
         <source>The key &quot;%1&quot; stands twice in one place.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clave «%1» está dos veces en un mismo lugar.</translation>
     </message>
     <message>
         <source>The file is too large: %1 bytes; %2 is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo es demasiado grande: %1 bytes; el máximo es %2.</translation>
     </message>
     <message>
         <source>The file is nested deeper than %1 levels.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo tiene más de %1 niveles anidados.</translation>
     </message>
     <message>
         <source>There are too many values in one place; %1 is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay demasiados valores en un mismo lugar; el máximo es %1.</translation>
     </message>
     <message>
         <source>A text is longer than %1 characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un texto tiene más de %1 caracteres.</translation>
     </message>
     <message>
         <source>This is not a project file of Matside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no es un archivo de proyecto de Matside.</translation>
     </message>
     <message>
         <source>The file does not say which version of the format it is in.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no dice en qué versión del formato está.</translation>
     </message>
     <message>
         <source>The file is in version %1 of the format; this program knows %2. A newer Matside will open it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo está en la versión %1 del formato; este programa conoce la %2. Un Matside más nuevo lo abrirá.</translation>
     </message>
     <message>
         <source>The file %1 cannot be opened: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo %1 no se puede abrir: %2.</translation>
     </message>
     <message>
         <source>There should be %1 here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí debería haber %1.</translation>
     </message>
     <message>
         <source>There must be %1 of them here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí tiene que haber %1.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not one of the choices.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es una de las opciones.</translation>
     </message>
     <message>
         <source>This is needed and is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto hace falta y no está.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a length.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es una longitud.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is longer than any piece here can be.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» es más largo de lo que puede ser aquí una pieza.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is too small for this.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» es demasiado pequeño para esto.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a percentage.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un porcentaje.</translation>
     </message>
     <message>
         <source>The list is too long; %1 is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista es demasiado larga; el máximo es %1.</translation>
     </message>
     <message>
         <source>No ruler is marked in steps of %1.</source>
         <extracomment>mark: a line printed on a ruler</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna regla está marcada en pasos de %1.</translation>
     </message>
     <message>
         <source>A table needs a length and a width, or a diameter alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una mesa necesita largo y ancho, o solo un diámetro.</translation>
     </message>
     <message>
         <source>Two cloths have the same short name, &quot;%1&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos telas tienen el mismo nombre corto, «%1».</translation>
     </message>
     <message>
         <source>The cloth &quot;%1&quot; is not on the list of cloths.</source>
-        <translation type="unfinished"></translation>
+        <translation>La tela «%1» no está en la lista de telas.</translation>
     </message>
     <message>
         <source>A measured test block needs its sent size and its outline, both ways.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un bloque de prueba medido necesita su tamaño enviado y su contorno, en ambos sentidos.</translation>
     </message>
     <message>
         <source>A measured piece needs four sides and two diagonals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pieza medida necesita cuatro lados y dos diagonales.</translation>
     </message>
     <message>
         <source>a group of keys</source>
-        <translation type="unfinished"></translation>
+        <translation>un grupo de claves</translation>
     </message>
     <message>
         <source>a list</source>
-        <translation type="unfinished"></translation>
+        <translation>una lista</translation>
     </message>
     <message>
         <source>a length, such as &quot;7 1/2 in&quot;,</source>
-        <translation type="unfinished"></translation>
+        <translation>una longitud como «190 mm»</translation>
     </message>
     <message>
         <source>two lengths, along and across,</source>
-        <translation type="unfinished"></translation>
+        <translation>dos longitudes, a lo largo y a lo ancho</translation>
     </message>
     <message>
         <source>a percentage, such as &quot;2 %&quot;,</source>
-        <translation type="unfinished"></translation>
+        <translation>un porcentaje como «2 %»</translation>
     </message>
     <message>
         <source>a whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>un número entero</translation>
     </message>
     <message>
         <source>true or false</source>
-        <translation type="unfinished"></translation>
+        <translation>verdadero o falso</translation>
     </message>
     <message>
         <source>a text</source>
-        <translation type="unfinished"></translation>
+        <translation>un texto</translation>
     </message>
     <message>
         <source>a price as a number</source>
-        <translation type="unfinished"></translation>
+        <translation>un precio en número</translation>
     </message>
     <message>
         <source>Make the block %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer el bloque de %1.</translation>
     </message>
     <message>
         <source>Make the sashing %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer la tira de unión de %1.</translation>
     </message>
     <message>
         <source>Sew with a seam of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coser con una costura de %1.</translation>
     </message>
     <message>
         <source>Trim the blocks to an allowance of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recortar los bloques con un margen de %1.</translation>
     </message>
     <message>
         <source>Keep %1 outside the stitched line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar %1 por fuera de la línea bordada.</translation>
     </message>
     <message>
         <source>Leave a gap of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar un hueco de %1.</translation>
     </message>
     <message>
         <source>Cut the back sashing %1 wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar la tira de unión trasera de %1 de ancho.</translation>
     </message>
     <message>
         <source>Let the fold catch %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dar al doblez un agarre de %1.</translation>
     </message>
     <message>
         <source>Sew the binding on with a seam of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coser el ribete con una costura de %1.</translation>
     </message>
     <message>
         <source>Use cloth %1 wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar tela de %1 de ancho.</translation>
     </message>
     <message>
         <source>Reckon with a draw-up of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar con un encogido de %1.</translation>
     </message>
     <message>
         <source>Leave a margin of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar una franja de %1.</translation>
     </message>
     <message>
         <source>Frame the piece with sashing.</source>
         <extracomment>framed: a border of sashing all round, then bound</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enmarcar la pieza con tiras de unión.</translation>
     </message>
     <message>
         <source>Round the corners by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Redondear las esquinas con %1.</translation>
     </message>
     <message>
         <source>Leave the corners square.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar las esquinas rectas.</translation>
     </message>
     <message>
         <source>Let the gap be reckoned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar que se calcule el hueco.</translation>
     </message>
     <message>
         <source>Let the back sashing&apos;s width be reckoned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar que se calcule el ancho de la tira de unión trasera.</translation>
     </message>
     <message>
         <source>Keep the frame clear of the block before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantener el marco lejos del bloque anterior.</translation>
     </message>
     <message>
         <source>Sew waste tails to both ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coser colas de sobrante en ambos extremos.</translation>
     </message>
     <message>
         <source>Forget this measuring and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Olvidar esta medición y medir de nuevo.</translation>
     </message>
     <message>
         <source>Make it %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponerlo en %1.</translation>
     </message>
     <message>
         <source>Choose &quot;%1&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir «%1».</translation>
     </message>
     <message>
         <source>Call it &quot;%1&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llamarlo «%1».</translation>
     </message>
     <message>
         <source>Take it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitarlo.</translation>
     </message>
     <message>
         <source>Nothing is entered yet; %1 would be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada escrito; %1 se podría leer.</translation>
     </message>
     <message>
         <source>That fraction cannot be; write it as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa fracción no existe; escribirla como %1.</translation>
     </message>
     <message>
         <source>That unit is not known; in, yd, ft, mm, cm and m are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa unidad no se conoce; sí in, yd, ft, mm, cm y m.</translation>
     </message>
     <message>
         <source>There are two units; leave one away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay dos unidades; quitar una.</translation>
     </message>
     <message>
         <source>That has more digits than any ruler; %1 would be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso tiene más cifras que cualquier regla; %1 se podría leer.</translation>
     </message>
     <message>
         <source>That is not a percentage; 2 % would be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso no es un porcentaje; 2 % se podría leer.</translation>
     </message>
     <message>
         <source>That is not a length; %1 would be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso no es una longitud; %1 se podría leer.</translation>
     </message>
     <message>
         <source>It is square enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Está bastante a escuadra.</translation>
     </message>
     <message>
         <source>It leans by {%1}.</source>
         <extracomment>lean: the block is a little of a diamond; %1 is by how much</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se inclina {%1}.</translation>
     </message>
     <message>
         <source>It is off size: {%2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No tiene la medida: {%2}.</translation>
     </message>
     <message>
         <source>One side is tilted by {%1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lado está inclinado {%1}.</translation>
     </message>
     <message>
         <source>One end is wider; each side tilts by {%1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un extremo es más ancho; cada lado se inclina {%1}.</translation>
     </message>
     <message>
         <source>It is too far off to be cut as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se desvía demasiado para cortarlo tal como está.</translation>
     </message>
     <message>
         <source>The readings disagree by {%3}.</source>
         <extracomment>%3 is how far the six readings disagree</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las medidas no concuerdan por {%3}.</translation>
     </message>
     <message>
         <source>Cut it plainly, squared off the first side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortarlo sin más, a escuadra con el primer lado.</translation>
     </message>
     <message>
         <source>Split the lean: turn the ruler half of it, over the middle of the block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repartir la inclinación: girar la regla la mitad, sobre el centro del bloque.</translation>
     </message>
     <message>
         <source>Use it as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usarlo tal como está.</translation>
     </message>
     <message>
         <source>Trim it down to size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recortarlo a medida.</translation>
     </message>
     <message>
         <source>Trim it true: the largest is {%4}.</source>
         <extracomment>the largest true square that can still be cut from it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Recortarlo a escuadra: como mucho {%4}.</translation>
     </message>
     <message>
         <source>Measure the others too, then take a common size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir también los otros y tomar una medida común.</translation>
     </message>
     <message>
         <source>Cut that side parallel to the base; its line goes into the seam. Unpick what shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar ese lado paralelo a la base; su línea entra en la costura. Descoser lo que se vea.</translation>
     </message>
     <message>
         <source>Cut both sides true; their lines go into the seams. Unpick what shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar ambos lados a escuadra; sus líneas entran en las costuras. Descoser lo que se vea.</translation>
     </message>
     <message>
         <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponerlo otra vez en el bastidor, descoser la línea exterior y bordarla a medida. Si el punteado de relleno no llega: un bloque nuevo.</translation>
     </message>
     <message>
         <source>Pin it square on a board, steam it, let it dry and measure again. If that does not help: a new block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prenderlo a escuadra en una tabla, darle vapor, dejarlo secar y medir de nuevo. Si eso no ayuda: un bloque nuevo.</translation>
     </message>
     <message>
         <source>Zigzag a scrap of sandwich to the short allowance, edge to edge, or put the block at an outer edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coser en zigzag un retal de capas al margen corto, canto con canto, o poner el bloque en un borde exterior.</translation>
     </message>
     <message>
         <source>Make it again, at the same place of a strip and of the same thread lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacerlo de nuevo, en el mismo lugar de una tira y con el mismo lote de hilo.</translation>
     </message>
     <message>
         <source>Measure again, %5 first. Do not cut yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir de nuevo, primero %5. No cortar todavía.</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translation>arriba</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>derecha</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>abajo</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>izquierda</translation>
     </message>
     <message>
         <source>diagonal from top left</source>
         <extracomment>a diagonal of the block</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diagonal de arriba izquierda</translation>
     </message>
     <message>
         <source>diagonal from top right</source>
         <extracomment>a diagonal of the block</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diagonal de arriba derecha</translation>
     </message>
     <message>
         <source>all six</source>
-        <translation type="unfinished"></translation>
+        <translation>las seis</translation>
     </message>
     <message>
         <source>Too narrow or crooked</source>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado estrecho o torcido</translation>
     </message>
     <message>
         <source>Spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation>Estropeado</translation>
     </message>
     <message>
         <source>The cloth ran out</source>
-        <translation type="unfinished"></translation>
+        <translation>Se acabó la tela</translation>
     </message>
     <message>
         <source>The cloth is narrower than planned</source>
-        <translation type="unfinished"></translation>
+        <translation>La tela es más estrecha de lo previsto</translation>
     </message>
     <message>
         <source>Done already</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya está hecho</translation>
     </message>
     <message>
         <source>Thread or bobbin ran out</source>
-        <translation type="unfinished"></translation>
+        <translation>Se acabó el hilo o la canilla</translation>
     </message>
     <message>
         <source>Pleat, hole or broken needle</source>
-        <translation type="unfinished"></translation>
+        <translation>Pliegue, agujero o aguja rota</translation>
     </message>
     <message>
         <source>Wrong or missing patch</source>
-        <translation type="unfinished"></translation>
+        <translation>Parche equivocado o que falta</translation>
     </message>
     <message>
         <source>The power failed</source>
-        <translation type="unfinished"></translation>
+        <translation>Se fue la luz</translation>
     </message>
     <message>
         <source>The strip is torn</source>
-        <translation type="unfinished"></translation>
+        <translation>La tira está rasgada</translation>
     </message>
     <message>
         <source>The block will not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>El bloque no cabe</translation>
     </message>
     <message>
         <source>I changed my mind</source>
-        <translation type="unfinished"></translation>
+        <translation>He cambiado de idea</translation>
     </message>
     <message>
         <source>How much of it is left?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuánto queda?</translation>
     </message>
     <message>
         <source>How wide is it between the selvages?</source>
         <extracomment>usable width of the cloth, between the selvages</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuánto mide de ancho entre los orillos?</translation>
     </message>
     <message>
         <source>Where is the tear, measured from the zero end?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Dónde está el desgarro, medido desde el extremo cero?</translation>
     </message>
     <message>
         <source>Keep it: a narrower strip or patches come out of it. Straighten the end first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardarlo: de ahí sale una tira más estrecha o parches. Primero enderezar el extremo.</translation>
     </message>
     <message>
         <source>To make again: %1. It stands in the list once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para hacer de nuevo: %1. Está otra vez en la lista.</translation>
     </message>
     <message>
         <source>A spare takes the place of %1: nothing is made again.</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; spare: a block stitched over and above the layout</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un repuesto ocupa el lugar de %1: no se hace nada de nuevo.</translation>
     </message>
     <message>
         <source>Block %1 is stitched again, with the same thread lot. It stands next in the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>El bloque %1 se borda de nuevo, con el mismo lote de hilo. Es lo siguiente en la lista.</translation>
     </message>
     <message>
         <source>Still to cut of %1: {%2} along the selvage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Queda por cortar de %1: {%2} a lo largo del orillo.</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, yields it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que queda de %1, {%2}, alcanza.</translation>
     </message>
     <message>
         <source>Nothing more is needed of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hace falta nada más de %1.</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, does not yield it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que queda de %1, {%2}, no alcanza.</translation>
     </message>
     <message>
         <source>Nobody has measured what is left of %1. Measure it along the selvage before you buy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie ha medido lo que queda de %1. Medirlo a lo largo del orillo antes de comprar.</translation>
     </message>
     <message>
         <source>Buy at least {%2} of %1, of the same lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprar al menos {%2} de %1, del mismo lote.</translation>
     </message>
     <message>
         <source>Made to the old measure: %1 Look at it before you use it.</source>
         <extracomment>%1 is a step in words</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hecho con la medida vieja: %1 Mirarlo antes de usarlo.</translation>
     </message>
     <message>
         <source>What is made already stays good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que ya está hecho sigue valiendo.</translation>
     </message>
     <message>
         <source>Counted as done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado como hecho.</translation>
     </message>
     <message>
         <source>Pick the thread back about {1 in} and start again on the line. Inside stippling it will not show.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer el hilo hacia atrás cerca de {1 in} y empezar de nuevo sobre la línea. Dentro del punteado de relleno no se notará.</translation>
     </message>
     <message>
         <source>The bobbin is counted as new from here.</source>
-        <translation type="unfinished"></translation>
+        <translation>La canilla cuenta como nueva desde aquí.</translation>
     </message>
     <message>
         <source>A pleat under {1/2 in} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pliegue de menos de {1/2 in} por detrás puede quedarse. Uno más largo, o un corte en el fondo, pide un bloque nuevo.</translation>
     </message>
     <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Aguja rota? Encontrar todos los trozos antes de seguir.</translation>
     </message>
     <message>
         <source>Not pressed yet: unpick that patch’s stitches only, peel it off, lay the right one, stitch it again. Pressed already: a new block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin planchar aún: descoser solo las puntadas de ese parche, despegarlo, poner el correcto y bordarlo de nuevo. Ya planchado: un bloque nuevo.</translation>
     </message>
     <message>
         <source>Leave the block in the hoop. Start again at the stop you were at; nothing here was lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar el bloque en el bastidor. Empezar de nuevo en la última parada; aquí no se perdió nada.</translation>
     </message>
     <message>
         <source>Blocks lost beyond the tear: %1. They are on record and stand in the list again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloques perdidos más allá del desgarro: %1. Quedan anotados y están otra vez en la lista.</translation>
     </message>
     <message>
         <source>No stitched block is lost. What no longer fits goes to the next strip.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pierde ningún bloque bordado. Lo que ya no cabe pasa a la tira siguiente.</translation>
     </message>
     <message>
         <source>Blocks that go to the next strip: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloques que pasan a la tira siguiente: %1.</translation>
     </message>
     <message>
         <source>It would still fit with a waste tail sewn to the end.</source>
         <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aún cabría con una cola de sobrante cosida al extremo.</translation>
     </message>
     <message>
         <source>It would still fit with a gap of {%1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún cabría con un hueco de {%1}.</translation>
     </message>
     <message>
         <source>Nothing was changed. What you decide at Fit follows at once; what is cut stays cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se cambió nada. Lo que se decida en Planear se aplica enseguida; lo cortado, cortado queda.</translation>
     </message>
     <message>
         <source>Hoop strips to cut beyond the plan: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiras de bastidor por cortar además del plan: %1.</translation>
     </message>
     <message>
         <source>Blocks on each new strip: %1 instead of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloques en cada tira nueva: %1 en vez de %2.</translation>
     </message>
     <message>
         <source>With that measure nothing changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con esa medida no cambia nada.</translation>
     </message>
     <message>
         <source>The hoop&apos;s sizes are missing: enter what it measures outside, and its stitching field or its opening.</source>
         <extracomment>the ring or frame that holds the cloth under the needle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Faltan las medidas del bastidor: anotar lo que mide por fuera y su campo de bordado o su abertura.</translation>
     </message>
     <message>
         <source>The block goes to the machine at %1, but the hoop stitches no more than %2.</source>
         <extracomment>sent: the size given to the machine, larger than the outline by what the cloth draws up</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El bloque va a la máquina con %1, pero el bastidor no borda más de %2.</translation>
     </message>
     <message>
         <source>A sashing of %1 is narrower than the two allowances under it, %2: they would lie double.</source>
         <extracomment>sashing: the strip between two blocks; allowance: cloth outside the stitched line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una tira de unión de %1 es más estrecha que los dos márgenes que van debajo, %2: quedarían dobles.</translation>
     </message>
     <message>
         <source>An allowance of %1 is pared too far to hold a seam; %2 is the least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un margen de %1 es demasiado justo para sostener una costura; el mínimo es %2.</translation>
     </message>
     <message>
         <source>The edge keeps %1 outside the stitched line, but the blocks are trimmed to %2: the cloth is not there.</source>
-        <translation type="unfinished"></translation>
+        <translation>El borde deja %1 por fuera de la línea bordada, pero los bloques se recortan a %2: falta la tela.</translation>
     </message>
     <message>
         <source>A gap of %1 leaves less than the two seam allowances that come out of it, %2.</source>
         <extracomment>gap: cloth between the outlines of two blocks on one strip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un hueco de %1 deja menos que los dos márgenes de costura que salen de él, %2.</translation>
     </message>
     <message>
         <source>With a gap of %1 the ring would close on the block before it: the frame reaches %2 beyond the outline.</source>
         <extracomment>reach: how far the hoop&apos;s frame lies beyond the stitched line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con un hueco de %1 el aro se cerraría sobre el bloque anterior: el marco llega %2 más allá del contorno.</translation>
     </message>
     <message>
         <source>A ring may not lie on a stitched block: it would crush it. Only a magnetic frame may.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un aro no puede ir sobre un bloque bordado: lo aplastaría. Solo puede un marco magnético.</translation>
     </message>
     <message>
         <source>Not one block fits on the strip: %1 is missing, and %2 with waste tails sewn to both ends.</source>
         <extracomment>waste tail: scrap cloth sewn to a strip&apos;s end so that the hoop can hold it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No cabe ni un bloque en la tira: falta %1, y %2 con colas de sobrante en ambos extremos.</translation>
     </message>
     <message>
         <source>Only %1 is left to fold under on the back; less than %2 cannot be pressed and would be missed by the stitching.</source>
         <extracomment>fold-under: what is turned under along the back sashing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo queda %1 para remeter por detrás; menos de %2 no se puede planchar y la costura no lo tomaría.</translation>
     </message>
     <message>
         <source>A catch of %1 will not do: keep it between %2 and %3.</source>
         <extracomment>catch: how far the folded edge passes the seam it is caught by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un agarre de %1 no sirve: dejarlo entre %2 y %3.</translation>
     </message>
     <message>
         <source>Binding cut %1 wide does not come out of cloth %2 wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ribete cortado a %1 no sale de una tela de %2 de ancho.</translation>
     </message>
     <message>
         <source>Corners rounded by %1 do not fit on the piece; %2 is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las esquinas redondeadas con %1 no caben en la pieza; el máximo es %2.</translation>
     </message>
     <message>
         <source>The bias wants a square of %1, and the cloth is only %2 wide.</source>
         <extracomment>bias: cloth cut slantwise, which goes round a curve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El bies pide un cuadrado de %1, y la tela solo tiene %2 de ancho.</translation>
     </message>
     <message>
         <source>A draw-up of %1 is not likely; it lies between 0 % and %2. Measure the test block again.</source>
         <extracomment>draw-up: how much the stitching shrinks the cloth</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un encogido de %1 no es probable; está entre 0 % y %2. Medir de nuevo el bloque de prueba.</translation>
     </message>
     <message>
         <source>A short sashing is %1 with its spare, longer than its cloth, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una tira de unión corta mide %1 con su sobrante, más larga que su tela, %2.</translation>
     </message>
     <message>
         <source>Cloth %1 wide is too narrow to piece the long sashings with their joins at mid-block; %2 is the least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una tela de %1 de ancho es demasiado estrecha para las tiras de unión largas con empalmes a mitad de bloque; el mínimo es %2.</translation>
     </message>
     <message>
         <source>Nothing is left for the piece: let less of the table show.</source>
-        <translation type="unfinished"></translation>
+        <translation>No queda nada para la pieza: dejar ver menos mesa.</translation>
     </message>
     <message>
         <source>Washing that takes %1 is not likely; say less than %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lavado que quita %1 no es probable; poner menos de %2.</translation>
     </message>
     <message>
         <source>One block makes a piece of %1, larger than the %2 wanted: allow smaller blocks, or let less of the table show.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un bloque da una pieza de %1, mayor que los %2 pedidos: permitir bloques menores o dejar ver menos mesa.</translation>
     </message>
     <message>
         <source>No block from %1 to %2 goes into a hoop you have: allow other sizes, or enter the hoop that takes them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún bloque de %1 a %2 cabe en los bastidores que hay: permitir otros tamaños o anotar el bastidor que los toma.</translation>
     </message>
     <message>
         <source>That takes %1 blocks or more, and you allow %2: allow more, or larger blocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso pide %1 bloques o más, y se permiten %2: permitir más, o bloques mayores.</translation>
     </message>
     <message>
         <source>The block has %1 of room in the hoop; %2 lets you place it without trying twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>El bloque tiene %1 de holgura en el bastidor; con %2 se coloca a la primera.</translation>
     </message>
     <message>
         <source>The binding&apos;s seam of %1 is deeper than the cloth outside the stitched line, %2: it would cover the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>La costura del ribete, %1, es más honda que la tela por fuera de la línea bordada, %2: taparía la línea.</translation>
     </message>
     <message>
         <source>A margin of %1 past the hoop is hard to hold; %2 is easier.</source>
         <extracomment>margin: cloth past the hoop&apos;s outside at a strip&apos;s long edges</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una franja de %1 más allá del bastidor es difícil de sujetar; %2 es más fácil.</translation>
     </message>
     <message>
         <source>%1 is left over on each strip; a little more draw-up and the %o2 block will not fit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobra %1 en cada tira; con un poco más de encogido el bloque %o2 no cabrá.</translation>
     </message>
     <message>
         <source>Folding on the ruler&apos;s mark leaves a lip of %1 past the seam; more than %2 may lift.</source>
         <extracomment>lip: the part of the fold that stands past the stitching</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Doblando por la marca de la regla queda un labio de %1 tras la costura; más de %2 puede levantarse.</translation>
     </message>
     <message>
         <source>The gap pieces are %1 long, shorter than a short sashing with its spare, %2.</source>
         <extracomment>harvested: cut from the gaps between the blocks of a strip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los trozos de hueco miden %1 de largo, menos que una tira de unión corta con su sobrante, %2.</translation>
     </message>
     <message>
         <source>The gap of %1 is under the two wide allowances, %2: the blocks cannot be cut apart so.</source>
-        <translation type="unfinished"></translation>
+        <translation>El hueco de %1 es menor que los dos márgenes anchos, %2: así no se pueden separar los bloques.</translation>
     </message>
     <message>
         <source>The frame lies %1 over the block before it. Pad it, and look for marks.</source>
-        <translation type="unfinished"></translation>
+        <translation>El marco queda %1 sobre el bloque anterior. Acolcharlo y mirar si deja huella.</translation>
     </message>
     <message>
         <source>The rounded corner cuts %1 into the stippling: stay-stitch beside the line before cutting.</source>
         <extracomment>stippling: the quilting inside a block&apos;s stitched outline; stay-stitch: a row of stitches that holds a cut</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La esquina redonda entra %1 en el punteado de relleno: hacer una costura de refuerzo junto a la línea antes de cortar.</translation>
     </message>
     <message>
         <source>A corner of %1 is tight for folded binding; it eases round from %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una esquina de %1 es justa para un ribete doblado; desde %2 la rodea bien.</translation>
     </message>
     <message>
         <source>Hanging over by only %1, the edge will stick out stiffly; it falls well from %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con solo %1 de caída, el borde quedará tieso; cae bien desde %2.</translation>
     </message>
     <message>
         <source>The corners hang %1 past the round table and will stick out; they fall well from %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las esquinas cuelgan %1 fuera de la mesa redonda y quedarán tiesas; caen bien desde %2.</translation>
     </message>
     <message>
         <source>Is the cut edge still square to the fold?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Sigue el canto cortado a escuadra con el doblez?</translation>
     </message>
     <message>
         <source>A cross line lies on the fold, the edge just inside both ragged ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una línea transversal queda sobre el doblez, el canto justo por dentro de ambos extremos deshilachados.</translation>
     </message>
     <message>
         <source>The line touches at both ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea toca en ambos extremos.</translation>
     </message>
     <message>
         <source>Back wrong side up, batting, front right side up, smoothed from the middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trasera con el revés arriba, guata, delantera con el derecho arriba, alisado desde el centro.</translation>
     </message>
     <message>
         <source>Every tick measured from the one zero end, never from the tick before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada raya medida desde el mismo extremo cero, nunca desde la raya anterior.</translation>
     </message>
     <message>
         <source>Pins out of the hoop, cord clear, bobbin full enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin alfileres en el bastidor, cable libre, canilla bastante llena.</translation>
     </message>
     <message>
         <source>Off the hoop, pressed and ten minutes rested before measuring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuera del bastidor, planchado y diez minutos en reposo antes de medir.</translation>
     </message>
     <message>
         <source>Both ends square to the band’s long edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambos extremos a escuadra con el canto largo de la banda.</translation>
     </message>
     <message>
         <source>Measure the gap between the allowances and the distance between the two seams on the back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir la separación entre los márgenes y la distancia entre las dos costuras por detrás.</translation>
     </message>
     <message>
         <source>The web is on the wrong side of the patch.</source>
-        <translation type="unfinished"></translation>
+        <translation>La entretela termoadhesiva va por el revés del parche.</translation>
     </message>
     <message>
         <source>Close to the stitches, the topmost patch first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerca de las puntadas, primero el parche de más arriba.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Levantar y posar, primero por delante, luego por detrás.</translation>
     </message>
     <message>
         <source>Nothing lies underneath.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada debajo.</translation>
     </message>
     <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea queda sobre las puntadas exteriores en ambas esquinas, no sobre la línea de eco.</translation>
     </message>
     <message>
         <source>Each join stands in the middle of a block, never at a crossing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada empalme queda en medio de un bloque, nunca en un cruce.</translation>
     </message>
     <message>
         <source>Batting and back peeled off, no stitching in the piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guata y trasera despegadas, sin bordado en la pieza.</translation>
     </message>
     <message>
         <source>Both strips are caught along the whole seam.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambas tiras quedan tomadas en toda la costura.</translation>
     </message>
     <message>
         <source>All rows are alike in length, or nearly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las filas miden igual de largo, o casi.</translation>
     </message>
     <message>
         <source>A mark meets each short sashing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada tira de unión corta encuentra su marca.</translation>
     </message>
     <message>
         <source>The backing lies flat and is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>La tela trasera está plana y sujeta.</translation>
     </message>
     <message>
         <source>Turned, corners out, the opening closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vuelto, esquinas sacadas, abertura cerrada.</translation>
     </message>
     <message>
         <source>No join lands on a corner or a sashing’s end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún empalme cae en una esquina ni en el extremo de una tira de unión.</translation>
     </message>
     <message>
         <source>Both diagonals are alike.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambas diagonales son iguales.</translation>
     </message>
     <message>
         <source>As many pins out as went in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tantos alfileres fuera como entraron.</translation>
     </message>
     <message>
         <source>Close the blade between cuts. Roll away from you. Fingers behind the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar la cuchilla entre cortes. Rodar hacia fuera del cuerpo. Dedos detrás del canto.</translation>
     </message>
     <message>
         <source>Strong magnets pinch. Keep them 6 in (15 cm) and more from pacemakers and other implants, away from children, cards and this tablet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los imanes fuertes pellizcan. Mantenerlos a 15 cm (6 in) o más de marcapasos y otros implantes, lejos de niños, tarjetas y esta tableta.</translation>
     </message>
     <message>
         <source>Pins out of the hoop? Cord, hair and sleeves clear?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Sin alfileres en el bastidor? ¿Cable, pelo y mangas libres?</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plancha en su soporte, después apagada; el vapor quema.</translation>
     </message>
     <message>
         <source>Spray by an open window, away from flame.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rociar junto a una ventana abierta, lejos del fuego.</translation>
     </message>
     <message>
         <source>Hoop flat on the table, machine stopped, scissor points up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bastidor plano en la mesa, máquina parada, puntas de tijera hacia arriba.</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation type="unfinished"></translation>
+        <translation>No es un salvamanteles para lo caliente. A 30 cm (12 in) de las velas.</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar los alfileres al entrar y al salir.</translation>
     </message>
     <message>
         <source>the stitched outline</source>
         <extracomment>the block&apos;s outer stitched line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el contorno bordado</translation>
     </message>
     <message>
         <source>the fold</source>
-        <translation type="unfinished"></translation>
+        <translation>el doblez</translation>
     </message>
     <message>
         <source>the cut edge</source>
-        <translation type="unfinished"></translation>
+        <translation>el canto cortado</translation>
     </message>
     <message>
         <source>The fold on a line of the mat, the cut along another.</source>
-        <translation type="unfinished"></translation>
+        <translation>El doblez sobre una línea de la base de corte, el corte por otra.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with a cross line on the fold.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» con una línea transversal sobre el doblez.</translation>
     </message>
     <message>
         <source>By the mat&apos;s lines: %1 from %2, at both ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por las líneas de la base de corte: %1 desde %2, en ambos extremos.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with its %2 line on %3, &quot;%4&quot; against it.</source>
         <extracomment>two rulers laid side by side; &quot;%1&quot; and &quot;%4&quot; are their names</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» con su línea de %2 sobre %3, «%4» pegada a ella.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with its %2 line on %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» con su línea de %2 sobre %3.</translation>
     </message>
     <message>
         <source>Stop the blade, slide the ruler along, go on.</source>
         <extracomment>fence: the ruler the blade follows, shorter than the cut</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parar la cuchilla, correr la regla, seguir.</translation>
     </message>
     <message>
         <source>Cut along the second; no daylight between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar por la segunda; sin luz entre ellas.</translation>
     </message>
     <message>
         <source>%1 layers.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 capas.</translation>
     </message>
     <message>
         <source>: %1 by %2.</source>
         <extracomment>width by length of a piece</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>: %1 por %2.</translation>
     </message>
     <message>
         <source>(For the trial.)</source>
-        <translation type="unfinished"></translation>
+        <translation>(Para la prueba.)</translation>
     </message>
     <message>
         <source>Square the end of %1 to its fold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escuadrar el extremo de %1 con su doblez.</translation>
     </message>
     <message>
         <source>Cut a hoop strip of %1.</source>
         <extracomment>hoop strip: the strip of cloth that goes through the hoop, several blocks to a strip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cortar una tira de bastidor de %1.</translation>
     </message>
     <message>
         <source>Cut a sashing band of %1.</source>
         <extracomment>band: a strip as long as the cloth is wide, cut across later into sashings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cortar una banda para tiras de unión de %1.</translation>
     </message>
     <message>
         <source>Cut a short sashing from a band of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar una tira de unión corta de una banda de %1.</translation>
     </message>
     <message>
         <source>Cut a long sashing from a band of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar una tira de unión larga de una banda de %1.</translation>
     </message>
     <message>
         <source>Cut a piece of a long sashing from a band of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar un trozo de tira de unión larga de una banda de %1.</translation>
     </message>
     <message>
         <source>Sew the pieces to one long sashing of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coser los trozos en una tira de unión larga de %1.</translation>
     </message>
     <message>
         <source>Cut a short sashing of %1 from a gap piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar una tira de unión corta de %1 de un trozo de hueco.</translation>
     </message>
     <message>
         <source>Cut a patch of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar un parche de %1.</translation>
     </message>
     <message>
         <source>Cut a binding strip of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar una tira de ribete de %1.</translation>
     </message>
     <message>
         <source>Cut the backing of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar la tela trasera de %1.</translation>
     </message>
     <message>
         <source>Cut a square of %1 for bias binding.</source>
         <extracomment>bias: cut slantwise, for a binding that goes round curves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cortar un cuadrado de %1 para ribete al bies.</translation>
     </message>
     <message>
         <source>Layer back, batting and front: one hoop strip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner trasera, guata y delantera en capas: una tira de bastidor.</translation>
     </message>
     <message>
         <source>Mark the strip&apos;s centre line and its places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar la línea central de la tira y sus lugares.</translation>
     </message>
     <message>
         <source>Stitch the test block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bordar el bloque de prueba.</translation>
     </message>
     <message>
         <source>Measure the test block&apos;s outline, both ways.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir el contorno del bloque de prueba, en ambos sentidos.</translation>
     </message>
     <message>
         <source>Make the test join and measure it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer la unión de prueba y medirla.</translation>
     </message>
     <message>
         <source>Stitch a block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bordar un bloque.</translation>
     </message>
     <message>
         <source>Trim the patches with scissors, the topmost first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recortar los parches con tijera, primero el de más arriba.</translation>
     </message>
     <message>
         <source>Press the block, now that its patches are trimmed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planchar el bloque, ya con los parches recortados.</translation>
     </message>
     <message>
         <source>Press the test block and let it rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planchar el bloque de prueba y dejarlo reposar.</translation>
     </message>
     <message>
         <source>Cut the strip apart down the middle of each gap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Separar la tira por el medio de cada hueco.</translation>
     </message>
     <message>
         <source>Trim the block&apos;s four sides, measuring from the stitched outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recortar los cuatro lados del bloque, midiendo desde el contorno bordado.</translation>
     </message>
     <message>
         <source>Join two blocks with a short sashing: sew, press, sew, fold, stitch in the ditch.</source>
         <extracomment>ditch: the line where the sashing meets the block</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unir dos bloques con una tira de unión corta: coser, planchar, coser, doblar, coser en la zanja de la costura.</translation>
     </message>
     <message>
         <source>Measure the row&apos;s length.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir el largo de la fila.</translation>
     </message>
     <message>
         <source>Join two rows with a long sashing, mark to mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unir dos filas con una tira de unión larga, marca con marca.</translation>
     </message>
     <message>
         <source>Lay the backing and hold it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner la tela trasera y sujetarla.</translation>
     </message>
     <message>
         <source>Sew front to back, turn it out and close it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coser delantera con trasera, volver y cerrar.</translation>
     </message>
     <message>
         <source>Square the piece, measuring from its sashings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escuadrar la pieza, midiendo desde sus tiras de unión.</translation>
     </message>
     <message>
         <source>Sew the binding on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coser el ribete.</translation>
     </message>
     <message>
         <source>Take a last look: pins counted, threads gone, measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una última mirada: alfileres contados, hilos quitados, medido.</translation>
     </message>
     <message>
         <source>Square the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Escuadrar el extremo</translation>
     </message>
     <message>
         <source>Strip %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira %1 de %2</translation>
     </message>
     <message>
         <source>Band %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Banda %1 de %2</translation>
     </message>
     <message>
         <source>Short sashing %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira corta %1 de %2</translation>
     </message>
     <message>
         <source>Long sashing %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira larga %1 de %2</translation>
     </message>
     <message>
         <source>Piece %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Trozo %1 de %2</translation>
     </message>
     <message>
         <source>Patch %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Parche %1 de %2</translation>
     </message>
     <message>
         <source>Binding strip %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira de ribete %1 de %2</translation>
     </message>
     <message>
         <source>Backing %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Trasera %1 de %2</translation>
     </message>
     <message>
         <source>Square for bias %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuadrado de bies %1 de %2</translation>
     </message>
     <message>
         <source>Test block %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque de prueba %1 de %2</translation>
     </message>
     <message>
         <source>Test block, measuring</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque de prueba, medir</translation>
     </message>
     <message>
         <source>Test join</source>
-        <translation type="unfinished"></translation>
+        <translation>Unión de prueba</translation>
     </message>
     <message>
         <source>Block %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1 de %2</translation>
     </message>
     <message>
         <source>Block %1 of %2, patches</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1 de %2, parches</translation>
     </message>
     <message>
         <source>Block %1 of %2, pressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1 de %2, planchar</translation>
     </message>
     <message>
         <source>Test block, pressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque de prueba, planchar</translation>
     </message>
     <message>
         <source>Block %1 of %2, apart</source>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1 de %2, separar</translation>
     </message>
     <message>
         <source>Short join %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Unión corta %1 de %2</translation>
     </message>
     <message>
         <source>Row %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila %1 de %2</translation>
     </message>
     <message>
         <source>Long join %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Unión larga %1 de %2</translation>
     </message>
     <message>
         <source>Piece %1 of %2, squaring</source>
-        <translation type="unfinished"></translation>
+        <translation>Pieza %1 de %2, escuadrar</translation>
     </message>
     <message>
         <source>Piece %1 of %2, binding</source>
-        <translation type="unfinished"></translation>
+        <translation>Pieza %1 de %2, ribete</translation>
     </message>
     <message>
         <source>Piece %1 of %2, last look</source>
-        <translation type="unfinished"></translation>
+        <translation>Pieza %1 de %2, última mirada</translation>
     </message>
     <message>
         <source>Cut, blade closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortado, cuchilla cerrada</translation>
     </message>
     <message>
         <source>Straight, blade closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Recto, cuchilla cerrada</translation>
     </message>
     <message>
         <source>Sewn and pressed</source>
-        <translation type="unfinished"></translation>
+        <translation>Cosido y planchado</translation>
     </message>
     <message>
         <source>Layered</source>
-        <translation type="unfinished"></translation>
+        <translation>En capas</translation>
     </message>
     <message>
         <source>Marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcado</translation>
     </message>
     <message>
         <source>Stitched</source>
-        <translation type="unfinished"></translation>
+        <translation>Bordado</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Medido</translation>
     </message>
     <message>
         <source>Tried and measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Probado y medido</translation>
     </message>
     <message>
         <source>All trimmed</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo recortado</translation>
     </message>
     <message>
         <source>Pressed</source>
-        <translation type="unfinished"></translation>
+        <translation>Planchado</translation>
     </message>
     <message>
         <source>Cut apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Separado</translation>
     </message>
     <message>
         <source>Trimmed, blade closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Recortado, cuchilla cerrada</translation>
     </message>
     <message>
         <source>Joined</source>
-        <translation type="unfinished"></translation>
+        <translation>Unido</translation>
     </message>
     <message>
         <source>Laid</source>
-        <translation type="unfinished"></translation>
+        <translation>Puesto</translation>
     </message>
     <message>
         <source>Turned and closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Vuelto y cerrado</translation>
     </message>
     <message>
         <source>Squared, blade closed</source>
-        <translation type="unfinished"></translation>
+        <translation>A escuadra, cuchilla cerrada</translation>
     </message>
     <message>
         <source>Bound</source>
-        <translation type="unfinished"></translation>
+        <translation>Ribeteado</translation>
     </message>
     <message>
         <source>All is well</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo está bien</translation>
     </message>
     <message>
         <source>the cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>la tela</translation>
     </message>
     <message>
         <source>Fit</source>
         <extracomment>station: deciding table, blocks, hoop and edge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Planear</translation>
     </message>
     <message>
         <source>Shop</source>
         <extracomment>station: what to buy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprar</translation>
     </message>
     <message>
         <source>Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar</translation>
     </message>
     <message>
         <source>Hoop</source>
         <extracomment>station: stitching in the hoop</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bordar</translation>
     </message>
     <message>
         <source>Trim</source>
-        <translation type="unfinished"></translation>
+        <translation>Recortar</translation>
     </message>
     <message>
         <source>Join</source>
-        <translation type="unfinished"></translation>
+        <translation>Unir</translation>
     </message>
     <message>
         <source>Edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Borde</translation>
     </message>
 </context>
 <context>
@@ -4400,30 +4408,30 @@ cut edge</source>
     <message>
         <source>show the working</source>
         <extracomment>what pressing a figure does</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ver el cálculo</translation>
     </message>
 </context>
 <context>
     <name>WorkingSheet</name>
     <message>
         <source>along</source>
-        <translation type="unfinished"></translation>
+        <translation>a lo largo</translation>
     </message>
     <message>
         <source>across</source>
-        <translation type="unfinished"></translation>
+        <translation>a lo ancho</translation>
     </message>
     <message>
         <source>Which way</source>
-        <translation type="unfinished"></translation>
+        <translation>En qué sentido</translation>
     </message>
     <message>
         <source>Back to the sum before</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la cuenta anterior</translation>
     </message>
     <message>
         <source>Back to the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver al trabajo</translation>
     </message>
 </context>
 <context>
@@ -4431,34 +4439,34 @@ cut edge</source>
     <message>
         <source>show the working</source>
         <extracomment>opens the sum behind a figure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ver el cálculo</translation>
     </message>
 </context>
 <context>
     <name>WrongSheet</name>
     <message>
         <source>Here is what that means</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto es lo que supone</translation>
     </message>
     <message>
         <source>What went wrong?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué salió mal?</translation>
     </message>
     <message>
         <source>They disagree: measure the block</source>
-        <translation type="unfinished"></translation>
+        <translation>No concuerdan: medir el bloque</translation>
     </message>
     <message>
         <source>Make it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacerlo de nuevo</translation>
     </message>
     <message>
         <source>On with the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir con el trabajo</translation>
     </message>
     <message>
         <source>I changed my mind</source>
-        <translation type="unfinished"></translation>
+        <translation>He cambiado de idea</translation>
     </message>
 </context>
 <context>
@@ -4466,27 +4474,27 @@ cut edge</source>
     <message>
         <source>Backup</source>
         <extracomment>the name of a file with everything in it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copia</translation>
     </message>
     <message>
         <source>The folder %1 cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carpeta %1 no se puede crear.</translation>
     </message>
     <message>
         <source>Writing the backup…</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribiendo la copia…</translation>
     </message>
     <message>
         <source>Written to %1 and read back: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito en %1 y leído de nuevo: %2.</translation>
     </message>
     <message>
         <source>There are projects on the shelf. A backup is put back where nothing is yet: on a new tablet, or after a new start with an empty folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay proyectos en el estante. Una copia se devuelve donde aún no hay nada: en una tableta nueva, o tras empezar de nuevo con una carpeta vacía.</translation>
     </message>
     <message>
         <source>All of it lies ready. Close Matside and open it again: then it is on the shelf.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo está listo. Cerrar Matside y abrirlo de nuevo: entonces estará en el estante.</translation>
     </message>
 </context>
 <context>
@@ -4494,268 +4502,268 @@ cut edge</source>
     <message>
         <source>Block %1</source>
         <extracomment>%1 is a block&apos;s name, &quot;A1&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1</translation>
     </message>
     <message>
         <source>Strip %1, place %2</source>
         <extracomment>where a block was stitched: the strip&apos;s number and the block&apos;s place on it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tira %1, lugar %2</translation>
     </message>
     <message>
         <source>Planned {%1} × {%2}</source>
         <extracomment>the size the stitched outline should have, along and across</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Previsto {%1} × {%2}</translation>
     </message>
 </context>
 <context>
     <name>matside::BlockMeasure</name>
     <message>
         <source>%1 is too small for the others: make it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 es demasiado pequeño para los otros: hacerlo de nuevo.</translation>
     </message>
     <message>
         <source>Common size %1: trim to %2; the piece finishes %3 × %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida común %1: recortar a %2; la pieza termina en %3 × %4.</translation>
     </message>
     <message>
         <source>%1 is cut already for another size.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ya está cortado para otra medida.</translation>
     </message>
 </context>
 <context>
     <name>matside::EdgeModel</name>
     <message>
         <source>A count of pins lies between 0 and %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El número de alfileres está entre 0 y %1.</translation>
     </message>
     <message>
         <source>A corner’s radius is more than nothing and no more than %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El radio de una esquina es mayor que cero y como mucho %1.</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translation>arriba</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>derecha</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>abajo</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>izquierda</translation>
     </message>
     <message>
         <source>top, %1 from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>arriba, %1 desde la izquierda</translation>
     </message>
     <message>
         <source>right, %1 from the top</source>
-        <translation type="unfinished"></translation>
+        <translation>derecha, %1 desde arriba</translation>
     </message>
     <message>
         <source>bottom, %1 from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>abajo, %1 desde la izquierda</translation>
     </message>
     <message>
         <source>left, %1 from the top</source>
-        <translation type="unfinished"></translation>
+        <translation>izquierda, %1 desde arriba</translation>
     </message>
     <message>
         <source>Begin and close: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar y cerrar: %1.</translation>
     </message>
     <message>
         <source>Join %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empalme %1: %2.</translation>
     </message>
     <message>
         <source>First cut %1 off strip %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar primero %1 de la tira %2.</translation>
     </message>
     <message>
         <source>No join falls on a corner or a sashing end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún empalme cae en una esquina ni en el extremo de una tira de unión.</translation>
     </message>
     <message>
         <source>Between the sashing ends there is no room for a join: the joins keep clear of the corners alone. Narrower binding would fit.</source>
         <extracomment>so: with joins as wide as they are</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entre los extremos de las tiras de unión no hay sitio para un empalme: los empalmes solo evitan las esquinas. Un ribete más estrecho cabría.</translation>
     </message>
     <message>
         <source>The sides are too short to keep the joins off the corners. Press every join open, and grade it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los lados son demasiado cortos para apartar los empalmes de las esquinas. Planchar abierto cada empalme y rebajarlo.</translation>
     </message>
     <message>
         <source>This takes one strip more, %1 in all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto pide una tira más, %1 en total.</translation>
     </message>
     <message>
         <source>Hang %1 loose before the beginning, and as much at the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar %1 suelto antes del comienzo, y lo mismo al final.</translation>
     </message>
     <message>
         <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coser con el borde, sin estirarlo: embeber el bies en cada esquina. Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
     </message>
     <message>
         <source>At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. Close with an overlap of exactly %2, ends crossed at a right angle.</source>
-        <translation type="unfinished"></translation>
+        <translation>En una esquina parar a %1 del borde, doblar la tira hacia arriba a 45° y luego hacia abajo a ras del borde. Cerrar con un solape de exactamente %2, extremos cruzados en ángulo recto.</translation>
     </message>
     <message>
         <source>Square corners, mitred.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquinas rectas, a inglete.</translation>
     </message>
     <message>
         <source>Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquinas de %1. El borde mide %2 alrededor: cortar %3 de bies de un cuadrado de %4.</translation>
     </message>
     <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El arco entra %1 en el punteado de relleno: hacer una costura de refuerzo junto a la línea antes de cortar. Hasta %2 no lo tocaría.</translation>
     </message>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es justo para un ribete doblado, que rodea bien desde %1.</translation>
     </message>
     <message>
         <source>Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from the back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar las marcas con agua fría antes de dar calor. Lavar en frío y con suavidad, secar plano o en frío, planchar por el revés.</translation>
     </message>
     <message>
         <source>Small quilts and pillows do not go in a sleeping baby’s cot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los acolchados pequeños y los cojines no van en la cuna de un bebé dormido.</translation>
     </message>
     <message>
         <source>Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta: por detrás, abajo a la derecha. Título, autoría, fecha, tamaño, fibra, cómo lavar.</translation>
     </message>
     <message>
         <source>To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 wide and %3 to %4 long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para colgarla: una manga hilvanada a mano, que se pueda quitar, cortada de %1 a %2 de ancho y de %3 a %4 de largo.</translation>
     </message>
     <message>
         <source>To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para colgarla: una manga por detrás, cortada de %1 a %2 de ancho y de %3 a %4 de largo.</translation>
     </message>
     <message>
         <source>As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.</source>
         <extracomment>envelope back: two pieces that overlap, between which the pillow is put in</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como cojín: para un relleno de %1 × %2, con trasera cruzada de dos trozos de %3 × %4.</translation>
     </message>
     <message>
         <source>Squaring</source>
-        <translation type="unfinished"></translation>
+        <translation>Escuadrar</translation>
     </message>
     <message>
         <source>Binding</source>
-        <translation type="unfinished"></translation>
+        <translation>Ribete</translation>
     </message>
     <message>
         <source>Last look</source>
-        <translation type="unfinished"></translation>
+        <translation>Última mirada</translation>
     </message>
     <message>
         <source>along, and %1 across, raw</source>
-        <translation type="unfinished"></translation>
+        <translation>a lo largo, y %1 a lo ancho, sin rematar</translation>
     </message>
     <message>
         <source>along, and %1 across, finished</source>
-        <translation type="unfinished"></translation>
+        <translation>a lo largo, y %1 a lo ancho, terminado</translation>
     </message>
     <message>
         <source>of bias, cut %1 wide</source>
-        <translation type="unfinished"></translation>
+        <translation>de bies, cortado a %1 de ancho</translation>
     </message>
     <message>
         <source>in %1 strips, cut %2 wide</source>
-        <translation type="unfinished"></translation>
+        <translation>en %1 tiras, cortadas a %2 de ancho</translation>
     </message>
     <message>
         <source>The readings disagree by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las medidas no concuerdan por %1.</translation>
     </message>
     <message>
         <source>Square within %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>A escuadra dentro de %1.</translation>
     </message>
     <message>
         <source>Top and bottom differ by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arriba y abajo difieren %1.</translation>
     </message>
     <message>
         <source>Left and right differ by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierda y derecha difieren %1.</translation>
     </message>
     <message>
         <source>The diagonals differ by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las diagonales difieren %1.</translation>
     </message>
     <message>
         <source>Lay it flat and measure again. Do not cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponerlo plano y medir de nuevo. No cortar.</translation>
     </message>
     <message>
         <source>%1, %2, %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, %3, %4</translation>
     </message>
     <message>
         <source>Trim it plainly, in this order: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recortarlo sin más, en este orden: %1.</translation>
     </message>
     <message>
         <source>Ease it with steam and measure again, or square it smaller: the largest true piece is %1 × %2. Trim in this order: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustarla con vapor y medir de nuevo, o escuadrarla más pequeña: la mayor pieza a escuadra es %1 × %2. Recortar en este orden: %3.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 less than planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alrededor del borde hay %1 menos de lo previsto.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned; the binding strips reach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alrededor del borde hay %1 más de lo previsto; las tiras de ribete alcanzan.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned: cut the bias that much longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alrededor del borde hay %1 más de lo previsto: cortar el bies tanto más largo.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned: cut one binding strip more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alrededor del borde hay %1 más de lo previsto: cortar una tira de ribete más.</translation>
     </message>
     <message>
         <source>The binding is cut: the corners stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>El ribete está cortado: las esquinas quedan como están.</translation>
     </message>
     <message>
         <source>Count the pins and needles that went in, and those that came out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar los alfileres y agujas que entraron, y los que salieron.</translation>
     </message>
     <message>
         <source>No pins were used.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se usaron alfileres.</translation>
     </message>
     <message>
         <source>They differ, and you know why.</source>
-        <translation type="unfinished"></translation>
+        <translation>No coinciden, y se sabe por qué.</translation>
     </message>
     <message>
         <source>As many out as in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tantos fuera como dentro.</translation>
     </message>
     <message numerus="yes">
         <source>%n still in it: feel along every seam, both faces.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Queda %n dentro: palpar cada costura, por ambas caras.</numerusform>
+            <numerusform>Quedan %n dentro: palpar cada costura, por ambas caras.</numerusform>
         </translation>
     </message>
     <message>
         <source>More came out than went in: count again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salieron más de los que entraron: contar de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -4763,628 +4771,632 @@ cut edge</source>
     <message>
         <source>%1 by %2</source>
         <extracomment>a ruler&apos;s length and width</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 por %2</translation>
     </message>
 </context>
 <context>
     <name>matside::FitModel</name>
     <message>
         <source>This cannot be changed here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no se puede cambiar aquí.</translation>
     </message>
     <message>
         <source>That could not be saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar.</translation>
     </message>
 </context>
 <context>
     <name>matside::Gallery</name>
     <message>
         <source>to do</source>
-        <translation type="unfinished"></translation>
+        <translation>por hacer</translation>
     </message>
     <message>
         <source>stitched</source>
-        <translation type="unfinished"></translation>
+        <translation>bordado</translation>
     </message>
     <message>
         <source>trimmed</source>
-        <translation type="unfinished"></translation>
+        <translation>recortado</translation>
     </message>
     <message>
         <source>joined</source>
-        <translation type="unfinished"></translation>
+        <translation>unido</translation>
     </message>
     <message>
         <source>spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation>estropeado</translation>
     </message>
     <message>
         <source>lost</source>
-        <translation type="unfinished"></translation>
+        <translation>perdido</translation>
     </message>
 </context>
 <context>
     <name>matside::HoopModel</name>
     <message>
         <source>Strip %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira %1 de %2</translation>
     </message>
     <message>
         <source>%1, flat cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, tela plana</translation>
     </message>
     <message>
         <source>%1, as drawn in by the stitching</source>
         <extracomment>the strip is shorter now: stitching has drawn the cloth in</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, ya encogida por el bordado</translation>
     </message>
     <message>
         <source>Centre %1</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;: the middle of the block, to be ticked on the strip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Centro %1</translation>
     </message>
     <message>
         <source>Centre of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Centro de %1</translation>
     </message>
     <message>
         <source>%1 starts</source>
         <extracomment>gap: cloth between two outlines on the strip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 empieza</translation>
     </message>
     <message>
         <source>Gap to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hueco hasta %1</translation>
     </message>
     <message>
         <source>%1 started</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 empezó</translation>
     </message>
     <message>
         <source>from the last outline</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el último contorno</translation>
     </message>
     <message>
         <source>from the zero end</source>
         <extracomment>zero end: the end of the strip everything is measured from</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>desde el extremo cero</translation>
     </message>
     <message>
         <source>Next centre %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Centro siguiente %1</translation>
     </message>
     <message>
         <source>The next outline starts at %1; the plan expected %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El contorno siguiente empieza en %1; el plan esperaba %2.</translation>
     </message>
     <message>
         <source>The plan expects the next outline to start at %1 on the drawn-in cloth.</source>
-        <translation type="unfinished"></translation>
+        <translation>El plan espera que el contorno siguiente empiece en %1 sobre la tela encogida.</translation>
     </message>
     <message>
         <source>Block %1 no longer fits: %2 short.</source>
-        <translation type="unfinished"></translation>
+        <translation>El bloque %1 ya no cabe: falta %2.</translation>
     </message>
     <message>
         <source>Sew a waste tail to the far end,</source>
         <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Coser una cola de sobrante al extremo lejano,</translation>
     </message>
     <message>
         <source>take a gap of %1,</source>
-        <translation type="unfinished"></translation>
+        <translation>tomar un hueco de %1,</translation>
     </message>
     <message>
         <source>or carry it to the next strip.</source>
-        <translation type="unfinished"></translation>
+        <translation>o llevarlo a la tira siguiente.</translation>
     </message>
     <message>
         <source>It is carried to the next strip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasa a la tira siguiente.</translation>
     </message>
     <message>
         <source>The last outline ends between %1 and %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El último contorno acaba entre %1 y %2.</translation>
     </message>
     <message>
         <source>That could not be saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar.</translation>
     </message>
     <message>
         <source>stippling</source>
         <extracomment>stippling: quilting in a wandering line that fills the ground</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>punteado de relleno</translation>
     </message>
     <message>
         <source>echo</source>
         <extracomment>echo: a line stitched at a distance round the patches</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>línea de eco</translation>
     </message>
     <message>
         <source>%1, of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, de %2</translation>
     </message>
     <message>
         <source>the outer line, last</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea exterior, al final</translation>
     </message>
     <message>
         <source>Bobbin: not enough on one for a block</source>
-        <translation type="unfinished"></translation>
+        <translation>Canilla: una no alcanza para un bloque</translation>
     </message>
     <message>
         <source>Bobbin: change it before this block</source>
-        <translation type="unfinished"></translation>
+        <translation>Canilla: cambiarla antes de este bloque</translation>
     </message>
     <message>
         <source>Bobbin: for 1 more block</source>
-        <translation type="unfinished"></translation>
+        <translation>Canilla: para 1 bloque más</translation>
     </message>
     <message>
         <source>Bobbin: for %1 more blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Canilla: para %1 bloques más</translation>
     </message>
     <message>
         <source>About %1 minutes a block, by your own last blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Unos %1 minutos por bloque, según los últimos bloques propios</translation>
     </message>
     <message>
         <source>About %1 minutes a block</source>
-        <translation type="unfinished"></translation>
+        <translation>Unos %1 minutos por bloque</translation>
     </message>
     <message>
         <source>%1. About %2 stitches and %3 m of thread, %4 m of it from the bobbin.</source>
         <extracomment>stitches and metres of thread one block takes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1. Unas %2 puntadas y %3 m de hilo, %4 m de ellos de la canilla.</translation>
     </message>
     <message>
         <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
         <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enviar %1 × %2 mm a la máquina (%3 % × %4 %).</translation>
     </message>
     <message>
         <source>A gap of %1 would yield short sashings: %2 pairs.</source>
         <extracomment>gap: cloth between two outlines on the strip; shorts: short sashings between two blocks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un hueco de %1 daría tiras de unión cortas: %2 pares.</translation>
     </message>
     <message>
         <source>It costs nothing: the strip has the room.</source>
-        <translation type="unfinished"></translation>
+        <translation>No cuesta nada: la tira tiene sitio.</translation>
     </message>
     <message>
         <source>It costs %1 of %2 blocks on each strip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuesta %1 de %2 bloques en cada tira.</translation>
     </message>
     <message>
         <source>With waste tails at both ends it would cost none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con colas de sobrante en ambos extremos no costaría ninguno.</translation>
     </message>
     <message>
         <source>Widen one gap of each strip: costs no block</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensanchar un hueco de cada tira: no cuesta ningún bloque</translation>
     </message>
     <message>
         <source>Widen %1 gaps of each strip: costs no block</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensanchar %1 huecos de cada tira: no cuesta ningún bloque</translation>
     </message>
     <message>
         <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los bloques tienen un encogido de %1 % a lo largo y %2 % a lo ancho. ¿Tomarlo para los próximos bloques?</translation>
     </message>
 </context>
 <context>
     <name>matside::HoopShelf</name>
     <message>
         <source>The hoops could not be saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudieron guardar los bastidores.</translation>
     </message>
     <message>
         <source>hoop %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bastidor %1</translation>
     </message>
     <message>
         <source>Measure its field and its outside first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir primero su campo de bordado y su exterior.</translation>
     </message>
     <message>
         <source>The block is %1 too large for its field.</source>
-        <translation type="unfinished"></translation>
+        <translation>El bloque es %1 demasiado grande para su campo de bordado.</translation>
     </message>
     <message>
         <source>The block fits, with %1 to spare.</source>
-        <translation type="unfinished"></translation>
+        <translation>El bloque cabe, y sobra %1.</translation>
     </message>
     <message>
         <source>No block goes on a strip with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con él no cabe ningún bloque en una tira.</translation>
     </message>
     <message>
         <source>Strips %1 wide, %2 blocks on each; %3 strips take %4 of each layer.</source>
         <extracomment>hoop strips: width, how many blocks on each, how much cloth of each layer</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tiras de %1 de ancho, %2 bloques en cada una; %3 tiras piden %4 de cada capa.</translation>
     </message>
     <message>
         <source>new hoop</source>
-        <translation type="unfinished"></translation>
+        <translation>bastidor nuevo</translation>
     </message>
     <message>
         <source>Nothing can be changed now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no se puede cambiar nada.</translation>
     </message>
     <message>
         <source>A hoop measures between nothing and two metres.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un bastidor mide entre cero y dos metros.</translation>
     </message>
 </context>
 <context>
     <name>matside::JoinModel</name>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, and such blocks stand best together in an end column.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar %1 por %2: %1 se desvía %3, y esos bloques están mejor juntos en una columna del extremo.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, which shows least at an end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar %1 por %2: %1 se desvía %3, lo que menos se nota en un extremo.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is nearest to its size, and the middle is looked at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar %1 por %2: %1 es el más cercano a su medida, y el centro es lo que más se mira.</translation>
     </message>
     <message>
         <source>The blocks lie well as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los bloques están bien como están.</translation>
     </message>
     <message>
         <source>There is nothing to swap here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay nada que cambiar.</translation>
     </message>
     <message>
         <source>What is sewn already stays where it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que ya está cosido se queda donde está.</translation>
     </message>
     <message>
         <source>That block is not made yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese bloque aún no está hecho.</translation>
     </message>
     <message>
         <source>That could not be saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
         <extracomment>two blocks&apos; names, &quot;B2&quot;: the first is sewn to the second with a sashing between</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 con %2</translation>
     </message>
     <message>
         <source>Row %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila %1</translation>
     </message>
     <message>
         <source>Row %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila %1 con %2</translation>
     </message>
     <message>
         <source>its raw length, as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>su largo sin rematar, según el plan</translation>
     </message>
     <message>
         <source>fold under</source>
         <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>remeter</translation>
     </message>
     <message>
         <source>visible sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión visible</translation>
     </message>
     <message>
         <source>The first row sets the marks and the long sashings: %1 against %2 planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>La primera fila fija las marcas y las tiras de unión largas: %1 frente a %2 previstos.</translation>
     </message>
     <message>
         <source>This row lies within %1 of the others: leave it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta fila está a menos de %1 de las otras: dejarla.</translation>
     </message>
     <message>
         <source>This row is %1 off the mean. Ease it: up to %2 goes in over %3 blocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta fila se desvía %1 de la media. Embeberla: entra hasta %2 en %3 bloques.</translation>
     </message>
     <message>
         <source>This row is %1 off the mean, more than the %2 that easing takes: take one seam of it anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta fila se desvía %1 de la media, más de los %2 que se pueden embeber: rehacer una de sus costuras.</translation>
     </message>
     <message>
         <source>There is nothing to measure here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay nada que medir.</translation>
     </message>
     <message>
         <source>A row of %1 blocks measures about %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una fila de %1 bloques mide unos %2.</translation>
     </message>
     <message>
         <source>Test join: the allowances overlap by %1.</source>
         <extracomment>the two allowances inside a sashing lie over each other</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unión de prueba: los márgenes se solapan %1.</translation>
     </message>
     <message>
         <source>Test join: a gap of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unión de prueba: una separación de %1.</translation>
     </message>
     <message>
         <source>Test join: the allowances meet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unión de prueba: los márgenes se tocan.</translation>
     </message>
     <message>
         <source>Front strips are cut %1 wide, sewn with %2 as before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las tiras delanteras se cortan a %1 de ancho, cosidas con %2 como antes.</translation>
     </message>
     <message>
         <source>That may stay. Sewn with %1 it would be just right; the plan goes by that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puede quedarse así. Cosido con %1 sería exacto; el plan lo toma así.</translation>
     </message>
     <message>
         <source>Sew with %1 from here on; the plan goes by that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coser con %1 desde aquí; el plan lo toma así.</translation>
     </message>
     <message>
         <source>The sashing will be seen %1 wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>La tira de unión se verá de %1 de ancho.</translation>
     </message>
     <message>
         <source>So scant a seam leaves the outline %1 in view. If that shows, trim the blocks with the %2 line on the outline, and sew as planned.</source>
         <extracomment>outline: the block&apos;s outer stitched line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una costura tan escasa deja el contorno %1 a la vista. Si se nota, recortar los bloques con la línea de %2 sobre el contorno, y coser según el plan.</translation>
     </message>
     <message>
         <source>The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>La unión de prueba no hay que descoserla: rebajar %1 de cada margen, con lo que queda %2.</translation>
     </message>
     <message>
         <source>Do not pare the allowances of the test join: too little would hold it.</source>
-        <translation type="unfinished"></translation>
+        <translation>No rebajar los márgenes de la unión de prueba: quedaría demasiado poco para sostenerla.</translation>
     </message>
     <message>
         <source>Cut strips %1 instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar tiras de %1 en su lugar</translation>
     </message>
     <message>
         <source>There is no other way now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no hay otra manera.</translation>
     </message>
     <message>
         <source>Press the front strip open, away from the first block; then the back strip over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planchar la tira delantera abierta, hacia fuera del primer bloque; luego la tira trasera por encima.</translation>
     </message>
     <message>
         <source>Press the strip open, away from the first block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planchar la tira abierta, hacia fuera del primer bloque.</translation>
     </message>
     <message>
         <source>Each crossing holds 8 cloths and the batting, against 4: pare the batting from the last %1 of the short sashings, clip their folded part to a slant, press hard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada cruce tiene 8 telas y la guata, frente a 4: rebajar la guata en los últimos %1 de las tiras de unión cortas, cortar al sesgo su parte doblada, planchar fuerte.</translation>
     </message>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los cruces son gruesos: planchar fuerte y girar el volante a mano sobre ellos.</translation>
     </message>
 </context>
 <context>
     <name>matside::OpenFiles</name>
     <message>
         <source>The file cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no se puede leer.</translation>
     </message>
     <message>
         <source>Piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Pieza</translation>
     </message>
     <message>
         <source>The file needs a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo necesita un nombre.</translation>
     </message>
     <message>
         <source>There is a file “%1” already, and it was left as it is. Choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay un archivo «%1», y se dejó como estaba. Elegir otro nombre.</translation>
     </message>
     <message>
         <source>The folder %1 cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carpeta %1 no se puede crear.</translation>
     </message>
     <message>
         <source>The file could not be written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo escribir el archivo: %1</translation>
     </message>
     <message>
         <source>The file could not be written to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo escribir el archivo en %1.</translation>
     </message>
     <message>
         <source>Written to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito en %1</translation>
     </message>
 </context>
 <context>
     <name>matside::PhotoSource</name>
     <message>
         <source>The camera is gone. Nothing was lost: plug it in again, or choose a picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cámara ya no está. No se perdió nada: conectarla de nuevo o elegir una imagen.</translation>
     </message>
     <message>
         <source>The camera does not answer. Nothing was lost: try again, or choose a picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cámara no responde. No se perdió nada: probar otra vez o elegir una imagen.</translation>
     </message>
     <message>
         <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cámara no pudo tomar la imagen. No se perdió nada: probar otra vez o elegir una.</translation>
     </message>
 </context>
 <context>
     <name>matside::PriceModel</name>
     <message>
         <source>What you reckon with could not be saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudieron guardar los valores de cálculo.</translation>
     </message>
     <message>
         <source>Nothing can be changed now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no se puede cambiar nada.</translation>
     </message>
     <message>
         <source>An amount up to a million, with two decimals at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un importe de hasta un millón, con dos decimales como mucho.</translation>
     </message>
     <message>
         <source>Between 0 and 300 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre 0 y 300 %.</translation>
     </message>
     <message>
         <source>This cannot be changed here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no se puede cambiar aquí.</translation>
     </message>
     <message>
         <source>cloth cut off, at its price</source>
-        <translation type="unfinished"></translation>
+        <translation>tela cortada, a su precio</translation>
     </message>
     <message>
         <source>thread, web, needles</source>
-        <translation type="unfinished"></translation>
+        <translation>hilo, entretela termoadhesiva, agujas</translation>
     </message>
     <message>
         <source>%1 hours at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 horas a %2</translation>
     </message>
     <message>
         <source>together</source>
-        <translation type="unfinished"></translation>
+        <translation>en total</translation>
     </message>
     <message>
         <source>and %1 overhead</source>
         <extracomment>overhead: machine, room, light, tools; %1 a percentage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>y %1 de gastos generales</translation>
     </message>
     <message>
         <source>and %1 margin: the price</source>
         <extracomment>margin: what is left for the business; %1 a percentage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>y %1 de ganancia: el precio</translation>
     </message>
     <message>
         <source>each of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cada uno de %1</translation>
     </message>
     <message>
         <source>a square inch</source>
-        <translation type="unfinished"></translation>
+        <translation>por pulgada cuadrada</translation>
     </message>
     <message>
         <source>a square decimetre</source>
-        <translation type="unfinished"></translation>
+        <translation>por decímetro cuadrado</translation>
     </message>
     <message>
         <source>Say what an hour of your work is worth, and it is counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner lo que vale una hora de trabajo, y se contará.</translation>
     </message>
     <message>
         <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin precio, y por eso sin contar: %1. Anotar los precios en Planear, con las telas.</translation>
     </message>
     <message>
         <source>The minutes at the machine are your own; trimming, joining and edging are usual ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los minutos a la máquina son los propios; recortar, unir y hacer el borde son los habituales.</translation>
     </message>
     <message>
         <source>The hours are usual ones; log three blocks with their minutes and yours are taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las horas son las habituales; anotar tres bloques con sus minutos y se toman las propias.</translation>
     </message>
     <message>
         <source>Asking %1 pays for all your time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedir %1 paga todo el tiempo.</translation>
     </message>
     <message>
         <source>Asking %1 leaves %2 hours you will not be paid for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedir %1 deja %2 horas sin pagar.</translation>
     </message>
     <message>
         <source>an hour of your work</source>
-        <translation type="unfinished"></translation>
+        <translation>una hora de trabajo</translation>
     </message>
     <message>
         <source>overhead</source>
         <extracomment>overhead: machine, room, light, tools</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gastos generales</translation>
     </message>
     <message>
         <source>margin</source>
         <extracomment>margin: what is left for the business</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ganancia</translation>
     </message>
     <message>
         <source>if you ask</source>
-        <translation type="unfinished"></translation>
+        <translation>si se pide</translation>
     </message>
 </context>
 <context>
     <name>matside::Session</name>
     <message>
         <source>Matside is open elsewhere: here you can look, but not change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Matside está abierto en otro lugar: aquí se puede mirar, pero no cambiar.</translation>
     </message>
     <message>
         <source>The folder cannot be written: you can look, but not change.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir en la carpeta: se puede mirar, pero no cambiar.</translation>
     </message>
     <message>
         <source>The file of projects is damaged. What can be read is shown; nothing is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de proyectos está dañado. Se muestra lo que se puede leer; no se escribe nada.</translation>
     </message>
     <message>
         <source>How much of it is left?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuánto queda?</translation>
     </message>
 </context>
 <context>
     <name>matside::Sharing</name>
     <message>
         <source>Piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Pieza</translation>
     </message>
     <message>
         <source>The folder %1 cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carpeta %1 no se puede crear.</translation>
     </message>
     <message>
         <source>Writing the file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribiendo el archivo…</translation>
     </message>
     <message>
         <source>Written to %1. The photographs in it do not say where or with what they were taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito en %1. Sus fotos no dicen dónde ni con qué se tomaron.</translation>
+    </message>
+    <message>
+        <source>Written to %1. Print it at its true size.</source>
+        <translation>Escrito en %1. Imprimir a tamaño real.</translation>
     </message>
 </context>
 <context>
     <name>matside::Shelf</name>
     <message>
         <source>Finished</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminado</translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente: %1</translation>
     </message>
     <message>
         <source>The demo cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>El ejemplo no se puede leer.</translation>
     </message>
     <message>
         <source>%1, again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, otra vez</translation>
     </message>
     <message>
         <source>A project needs a name. The old one was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un proyecto necesita un nombre. Se dejó el anterior.</translation>
     </message>
     <message>
         <source>%1, in millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, en milímetros</translation>
     </message>
 </context>
 <context>
@@ -5392,339 +5404,339 @@ cut edge</source>
     <message>
         <source>%1 × %2</source>
         <extracomment>so many strips of one width: &quot;3 × 11 3/4 in&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2</translation>
     </message>
     <message>
         <source>%1, and %2 to straighten</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, y %2 para enderezar</translation>
     </message>
     <message>
         <source>A piece is wider than this cloth: it has to be pieced, and no least length is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un trozo es más ancho que esta tela: hay que empalmarlo, y no se conoce un largo mínimo.</translation>
     </message>
     <message>
         <source>Proven least: no way of cutting buys less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mínimo probado: ningún modo de cortar compra menos.</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como mucho %1 % por encima del mínimo posible.</translation>
     </message>
     <message>
         <source>%1 Waste %2 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Desperdicio %2 %.</translation>
     </message>
     <message>
         <source>All cloths: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las telas: %1</translation>
     </message>
     <message>
         <source>Cloths with a price: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Telas con precio: %1</translation>
     </message>
     <message>
         <source>For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para %1 bloques unos %2 m de hilo, %3 canillas devanadas, %4 agujas.</translation>
     </message>
 </context>
 <context>
     <name>matside::StepModel</name>
     <message>
         <source>sent, along</source>
-        <translation type="unfinished"></translation>
+        <translation>enviado, a lo largo</translation>
     </message>
     <message>
         <source>sent, across</source>
-        <translation type="unfinished"></translation>
+        <translation>enviado, a lo ancho</translation>
     </message>
     <message>
         <source>measured outline, along</source>
-        <translation type="unfinished"></translation>
+        <translation>contorno medido, a lo largo</translation>
     </message>
     <message>
         <source>measured outline, across</source>
-        <translation type="unfinished"></translation>
+        <translation>contorno medido, a lo ancho</translation>
     </message>
     <message>
         <source>seam, as sewn</source>
-        <translation type="unfinished"></translation>
+        <translation>costura, ya cosida</translation>
     </message>
     <message>
         <source>gap between the allowances</source>
-        <translation type="unfinished"></translation>
+        <translation>separación entre los márgenes</translation>
     </message>
     <message>
         <source>distance between the seams, on the back</source>
-        <translation type="unfinished"></translation>
+        <translation>distancia entre las costuras, por detrás</translation>
     </message>
     <message>
         <source>%1 must be more than nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tiene que ser mayor que cero.</translation>
     </message>
     <message>
         <source>There is nothing to measure here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay nada que medir.</translation>
     </message>
     <message>
         <source>That could not be saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar.</translation>
     </message>
     <message>
         <source>Nothing can be changed now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no se puede cambiar nada</translation>
     </message>
     <message>
         <source>First mend what Fit says</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero arreglar lo que dice Planear</translation>
     </message>
     <message>
         <source>Pins first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero los alfileres</translation>
     </message>
     <message>
         <source>First trim all its patches</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero recortar todos sus parches</translation>
     </message>
     <message>
         <source>Everything is done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo está hecho.</translation>
     </message>
     <message>
         <source>Next, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 what is to be done there</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente, en %1: %2</translation>
     </message>
     <message>
         <source>You were at: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Último paso: %1</translation>
     </message>
     <message>
         <source>%1 Did you finish this?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ¿Quedó terminado?</translation>
     </message>
     <message>
         <source>That could not be recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo anotar.</translation>
     </message>
     <message>
         <source>That cannot be less than nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>No puede ser menos que cero.</translation>
     </message>
 </context>
 <context>
     <name>matside::TrimModel</name>
     <message>
         <source>on the outer stitches</source>
-        <translation type="unfinished"></translation>
+        <translation>sobre las puntadas exteriores</translation>
     </message>
     <message>
         <source>on cut side 1</source>
-        <translation type="unfinished"></translation>
+        <translation>sobre el lado 1 cortado</translation>
     </message>
     <message>
         <source>on cut side 2</source>
-        <translation type="unfinished"></translation>
+        <translation>sobre el lado 2 cortado</translation>
     </message>
     <message>
         <source>A cross line through the outline’s corner. The outer line, not the echo line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una línea transversal por la esquina del contorno. La línea exterior, no la línea de eco.</translation>
     </message>
     <message>
         <source>Turn the block a quarter, never over. A cross line on side 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Girar el bloque un cuarto, nunca darle la vuelta. Una línea transversal sobre el lado 1.</translation>
     </message>
     <message>
         <source>Both must agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambas deben coincidir.</translation>
     </message>
     <message>
         <source>Both must agree, and a cross line lies on side 1 or 3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambas deben coincidir, y una línea transversal queda sobre el lado 1 o 3.</translation>
     </message>
     <message>
         <source>Side %1 of 4</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lado %1 de 4</translation>
     </message>
     <message>
         <source>%1, side %2 of 4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, lado %2 de 4</translation>
     </message>
     <message>
         <source>Side %1 cut, blade closed</source>
         <extracomment>the blade has cut this side and is closed again</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lado %1 cortado, cuchilla cerrada</translation>
     </message>
 </context>
 <context>
     <name>matside::WouldFit</name>
     <message>
         <source>Between 1 and %1 blocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre 1 y %1 bloques.</translation>
     </message>
     <message>
         <source>It must be more than nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiene que ser mayor que cero.</translation>
     </message>
     <message>
         <source>This cannot be changed here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no se puede cambiar aquí.</translation>
     </message>
     <message>
         <source>%1 × %2 blocks of %3</source>
         <extracomment>columns × rows blocks of a size</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 bloques de %3</translation>
     </message>
     <message>
         <source>{%1} × %2</source>
         <extracomment>along × across</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{%1} × %2</translation>
     </message>
     <message>
         <source>%1 over</source>
         <extracomment>the piece hangs over the table&apos;s edge by so much</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de caída</translation>
     </message>
     <message>
         <source>%1 bare</source>
         <extracomment>so much of the table shows beside the piece</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 libre</translation>
     </message>
     <message>
         <source>%1 all round</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 alrededor</translation>
     </message>
     <message>
         <source>%1 at the ends, %2 at the sides</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en los extremos, %2 en los lados</translation>
     </message>
     <message>
         <source>%1 × %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2</translation>
     </message>
     <message>
         <source>corners %1 over</source>
         <extracomment>on a round table: the corners lie so far from its edge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>esquinas %1 fuera</translation>
     </message>
     <message>
         <source>corners %1 inside</source>
-        <translation type="unfinished"></translation>
+        <translation>esquinas %1 dentro</translation>
     </message>
     <message>
         <source>washed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lavado %1</translation>
     </message>
     <message>
         <source>%1 blocks, %2 strips, %3 hours</source>
         <extracomment>blocks, hoop strips they are stitched on, hours of work</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bloques, %2 tiras, %3 horas</translation>
     </message>
     <message>
         <source>Sashing %1.</source>
         <extracomment>sashing: the strip between two blocks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tira de unión %1.</translation>
     </message>
     <message>
         <source>In the hoop “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>En el bastidor «%1».</translation>
     </message>
     <message>
         <source>Strips take %1 a layer.</source>
         <extracomment>cloth of each layer for the hoop strips</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las tiras piden %1 por capa.</translation>
     </message>
     <message>
         <source>to make, before washing, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>para hacer, antes de lavar, %1</translation>
     </message>
     <message>
         <source>table shows</source>
-        <translation type="unfinished"></translation>
+        <translation>mesa a la vista</translation>
     </message>
     <message>
         <source>hangs over</source>
-        <translation type="unfinished"></translation>
+        <translation>cuelga</translation>
     </message>
     <message>
         <source>over at each end</source>
-        <translation type="unfinished"></translation>
+        <translation>caída en cada extremo</translation>
     </message>
     <message>
         <source>bare at each end</source>
-        <translation type="unfinished"></translation>
+        <translation>libre en cada extremo</translation>
     </message>
     <message>
         <source>At each end</source>
-        <translation type="unfinished"></translation>
+        <translation>En cada extremo</translation>
     </message>
     <message>
         <source>over at each side</source>
-        <translation type="unfinished"></translation>
+        <translation>caída en cada lado</translation>
     </message>
     <message>
         <source>bare at each side</source>
-        <translation type="unfinished"></translation>
+        <translation>libre en cada lado</translation>
     </message>
     <message>
         <source>At each side</source>
-        <translation type="unfinished"></translation>
+        <translation>En cada lado</translation>
     </message>
     <message>
         <source>finished, along</source>
-        <translation type="unfinished"></translation>
+        <translation>terminado, a lo largo</translation>
     </message>
     <message>
         <source>finished, across</source>
-        <translation type="unfinished"></translation>
+        <translation>terminado, a lo ancho</translation>
     </message>
     <message>
         <source>washing takes</source>
-        <translation type="unfinished"></translation>
+        <translation>el lavado quita</translation>
     </message>
     <message>
         <source>smallest block</source>
-        <translation type="unfinished"></translation>
+        <translation>bloque menor</translation>
     </message>
     <message>
         <source>largest block</source>
-        <translation type="unfinished"></translation>
+        <translation>bloque mayor</translation>
     </message>
     <message>
         <source>block sizes</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaños de bloque</translation>
     </message>
     <message>
         <source>by quarters</source>
-        <translation type="unfinished"></translation>
+        <translation>por cuartos</translation>
     </message>
     <message>
         <source>by 5 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>cada 5 mm</translation>
     </message>
     <message>
         <source>on every mark</source>
-        <translation type="unfinished"></translation>
+        <translation>en cada marca</translation>
     </message>
     <message>
         <source>wider sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>tira de unión más ancha</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>up to 1/8 in more</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta 1/8 in más</translation>
     </message>
     <message>
         <source>up to 3 mm more</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta 3 mm más</translation>
     </message>
     <message>
         <source>blocks at most</source>
-        <translation type="unfinished"></translation>
+        <translation>bloques como mucho</translation>
     </message>
 </context>
 </TS>

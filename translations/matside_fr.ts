@@ -1258,6 +1258,11 @@
         <source>Name of the project</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Sheet for the wall</source>
+        <extracomment>the whole job on paper, as a PDF to be printed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Readings</name>
@@ -5357,6 +5362,10 @@ cut edge</source>
     </message>
     <message>
         <source>Written to %1. The photographs in it do not say where or with what they were taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written to %1. Print it at its true size.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

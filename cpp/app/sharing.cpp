@@ -48,13 +48,13 @@ void Sharing::say(const QString &id, const QString &words, bool refused)
     emit saidChanged();
 }
 
-QString Sharing::freePath(const QString &name) const
+QString Sharing::freePath(const QString &name, QLatin1String end) const
 {
-    const QString own = plainFileName(name, shareEnd);
+    const QString own = plainFileName(name, end);
     const QString stem = own.isEmpty() ? tr("Piece") : own;
-    QString path = QDir(m_documents).filePath(stem + shareEnd);
+    QString path = QDir(m_documents).filePath(stem + end);
     for (int number = 2; QFile::exists(path); ++number)
-        path = QDir(m_documents).filePath(QStringLiteral("%1 %2").arg(stem).arg(number) + shareEnd);
+        path = QDir(m_documents).filePath(QStringLiteral("%1 %2").arg(stem).arg(number) + end);
     return path;
 }
 
@@ -67,7 +67,7 @@ void Sharing::share(const QString &id)
         return say(id, storeSentence(parcel.error()), true);
     if (!QDir().mkpath(m_documents))
         return say(id, tr("The folder %1 cannot be made.").arg(m_documents), true);
-    const QString path = freePath(toQt(projectIn(parcel.value().document).name));
+    const QString path = freePath(toQt(projectIn(parcel.value().document).name), shareEnd);
     setBusy(true);
     say(id, tr("Writing the file…"), false);
     away<ShareResult<Done>>(
@@ -85,6 +85,31 @@ void Sharing::share(const QString &id)
             else
                 say(id, shareSentence(done.error()), true);
         });
+}
+
+void Sharing::print(const QString &id)
+{
+    if (m_busy || !m_printer)
+        return;
+    const auto document = m_workspace.store().load(id);
+    if (!document)
+        return say(id, storeSentence(document.error()), true);
+    const auto read = readProject(document.value().toStdString());
+    if (!read)
+        return say(id, sentence(read.error().problem, Marks()), true);
+    const Project &project = read.value().project;
+    const Plan made = plan(project);
+    for (const auto &problems : {read.value().problems, made.problems})
+        if (!problems.empty())
+            return say(id, sentence(problems.front(), project.marks()), true);
+    if (!QDir().mkpath(m_documents))
+        return say(id, tr("The folder %1 cannot be made.").arg(m_documents), true);
+    const QString path = freePath(toQt(project.name), QLatin1String(".pdf"));
+    const QString wrong = m_printer(project, made, path);
+    if (wrong.isEmpty())
+        say(id, tr("Written to %1. Print it at its true size.").arg(QDir::toNativeSeparators(path)), false);
+    else
+        say(id, wrong, true);
 }
 
 void Sharing::look(const QString &path)

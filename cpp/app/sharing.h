@@ -9,7 +9,12 @@
 #include <QStringList>
 #include <QVariantList>
 
+#include <functional>
+
 namespace matside {
+
+/// Writes a project's paper sheet to a file; gives what is wrong, in a sentence, or nothing.
+using SheetPrinter = std::function<QString(const Project &project, const Plan &plan, const QString &path)>;
 
 /// A project sent out as one file with its notes and photographs, and one that came so: first what is inside,
 /// then, when she says so, a new project on the shelf. Nothing is ever written over. The photographs' thread
@@ -50,9 +55,14 @@ public:
     /// The folder files are written to; the maker's documents unless a test says otherwise.
     void setDocuments(const QString &folder) { m_documents = folder; }
 
+    /// What draws the sheets; until one is given, none can be printed.
+    void setPrinter(SheetPrinter printer) { m_printer = std::move(printer); }
+
     /// Writes a project of the shelf to a new file in the documents, its photographs without place and
     /// device.
     Q_INVOKABLE void share(const QString &id);
+    /// Writes the paper sheet of a project of the shelf to a new PDF in the documents.
+    Q_INVOKABLE void print(const QString &id);
     Q_INVOKABLE void look(const QString &path);
     Q_INVOKABLE void leave();
     Q_INVOKABLE void takeOffer(int row, int index);
@@ -70,11 +80,12 @@ private:
     void say(const QString &id, const QString &words, bool refused);
     void looked(const QString &path, const ShareResult<Inside> &found);
     void kept(const ShareResult<std::vector<Note>> &notes);
-    [[nodiscard]] QString freePath(const QString &name) const;
+    [[nodiscard]] QString freePath(const QString &name, QLatin1String end) const;
 
     Workspace &m_workspace;
     Session &m_session;
     PhotoKeeper &m_keeper;
+    SheetPrinter m_printer;
     QString m_documents;
     QString m_sharedId;
     QString m_said;

@@ -64,6 +64,13 @@ int refuse(const QString &says)
     return 1;
 }
 
+/// Letter where lengths are told in inches by custom, else A4.
+QString printSheet(const Project &project, const Plan &plan, const QString &path)
+{
+    const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
+    return saveSheet(project, plan, path, {letter ? PaperSize::Letter : PaperSize::A4, false});
+}
+
 int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
 {
     const bool drawing = options.isSet(QStringLiteral("pictures")) ||
@@ -96,6 +103,7 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
     Room room(std::move(store).value(), drawing ? 5.87 : reportedPxPerMm(),
               words ? options.value(QStringLiteral("language")) : QStringLiteral("en"));
     words.reset(); // the room has its own
+    room.sharing().setPrinter(printSheet);
     if (first.isEmpty())
         room.session().resume();
     else

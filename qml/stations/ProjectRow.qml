@@ -141,6 +141,16 @@ Item {
             text: qsTr("Share as one file")
             onClicked: Sharing.share(root.id)
         }
+        CutButton {
+            width: more.each
+            height: Theme.step
+            kind: "outline"
+            cap: Theme.capWord
+            enabled: !Sharing.busy
+            //: the whole job on paper, as a PDF to be printed
+            text: qsTr("Sheet for the wall")
+            onClicked: Sharing.print(root.id)
+        }
         HoldButton {
             width: more.each
             kind: "stop"

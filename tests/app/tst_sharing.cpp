@@ -5,6 +5,7 @@
 #include "app/fitmodel.h"
 #include "app/sharing.h"
 #include "share/sharehelp.h"
+#include "sheet/sheetcommand.h"
 
 #include <QSignalSpy>
 
@@ -39,6 +40,7 @@ private slots:
     void faultsAreMendedFirst();
     void refusalsAreSaid();
     void everyRefusalHasWords();
+    void aSheetIsWrittenForTheWall();
     void aShareFileIsListed();
     void closingMeanwhileIsSafe();
     void backedUpAndPutBack();
@@ -59,6 +61,34 @@ void TestSharing::goesOutUnderAFreeName()
     QCOMPARE(QDir(desk.papers.path()).entryList(QDir::Files | QDir::Hidden).size(), 2);
     desk.sharing.share(u"no such project"_qs);
     QVERIFY(desk.sharing.refused() && !desk.sharing.busy());
+}
+
+void TestSharing::aSheetIsWrittenForTheWall()
+{
+    Desk desk(true);
+    desk.sharing.print(desk.home.id); // nothing to print with
+    QVERIFY(desk.sharing.said().isEmpty());
+    desk.sharing.setPrinter([](const Project &project, const Plan &plan, const QString &path) {
+        return saveSheet(project, plan, path, {PaperSize::A4, false});
+    });
+    for (const QString &name : {u"Reading-room runner.pdf"_qs, u"Reading-room runner 2.pdf"_qs}) {
+        desk.sharing.print(desk.home.id);
+        QVERIFY2(!desk.sharing.refused() && desk.sharing.said().contains(name),
+                 qPrintable(desk.sharing.said()));
+        QFile file(desk.paper(name));
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QVERIFY(file.readAll().startsWith("%PDF-"));
+    }
+    // What cannot be made is not printed: the reason is said, and no file is left.
+    QString text = desk.home.document;
+    text.replace(u"\"columns\": 6"_qs, u"\"columns\": 0"_qs);
+    QVERIFY(text != desk.home.document);
+    const QString id = got(desk.home.store->create(text));
+    desk.sharing.print(id);
+    QVERIFY(desk.sharing.refused() && !desk.sharing.said().isEmpty());
+    QVERIFY(!QFile::exists(desk.paper(u"Reading-room runner 3.pdf"_qs)));
+    desk.sharing.print(u"no such project"_qs);
+    QVERIFY(desk.sharing.refused());
 }
 
 void TestSharing::comesInAfterALook()
