@@ -64,8 +64,8 @@ void figureGrid(Paper &paper, const std::vector<Named> &figures, int across, Typ
             values = std::max(values, paper.tall(step - air, figures[i].figure, figure));
         }
         paper.keep(names + values + 3.5);
-        double x = paper.left();
-        for (std::size_t i = first; i < end; ++i, x += step) {
+        for (std::size_t i = first; i < end; ++i) {
+            const double x = paper.left() + step * static_cast<double>(i - first);
             const Named &named = figures[i];
             // A ring: it hangs on the trial, as on the screen.
             const double mark = named.untried ? 3.6 : 0;

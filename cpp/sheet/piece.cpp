@@ -27,9 +27,9 @@ void pinked(Paper &paper, double top)
 {
     constexpr double tooth = 1.5;
     QPolygonF edge;
-    int i = 0;
-    for (double x = paper.left(); x <= paper.right(); x += tooth, ++i)
-        edge << QPointF(x, top + (i % 2 == 0 ? 0 : tooth));
+    const int teeth = static_cast<int>(paper.width() / tooth);
+    for (int i = 0; i <= teeth; ++i)
+        edge << QPointF(paper.left() + tooth * i, top + (i % 2 == 0 ? 0 : tooth));
     paper.painter().setPen(QPen(Qt::black, 0.35));
     paper.painter().drawPolyline(edge);
     paper.painter().setPen(QPen(Qt::black, 0.3));

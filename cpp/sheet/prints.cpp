@@ -84,10 +84,12 @@ void strokes(QPainter &painter, const Print &print, const QRectF &place)
     const double h = print.h * unit;
     std::vector<QLineF> lines;
     // The print is tied to the sheet, not to the piece: neighbours of one cloth match.
-    for (double y = std::floor(place.top() / h) * h; y < place.bottom(); y += h)
-        for (double x = std::floor(place.left() / w) * w; x < place.right(); x += w)
+    const auto from = [](double at, double repeat) { return static_cast<int>(std::floor(at / repeat)); };
+    for (int row = from(place.top(), h); row * h < place.bottom(); ++row)
+        for (int column = from(place.left(), w); column * w < place.right(); ++column)
             for (const Stroke &s : print.strokes)
-                lines.emplace_back(x + s.x1 * unit, y + s.y1 * unit, x + s.x2 * unit, y + s.y2 * unit);
+                lines.emplace_back(column * w + s.x1 * unit, row * h + s.y1 * unit, column * w + s.x2 * unit,
+                                   row * h + s.y2 * unit);
     painter.setPen(QPen(QColor(110, 110, 110), print.line * unit * 0.8, Qt::SolidLine, Qt::FlatCap));
     painter.drawLines(lines.data(), static_cast<int>(lines.size()));
 }

@@ -79,8 +79,10 @@ void ticks(Paper &paper, const Step &step, double x, double across, double top)
         return;
     }
     const int inLine = static_cast<int>(across / pitch);
-    for (int i = 0; i < static_cast<int>(step.count); ++i)
-        paper.tickBox(x + pitch * (i % inLine), top + pitch * (i / inLine), side);
+    for (int i = 0; i < static_cast<int>(step.count); ++i) {
+        const int line = i / inLine;
+        paper.tickBox(x + pitch * (i % inLine), top + pitch * line, side);
+    }
 }
 
 /// How high the squares of a step stand.
@@ -88,7 +90,8 @@ double ticksTall(const Step &step, double across)
 {
     constexpr double pitch = 4;
     const int inLine = static_cast<int>(across / pitch);
-    return step.count > 20 ? pitch : pitch * static_cast<double>((step.count + inLine - 1) / inLine);
+    const std::int64_t lines = (step.count + inLine - 1) / inLine;
+    return step.count > 20 ? pitch : pitch * static_cast<double>(lines);
 }
 
 /// Rows for these steps, with every kind of danger named once before the first step it concerns.
