@@ -4668,11 +4668,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>along, and %1 across, raw</source>
-        <translation>a lo largo, y %1 a lo ancho, sin rematar</translation>
+        <translation>de largo y %1 de ancho, en bruto</translation>
     </message>
     <message>
         <source>along, and %1 across, finished</source>
-        <translation>a lo largo, y %1 a lo ancho, terminado</translation>
+        <translation>de largo y %1 de ancho, terminado</translation>
     </message>
     <message>
         <source>of bias, cut %1 wide</source>
