@@ -3573,7 +3573,7 @@ Schnittkante</translation>
         <translation>Der Stoff ging aus</translation>
     </message>
     <message>
-        <source>The cloth is narrower than planned</source>
+        <source>Cloth narrower than planned</source>
         <translation>Der Stoff ist schmaler als geplant</translation>
     </message>
     <message>

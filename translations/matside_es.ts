@@ -3573,7 +3573,7 @@ borde cortado</translation>
         <translation>Se acabó la tela</translation>
     </message>
     <message>
-        <source>The cloth is narrower than planned</source>
+        <source>Cloth narrower than planned</source>
         <translation>La tela es más estrecha de lo previsto</translation>
     </message>
     <message>

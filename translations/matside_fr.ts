@@ -3570,7 +3570,7 @@ cut edge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The cloth is narrower than planned</source>
+        <source>Cloth narrower than planned</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -13,7 +13,7 @@ constexpr std::array mishaps{
     Worded{"too-narrow", QT_TRANSLATE_NOOP("Words", "Too narrow or crooked")},
     Worded{"spoiled", QT_TRANSLATE_NOOP("Words", "Spoiled")},
     Worded{"cloth-ran-out", QT_TRANSLATE_NOOP("Words", "The cloth ran out")},
-    Worded{"cloth-narrower", QT_TRANSLATE_NOOP("Words", "The cloth is narrower than planned")},
+    Worded{"cloth-narrower", QT_TRANSLATE_NOOP("Words", "Cloth narrower than planned")},
     Worded{"done-already", QT_TRANSLATE_NOOP("Words", "Done already")},
     Worded{"thread-ran-out", QT_TRANSLATE_NOOP("Words", "Thread or bobbin ran out")},
     Worded{"pleat-or-hole", QT_TRANSLATE_NOOP("Words", "Pleat, hole or broken needle")},

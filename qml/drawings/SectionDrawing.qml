@@ -21,7 +21,7 @@ Item {
 
     readonly property bool ready: (view?.finishedMm ?? 0) > 0 && width > 0 && height > 0
     readonly property real mm: Theme.pxPerMm
-    readonly property var lie: ready ? Sections.lay(view, width, height, mm) : null
+    readonly property var lie: ready ? Sections.lay(view, width, height, mm, caught.width) : null
     readonly property real foldAt: lie ? lie.seamB + view.catchMm * lie.scale : 0
     readonly property real underAt: lie ? foldAt - view.foldMm * lie.scale : 0
     readonly property real footY: lie ? lie.foot + 2.6 * lie.cloth : 0
@@ -50,16 +50,17 @@ Item {
             if (!root.view.backed)
                 return;
             Printing.strokeLine(context, g.seamB, g.foot, g.seamB, root.footY + 8 * root.mm, c.ink, 1.4 * u);
-            Printing.strokeLine(context, root.foldAt, g.foot, root.foldAt, root.footY + 17 * root.mm, c.ink, 1.4 * u);
-            Printing.strokeLine(context, root.underAt, root.footY - 2 * root.mm, root.underAt, root.footY + 17 * root.mm, c.ink, 1.4 * u);
+            Printing.strokeLine(context, root.foldAt, g.foot, root.foldAt, root.footY + g.foldRow + 3 * root.mm, c.ink, 1.4 * u);
+            Printing.strokeLine(context, root.underAt, root.footY - 2 * root.mm, root.underAt, root.footY + g.foldRow + 3 * root.mm, c.ink, 1.4 * u);
             Printing.measure(context, c, g.seamB, root.foldAt, root.footY + 5 * root.mm, 0, u);
-            Printing.measure(context, c, root.underAt, root.foldAt, root.footY + 14 * root.mm, 0, u);
+            Printing.measure(context, c, root.underAt, root.foldAt, root.footY + g.foldRow, 0, u);
         }
     }
     Word {
         x: Theme.left ? Theme.margin : parent.width - width - Theme.margin
         y: Theme.mm(1)
-        width: Math.min(implicitWidth, parent.width * 0.5)
+        width: parent.width * 0.5 - Theme.margin
+        horizontalAlignment: Theme.left ? Text.AlignLeft : Text.AlignRight
         color: Theme.colors.inkSoft
         //: how much larger than life the section is drawn
         text: root.lie ? qsTr("%1 times true size, cloth drawn thicker").arg(Math.round(root.lie.times * 10) / 10) : ""
@@ -82,8 +83,9 @@ Item {
         }
     }
     Row {
+        id: caught
         visible: root.ready && root.view.backed
-        x: root.place(root.foldAt + Theme.mm(3), width, 0)
+        x: root.lie?.narrow ? root.place((root.lie?.seamB ?? 0) - Theme.mm(3), width, 1) : root.place(root.foldAt + Theme.mm(3), width, 0)
         y: root.footY + Theme.mm(5) - height / 2
         spacing: Theme.mm(1.6)
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
@@ -102,7 +104,7 @@ Item {
     Row {
         visible: root.ready && root.view.backed
         x: root.place(root.underAt - Theme.mm(3), width, 1)
-        y: root.footY + Theme.mm(14) - height / 2
+        y: root.footY + (root.lie?.foldRow ?? 0) - height / 2
         spacing: Theme.mm(1.6)
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         Word {

@@ -5,14 +5,21 @@
 // A finished join in section: block A, sashing, block B, the front above. Millimetres across, cloth drawn
 // thicker than it is.
 
-function lay(view, width, height, mm) {
+// `named` is the width of the catch's own words: without room for them right of the fold they stand left of the
+// seam, and the fold under is told a row farther down.
+function lay(view, width, height, mm, named) {
     const beyond = Math.max(view.allowanceMm, 8);
     const run = view.finishedMm + 2 * beyond + view.catchMm;
     const scale = Math.min((width - 8 * mm) / run, 5 * mm); // px to one millimetre of the join
-    const cloth = Math.max(3.2 * mm, Math.min(4.4 * mm, height * 0.035)), batting = Math.max(8 * mm, Math.min(12 * mm, height * 0.11));
-    const middle = height * 0.47;
+    const narrow = width / 2 + (view.finishedMm / 2 + view.catchMm) * scale + 4 * mm + named > width;
+    const foldRow = narrow ? 19 * mm : 14 * mm;
+    // The words beside the measures take 20 mm and the row of the fold; the join 10.3 cloths.
+    const cloth = Math.max(1.6 * mm, Math.min(4.4 * mm, (height - 20 * mm - foldRow) / 10.3));
+    const batting = Math.max(4 * mm, Math.min(12 * mm, 2.5 * cloth));
+    const above = batting / 2 + 4.2 * cloth + 12.5 * mm, below = batting / 2 + 3.6 * cloth + foldRow + 7.5 * mm;
+    const middle = above + Math.max(0, height - above - below) / 2;
     const seamA = width / 2 - view.finishedMm * scale / 2, seamB = width / 2 + view.finishedMm * scale / 2;
-    return { scale, cloth, batting, middle, seamA, seamB,
+    return { scale, narrow, foldRow, cloth, batting, middle, seamA, seamB,
              edgeA: seamA + view.allowanceMm * scale, edgeB: seamB - view.allowanceMm * scale,
              top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth,
              times: scale / mm };

@@ -28,8 +28,8 @@ Item {
 
     StepHead {
         id: head
-        // A low foot has no room for more than the figure's title, but for putting the trial off.
-        visible: StepModel.trial || !(root.placed || (root.small && root.figured))
+        // A low foot has no room for more than the figure's title; the trial is put off beside its figure.
+        visible: !(root.small && root.figured) && (StepModel.trial || !root.placed)
         width: parent.width
     }
     Word {
@@ -50,7 +50,7 @@ Item {
     Pressable {
         visible: root.figured && root.small
         y: root.headHeight
-        width: parent.width
+        width: parent.width - (off.visible ? off.width + Theme.mm(1.5) : 0)
         height: parent.height - y
         enabled: root.figure?.hasWorking ?? false
         accessibleName: root.figure?.text ?? ""
@@ -63,6 +63,12 @@ Item {
             showLean: false
             accessibleIgnored: true
         }
+    }
+    PutOff {
+        id: off
+        visible: StepModel.trial && root.figured && root.small
+        x: parent.width - width
+        y: root.height - height
     }
     WorkedFigure {
         id: number
@@ -87,7 +93,7 @@ Item {
         readonly property bool beside: root.figured && number.worked && !root.placed
         y: root.placed ? says.y + says.implicitHeight + Theme.mm(1)
            : root.figured ? number.y + number.height - Theme.mm(number.worked ? 9.2 : -1) : root.headHeight + Theme.mm(2)
-        visible: (!root.placed || root.height - y > Theme.mm(10)) && !(root.small && root.placed)
+        visible: (!root.placed || root.height - y > Theme.mm(10)) && !(root.small && root.figured)
         width: parent.width
         firstWidth: width - (beside ? Theme.mm(16) : 0)
         height: Math.max(0, root.height - y)

@@ -9,6 +9,7 @@ import Matside.Theme
 WidePage {
     id: root
     objectName: "join-page"
+    sceneMm: 62
 
     property int mark: 0
     readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "test-join" || StepModel.trial

@@ -30,17 +30,9 @@ Item {
         total: StepModel.count
         done: StepModel.done
     }
-    CutButton {
+    PutOff {
         id: off
-        visible: root.trying
         x: parent.width - width
         y: -Theme.mm(2.4)
-        width: Math.max(Theme.mm(24), Math.min(Theme.mm(38), implicitWidth * 0.56))
-        height: Theme.mm(14)
-        cap: Theme.capWord
-        //: the trial: one test block and one test join, made before the cloth for the piece is cut
-        text: qsTr("Put the trial off")
-        enabled: StepModel.canGoNext
-        onClicked: StepModel.putOffTrial()
     }
 }

@@ -6,8 +6,7 @@ import Matside.Theme
 
 /**
  * A station whose drawing is wide: the drawing over a foot in three, the figure, what stands beside it, the
- * targets. What she opens lies over the foot's end as a column of full height, so that the drawing stays in
- * sight. On a low screen the foot holds one row, and what stands beside opens from the drawing's head.
+ * targets. What she opens is a column of full height in the foot's stead, with the whole drawing beside it. On a low screen the foot holds one row, and what stands beside opens from the drawing's head.
  */
 FocusScope {
     id: root
@@ -32,6 +31,10 @@ FocusScope {
     readonly property bool upright: height > width
     readonly property bool small: !upright && height < Theme.mm(120)
     readonly property bool working: column.sheet === "work" && side === ""
+    /** The least height left to the drawing on an upright screen, millimetres. */
+    property real sceneMm: 50
+    /** A column lies over the foot: the drawing takes what the column leaves. */
+    readonly property bool covered: column.sheet !== "work" || (side !== "" && !(root.over?.visible ?? false))
 
     /** Closes what lies over the work; false when nothing did. */
     function leave(): bool {
@@ -75,17 +78,19 @@ FocusScope {
 
     Item {
         id: area
+        readonly property bool narrowed: root.covered && !root.upright
         visible: !(root.over?.visible ?? false)
-        width: parent.width
-        height: foot.y
+        x: narrowed && Theme.left ? column.width : 0
+        width: parent.width - (narrowed ? column.width : 0)
+        height: narrowed ? parent.height : root.covered ? column.y : foot.y
         clip: true
     }
     Item {
         id: foot
-        visible: area.visible
+        visible: area.visible && !root.covered
         readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(100)) : Theme.column - 2 * Theme.margin
         width: parent.width
-        height: root.upright ? Math.min(root.height - Theme.mm(50), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
+        height: root.upright ? Math.min(root.height - Theme.mm(root.sceneMm), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
         y: parent.height - height
 
         Rectangle {

@@ -16,6 +16,7 @@ Item {
     signal measure()
 
     property bool answered: false
+    readonly property real headHeight: Math.max(head.height, close.atHead ? close.height : 0)
     property string error
 
     /** The measure an answer asked for. */
@@ -33,7 +34,7 @@ Item {
     }
     Word {
         id: head
-        width: parent.width
+        width: parent.width - (close.atHead ? close.width + Theme.gap : 0)
         cap: Theme.capHead
         bold: true
         text: root.answered ? qsTr("Here is what that means") : qsTr("What went wrong?")
@@ -41,40 +42,52 @@ Item {
     InlineLength {
         id: answer
         visible: root.answered || root.error.length > 0
-        y: head.height + Theme.gapTargets
+        y: root.headHeight + Theme.gap
         width: parent.width
         text: root.answered ? StepModel.lastAnswer : root.error
     }
     CutButton {
         id: disagree
         visible: !root.answered && Session.station === 4 && TrimModel.trimming
-        y: (answer.visible ? answer.y + answer.implicitHeight : head.height) + Theme.gap
+        y: (answer.visible ? answer.y + answer.implicitHeight : root.headHeight) + Theme.gap
         width: parent.width
         height: visible ? Theme.target : 0
         text: qsTr("They disagree: measure the block")
         onClicked: root.measure()
     }
-    ListView {
+    Flickable {
         id: list
         visible: !root.answered
         y: disagree.y + (disagree.visible ? disagree.height + Theme.gap : 0)
         width: parent.width
-        height: parent.height - y - close.height - Theme.gapTargets
+        height: parent.height - y
+        contentHeight: answers.height
         clip: true
         boundsBehavior: Flickable.StopAtBounds
-        spacing: Theme.gap
-        model: StepModel.wrongAnswers
-        delegate: CutButton {
-            required property var modelData
-            width: list.width
-            height: Theme.targetLeast
-            kind: "outline"
-            text: modelData.says
-            onClicked: {
-                if (modelData.asks.length > 0)
-                    root.enter(modelData.kind, modelData.asks);
-                else
-                    root.settle(StepModel.wrong(modelData.kind));
+        interactive: contentHeight > height + 1
+
+        // Two beside each other: six are seen at once, on a low screen too.
+        Grid {
+            id: answers
+            readonly property int lines: Math.ceil(StepModel.wrongAnswers.length / 2)
+            readonly property real cell: Math.max(Theme.targetLeast, Math.min(Theme.mm(32), (list.height - (lines - 1) * Theme.gap) / lines))
+            columns: 2
+            spacing: Theme.gap
+            Repeater {
+                model: StepModel.wrongAnswers
+                CutButton {
+                    required property var modelData
+                    width: (list.width - Theme.gap) / 2
+                    height: answers.cell
+                    kind: "outline"
+                    text: modelData.says
+                    onClicked: {
+                        if (modelData.asks.length > 0)
+                            root.enter(modelData.kind, modelData.asks);
+                        else
+                            root.settle(StepModel.wrong(modelData.kind));
+                    }
+                }
             }
         }
     }
@@ -90,11 +103,14 @@ Item {
     }
     CutButton {
         id: close
-        anchors.bottom: parent.bottom
-        width: parent.width
-        height: Theme.target
+        objectName: "close"
+        readonly property bool atHead: !root.answered
+        x: atHead ? parent.width - width : 0
+        y: atHead ? 0 : parent.height - height
+        width: atHead ? Theme.mm(24) : parent.width
+        height: atHead ? Theme.control : Theme.target
         kind: root.answered ? "action" : "outline"
-        text: root.answered ? qsTr("On with the work") : qsTr("I changed my mind")
+        text: root.answered ? qsTr("On with the work") : qsTr("Close")
         onClicked: root.closed()
     }
 }

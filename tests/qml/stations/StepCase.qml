@@ -56,7 +56,7 @@ StationCase {
             resize(screen);
             verifySizes(screen.tag + ", what went wrong");
         }
-        press(called("I changed my mind"));
+        press(called("Close"));
         tryVerify(() => !byName("sheet-wrong"));
         compare(Stage.done(station), done);
     }

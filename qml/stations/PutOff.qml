@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/** Puts the trial off: two short lines, so that it stands beside a title or a figure. */
+CutButton {
+    objectName: "put-off"
+    visible: StepModel.trial && !StepModel.finished
+    width: Math.max(Theme.mm(24), Math.min(Theme.mm(38), implicitWidth * 0.52))
+    height: Theme.mm(14)
+    cap: Theme.capWord
+    //: the trial: one test block and one test join, made before the cloth for the piece is cut
+    text: qsTr("Put the trial off")
+    enabled: StepModel.canGoNext
+    onClicked: StepModel.putOffTrial()
+}
