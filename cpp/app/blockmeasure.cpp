@@ -4,9 +4,10 @@
 #include "app/figures.h"
 #include "app/findings.h"
 #include "app/readings.h"
-#include "made/commonsize.h"
+#include "bench/mishap.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace matside {
 
@@ -37,7 +38,7 @@ void BlockMeasure::begin()
 void BlockMeasure::judgeIt()
 {
     const Project &project = m_workspace.project();
-    m_finding = judge(m_readings, Measured::Outline, targetOf(m_workspace.plan()),
+    m_finding = judge(m_readings, Measured::Outline, targetOf(project, m_workspace.plan()),
                       usualTolerances(project.system), project.marks());
     emit changed();
 }
@@ -120,49 +121,90 @@ bool BlockMeasure::save()
     return m_workspace.commit("measured", next);
 }
 
-QString BlockMeasure::commonSays() const
+std::optional<CommonSize> BlockMeasure::common() const
 {
     const Project &project = m_workspace.project();
     const Tolerances tolerances = usualTolerances(project.system);
     const auto sizes = ownSizes(project, tolerances);
     if (sizes.size() < 2)
+        return std::nullopt;
+    const Pair planned = m_workspace.plan().block.outline;
+    return commonSize(sizes, planned, planned, tolerances, project.marks());
+}
+
+bool BlockMeasure::mayTakeCommon() const
+{
+    const auto size = common();
+    return size && size->outline != m_workspace.plan().block.outline && !m_session.readOnly();
+}
+
+QString BlockMeasure::commonSays() const
+{
+    const auto size = common();
+    if (!size)
         return {};
-    const Plan &plan = m_workspace.plan();
-    const CommonSize common =
-        commonSize(sizes, plan.block.outline, plan.block.outline, tolerances, project.marks());
-    if (common.asPlanned && common.outliers.empty())
-        return {};
-    const Marks marks = project.marks();
     QStringList lines;
-    for (const std::string &name : common.outliers)
+    for (const std::string &name : size->outliers)
         lines.append(tr("%1 is too small for the others: make it again.").arg(toQt(name)));
-    if (!common.asPlanned) {
-        Project with = project;
-        with.blocks.width = common.outline.along;
-        with.blocks.height = common.outline.across;
-        const Plan after = matside::plan(with);
-        lines.append(tr("Common size %1: trim to %2; the piece finishes %3 × %4.")
-                         .arg(braced(common.outline.along, marks), braced(after.block.trimmed.along, marks),
-                              braced(after.size.finished.along, marks),
-                              braced(after.size.finished.across, marks)));
-    }
+    if (size->outline != m_workspace.plan().block.outline)
+        lines += effectOf(*size);
+    return lines.join(u' ');
+}
+
+QStringList BlockMeasure::effectOf(const CommonSize &common) const
+{
+    const Project &project = m_workspace.project();
+    const Marks marks = project.marks();
+    const Project with = withCommon(common);
+    const Plan after = matside::plan(with);
+    QStringList lines;
+    lines.append(tr("Common size %1: trim to %2; the piece finishes %3 × %4.")
+                     .arg(braced(common.outline.along, marks), braced(after.block.trimmed.along, marks),
+                          braced(after.size.finished.along, marks),
+                          braced(after.size.finished.across, marks)));
+    if (after.table)
+        //: table: %1 and %2 are what is left of the table at the sides and at the ends
+        lines.append(
+            tr("Of the table %1 and %2 stay clear.")
+                .arg(braced(after.table->reveal.along, marks), braced(after.table->reveal.across, marks)));
+    if (after.sashing.longs > 0)
+        lines.append(tr("Long sashings %1.").arg(braced(after.sashing.longLength, marks)));
+    const auto most = [&](Length Concerned::*way) {
+        const auto found =
+            std::max_element(common.concerned.begin(), common.concerned.end(),
+                             [&](const Concerned &a, const Concerned &b) { return a.*way < b.*way; });
+        return found != common.concerned.end() && (*found).*way > Length() ? &*found : nullptr;
+    };
+    if (const Concerned *block = most(&Concerned::shows))
+        lines.append(tr("%1 shows its stitched line by %2.")
+                         .arg(toQt(block->block), braced(block->shows, marks, Round::Fine)));
+    if (const Concerned *block = most(&Concerned::loses))
+        lines.append(tr("%1 loses %2 a side into the seams.")
+                         .arg(toQt(block->block), braced(block->loses, marks, Round::Fine)));
     for (const std::string &name : common.becomeWrong)
         lines.append(tr("%1 is cut already for another size.").arg(toQt(name)));
-    return lines.join(u' ');
+    const std::vector<Step> all = m_workspace.steps();
+    std::vector<Step> cut;
+    std::copy_if(all.begin(), all.end(), std::back_inserter(cut),
+                 [](const Step &step) { return step.station == Station::Cut; }); // the blocks are named above
+    for (const std::string &id : madeToOldMeasure(cut, matside::steps(with, after), true))
+        lines.append(sentence(Said{"becomes-wrong", {id}}, project, all));
+    return lines;
+}
+
+Project BlockMeasure::withCommon(const CommonSize &common) const
+{
+    Project next = m_workspace.project();
+    next.blocks.width = common.outline.along;
+    next.blocks.height = common.outline.across;
+    return next;
 }
 
 void BlockMeasure::takeCommonSize()
 {
-    Project next = m_workspace.project();
-    const Plan &plan = m_workspace.plan();
-    const Tolerances tolerances = usualTolerances(next.system);
-    const CommonSize common = commonSize(ownSizes(next, tolerances), plan.block.outline, plan.block.outline,
-                                         tolerances, next.marks());
-    if (common.asPlanned || m_session.readOnly())
+    if (!mayTakeCommon())
         return;
-    next.blocks.width = common.outline.along;
-    next.blocks.height = common.outline.across;
-    (void)m_workspace.commit("common-size", next);
+    (void)m_workspace.commit("common-size", withCommon(*common()));
     judgeIt();
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/stepmodel.h"
+#include "made/commonsize.h"
 #include "made/finding.h"
 
 #include <QVariantList>
@@ -23,6 +24,7 @@ class BlockMeasure : public QObject, public Single<BlockMeasure> {
     Q_PROPERTY(QVariantList corners READ corners NOTIFY changed FINAL)
     Q_PROPERTY(double times READ times NOTIFY changed FINAL)
     Q_PROPERTY(QString commonSays READ commonSays NOTIFY changed FINAL)
+    Q_PROPERTY(bool mayTakeCommon READ mayTakeCommon NOTIFY changed FINAL)
 public:
     BlockMeasure(Workspace &workspace, Session &session, StepModel &steps);
     using Single<BlockMeasure>::create;
@@ -38,7 +40,11 @@ public:
     [[nodiscard]] QVariantList corners() const;
     /// How many times the departure is exaggerated.
     [[nodiscard]] double times() const { return m_times; }
+    /// What a common size would mean for the piece and for each thing made; empty when there is nothing to
+    /// say.
     [[nodiscard]] QString commonSays() const;
+    /// There is a common size that is not yet the planned one.
+    [[nodiscard]] bool mayTakeCommon() const;
 
     /// Begins with the block in hand at its planned size, or with what was measured before.
     Q_INVOKABLE void begin();
@@ -55,6 +61,10 @@ signals:
 
 private:
     void judgeIt();
+    /// What F23 chooses from the blocks measured; nothing under two of them.
+    [[nodiscard]] std::optional<CommonSize> common() const;
+    [[nodiscard]] QStringList effectOf(const CommonSize &common) const;
+    [[nodiscard]] Project withCommon(const CommonSize &common) const;
 
     Workspace &m_workspace;
     Session &m_session;

@@ -2,6 +2,7 @@
 #include "app/findings.h"
 
 #include "app/planfile.h"
+#include "made/commonsize.h"
 
 namespace matside {
 
@@ -27,10 +28,13 @@ Json sizeFile(const Pair &size, Marks marks)
 
 } // namespace
 
-Target targetOf(const Plan &plan)
+Target targetOf(const Project &project, const Plan &plan)
 {
     Target target;
     target.outline = plan.block.outline;
+    const Tolerances tolerances = usualTolerances(project.system);
+    target.common =
+        isCommonSize(ownSizes(project, tolerances), plan.block.outline, tolerances, project.marks());
     target.allowance = plan.basis.allowance;
     return target;
 }
@@ -40,7 +44,7 @@ std::optional<Finding> findingOf(const Project &project, const Plan &plan, const
     const auto readings = readingsOf(block);
     if (!readings)
         return std::nullopt;
-    const Target target = targetOf(plan);
+    const Target target = targetOf(project, plan);
     const Tolerances tolerances = usualTolerances(project.system);
     return judge(*readings, measuredOn(block, target, tolerances), target, tolerances, project.marks());
 }

@@ -18,8 +18,9 @@ namespace matside {
 /// What to do about it.
 [[nodiscard]] QString remedyText(const Finding &finding, Marks marks);
 
-/// What a block is held against: the planned outline and its allowance.
-[[nodiscard]] Target targetOf(const Plan &plan);
+/// What a block is held against: the planned outline, whether that is the common size of what was measured,
+/// and its allowance.
+[[nodiscard]] Target targetOf(const Project &project, const Plan &plan);
 /// The finding on a block of the project; nothing when it was not measured.
 [[nodiscard]] std::optional<Finding> findingOf(const Project &project, const Plan &plan,
                                                const MadeBlock &block);

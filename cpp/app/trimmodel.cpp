@@ -4,6 +4,8 @@
 #include "app/figures.h"
 #include "app/joinwords.h"
 
+#include <algorithm>
+
 namespace matside {
 
 TrimModel::TrimModel(Workspace &workspace, StepModel &steps) : m_workspace(workspace), m_steps(steps)
@@ -77,6 +79,31 @@ QString TrimModel::actionText() const
         return m_steps.actionText();
     //: the blade has cut this side and is closed again
     return tr("Side %1 cut, blade closed").arg(m_side);
+}
+
+QVariantMap TrimModel::apart() const
+{
+    const Plan &plan = m_workspace.plan();
+    const std::int64_t full = plan.strip.perStrip;
+    if (m_steps.doing() != QStringLiteral("rough-apart") || full < 1)
+        return {};
+    const std::int64_t before = m_steps.done() / full * full;
+    const auto here = static_cast<std::size_t>(std::clamp<std::int64_t>(m_steps.count() - before, 1, full));
+    QVariantList starts, cuts;
+    for (std::size_t i = 0; i < std::min(here, plan.strip.drawn.size()); ++i) {
+        const Length start = plan.strip.drawn[i];
+        if (i > 0)
+            cuts.append((start - plan.strip.gapAfter(static_cast<std::int64_t>(i)).scaled(1, 2)).asMm());
+        starts.append(start.asMm());
+    }
+    const Length last = plan.strip.drawn[static_cast<std::size_t>(starts.size()) - 1];
+    return {{QStringLiteral("lengthMm"), (last + plan.block.outline.along + plan.strip.end).asMm()},
+            {QStringLiteral("widthMm"), plan.strip.width.asMm()},
+            {QStringLiteral("blockMm"),
+             QVariantList{plan.block.outline.along.asMm(), plan.block.outline.across.asMm()}},
+            {QStringLiteral("starts"), starts},
+            {QStringLiteral("cuts"), cuts},
+            {QStringLiteral("done"), qlonglong(m_steps.done() - before)}};
 }
 
 void TrimModel::cut()

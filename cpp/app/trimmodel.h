@@ -22,6 +22,7 @@ class TrimModel : public QObject, public Single<TrimModel> {
     Q_PROPERTY(QString firstSays READ firstSays NOTIFY changed FINAL)
     Q_PROPERTY(QString secondSays READ secondSays NOTIFY changed FINAL)
     Q_PROPERTY(QString checkSays READ checkSays NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap apart READ apart NOTIFY changed FINAL)
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
 public:
     TrimModel(Workspace &workspace, StepModel &steps);
@@ -38,6 +39,10 @@ public:
     [[nodiscard]] QString secondSays() const;
     [[nodiscard]] QString checkSays() const;
     [[nodiscard]] QString actionText() const;
+    /// The strip that comes apart, empty at another step: {lengthMm, widthMm, blockMm [along, across],
+    /// starts, cuts: the middle of each gap, done: blocks already off it}. On cloth as the blocks have drawn
+    /// it in.
+    [[nodiscard]] QVariantMap apart() const;
 
     /// The side is cut; the fourth logs the block.
     Q_INVOKABLE void cut();

@@ -32,23 +32,12 @@ Answered unchanged(const Case &at, std::vector<Said> says)
     return {std::move(says), at.project, false, false};
 }
 
-/// Steps already begun whose pieces are of another size now: made pieces stay, but they are named.
 void nameWhatBecomesWrong(const Case &at, const Project &next, std::vector<Said> &says)
 {
-    const Plan after = plan(next);
-    const std::vector<Step> now = steps(next, after);
-    bool wrong = false;
-    for (const Step &before : at.steps) {
-        if (before.done == 0 || !before.size)
-            continue;
-        const auto same =
-            std::find_if(now.begin(), now.end(), [&](const Step &s) { return s.id == before.id; });
-        if (same != now.end() && same->size && *same->size == *before.size)
-            continue;
-        says.push_back({"becomes-wrong", {before.id}});
-        wrong = true;
-    }
-    if (!wrong)
+    const std::vector<std::string> old = madeToOldMeasure(at.steps, steps(next, plan(next)));
+    for (const std::string &id : old)
+        says.push_back({"becomes-wrong", {id}});
+    if (old.empty())
         says.push_back({"nothing-wrong-with-the-rest", {}});
 }
 
@@ -260,6 +249,25 @@ std::optional<Mishap> mishapNamed(std::string_view name)
         if (name == names[i])
             return static_cast<Mishap>(i);
     return std::nullopt;
+}
+
+std::vector<std::string> madeToOldMeasure(const std::vector<Step> &before, const std::vector<Step> &now,
+                                          bool tooSmall)
+{
+    std::vector<std::string> old;
+    for (const Step &step : before) {
+        if (step.done == 0 || !step.size)
+            continue;
+        const auto same =
+            std::find_if(now.begin(), now.end(), [&](const Step &s) { return s.id == step.id; });
+        const bool there = same != now.end() && same->size;
+        const bool changed = tooSmall ? there && (same->size->along > step.size->along ||
+                                                  same->size->across > step.size->across)
+                                      : !there || *same->size != *step.size;
+        if (changed)
+            old.push_back(step.id);
+    }
+    return old;
 }
 
 std::vector<Mishap> mishapsAt(const Step &step)

@@ -24,6 +24,12 @@ enum class Mishap {
 };
 [[nodiscard]] std::string nameOf(Mishap mishap);
 [[nodiscard]] std::optional<Mishap> mishapNamed(std::string_view name);
+/// Steps already begun whose pieces are of another size now, by id: made pieces stay, but they are named.
+/// With `tooSmall` only those that are shorter or narrower than is needed now: what is larger can be cut
+/// down.
+[[nodiscard]] std::vector<std::string> madeToOldMeasure(const std::vector<Step> &before,
+                                                        const std::vector<Step> &now, bool tooSmall = false);
+
 /// The answers for a step, the likeliest first.
 [[nodiscard]] std::vector<Mishap> mishapsAt(const Step &step);
 

@@ -99,6 +99,13 @@ CommonSize commonSize(const std::vector<OwnSize> &blocks, const Pair &planned, c
     return common;
 }
 
+bool isCommonSize(const std::vector<OwnSize> &blocks, const Pair &planned, const Tolerances &tolerances,
+                  Marks marks)
+{
+    const CommonSize again = commonSize(blocks, planned, planned, tolerances, marks);
+    return !again.asPlanned && again.outline == planned;
+}
+
 std::vector<OwnSize> ownSizes(const Project &project, const Tolerances &tolerances)
 {
     const Basis basis = basisOf(project);

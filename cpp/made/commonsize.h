@@ -44,4 +44,9 @@ struct CommonSize {
 /// disagree are left out.
 [[nodiscard]] std::vector<OwnSize> ownSizes(const Project &project, const Tolerances &tolerances);
 
+/// The planned size is the common one already: chosen again from what was measured it comes out the same, and
+/// not because every block is near it. A larger block then loses stippling instead of being off size (F23).
+[[nodiscard]] bool isCommonSize(const std::vector<OwnSize> &blocks, const Pair &planned,
+                                const Tolerances &tolerances, Marks marks);
+
 } // namespace matside

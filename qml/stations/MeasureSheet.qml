@@ -66,7 +66,7 @@ Item {
             CutButton {
                 width: parent.width
                 height: Theme.targetLeast
-                visible: BlockMeasure.commonSays.length > 0
+                visible: BlockMeasure.mayTakeCommon
                 text: qsTr("Take the common size")
                 onClicked: BlockMeasure.takeCommonSize()
             }

@@ -46,8 +46,15 @@ StepPage {
             }
         }
     }
+    ApartDrawing {
+        id: apart
+        anchors.fill: parent
+        visible: TrimModel.apart.lengthMm !== undefined && !StepModel.finished
+        view: TrimModel.apart
+        accessibleName: qsTr("The strip comes apart down the middle of each gap; blocks off it so far: %1").arg(TrimModel.apart.done ?? 0)
+    }
     InlineLength {
-        visible: !drawing.visible
+        visible: !drawing.visible && !apart.visible
         anchors.centerIn: parent
         width: parent.width - 4 * Theme.margin
         horizontalAlignment: Text.AlignHCenter

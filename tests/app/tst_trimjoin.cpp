@@ -6,6 +6,7 @@
 #include "app/desk.h"
 #include "app/findings.h"
 #include "app/joinmodel.h"
+#include "app/readings.h"
 #include "app/trimmodel.h"
 
 #include <nlohmann/json.hpp>
@@ -59,6 +60,9 @@ private slots:
     void readingsThatDisagreeGiveNoCuttingAdvice();
     void readingsAreKeptWithTheirBlock();
     void aCommonSizeIsToldBeforeItIsTaken();
+    void aCommonSizeOnceTakenHoldsForLargerBlocks();
+    void whatIsTooSmallForTheCommonSizeIsNamed();
+    void theStripComesApartInTheMiddleOfEachGap();
     void everyVerdictAndRemedyHasWords();
     void pairsFollowTheLayoutRowByRow();
     void theSectionIsThePlans();
@@ -163,6 +167,89 @@ void TrimAndJoin::aCommonSizeIsToldBeforeItIsTaken()
     desk.measure.takeCommonSize();
     QCOMPARE(desk.kept().blocks.width, Length::inches(6, 15, 16));
     QVERIFY(desk.kept().made == project.made);
+}
+
+void TrimAndJoin::aCommonSizeOnceTakenHoldsForLargerBlocks()
+{
+    // F23: 6 7/8 … 7 1/16 … 7 1/8 gives 6 15/16; the largest then loses stippling and is off size no more.
+    Project project = topper();
+    project.table = Table{Length::inches(40), Length::inches(30), {}, {}};
+    const auto read = [&](std::size_t i, Length size) {
+        const Readings square = onMarks(readingsOfRectangle({size, size}), project.finest);
+        project.made.blocks[i].sides = square.sides;
+        project.made.blocks[i].diagonals = square.diagonals;
+    };
+    read(0, Length::inches(7, 1, 8));
+    read(1, Length::inches(6, 7, 8));
+    read(2, Length::inches(7));
+    Desk desk(project, Station::Trim);
+    const auto kindOf = [&](std::size_t i) {
+        const Project &now = desk.workspace.project();
+        return findingOf(now, desk.workspace.plan(), now.made.blocks[i])->kind;
+    };
+    QCOMPARE(kindOf(0), FindingKind::CommonSize);
+    QVERIFY(desk.measure.mayTakeCommon());
+    const QString says = desk.measure.commonSays();
+    // 3 blocks of 7 15/16 are 23 13/16; (40 − 23 13/16) / 2 stays clear of the table at each end.
+    QVERIFY2(says.contains(QStringLiteral("Of the table {8 1/16 in}")) ||
+                 says.contains(QStringLiteral("Of the table {a ")),
+             qPrintable(says));
+    QVERIFY2(says.contains(QStringLiteral("A2 shows its stitched line by {1/32 in}")), qPrintable(says));
+    QVERIFY2(says.contains(QStringLiteral("A1 loses {3/32 in}")), qPrintable(says));
+    desk.measure.takeCommonSize();
+    QVERIFY(!desk.measure.mayTakeCommon());
+    QVERIFY2(desk.measure.commonSays().isEmpty(), qPrintable(desk.measure.commonSays()));
+    QVERIFY(targetOf(desk.workspace.project(), desk.workspace.plan()).common);
+    for (std::size_t i = 0; i < 3; ++i)
+        QCOMPARE(kindOf(i), FindingKind::Plain);
+    QVERIFY(desk.kept().made == project.made);
+    desk.session.undo();
+    QCOMPARE(kindOf(0), FindingKind::CommonSize);
+}
+
+void TrimAndJoin::whatIsTooSmallForTheCommonSizeIsNamed()
+{
+    // All blocks are larger than planned, so the longs cut for the planned size come out too short.
+    Project project = topper();
+    for (MadeBlock &block : project.made.blocks)
+        block.outline = {Length::inches(7, 3, 16), Length::inches(7, 3, 16)};
+    project.made.blocks[0].outline = {Length::inches(7, 1, 8), Length::inches(7, 1, 8)};
+    const Plan before = plan(project);
+    const std::vector<Step> cuts = steps(project, before);
+    const auto isLong = [](const Step &step) { return step.does == Does::CutLong; };
+    const auto longs = std::find_if(cuts.begin(), cuts.end(), isLong);
+    QVERIFY(longs != cuts.end());
+    Desk uncut(project, Station::Trim);
+    const QString clear = uncut.measure.commonSays();
+    QVERIFY2(!clear.contains(QStringLiteral("old measure")), qPrintable(clear));
+    project.made.cut.push_back({longs->cloth, std::string(nameOf(longs->does)), 1, 0, {}});
+    Desk desk(project, Station::Trim);
+    const QString says = desk.measure.commonSays();
+    QVERIFY2(says.contains(QStringLiteral("old measure")), qPrintable(says));
+    desk.measure.takeCommonSize();
+    QVERIFY(desk.kept().made == project.made);
+}
+
+void TrimAndJoin::theStripComesApartInTheMiddleOfEachGap()
+{
+    Project project = topper();
+    project.made.cut.back().count = 5; // the first strip and one block of the second
+    Desk desk(project, Station::Trim);
+    QCOMPARE(desk.steps.doing(), QStringLiteral("rough-apart"));
+    const Plan &plan = desk.workspace.plan();
+    const QVariantMap apart = desk.trim.apart();
+    const auto full = plan.strip.perStrip;
+    QCOMPARE(apart[QStringLiteral("done")].toInt(), int(5 % full));
+    const QVariantList starts = apart[QStringLiteral("starts")].toList();
+    const QVariantList cuts = apart[QStringLiteral("cuts")].toList();
+    QCOMPARE(cuts.size(), starts.size() - 1);
+    for (int i = 0; i < cuts.size(); ++i) {
+        // As far from the outline before as from the one after.
+        const double before = starts[i].toDouble() + 7 * 25.4, after = starts[i + 1].toDouble();
+        QVERIFY(std::abs((before + after) / 2 - cuts[i].toDouble()) < 0.01);
+    }
+    desk.steps.next();
+    QCOMPARE(desk.trim.apart()[QStringLiteral("done")].toInt(), int(6 % full));
 }
 
 void TrimAndJoin::everyVerdictAndRemedyHasWords()

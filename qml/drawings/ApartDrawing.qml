@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+import "printing.js" as Printing
+
+/** A stitched strip that comes apart: a cut down the middle of each gap, the next one under the blade. */
+Item {
+    id: root
+
+    /** {lengthMm, widthMm, blockMm: [along, across], starts: [mm], cuts: [mm], done} */
+    property var view: null
+    property string accessibleName
+
+    readonly property bool ready: (view?.lengthMm ?? 0) > 0 && width > 0 && height > 0
+    readonly property real zoom: ready ? Math.min((width - Theme.mm(12)) / view.lengthMm, (height - Theme.mm(34)) / view.widthMm) : 1
+    readonly property real x0: ready ? (width - view.lengthMm * zoom) / 2 : 0
+    readonly property real upper: ready ? (height - view.widthMm * zoom) / 2 : 0
+    readonly property real lower: height - upper
+
+    Accessible.role: Accessible.Graphic
+    Accessible.name: accessibleName
+
+    PrintCanvas {
+        anchors.fill: parent
+        shows: [root.view, root.zoom, root.x0, root.upper]
+        Accessible.ignored: true
+        onPrinting: context => {
+            if (root.ready)
+                root.paint(context, Theme.colors, unit);
+        }
+    }
+    Repeater {
+        model: root.ready ? root.view.starts : []
+        Word {
+            id: number
+            required property real modelData
+            required property int index
+            readonly property real middle: root.x0 + (modelData + root.view.blockMm[0] / 2) * root.zoom
+            x: (Theme.left ? root.width - middle : middle) - width / 2
+            y: (root.height - height) / 2
+            bold: index === root.view.done
+            color: index < root.view.done ? Theme.colors.inkSoft : Theme.colors.ink
+            text: index + 1
+            wrapMode: Text.NoWrap
+        }
+    }
+
+    function paint(context: var, c: var, u: real) {
+        const k = root.zoom, high = root.lower - root.upper;
+        const wide = root.view.blockMm[0] * k, tall = root.view.blockMm[1] * k, middle = (root.upper + root.lower) / 2;
+        const edges = [0, ...root.view.cuts.slice(0, root.view.done), root.view.lengthMm];
+        const parted = 3 * u;
+        for (let i = 0; i + 1 < edges.length; ++i) {
+            // What is cut already stands a little apart.
+            const from = root.x0 + edges[i] * k + (i > 0 ? parted : 0);
+            const to = root.x0 + edges[i + 1] * k - (i + 2 < edges.length ? parted : 0);
+            Printing.clothRect(context, c, "front", from, root.upper, to - from, high, u);
+            context.strokeStyle = c.ink;
+            context.lineWidth = 2.4 * u * c.lineScale;
+            context.strokeRect(from, root.upper, to - from, high);
+        }
+        for (const start of root.view.starts) {
+            const x = root.x0 + start * k;
+            context.fillStyle = c.raised;
+            context.fillRect(x, middle - tall / 2, wide, tall);
+            Printing.roleRect(context, "stitched", x, middle - tall / 2, wide, tall, c.stitched, 3 * u * c.lineScale);
+        }
+        root.view.cuts.forEach((cut, i) => {
+            const x = root.x0 + cut * k;
+            if (i === root.view.done)
+                Printing.blade(context, c, x, root.lower + 44 * u, root.upper - 24 * u, root.lower - 20 * u, u);
+            else if (i > root.view.done)
+                Printing.roleLine(context, "planned", x, root.lower + 20 * u, x, root.upper - 20 * u, c.blade, 4 * u * c.lineScale);
+        });
+    }
+}
