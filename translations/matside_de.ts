@@ -1265,6 +1265,14 @@
     </message>
 </context>
 <context>
+    <name>PutOff</name>
+    <message>
+        <source>Put the trial off</source>
+        <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
+        <translation>Probe später</translation>
+    </message>
+</context>
+<context>
     <name>Readings</name>
     <message>
         <source>A reading is more than nothing.</source>
@@ -1943,11 +1951,6 @@ Schnittkante</translation>
         <source>Nothing left to do here</source>
         <translation>Hier ist nichts mehr zu tun</translation>
     </message>
-    <message>
-        <source>Put the trial off</source>
-        <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
-        <translation>Probe später</translation>
-    </message>
 </context>
 <context>
     <name>StepTargets</name>
@@ -2090,6 +2093,13 @@ Schnittkante</translation>
     <message>
         <source>Take these measures</source>
         <translation>Diese Maße nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>TrimPage</name>
+    <message>
+        <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
+        <translation>Der Streifen wird in der Mitte jeder Lücke getrennt; bisher abgetrennte Blöcke: %1</translation>
     </message>
 </context>
 <context>
@@ -4465,8 +4475,8 @@ Schnittkante</translation>
         <translation>Weiter mit der Arbeit</translation>
     </message>
     <message>
-        <source>I changed my mind</source>
-        <translation>Doch anders entschieden</translation>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>
@@ -4528,6 +4538,23 @@ Schnittkante</translation>
     <message>
         <source>%1 is cut already for another size.</source>
         <translation>%1 ist schon auf ein anderes Maß geschnitten.</translation>
+    </message>
+    <message>
+        <source>Of the table %1 and %2 stay clear.</source>
+        <extracomment>table: %1 and %2 are what is left of the table at the sides and at the ends</extracomment>
+        <translation>Vom Tisch bleiben %1 und %2 frei.</translation>
+    </message>
+    <message>
+        <source>Long sashings %1.</source>
+        <translation>Lange Zwischenstreifen %1.</translation>
+    </message>
+    <message>
+        <source>%1 shows its stitched line by %2.</source>
+        <translation>Bei %1 ist die genähte Linie um %2 zu sehen.</translation>
+    </message>
+    <message>
+        <source>%1 loses %2 a side into the seams.</source>
+        <translation>%1 verliert je Seite %2 in die Nähte.</translation>
     </message>
 </context>
 <context>

@@ -1265,6 +1265,14 @@
     </message>
 </context>
 <context>
+    <name>PutOff</name>
+    <message>
+        <source>Put the trial off</source>
+        <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
+        <translation>Aplazar la prueba</translation>
+    </message>
+</context>
+<context>
     <name>Readings</name>
     <message>
         <source>A reading is more than nothing.</source>
@@ -1943,11 +1951,6 @@ borde cortado</translation>
         <source>Nothing left to do here</source>
         <translation>Aquí no queda nada por hacer</translation>
     </message>
-    <message>
-        <source>Put the trial off</source>
-        <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
-        <translation>Aplazar la prueba</translation>
-    </message>
 </context>
 <context>
     <name>StepTargets</name>
@@ -2090,6 +2093,13 @@ borde cortado</translation>
     <message>
         <source>Take these measures</source>
         <translation>Tomar estas medidas</translation>
+    </message>
+</context>
+<context>
+    <name>TrimPage</name>
+    <message>
+        <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
+        <translation>La tira se separa por el medio de cada hueco; bloques ya separados: %1</translation>
     </message>
 </context>
 <context>
@@ -4465,8 +4475,8 @@ borde cortado</translation>
         <translation>Seguir con el trabajo</translation>
     </message>
     <message>
-        <source>I changed my mind</source>
-        <translation>He cambiado de idea</translation>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
@@ -4528,6 +4538,23 @@ borde cortado</translation>
     <message>
         <source>%1 is cut already for another size.</source>
         <translation>%1 ya está cortado para otra medida.</translation>
+    </message>
+    <message>
+        <source>Of the table %1 and %2 stay clear.</source>
+        <extracomment>table: %1 and %2 are what is left of the table at the sides and at the ends</extracomment>
+        <translation>De la mesa quedan libres %1 y %2.</translation>
+    </message>
+    <message>
+        <source>Long sashings %1.</source>
+        <translation>Tiras de unión largas, %1.</translation>
+    </message>
+    <message>
+        <source>%1 shows its stitched line by %2.</source>
+        <translation>En %1 se ve la línea cosida por %2.</translation>
+    </message>
+    <message>
+        <source>%1 loses %2 a side into the seams.</source>
+        <translation>%1 pierde %2 por lado en las costuras.</translation>
     </message>
 </context>
 <context>

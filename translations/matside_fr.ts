@@ -1265,6 +1265,14 @@
     </message>
 </context>
 <context>
+    <name>PutOff</name>
+    <message>
+        <source>Put the trial off</source>
+        <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Readings</name>
     <message>
         <source>A reading is more than nothing.</source>
@@ -1940,11 +1948,6 @@ cut edge</source>
         <source>Nothing left to do here</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>Put the trial off</source>
-        <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>StepTargets</name>
@@ -2086,6 +2089,13 @@ cut edge</source>
     </message>
     <message>
         <source>Take these measures</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrimPage</name>
+    <message>
+        <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4462,7 +4472,7 @@ cut edge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>I changed my mind</source>
+        <source>Close</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4524,6 +4534,23 @@ cut edge</source>
     </message>
     <message>
         <source>%1 is cut already for another size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the table %1 and %2 stay clear.</source>
+        <extracomment>table: %1 and %2 are what is left of the table at the sides and at the ends</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long sashings %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 shows its stitched line by %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 loses %2 a side into the seams.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
