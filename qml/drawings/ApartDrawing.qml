@@ -12,6 +12,8 @@ Item {
     /** {lengthMm, widthMm, blockMm: [along, across], starts: [mm], cuts: [mm], done} */
     property var view: null
     property string accessibleName
+    /** Blocks off the strip so far. */
+    readonly property int off: view?.done ?? 0
 
     readonly property bool ready: (view?.lengthMm ?? 0) > 0 && width > 0 && height > 0
     readonly property real zoom: ready ? Math.min((width - Theme.mm(12)) / view.lengthMm, (height - Theme.mm(34)) / view.widthMm) : 1

@@ -49,9 +49,9 @@ StepPage {
     ApartDrawing {
         id: apart
         anchors.fill: parent
-        visible: TrimModel.apart.lengthMm !== undefined && !StepModel.finished
+        visible: ready && !StepModel.finished
         view: TrimModel.apart
-        accessibleName: qsTr("The strip comes apart down the middle of each gap; blocks off it so far: %1").arg(TrimModel.apart.done ?? 0)
+        accessibleName: qsTr("The strip comes apart down the middle of each gap; blocks off it so far: %1").arg(off)
     }
     InlineLength {
         visible: !drawing.visible && !apart.visible

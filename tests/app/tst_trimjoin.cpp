@@ -2,12 +2,8 @@
 //
 // Trim and Join as they are shown: four sides, a measured block's finding, a common size, pairs of blocks in
 // order, marks and rows.
-#include "app/blockmeasure.h"
-#include "app/desk.h"
 #include "app/findings.h"
-#include "app/joinmodel.h"
-#include "app/readings.h"
-#include "app/trimmodel.h"
+#include "app/stitched.h"
 
 #include <nlohmann/json.hpp>
 
@@ -15,40 +11,8 @@
 
 using namespace matside;
 
-namespace {
-
-/// Case 1 of the trade notes with 7 in blocks in a large field, stitched, pressed and cut apart.
-Project topper(int trimmed = 0)
-{
-    Project project = freshProject(System::Inch);
-    project.name = "Topper";
-    project.blocks.width = project.blocks.height = Length::inches(7);
-    project.strip.usable = Length::inches(40, 1, 2);
-    project.hoop.field = Pair{Length::inches(9, 1, 4), Length::inches(9, 1, 4)};
-    project.hoop.opening = Pair{Length::inches(9, 3, 4), Length::inches(9, 3, 4)};
-    project.hoop.outside = Pair{Length::inches(11, 1, 4), Length::inches(11, 1, 4)};
-    project.made.trialPutOff = true;
-    for (int i = 0; i < 9; ++i) {
-        MadeBlock block;
-        block.block = std::string(1, static_cast<char>('A' + i / 3)) + std::to_string(i % 3 + 1);
-        block.strip = i / 4 + 1;
-        block.place = i % 4 + 1;
-        block.state = i < trimmed ? BlockState::Trimmed : BlockState::Stitched;
-        project.made.blocks.push_back(block);
-    }
-    for (const char *does : {"press-block", "rough-apart"})
-        project.made.cut.push_back({"", does, 9, 0, {}});
-    return project;
-}
-
-struct Desk : desk::Open {
-    using Open::Open;
-    TrimModel trim{workspace, steps};
-    BlockMeasure measure{workspace, session, steps};
-    JoinModel join{workspace, session, steps};
-};
-
-} // namespace
+using stitched::Desk;
+using stitched::topper;
 
 class TrimAndJoin : public QObject {
     Q_OBJECT
@@ -59,9 +23,6 @@ private slots:
     void aLeaningBlockIsSplit();
     void readingsThatDisagreeGiveNoCuttingAdvice();
     void readingsAreKeptWithTheirBlock();
-    void aCommonSizeIsToldBeforeItIsTaken();
-    void aCommonSizeOnceTakenHoldsForLargerBlocks();
-    void whatIsTooSmallForTheCommonSizeIsNamed();
     void theStripComesApartInTheMiddleOfEachGap();
     void everyVerdictAndRemedyHasWords();
     void pairsFollowTheLayoutRowByRow();
@@ -148,86 +109,6 @@ void TrimAndJoin::readingsAreKeptWithTheirBlock()
     QCOMPARE(file[0]["block"], "A1");
     desk.session.undo();
     QVERIFY(!desk.kept().made.blocks[0].sides);
-}
-
-void TrimAndJoin::aCommonSizeIsToldBeforeItIsTaken()
-{
-    // F23's example brought to 7 in: 6 7/8 … 7 1/16 gives 6 15/16.
-    Project project = topper(1);
-    const auto own = [&](std::size_t i, Length size) { project.made.blocks[i].outline = {size, size}; };
-    own(0, Length::inches(7));
-    own(1, Length::inches(6, 7, 8));
-    own(2, Length::inches(7, 1, 16));
-    Desk desk(project, Station::Trim);
-    const QString says = desk.measure.commonSays();
-    QVERIFY2(says.contains(QStringLiteral("{6 15/16 in}")), qPrintable(says));
-    QVERIFY(says.contains(QStringLiteral("{7 15/16 in}")));
-    QVERIFY2(says.contains(QStringLiteral("A1")), qPrintable(says)); // cut already for another size
-    QVERIFY(desk.kept() == project);
-    desk.measure.takeCommonSize();
-    QCOMPARE(desk.kept().blocks.width, Length::inches(6, 15, 16));
-    QVERIFY(desk.kept().made == project.made);
-}
-
-void TrimAndJoin::aCommonSizeOnceTakenHoldsForLargerBlocks()
-{
-    // F23: 6 7/8 … 7 1/16 … 7 1/8 gives 6 15/16; the largest then loses stippling and is off size no more.
-    Project project = topper();
-    project.table = Table{Length::inches(40), Length::inches(30), {}, {}};
-    const auto read = [&](std::size_t i, Length size) {
-        const Readings square = onMarks(readingsOfRectangle({size, size}), project.finest);
-        project.made.blocks[i].sides = square.sides;
-        project.made.blocks[i].diagonals = square.diagonals;
-    };
-    read(0, Length::inches(7, 1, 8));
-    read(1, Length::inches(6, 7, 8));
-    read(2, Length::inches(7));
-    Desk desk(project, Station::Trim);
-    const auto kindOf = [&](std::size_t i) {
-        const Project &now = desk.workspace.project();
-        return findingOf(now, desk.workspace.plan(), now.made.blocks[i])->kind;
-    };
-    QCOMPARE(kindOf(0), FindingKind::CommonSize);
-    QVERIFY(desk.measure.mayTakeCommon());
-    const QString says = desk.measure.commonSays();
-    // 3 blocks of 7 15/16 are 23 13/16; (40 − 23 13/16) / 2 stays clear of the table at each end.
-    QVERIFY2(says.contains(QStringLiteral("Of the table {8 1/16 in}")) ||
-                 says.contains(QStringLiteral("Of the table {a ")),
-             qPrintable(says));
-    QVERIFY2(says.contains(QStringLiteral("A2 shows its stitched line by {1/32 in}")), qPrintable(says));
-    QVERIFY2(says.contains(QStringLiteral("A1 loses {3/32 in}")), qPrintable(says));
-    desk.measure.takeCommonSize();
-    QVERIFY(!desk.measure.mayTakeCommon());
-    QVERIFY2(desk.measure.commonSays().isEmpty(), qPrintable(desk.measure.commonSays()));
-    QVERIFY(targetOf(desk.workspace.project(), desk.workspace.plan()).common);
-    for (std::size_t i = 0; i < 3; ++i)
-        QCOMPARE(kindOf(i), FindingKind::Plain);
-    QVERIFY(desk.kept().made == project.made);
-    desk.session.undo();
-    QCOMPARE(kindOf(0), FindingKind::CommonSize);
-}
-
-void TrimAndJoin::whatIsTooSmallForTheCommonSizeIsNamed()
-{
-    // All blocks are larger than planned, so the longs cut for the planned size come out too short.
-    Project project = topper();
-    for (MadeBlock &block : project.made.blocks)
-        block.outline = {Length::inches(7, 3, 16), Length::inches(7, 3, 16)};
-    project.made.blocks[0].outline = {Length::inches(7, 1, 8), Length::inches(7, 1, 8)};
-    const Plan before = plan(project);
-    const std::vector<Step> cuts = steps(project, before);
-    const auto isLong = [](const Step &step) { return step.does == Does::CutLong; };
-    const auto longs = std::find_if(cuts.begin(), cuts.end(), isLong);
-    QVERIFY(longs != cuts.end());
-    Desk uncut(project, Station::Trim);
-    const QString clear = uncut.measure.commonSays();
-    QVERIFY2(!clear.contains(QStringLiteral("old measure")), qPrintable(clear));
-    project.made.cut.push_back({longs->cloth, std::string(nameOf(longs->does)), 1, 0, {}});
-    Desk desk(project, Station::Trim);
-    const QString says = desk.measure.commonSays();
-    QVERIFY2(says.contains(QStringLiteral("old measure")), qPrintable(says));
-    desk.measure.takeCommonSize();
-    QVERIFY(desk.kept().made == project.made);
 }
 
 void TrimAndJoin::theStripComesApartInTheMiddleOfEachGap()

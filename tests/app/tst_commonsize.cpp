@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MIT
+//
+// A size that off-size blocks have in common: told with its whole effect, then taken, and held (F23).
+#include "app/findings.h"
+#include "app/readings.h"
+#include "app/stitched.h"
+
+#include <QtTest>
+
+using namespace matside;
+using stitched::Desk;
+using stitched::topper;
+
+class CommonSizeTest : public QObject {
+    Q_OBJECT
+private slots:
+    void aCommonSizeIsToldBeforeItIsTaken();
+    void aCommonSizeOnceTakenHoldsForLargerBlocks();
+    void whatIsTooSmallForTheCommonSizeIsNamed();
+};
+
+void CommonSizeTest::aCommonSizeIsToldBeforeItIsTaken()
+{
+    // F23's example brought to 7 in: 6 7/8 … 7 1/16 gives 6 15/16.
+    Project project = topper(1);
+    const auto own = [&](std::size_t i, Length size) { project.made.blocks[i].outline = {size, size}; };
+    own(0, Length::inches(7));
+    own(1, Length::inches(6, 7, 8));
+    own(2, Length::inches(7, 1, 16));
+    Desk desk(project, Station::Trim);
+    const QString says = desk.measure.commonSays();
+    QVERIFY2(says.contains(QStringLiteral("{6 15/16 in}")), qPrintable(says));
+    QVERIFY(says.contains(QStringLiteral("{7 15/16 in}")));
+    QVERIFY2(says.contains(QStringLiteral("A1")), qPrintable(says)); // cut already for another size
+    QVERIFY(desk.kept() == project);
+    desk.measure.takeCommonSize();
+    QCOMPARE(desk.kept().blocks.width, Length::inches(6, 15, 16));
+    QVERIFY(desk.kept().made == project.made);
+}
+
+void CommonSizeTest::aCommonSizeOnceTakenHoldsForLargerBlocks()
+{
+    // F23: 6 7/8 … 7 1/16 … 7 1/8 gives 6 15/16; the largest then loses stippling and is off size no more.
+    Project project = topper();
+    project.table = Table{Length::inches(40), Length::inches(30), {}, {}};
+    const auto read = [&](std::size_t i, Length size) {
+        const Readings square = onMarks(readingsOfRectangle({size, size}), project.finest);
+        project.made.blocks[i].sides = square.sides;
+        project.made.blocks[i].diagonals = square.diagonals;
+    };
+    read(0, Length::inches(7, 1, 8));
+    read(1, Length::inches(6, 7, 8));
+    read(2, Length::inches(7));
+    Desk desk(project, Station::Trim);
+    const auto kindOf = [&](std::size_t i) {
+        const Project &now = desk.workspace.project();
+        return findingOf(now, desk.workspace.plan(), now.made.blocks[i])->kind;
+    };
+    QCOMPARE(kindOf(0), FindingKind::CommonSize);
+    QVERIFY(desk.measure.mayTakeCommon());
+    const QString says = desk.measure.commonSays();
+    // 3 blocks of 7 15/16 are 23 13/16; (40 − 23 13/16) / 2 stays clear of the table at each end.
+    QVERIFY2(says.contains(QStringLiteral("Of the table {8 1/16 in}")) ||
+                 says.contains(QStringLiteral("Of the table {a ")),
+             qPrintable(says));
+    QVERIFY2(says.contains(QStringLiteral("A2 shows its stitched line by {1/32 in}")), qPrintable(says));
+    QVERIFY2(says.contains(QStringLiteral("A1 loses {3/32 in}")), qPrintable(says));
+    desk.measure.takeCommonSize();
+    QVERIFY(!desk.measure.mayTakeCommon());
+    QVERIFY2(desk.measure.commonSays().isEmpty(), qPrintable(desk.measure.commonSays()));
+    QVERIFY(targetOf(desk.workspace.project(), desk.workspace.plan()).common);
+    for (std::size_t i = 0; i < 3; ++i)
+        QCOMPARE(kindOf(i), FindingKind::Plain);
+    QVERIFY(desk.kept().made == project.made);
+    desk.session.undo();
+    QCOMPARE(kindOf(0), FindingKind::CommonSize);
+}
+
+void CommonSizeTest::whatIsTooSmallForTheCommonSizeIsNamed()
+{
+    // All blocks are larger than planned, so the longs cut for the planned size come out too short.
+    Project project = topper();
+    for (MadeBlock &block : project.made.blocks)
+        block.outline = {Length::inches(7, 3, 16), Length::inches(7, 3, 16)};
+    project.made.blocks[0].outline = {Length::inches(7, 1, 8), Length::inches(7, 1, 8)};
+    const Plan before = plan(project);
+    const std::vector<Step> cuts = steps(project, before);
+    const auto isLong = [](const Step &step) { return step.does == Does::CutLong; };
+    const auto longs = std::find_if(cuts.begin(), cuts.end(), isLong);
+    QVERIFY(longs != cuts.end());
+    Desk uncut(project, Station::Trim);
+    const QString clear = uncut.measure.commonSays();
+    QVERIFY2(!clear.contains(QStringLiteral("old measure")), qPrintable(clear));
+    project.made.cut.push_back({longs->cloth, std::string(nameOf(longs->does)), 1, 0, {}});
+    Desk desk(project, Station::Trim);
+    const QString says = desk.measure.commonSays();
+    QVERIFY2(says.contains(QStringLiteral("old measure")), qPrintable(says));
+    desk.measure.takeCommonSize();
+    QVERIFY(desk.kept().made == project.made);
+}
+
+QTEST_GUILESS_MAIN(CommonSizeTest)
+#include "tst_commonsize.moc"
