@@ -1269,7 +1269,7 @@
     <message>
         <source>Put the trial off</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
-        <translation>Aplazar la prueba</translation>
+        <translation>Probar luego</translation>
     </message>
 </context>
 <context>
