@@ -2,9 +2,9 @@
 #include "app/backups.h"
 
 #include "app/sharing.h"
+#include "store/files.h"
 
 #include <QDir>
-#include <QPointer>
 #include <QStandardPaths>
 
 namespace matside {
@@ -27,14 +27,10 @@ void Backups::away(const std::function<ShareResult<BackedUp>()> &work,
 {
     m_busy = true;
     emit changed();
-    const auto answer = std::make_shared<std::optional<ShareResult<BackedUp>>>();
-    m_keeper.work([answer, work] { answer->emplace(work()); },
-                  [this, answer, then, guard = QPointer<Backups>(this)] {
-                      if (!guard)
-                          return;
-                      m_busy = false;
-                      then(**answer);
-                  });
+    m_keeper.answer<ShareResult<BackedUp>>(this, work, [this, then](const ShareResult<BackedUp> &answer) {
+        m_busy = false;
+        then(answer);
+    });
 }
 
 bool Backups::shelfIsEmpty() const
@@ -44,23 +40,14 @@ bool Backups::shelfIsEmpty() const
                                 [](const ProjectRow &row) { return row.kind == ProjectKind::Own; });
 }
 
-QString Backups::freePath() const
-{
-    //: the name of a file with everything in it
-    const QString stem = tr("Backup");
-    QString path = QDir(m_documents).filePath(stem + backupEnd);
-    for (int number = 2; QFile::exists(path); ++number)
-        path = QDir(m_documents).filePath(QStringLiteral("%1 %2").arg(stem).arg(number) + backupEnd);
-    return path;
-}
-
 void Backups::backUp()
 {
     if (m_busy)
         return;
     if (!QDir().mkpath(m_documents))
         return say(tr("The folder %1 cannot be made.").arg(m_documents), true);
-    const QString path = freePath();
+    //: the name of a file with everything in it
+    const QString path = freePath(m_documents, tr("Backup"), backupEnd);
     const auto copy = copyForBackup(m_workspace.store(), path);
     if (!copy)
         return say(storeSentence(copy.error()), true);

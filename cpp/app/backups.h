@@ -56,7 +56,6 @@ private:
     void away(const std::function<ShareResult<BackedUp>()> &work,
               const std::function<void(const ShareResult<BackedUp> &)> &then);
     [[nodiscard]] bool shelfIsEmpty() const;
-    [[nodiscard]] QString freePath() const;
 
     Workspace &m_workspace;
     PhotoKeeper &m_keeper;

@@ -6,6 +6,7 @@
 #include "project/codec.h"
 #include "share/backup.h"
 #include "share/parcel.h"
+#include "store/files.h"
 
 #include <QDir>
 #include <QFile>
@@ -55,6 +56,15 @@ QVariantList mendable(const std::vector<Problem> &problems, Marks marks)
                                 {QStringLiteral("offers"), offers}});
     }
     return list;
+}
+
+const Offer *offerAt(const std::vector<Problem> &problems, int row, int index)
+{
+    if (row < 0 || static_cast<std::size_t>(row) >= problems.size() || index < 0)
+        return nullptr;
+    const std::vector<Offer> &offers = problems[static_cast<std::size_t>(row)].offers;
+    return static_cast<std::size_t>(index) < offers.size() ? &offers[static_cast<std::size_t>(index)]
+                                                           : nullptr;
 }
 
 OpenFiles::OpenFiles(Workspace &workspace)
@@ -191,11 +201,8 @@ bool OpenFiles::ready() const
 
 void OpenFiles::takeOffer(int row, int index)
 {
-    if (row < 0 || static_cast<std::size_t>(row) >= m_problems.size() || index < 0)
-        return;
-    const std::vector<Offer> &offers = m_problems[static_cast<std::size_t>(row)].offers;
-    if (static_cast<std::size_t>(index) < offers.size())
-        read(applyOffer(m_text, offers[static_cast<std::size_t>(index)]));
+    if (const Offer *offer = offerAt(m_problems, row, index))
+        read(applyOffer(m_text, *offer));
 }
 
 QString OpenFiles::open()
@@ -214,17 +221,14 @@ QString OpenFiles::open()
 
 QString OpenFiles::pathFor(const QString &name) const
 {
-    return QDir(m_documents).filePath(name + QStringLiteral(".json"));
+    return QDir(m_documents).filePath(name + jsonEnd);
 }
 
 QString OpenFiles::nameForFile() const
 {
     const QString own = plainFileName(toQt(m_workspace.project().name), jsonEnd);
-    const QString stem = own.isEmpty() ? tr("Piece") : own;
-    QString name = stem;
-    for (int number = 2; QFile::exists(pathFor(name)); ++number)
-        name = QStringLiteral("%1 %2").arg(stem).arg(number);
-    return name;
+    const QString path = freePath(m_documents, own.isEmpty() ? tr("Piece") : own, jsonEnd);
+    return QFileInfo(path).completeBaseName();
 }
 
 QVariantMap OpenFiles::write(const QString &name)

@@ -12,6 +12,8 @@ namespace matside {
 
 /// Problems that keep a project from the shelf, for QML: {says, offers: [{says, index}]}.
 [[nodiscard]] QVariantList mendable(const std::vector<Problem> &problems, Marks marks);
+/// A problem's offer by their places in lists shown so; nullptr where there is none.
+[[nodiscard]] const Offer *offerAt(const std::vector<Problem> &problems, int row, int index);
 /// A name without what a folder cannot hold, of at most 80 characters and without the ending `end`.
 [[nodiscard]] QString plainFileName(const QString &name, QLatin1String end);
 

@@ -5,11 +5,14 @@
 
 #include <QMutex>
 #include <QObject>
+#include <QPointer>
 #include <QThread>
 #include <QUrl>
 
 #include <deque>
 #include <functional>
+#include <memory>
+#include <optional>
 
 namespace matside {
 
@@ -36,6 +39,17 @@ public:
     /// Runs something that reads or keeps photographs on the thread, after what was asked for before; `then`
     /// runs here afterwards.
     void work(const std::function<void()> &onThread, const std::function<void()> &then);
+    /// The same for work that comes to an answer; `then` does not run when `here` has gone meanwhile.
+    template <class Answer>
+    void answer(QObject *here, std::function<Answer()> onThread, std::function<void(const Answer &)> then)
+    {
+        const auto held = std::make_shared<std::optional<Answer>>();
+        work([held, onThread = std::move(onThread)] { held->emplace(onThread()); },
+             [held, then = std::move(then), guard = QPointer<QObject>(here)] {
+                 if (guard)
+                     then(**held);
+             });
+    }
     /// The small picture, or an empty address when it is not there yet: then thumbMade() follows.
     [[nodiscard]] QUrl thumb(const QString &sha, const QString &format);
     [[nodiscard]] bool keeping() const { return m_keeping > 0; }

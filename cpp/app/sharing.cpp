@@ -4,29 +4,12 @@
 #include "app/openfiles.h"
 #include "app/wording.h"
 #include "project/codec.h"
+#include "store/files.h"
 
 #include <QDir>
-#include <QPointer>
 #include <QStandardPaths>
 
 namespace matside {
-
-namespace {
-
-/// Runs on the photographs' thread and hands its answer over here, unless this has gone meanwhile.
-template <class Answer>
-void away(PhotoKeeper &keeper, Sharing *here, std::function<Answer()> work,
-          std::function<void(const Answer &)> then)
-{
-    const auto answer = std::make_shared<std::optional<Answer>>();
-    keeper.work([answer, work = std::move(work)] { answer->emplace(work()); },
-                [answer, then = std::move(then), guard = QPointer<Sharing>(here)] {
-                    if (guard)
-                        then(**answer);
-                });
-}
-
-} // namespace
 
 Sharing::Sharing(Workspace &workspace, Session &session, PhotoKeeper &keeper)
     : m_workspace(workspace), m_session(session), m_keeper(keeper),
@@ -48,14 +31,10 @@ void Sharing::say(const QString &id, const QString &words, bool refused)
     emit saidChanged();
 }
 
-QString Sharing::freePath(const QString &name, QLatin1String end) const
+QString Sharing::pathFor(const QString &name, QLatin1String end) const
 {
     const QString own = plainFileName(name, end);
-    const QString stem = own.isEmpty() ? tr("Piece") : own;
-    QString path = QDir(m_documents).filePath(stem + end);
-    for (int number = 2; QFile::exists(path); ++number)
-        path = QDir(m_documents).filePath(QStringLiteral("%1 %2").arg(stem).arg(number) + end);
-    return path;
+    return freePath(m_documents, own.isEmpty() ? tr("Piece") : own, end);
 }
 
 void Sharing::share(const QString &id)
@@ -67,11 +46,11 @@ void Sharing::share(const QString &id)
         return say(id, storeSentence(parcel.error()), true);
     if (!QDir().mkpath(m_documents))
         return say(id, tr("The folder %1 cannot be made.").arg(m_documents), true);
-    const QString path = freePath(toQt(projectIn(parcel.value().document).name), shareEnd);
+    const QString path = pathFor(toQt(projectIn(parcel.value().document).name), shareEnd);
     setBusy(true);
     say(id, tr("Writing the file…"), false);
-    away<ShareResult<Done>>(
-        m_keeper, this,
+    m_keeper.answer<ShareResult<Done>>(
+        this,
         [parcel = parcel.value(), folder = m_keeper.book().folder(), path] {
             return writeShare(parcel, folder, path);
         },
@@ -104,7 +83,7 @@ void Sharing::print(const QString &id)
             return say(id, sentence(problems.front(), project.marks()), true);
     if (!QDir().mkpath(m_documents))
         return say(id, tr("The folder %1 cannot be made.").arg(m_documents), true);
-    const QString path = freePath(toQt(project.name), QLatin1String(".pdf"));
+    const QString path = pathFor(toQt(project.name), QLatin1String(".pdf"));
     const QString wrong = m_printer(project, made, path);
     if (wrong.isEmpty())
         say(id, tr("Written to %1. Print it at its true size.").arg(QDir::toNativeSeparators(path)), false);
@@ -120,8 +99,8 @@ void Sharing::look(const QString &path)
     m_chosen = path;
     emit chosenChanged();
     setBusy(true);
-    away<ShareResult<Inside>>(
-        m_keeper, this, [path] { return lookInside(path); },
+    m_keeper.answer<ShareResult<Inside>>(
+        this, [path] { return lookInside(path); },
         [this, path](const ShareResult<Inside> &found) {
             setBusy(false);
             looked(path, found);
@@ -166,13 +145,10 @@ bool Sharing::ready() const
 
 void Sharing::takeOffer(int row, int index)
 {
-    if (row < 0 || static_cast<std::size_t>(row) >= m_inside.problems.size() || index < 0)
+    const Offer *offer = offerAt(m_inside.problems, row, index);
+    if (!offer)
         return;
-    const std::vector<Offer> &offers = m_inside.problems[static_cast<std::size_t>(row)].offers;
-    if (static_cast<std::size_t>(index) >= offers.size())
-        return;
-    const std::string text =
-        applyOffer(m_inside.parcel.document.toStdString(), offers[static_cast<std::size_t>(index)]);
+    const std::string text = applyOffer(m_inside.parcel.document.toStdString(), *offer);
     auto read = readProject(text);
     if (!read)
         return;
@@ -186,8 +162,8 @@ void Sharing::bringIn()
     if (m_busy || !ready())
         return;
     setBusy(true);
-    away<ShareResult<std::vector<Note>>>(
-        m_keeper, this,
+    m_keeper.answer<ShareResult<std::vector<Note>>>(
+        this,
         [path = m_chosen, inside = m_inside, folder = m_keeper.book().folder()] {
             return keepPictures(path, inside, folder);
         },

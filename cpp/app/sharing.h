@@ -80,7 +80,7 @@ private:
     void say(const QString &id, const QString &words, bool refused);
     void looked(const QString &path, const ShareResult<Inside> &found);
     void kept(const ShareResult<std::vector<Note>> &notes);
-    [[nodiscard]] QString freePath(const QString &name, QLatin1String end) const;
+    [[nodiscard]] QString pathFor(const QString &name, QLatin1String end) const;
 
     Workspace &m_workspace;
     Session &m_session;

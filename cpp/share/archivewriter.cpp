@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "share/archivewriter.h"
 
-#include "share/flushing.h"
+#include "store/files.h"
 
 #include <QFile>
 
@@ -14,12 +14,6 @@ namespace {
 /// 1 January 1980: the first day a zip file knows.
 constexpr zip_uint16_t noTime = 0;
 constexpr zip_uint16_t noDay = (1U << 5U) | 1U;
-
-bool flushedFile(const QString &path)
-{
-    QFile file(path);
-    return file.open(QIODevice::ReadWrite) && flushed(file);
-}
 
 } // namespace
 

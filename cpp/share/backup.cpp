@@ -3,9 +3,9 @@
 
 #include "share/archivereader.h"
 #include "share/archivewriter.h"
-#include "share/flushing.h"
 #include "share/manifest.h"
 #include "store/database.h"
+#include "store/files.h"
 #include "store/lock.h"
 #include "store/migrations.h"
 
@@ -115,17 +115,6 @@ ShareResult<Opened> opened(const QString &path)
     return held;
 }
 
-ShareResult<QByteArray> readListed(const Opened &held, const QString &name)
-{
-    const qint64 most = name == databaseName ? backupBounds.bytes : photolimits::bytes;
-    auto bytes = held.archive->read(name, most);
-    if (!bytes)
-        return bytes;
-    if (shaOf(bytes.value()) != held.manifest.files.at(name).sha)
-        return ShareError{ShareCode::WrongHash, name, {}};
-    return bytes;
-}
-
 ShareResult<Done> put(const QString &path, const QByteArray &bytes)
 {
     QFile file(path);
@@ -141,7 +130,9 @@ ShareResult<BackedUp> unpacked(const QString &path, const QString &dir, bool pho
     const auto held = opened(path);
     if (!held)
         return held.error();
-    const auto database = readListed(held.value(), databaseName);
+    const ArchiveReader &archive = *held.value().archive;
+    const Manifest &manifest = held.value().manifest;
+    const auto database = readListed(archive, manifest, databaseName, backupBounds.bytes);
     if (!database)
         return database.error();
     const QString copy = QDir(dir).filePath(databaseName);
@@ -156,14 +147,14 @@ ShareResult<BackedUp> unpacked(const QString &path, const QString &dir, bool pho
         return ShareError{ShareCode::Disk, {}, dir};
     for (const Photograph &photo : contents.value().photos) {
         const QString name = pictureName(photo);
-        if (!held.value().manifest.files.contains(name)) {
+        if (!manifest.files.contains(name)) {
             ++told.missing;
             continue;
         }
-        const auto bytes = readListed(held.value(), name);
+        const auto bytes = readListed(archive, manifest, name, photolimits::bytes);
         if (!bytes)
             return bytes.error();
-        if (QString::fromLatin1(shaOf(bytes.value())) != photo.sha)
+        if (QString::fromLatin1(manifest.files.at(name).sha) != photo.sha)
             return ShareError{ShareCode::WrongHash, name, QStringLiteral("its name")};
         if (!photographs)
             continue;

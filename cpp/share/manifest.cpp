@@ -184,6 +184,18 @@ QByteArray shaOf(const QByteArray &bytes)
     return QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex();
 }
 
+ShareResult<QByteArray> readListed(const ArchiveReader &archive, const Manifest &manifest,
+                                   const QString &name, qint64 most)
+{
+    auto bytes = archive.read(name, most);
+    if (!bytes)
+        return bytes;
+    const auto listed = manifest.files.find(name);
+    if (listed == manifest.files.end() || shaOf(bytes.value()) != listed->second.sha)
+        return ShareError{ShareCode::WrongHash, name, {}};
+    return bytes;
+}
+
 QString pictureName(const Photograph &photo)
 {
     return sharenames::folder + photo.sha + u'.' + photo.format;

@@ -9,6 +9,8 @@
 
 namespace matside {
 
+class ArchiveReader;
+
 /// The names inside a share file.
 namespace sharenames {
 inline constexpr QLatin1String manifest("manifest.json");
@@ -46,5 +48,9 @@ enum class ManifestKind { Share, Backup };
 [[nodiscard]] std::optional<Photograph> pictureOf(const QString &name);
 
 [[nodiscard]] QByteArray shaOf(const QByteArray &bytes);
+/// A file of the archive, of at most so many bytes, as the manifest means it. Codes: those of
+/// ArchiveReader::read(), WrongHash.
+[[nodiscard]] ShareResult<QByteArray> readListed(const ArchiveReader &archive, const Manifest &manifest,
+                                                 const QString &name, qint64 most);
 
 } // namespace matside

@@ -45,19 +45,6 @@ ShareResult<Done> compareLists(const ArchiveReader &archive, const Manifest &man
     return Done{};
 }
 
-/// The bytes that the manifest means.
-ShareResult<QByteArray> readListed(const ArchiveReader &archive, const Manifest &manifest,
-                                   const QString &name, qint64 most)
-{
-    auto bytes = archive.read(name, most);
-    if (!bytes)
-        return bytes;
-    const auto listed = manifest.files.find(name);
-    if (listed == manifest.files.end() || shaOf(bytes.value()) != listed->second.sha)
-        return ShareError{ShareCode::WrongHash, name, {}};
-    return bytes;
-}
-
 /// A whole picture, named by its own hash and format.
 ShareResult<QByteArray> readPhotograph(const ArchiveReader &archive, const Manifest &manifest,
                                        const Photograph &photo)
@@ -66,7 +53,7 @@ ShareResult<QByteArray> readPhotograph(const ArchiveReader &archive, const Manif
     auto bytes = readListed(archive, manifest, name, photolimits::bytes);
     if (!bytes)
         return bytes;
-    if (QString::fromLatin1(shaOf(bytes.value())) != photo.sha)
+    if (QString::fromLatin1(manifest.files.at(name).sha) != photo.sha)
         return ShareError{ShareCode::WrongHash, name, QStringLiteral("its name")};
     const auto looked = lookAt(bytes.value());
     if (!looked || looked.value().format != photo.format)

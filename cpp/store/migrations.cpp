@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "store/migrations.h"
 
+#include "store/files.h"
+
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-
-#ifdef Q_OS_UNIX
-#include <unistd.h>
-#endif
 
 namespace matside {
 
@@ -97,19 +95,6 @@ StoreResult<Done> step(const Database &database, const Migration &migration)
     return transaction.commit();
 }
 
-/// SQLite leaves a copy to the system to write when it likes; an upgrade must not be faster than that.
-bool flushed(const QString &path)
-{
-    QFile file(path);
-    if (!file.open(QIODevice::ReadWrite))
-        return false;
-#ifdef Q_OS_UNIX
-    return ::fsync(file.handle()) == 0;
-#else
-    return true;
-#endif
-}
-
 StoreResult<Done> checkCopy(const QString &path)
 {
     Database copy;
@@ -155,7 +140,8 @@ StoreResult<Done> copyTo(const Database &database, const QString &path)
         copied = ran.error();
     else if (const auto sound = checkCopy(part); !sound)
         copied = sound.error();
-    else if (!flushed(part) || !QFile::rename(part, path))
+    // SQLite leaves a copy to the system to write when it likes; an upgrade must not be faster than that.
+    else if (!flushedFile(part) || !QFile::rename(part, path))
         copied = StoreError{StoreCode::Disk, path};
     if (!copied)
         QFile::remove(part);

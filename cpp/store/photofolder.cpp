@@ -1,17 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "store/photofolder.h"
 
+#include "store/files.h"
+
 #include <QCryptographicHash>
 #include <QDir>
 #include <QDirIterator>
 #include <QFile>
 #include <QFileInfo>
 #include <QImageWriter>
-
-#ifdef Q_OS_UNIX
-#include <fcntl.h>
-#include <unistd.h>
-#endif
 
 namespace matside {
 
@@ -21,35 +18,11 @@ constexpr int shaDigits = 64;
 constexpr int thumbQuality = 85;
 constexpr QLatin1String partEnd(".part");
 
-/// A renamed file is only there for certain once its folder is on the disk too.
-bool flushFolder(const QString &dir)
-{
-#ifdef Q_OS_UNIX
-    const int folder = ::open(QFile::encodeName(dir).constData(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (folder < 0)
-        return false;
-    const bool flushed = ::fsync(folder) == 0;
-    ::close(folder);
-    return flushed;
-#else
-    return QFileInfo(dir).isDir();
-#endif
-}
-
-bool flushFile(const QFile &file)
-{
-#ifdef Q_OS_UNIX
-    return ::fsync(file.handle()) == 0;
-#else
-    return file.isOpen();
-#endif
-}
-
 bool makeFolder(const QString &dir)
 {
     if (QFileInfo(dir).isDir())
         return true;
-    return QDir().mkpath(dir) && flushFolder(QFileInfo(dir).absolutePath());
+    return QDir().mkpath(dir) && flushedFolder(QFileInfo(dir).absolutePath());
 }
 
 PhotoResult<Done> writeDurably(const QString &path, const QByteArray &bytes)
@@ -62,12 +35,12 @@ PhotoResult<Done> writeDurably(const QString &path, const QByteArray &bytes)
     };
     if (!part.open(QIODevice::WriteOnly | QIODevice::Truncate | QIODevice::Unbuffered))
         return PhotoError{PhotoCode::Disk, part.errorString()};
-    if (part.write(bytes) != bytes.size() || !flushFile(part))
+    if (part.write(bytes) != bytes.size() || !flushed(part))
         return failed(part.errorString());
     part.close();
     if (!QFile::rename(part.fileName(), path) && !QFile::exists(path))
         return failed(part.errorString());
-    if (!flushFolder(QFileInfo(path).absolutePath()))
+    if (!flushedFolder(QFileInfo(path).absolutePath()))
         return PhotoError{PhotoCode::Disk, QStringLiteral("the folder could not be flushed")};
     return Done{};
 }
@@ -133,7 +106,7 @@ PhotoResult<Photograph> PhotoFolder::keep(const QByteArray &bytes) const
         return PhotoError{PhotoCode::Disk, m_originals};
     const QString path = original(photo.sha, photo.format);
     // Under its name a file is whole: it got the name only after it was flushed.
-    const bool there = QFile::exists(path) && flushFolder(m_originals);
+    const bool there = QFile::exists(path) && flushedFolder(m_originals);
     if (!there)
         if (const auto written = writeDurably(path, bytes); !written)
             return written.error();

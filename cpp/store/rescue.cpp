@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "store/database.h"
+#include "store/files.h"
 #include "store/store.h"
 
 #include "project/codec.h"
@@ -39,10 +40,7 @@ QString freeName(const QString &dir, const std::string &name)
     plain = plain.simplified();
     if (plain.isEmpty())
         plain = QStringLiteral("project");
-    QString path = QDir(dir).filePath(plain + QStringLiteral(".json"));
-    for (int number = 2; QFile::exists(path); ++number)
-        path = QDir(dir).filePath(QStringLiteral("%1 %2.json").arg(plain).arg(number));
-    return path;
+    return freePath(dir, plain, QLatin1String(".json"));
 }
 
 } // namespace

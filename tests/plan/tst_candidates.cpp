@@ -2,27 +2,19 @@
 //
 // Layouts that fit a table. Case 18 of the trade notes was reckoned by hand; the rankings are found again
 // here by trying every count and every block size in plain sixteenths, with the raw-edge formula of F13.
-#include "planhelp.h"
-
-#include "plan/candidates.h"
+#include "candidatehelp.h"
 
 #include <cmath>
 #include <map>
 #include <tuple>
 
 using namespace matside;
+using candidatehelp::missOf;
+using candidatehelp::onTable;
+using candidatehelp::told;
 using planhelp::in;
 
 namespace {
-
-/// 7 in blocks and hoop Q; the outer allowance is kept whole (a = 1/2), as the case has it.
-Project onTable(Table table)
-{
-    Project project = planhelp::piece(3, 3, in(7), planhelp::hoopQ(), in(40, 1, 2));
-    project.edge.outside = in(0, 1, 2);
-    project.table = std::move(table);
-    return project;
-}
 
 FitLimits only(Length block, const Project &project)
 {
@@ -38,25 +30,6 @@ const Candidate *with(const Candidates &found, std::int64_t columns, std::int64_
         if (candidate.project.blocks.columns == columns && candidate.project.blocks.rows == rows)
             return &candidate;
     return nullptr;
-}
-
-Length missOf(const Candidate &candidate)
-{
-    return candidate.over.along.magnitude() + candidate.over.across.magnitude();
-}
-
-QByteArray told(const Candidates &found)
-{
-    QByteArray all = found.none ? QByteArray::fromStdString(found.none->code) : QByteArray();
-    for (const Candidate &candidate : found.list)
-        all += QStringLiteral("%1x%2 of %3: %4 by %5; ")
-                   .arg(candidate.project.blocks.columns)
-                   .arg(candidate.project.blocks.rows)
-                   .arg(candidate.project.blocks.width.asInches())
-                   .arg(candidate.plan.size.finished.along.asInches())
-                   .arg(candidate.plan.size.finished.across.asInches())
-                   .toUtf8();
-    return all;
 }
 
 } // namespace

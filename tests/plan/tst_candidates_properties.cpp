@@ -1,21 +1,11 @@
 // SPDX-License-Identifier: MIT
 //
 // Layouts for random tables: ranked, possible, and just what plan() makes of them.
-#include "planhelp.h"
-
-#include "plan/candidates.h"
+#include "candidatehelp.h"
 
 using namespace matside;
+using candidatehelp::missOf;
 using planhelp::in;
-
-namespace {
-
-Length missOf(const Candidate &candidate)
-{
-    return candidate.over.along.magnitude() + candidate.over.across.magnitude();
-}
-
-} // namespace
 
 class CandidatesProperties : public QObject {
     Q_OBJECT

@@ -1,39 +1,12 @@
 // SPDX-License-Identifier: MIT
 //
 // Requests no layout answers: each is refused in a code the app has words for, and quickly.
-#include "planhelp.h"
-
-#include "plan/candidates.h"
+#include "candidatehelp.h"
 
 using namespace matside;
+using candidatehelp::onTable;
+using candidatehelp::told;
 using planhelp::in;
-
-namespace {
-
-/// 7 in blocks and hoop Q; the outer allowance is kept whole (a = 1/2), as the case has it.
-Project onTable(Table table)
-{
-    Project project = planhelp::piece(3, 3, in(7), planhelp::hoopQ(), in(40, 1, 2));
-    project.edge.outside = in(0, 1, 2);
-    project.table = std::move(table);
-    return project;
-}
-
-QByteArray told(const Candidates &found)
-{
-    QByteArray all = found.none ? QByteArray::fromStdString(found.none->code) : QByteArray();
-    for (const Candidate &candidate : found.list)
-        all += QStringLiteral("%1x%2 of %3: %4 by %5; ")
-                   .arg(candidate.project.blocks.columns)
-                   .arg(candidate.project.blocks.rows)
-                   .arg(candidate.project.blocks.width.asInches())
-                   .arg(candidate.plan.size.finished.along.asInches())
-                   .arg(candidate.plan.size.finished.across.asInches())
-                   .toUtf8();
-    return all;
-}
-
-} // namespace
 
 class CandidatesRefused : public QObject {
     Q_OBJECT

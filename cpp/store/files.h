@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <QDir>
 #include <QFile>
 
 #ifdef Q_OS_UNIX
@@ -22,6 +23,13 @@ namespace matside {
 #endif
 }
 
+/// The same of a file that others wrote: the system may keep that back as long as it likes.
+[[nodiscard]] inline bool flushedFile(const QString &path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadWrite) && flushed(file);
+}
+
 /// What was renamed in a folder is on the disk.
 [[nodiscard]] inline bool flushedFolder(const QString &dir)
 {
@@ -35,6 +43,15 @@ namespace matside {
 #else
     return QFile::exists(dir);
 #endif
+}
+
+/// A name in `dir` that no file has: "stem.end", or "stem 2.end" and so on.
+[[nodiscard]] inline QString freePath(const QString &dir, const QString &stem, QLatin1String end)
+{
+    QString path = QDir(dir).filePath(stem + end);
+    for (int number = 2; QFile::exists(path); ++number)
+        path = QDir(dir).filePath(QStringLiteral("%1 %2").arg(stem).arg(number) + end);
+    return path;
 }
 
 } // namespace matside
