@@ -5,6 +5,7 @@
 #include "main/wordsfit.h"
 
 #include <QDir>
+#include <QImage>
 
 #include <cstdio>
 
@@ -48,6 +49,22 @@ QStringList misfitsAtRest(QQuickWindow &window)
     return found;
 }
 
+/// The window once it has come to rest: drawings are painted some frames after they are made, later still on a
+/// busy machine.
+QImage pictureAtRest(QQuickWindow &window)
+{
+    settle(100);
+    QImage last = window.grabWindow();
+    for (int look = 0; look < 25; ++look) {
+        settle(60);
+        const QImage next = window.grabWindow();
+        if (next == last)
+            break;
+        last = next;
+    }
+    return last;
+}
+
 /// Any warning while the self test runs fails it, whoever gives it.
 int warningsHeard = 0;
 QtMessageHandler before = nullptr;
@@ -81,8 +98,7 @@ int takePictures(Room &room, const QString &dir, const QString &only)
                     if (!scene.bothHands && left != (set == sets[1]))
                         continue;
                     room.session().setLeftHanded(left);
-                    settle(100);
-                    const bool saved = window->grabWindow().save(pathOf(dir, scene, sheet, set, left));
+                    const bool saved = pictureAtRest(*window).save(pathOf(dir, scene, sheet, set, left));
                     saved ? ++written : ++failed;
                 }
             }

@@ -4,8 +4,8 @@ import Matside.Parts
 import Matside.Theme
 
 /**
- * What stands in the way, said in full above the groups. A caution stops nothing: it takes one line until it
- * is pressed, and the groups keep their place.
+ * What stands in the way, said in full above the groups. A caution stops nothing: it takes two lines at most
+ * until it is pressed, and the groups keep their place.
  */
 Item {
     id: root
@@ -29,7 +29,7 @@ Item {
         id: head
         visible: root.caution
         width: parent.width
-        height: Theme.step
+        height: Math.max(Theme.step, line.height + Theme.mm(4))
         inList: true
         accessibleName: root.says
         Accessible.role: Accessible.Button
@@ -59,7 +59,7 @@ Item {
             anchors.verticalCenter: parent.verticalCenter
             width: sign.x - x - Theme.gap
             bold: true
-            wrapMode: Text.NoWrap
+            maximumLineCount: 2
             elide: Text.ElideRight
             color: head.pressed ? Theme.colors.raised : Theme.colors.caution
             //: the head of a line that warns of something but stops nothing

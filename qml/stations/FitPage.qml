@@ -67,8 +67,8 @@ FocusScope {
             width: parent.width - 2 * Theme.margin - (turn.visible ? turn.width + Theme.gap : 0)
             cap: Theme.small ? Theme.capWord : Theme.capHead
             bold: true
-            wrapMode: turn.visible ? Text.NoWrap : Text.Wrap
-            elide: turn.visible ? Text.ElideRight : Text.ElideNone
+            maximumLineCount: turn.visible ? 2 : 4
+            elide: Text.ElideRight
             text: Session.projectName
         }
         CutButton {

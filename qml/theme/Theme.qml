@@ -26,8 +26,9 @@ QtObject {
 
     readonly property int motion: reducedMotion ? 0 : 120
 
-    readonly property real band: mm(20)
-    readonly property real column: mm(76)
+    // Whole pixels: a drawing painted between two pixels shows its far edge again as a hair line at the near one.
+    readonly property real band: Math.ceil(mm(20))
+    readonly property real column: Math.ceil(mm(76))
     readonly property real margin: mm(4)
     readonly property real gap: mm(3)
     readonly property real gapTargets: mm(6)
