@@ -988,13 +988,20 @@
         <source>The language is one of %1.</source>
         <translation>Die Sprache ist eine von %1.</translation>
     </message>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Zurückgenommen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureScene</name>
+    <message>
+        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
+        <translation>Den Block flach hinlegen, aus dem Rahmen und geruht. Vier Seiten und beide Diagonalen messen.</translation>
+    </message>
 </context>
 <context>
     <name>MeasureSheet</name>
-    <message>
-        <source>Block %1</source>
-        <translation>Block %1</translation>
-    </message>
     <message>
         <source>measure this one again first</source>
         <translation>diese zuerst noch einmal messen</translation>
@@ -1010,6 +1017,22 @@
     <message>
         <source>Keep these readings</source>
         <translation>Diese Messwerte behalten</translation>
+    </message>
+    <message>
+        <source>Block %1: outer stitches</source>
+        <translation>Block %1: äußere Stiche</translation>
+    </message>
+    <message>
+        <source>from top left</source>
+        <translation>von links oben</translation>
+    </message>
+    <message>
+        <source>from top right</source>
+        <translation>von rechts oben</translation>
+    </message>
+    <message>
+        <source>All six are as shown</source>
+        <translation>Alle sechs wie gezeigt</translation>
     </message>
 </context>
 <context>
@@ -1928,6 +1951,17 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>SideDrawing</name>
+    <message>
+        <source>on the cut side</source>
+        <translation>auf der Schnittseite</translation>
+    </message>
+    <message>
+        <source>on the stitches</source>
+        <translation>auf den Stichen</translation>
+    </message>
+</context>
+<context>
     <name>SideSheet</name>
     <message>
         <source>Back to the work</source>
@@ -2093,6 +2127,10 @@ Schnittkante</translation>
     <message>
         <source>Take these measures</source>
         <translation>Diese Maße nehmen</translation>
+    </message>
+    <message>
+        <source>All are as shown</source>
+        <translation>Alle wie gezeigt</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4450,11 @@ Schnittkante</translation>
         <source>Edge</source>
         <translation>Kante</translation>
     </message>
+    <message>
+        <source>side cut</source>
+        <extracomment>one of a block&apos;s four sides was cut</extracomment>
+        <translation>Seite geschnitten</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5549,6 +5592,28 @@ Schnittkante</translation>
         <source>That cannot be less than nothing.</source>
         <translation>Das kann nicht weniger als nichts sein.</translation>
     </message>
+    <message>
+        <source>By these measures: %1 hoop strips of %2 blocks, before %3 of %4. Look at Shop again.</source>
+        <translation>Nach diesen Maßen: %1 Stickstreifen zu %2 Blöcken, vorher %3 zu %4. Den Einkauf neu ansehen.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip 2&quot;</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Turn the cloth round: its cut edge to your right.</source>
+        <translation>Den Stoff herumdrehen, nicht wenden: die Schnittkante nach rechts.</translation>
+    </message>
+    <message>
+        <source>Turn the cloth round: its cut edge to your left.</source>
+        <translation>Den Stoff herumdrehen, nicht wenden: die Schnittkante nach links.</translation>
+    </message>
+    <message>
+        <source>First stitch all its blocks: %1 more</source>
+        <extracomment>the strip that would be cut apart holds %1 blocks that are not stitched yet</extracomment>
+        <translation>Erst alle Blöcke sticken: noch %1</translation>
+    </message>
 </context>
 <context>
     <name>matside::TrimModel</name>
@@ -5573,14 +5638,6 @@ Schnittkante</translation>
         <translation>Den Block eine Vierteldrehung, nie wenden. Eine Querlinie auf Seite 1.</translation>
     </message>
     <message>
-        <source>Both must agree.</source>
-        <translation>Beide müssen stimmen.</translation>
-    </message>
-    <message>
-        <source>Both must agree, and a cross line lies on side 1 or 3.</source>
-        <translation>Beide müssen stimmen, und eine Querlinie liegt auf Seite 1 oder 3.</translation>
-    </message>
-    <message>
         <source>Side %1 of 4</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
         <translation>Seite %1 von 4</translation>
@@ -5593,6 +5650,14 @@ Schnittkante</translation>
         <source>Side %1 cut, blade closed</source>
         <extracomment>the blade has cut this side and is closed again</extracomment>
         <translation>Seite %1 geschnitten, Klinge zu</translation>
+    </message>
+    <message>
+        <source>Turn it a quarter again. Both readings must agree.</source>
+        <translation>Noch eine Vierteldrehung. Beide Werte müssen stimmen.</translation>
+    </message>
+    <message>
+        <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
+        <translation>Noch einmal drehen. Beide müssen stimmen, eine Querlinie auf Seite 1 oder 3.</translation>
     </message>
 </context>
 <context>

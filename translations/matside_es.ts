@@ -988,13 +988,20 @@
         <source>The language is one of %1.</source>
         <translation>El idioma es uno de %1.</translation>
     </message>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Deshecho: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureScene</name>
+    <message>
+        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
+        <translation>Poner el bloque plano, fuera del bastidor y reposado. Medir sus cuatro lados y ambas diagonales.</translation>
+    </message>
 </context>
 <context>
     <name>MeasureSheet</name>
-    <message>
-        <source>Block %1</source>
-        <translation>Bloque %1</translation>
-    </message>
     <message>
         <source>measure this one again first</source>
         <translation>medir este otra vez primero</translation>
@@ -1010,6 +1017,22 @@
     <message>
         <source>Keep these readings</source>
         <translation>Conservar estas lecturas</translation>
+    </message>
+    <message>
+        <source>Block %1: outer stitches</source>
+        <translation>Bloque %1: puntadas exteriores</translation>
+    </message>
+    <message>
+        <source>from top left</source>
+        <translation>de arriba izquierda</translation>
+    </message>
+    <message>
+        <source>from top right</source>
+        <translation>de arriba derecha</translation>
+    </message>
+    <message>
+        <source>All six are as shown</source>
+        <translation>Las seis son como se ve</translation>
     </message>
 </context>
 <context>
@@ -1928,6 +1951,17 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>SideDrawing</name>
+    <message>
+        <source>on the cut side</source>
+        <translation>en el lado cortado</translation>
+    </message>
+    <message>
+        <source>on the stitches</source>
+        <translation>en las puntadas</translation>
+    </message>
+</context>
+<context>
     <name>SideSheet</name>
     <message>
         <source>Back to the work</source>
@@ -2093,6 +2127,10 @@ borde cortado</translation>
     <message>
         <source>Take these measures</source>
         <translation>Tomar estas medidas</translation>
+    </message>
+    <message>
+        <source>All are as shown</source>
+        <translation>Todas son como se ve</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4450,11 @@ borde cortado</translation>
         <source>Edge</source>
         <translation>Borde</translation>
     </message>
+    <message>
+        <source>side cut</source>
+        <extracomment>one of a block&apos;s four sides was cut</extracomment>
+        <translation>lado cortado</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5549,6 +5592,28 @@ borde cortado</translation>
         <source>That cannot be less than nothing.</source>
         <translation>No puede ser menos que cero.</translation>
     </message>
+    <message>
+        <source>By these measures: %1 hoop strips of %2 blocks, before %3 of %4. Look at Shop again.</source>
+        <translation>Con estas medidas: %1 tiras de bordado de %2 bloques, antes %3 de %4. Mirar otra vez la compra.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip 2&quot;</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Turn the cloth round: its cut edge to your right.</source>
+        <translation>Girar la tela media vuelta: el canto cortado a la derecha.</translation>
+    </message>
+    <message>
+        <source>Turn the cloth round: its cut edge to your left.</source>
+        <translation>Girar la tela media vuelta: el canto cortado a la izquierda.</translation>
+    </message>
+    <message>
+        <source>First stitch all its blocks: %1 more</source>
+        <extracomment>the strip that would be cut apart holds %1 blocks that are not stitched yet</extracomment>
+        <translation>Primero bordar todos sus bloques: faltan %1</translation>
+    </message>
 </context>
 <context>
     <name>matside::TrimModel</name>
@@ -5573,14 +5638,6 @@ borde cortado</translation>
         <translation>Girar el bloque un cuarto, nunca darle la vuelta. Una línea transversal sobre el lado 1.</translation>
     </message>
     <message>
-        <source>Both must agree.</source>
-        <translation>Ambas deben coincidir.</translation>
-    </message>
-    <message>
-        <source>Both must agree, and a cross line lies on side 1 or 3.</source>
-        <translation>Ambas deben coincidir, y una línea transversal queda sobre el lado 1 o 3.</translation>
-    </message>
-    <message>
         <source>Side %1 of 4</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
         <translation>Lado %1 de 4</translation>
@@ -5593,6 +5650,14 @@ borde cortado</translation>
         <source>Side %1 cut, blade closed</source>
         <extracomment>the blade has cut this side and is closed again</extracomment>
         <translation>Lado %1 cortado, cuchilla cerrada</translation>
+    </message>
+    <message>
+        <source>Turn it a quarter again. Both readings must agree.</source>
+        <translation>Otro cuarto de giro. Ambas lecturas deben coincidir.</translation>
+    </message>
+    <message>
+        <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
+        <translation>Girar otra vez. Ambas deben coincidir, una línea transversal sobre el lado 1 o 3.</translation>
     </message>
 </context>
 <context>

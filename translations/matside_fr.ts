@@ -988,13 +988,20 @@
         <source>The language is one of %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Annulé : %1</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureScene</name>
+    <message>
+        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
+        <translation>Poser le bloc à plat, hors du cadre et reposé. Mesurer ses quatre côtés et les deux diagonales.</translation>
+    </message>
 </context>
 <context>
     <name>MeasureSheet</name>
-    <message>
-        <source>Block %1</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>measure this one again first</source>
         <translation type="unfinished"></translation>
@@ -1010,6 +1017,22 @@
     <message>
         <source>Keep these readings</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block %1: outer stitches</source>
+        <translation>Bloc %1 : points extérieurs</translation>
+    </message>
+    <message>
+        <source>from top left</source>
+        <translation>du haut à gauche</translation>
+    </message>
+    <message>
+        <source>from top right</source>
+        <translation>du haut à droite</translation>
+    </message>
+    <message>
+        <source>All six are as shown</source>
+        <translation>Les six sont comme affiché</translation>
     </message>
 </context>
 <context>
@@ -1925,6 +1948,17 @@ cut edge</source>
     </message>
 </context>
 <context>
+    <name>SideDrawing</name>
+    <message>
+        <source>on the cut side</source>
+        <translation>sur le côté coupé</translation>
+    </message>
+    <message>
+        <source>on the stitches</source>
+        <translation>sur les points</translation>
+    </message>
+</context>
+<context>
     <name>SideSheet</name>
     <message>
         <source>Back to the work</source>
@@ -2090,6 +2124,10 @@ cut edge</source>
     <message>
         <source>Take these measures</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All are as shown</source>
+        <translation>Toutes comme affiché</translation>
     </message>
 </context>
 <context>
@@ -4409,6 +4447,11 @@ cut edge</source>
         <source>Edge</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>side cut</source>
+        <extracomment>one of a block&apos;s four sides was cut</extracomment>
+        <translation>côté coupé</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5546,6 +5589,28 @@ cut edge</source>
         <source>That cannot be less than nothing.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>By these measures: %1 hoop strips of %2 blocks, before %3 of %4. Look at Shop again.</source>
+        <translation>Avec ces mesures : %1 bandes à broder de %2 blocs, avant %3 de %4. Revoir les achats.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip 2&quot;</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Turn the cloth round: its cut edge to your right.</source>
+        <translation>Tourner le tissu : bord coupé à droite.</translation>
+    </message>
+    <message>
+        <source>Turn the cloth round: its cut edge to your left.</source>
+        <translation>Tourner le tissu : bord coupé à gauche.</translation>
+    </message>
+    <message>
+        <source>First stitch all its blocks: %1 more</source>
+        <extracomment>the strip that would be cut apart holds %1 blocks that are not stitched yet</extracomment>
+        <translation>D’abord broder tous ses blocs : encore %1</translation>
+    </message>
 </context>
 <context>
     <name>matside::TrimModel</name>
@@ -5570,14 +5635,6 @@ cut edge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Both must agree.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Both must agree, and a cross line lies on side 1 or 3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Side %1 of 4</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
         <translation type="unfinished"></translation>
@@ -5590,6 +5647,14 @@ cut edge</source>
         <source>Side %1 cut, blade closed</source>
         <extracomment>the blade has cut this side and is closed again</extracomment>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn it a quarter again. Both readings must agree.</source>
+        <translation>Encore un quart de tour. Les deux lectures doivent concorder.</translation>
+    </message>
+    <message>
+        <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
+        <translation>Tourner encore. Les deux doivent concorder, une ligne en travers sur le côté 1 ou 3.</translation>
     </message>
 </context>
 <context>

@@ -28,8 +28,9 @@ void BlockMeasure::begin()
     m_readings = readingsOfRectangle(m_workspace.plan().block.outline);
     if (block && block->outline)
         m_readings = readingsOfRectangle({(*block->outline)[0], (*block->outline)[1]});
-    if (block)
-        m_readings = readingsOf(*block).value_or(m_readings);
+    const auto before = block ? readingsOf(*block) : std::nullopt;
+    m_readings = before.value_or(m_readings);
+    m_measured = before.has_value();
     // Readings stand on her ruler's marks: that is how they are read.
     m_readings = onMarks(m_readings, project.finest);
     judgeIt();
@@ -62,12 +63,12 @@ QString BlockMeasure::kind() const
 
 QString BlockMeasure::verdict() const
 {
-    return m_finding ? verdictText(*m_finding, m_workspace.project().marks()) : QString();
+    return m_finding && m_measured ? verdictText(*m_finding, m_workspace.project().marks()) : QString();
 }
 
 QString BlockMeasure::remedy() const
 {
-    return m_finding ? remedyText(*m_finding, m_workspace.project().marks()) : QString();
+    return m_finding && m_measured ? remedyText(*m_finding, m_workspace.project().marks()) : QString();
 }
 
 QVariantList BlockMeasure::corners() const
@@ -98,16 +99,20 @@ QVariantList BlockMeasure::corners() const
 
 void BlockMeasure::nudge(int reading, int marks)
 {
-    if (nudgeReading(m_readings, reading, marks, m_workspace.project().finest))
-        judgeIt();
+    if (!nudgeReading(m_readings, reading, marks, m_workspace.project().finest))
+        return;
+    m_measured = true;
+    judgeIt();
 }
 
 QString BlockMeasure::enter(int reading, const QString &text)
 {
     QString wrong = typeReading(m_readings, reading, text, m_workspace.project().system);
-    if (wrong.isEmpty())
-        judgeIt();
-    return wrong;
+    if (!wrong.isEmpty())
+        return wrong;
+    m_measured = true;
+    judgeIt();
+    return {};
 }
 
 bool BlockMeasure::save()

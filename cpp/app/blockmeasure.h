@@ -18,6 +18,7 @@ class BlockMeasure : public QObject, public Single<BlockMeasure> {
     QML_SINGLETON
     Q_PROPERTY(QString block READ block NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList readings READ readings NOTIFY changed FINAL)
+    Q_PROPERTY(bool measured READ measured NOTIFY changed FINAL)
     Q_PROPERTY(QString kind READ kind NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
     Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
@@ -32,6 +33,8 @@ public:
     [[nodiscard]] QString block() const { return m_block; }
     /// {says, figure, suspect}: top, right, bottom, left, diagonals from top left and from top right.
     [[nodiscard]] QVariantList readings() const;
+    /// A reading was given, now or before: until then the planned size stands there and nothing is judged.
+    [[nodiscard]] bool measured() const { return m_measured; }
     [[nodiscard]] QString kind() const;
     [[nodiscard]] QString verdict() const;
     [[nodiscard]] QString remedy() const;
@@ -66,6 +69,7 @@ private:
     [[nodiscard]] QStringList effectOf(const CommonSize &common) const;
     [[nodiscard]] Project withCommon(const CommonSize &common) const;
 
+    bool m_measured = false;
     Workspace &m_workspace;
     Session &m_session;
     StepModel &m_steps;

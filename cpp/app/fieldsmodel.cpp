@@ -164,6 +164,9 @@ FieldsModel::State FieldsModel::stateOf(std::size_t row, const State *before) co
     now.first = row == 0 || std::string_view(m_fields[row - 1].group) != field.group;
     now.reckoned = field.given && !field.given(project);
     now.inUse = !field.inUse || field.inUse(project);
+    // A number alone says little of the blocks: the head of their group tells both.
+    if (field.pointer == "/blocks/columns")
+        now.said = QStringLiteral("%1 × %2").arg(project.blocks.columns).arg(project.blocks.rows);
     return now;
 }
 

@@ -47,9 +47,9 @@ QString trimCheck(int side)
     case 2:
         return TrimModel::tr("Turn the block a quarter, never over. A cross line on side 1.");
     case 3:
-        return TrimModel::tr("Both must agree.");
+        return TrimModel::tr("Turn it a quarter again. Both readings must agree.");
     default:
-        return TrimModel::tr("Both must agree, and a cross line lies on side 1 or 3.");
+        return TrimModel::tr("Turn it once more. Both must agree, a cross line on side 1 or 3.");
     }
 }
 

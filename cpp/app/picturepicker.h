@@ -4,6 +4,7 @@
 #include "app/photosource.h"
 
 #include <QAbstractListModel>
+#include <QDir>
 
 namespace matside {
 
@@ -15,6 +16,7 @@ class PictureFolder : public QAbstractListModel {
     QML_UNCREATABLE("belongs to PicturePicker")
     Q_PROPERTY(int count READ count NOTIFY listed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY listed FINAL)
+    Q_PROPERTY(QString place READ place NOTIFY listed FINAL)
     Q_PROPERTY(bool canGoUp READ canGoUp NOTIFY listed FINAL)
 public:
     enum Role { Name = Qt::UserRole + 1, Picture, IsFolder };
@@ -28,6 +30,8 @@ public:
     [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
     /// The folder's own name.
     [[nodiscard]] QString title() const;
+    /// Where it lies, whole, as the system writes it.
+    [[nodiscard]] QString place() const { return QDir::toNativeSeparators(m_here); }
     [[nodiscard]] bool canGoUp() const;
 
     /// Lists the folder as it is now.

@@ -3,6 +3,9 @@
 
 #include "app/wording.h"
 
+#include <algorithm>
+#include <array>
+
 namespace matside {
 
 namespace {
@@ -105,9 +108,19 @@ void Session::setLeftHanded(bool left)
 std::optional<Reversible> Session::next() const
 {
     const Store &store = m_workspace.store();
-    const auto found =
-        m_view == QStringLiteral("station") ? store.undoable(m_workspace.id()) : store.undoableShelf();
-    return found ? found.value() : std::optional<Reversible>();
+    const bool atWork = m_view == QStringLiteral("station");
+    const auto found = atWork ? store.undoable(m_workspace.id()) : store.undoableShelf();
+    if (!found || !found.value() || atWork)
+        return found ? found.value() : std::optional<Reversible>();
+    // A piece that was worked on since it was made goes only by being held, never by one tap on undo.
+    constexpr std::array making{"create", "demo", "make-again", "metric-copy", "bring-in"};
+    const bool made = std::any_of(making.begin(), making.end(), [&](const char *kind) {
+        return found.value()->label.kind == QLatin1String(kind);
+    });
+    if (!made)
+        return found.value();
+    const auto worked = store.undoable(found.value()->project);
+    return worked && worked.value() ? std::optional<Reversible>() : found.value();
 }
 
 bool Session::canUndo() const
@@ -144,12 +157,18 @@ void Session::dismissNotice()
 
 void Session::undo()
 {
+    if (!canUndo())
+        return;
+    const QString what = undoText();
     if (m_view == QStringLiteral("station")) {
-        (void)m_workspace.undo();
+        if (m_workspace.undo())
+            emit undone(what);
         return;
     }
-    if (const auto undone = m_workspace.store().undoShelf(); !undone)
-        tell(storeSentence(undone.error()));
+    if (const auto taken = m_workspace.store().undoShelf(); !taken)
+        tell(storeSentence(taken.error()));
+    else
+        emit undone(what);
     emit shelfUndone();
     emit undoChanged();
 }

@@ -59,6 +59,8 @@ signals:
     void noticeChanged();
     /// A change of the shelf was taken back.
     void shelfUndone();
+    /// A change was taken back; `what` names it.
+    void undone(const QString &what);
 
 private:
     [[nodiscard]] std::optional<Reversible> next() const;

@@ -34,6 +34,33 @@ std::vector<Asked> askedOf(const QString &kind, const Plan &plan)
     return {};
 }
 
+/// What the trial's measures change for what is cut and bought; empty when they change nothing of it.
+QString changesOf(const Plan &before, const Plan &after)
+{
+    if (before.strip.strips == after.strip.strips && before.strip.perStrip == after.strip.perStrip)
+        return {};
+    return StepModel::tr(
+               "By these measures: %1 hoop strips of %2 blocks, before %3 of %4. Look at Shop again.")
+        .arg(after.strip.strips)
+        .arg(after.strip.perStrip)
+        .arg(before.strip.strips)
+        .arg(before.strip.perStrip);
+}
+
+/// A figure's name; one of a row of figures is told with its number.
+QString nameOfFigure(const std::string &key)
+{
+    const auto end = key.find_last_of('.');
+    const bool numbered = end != std::string::npos && end + 1 < key.size() &&
+                          key.find_first_not_of("0123456789", end + 1) == std::string::npos;
+    if (!numbered)
+        return wordsOrCode(figureWords(), key);
+    //: one of a row of figures: its name and its number, "centre on the strip 2"
+    return StepModel::tr("%1 %2")
+        .arg(wordsOrCode(figureWords(), key.substr(0, end)))
+        .arg(std::stoi(key.substr(end + 1)) + 1);
+}
+
 QString plainTerm(const Term &term, Marks marks)
 {
     if (const Length *length = std::get_if<Length>(&term.value))
@@ -114,7 +141,10 @@ QVariantMap StepModel::enterTrial(const QString &kind, const QVariantMap &values
     for (const Problem &problem : after.problems)
         if (problem.at.starts_with("/made"))
             return answer(false, sentence(problem, next.marks()));
+    const QString changes = changesOf(m_workspace.plan(), after);
     const bool saved = m_workspace.commit("trial", next);
+    if (saved && !changes.isEmpty())
+        m_session.tell(changes);
     return answer(saved, saved ? QString() : tr("That could not be saved."));
 }
 
@@ -141,8 +171,7 @@ QString StepModel::workingSentence(const QString &key) const
     if (!working)
         return {};
     const FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), key.toStdString());
-    return QStringLiteral("%1: %2 = {%3}")
-        .arg(wordsOrCode(figureWords(), working->figure), inWords(*working), figure.text);
+    return QStringLiteral("%1: %2 = {%3}").arg(nameOfFigure(working->figure), inWords(*working), figure.text);
 }
 
 } // namespace matside

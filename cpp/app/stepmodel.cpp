@@ -4,6 +4,7 @@
 #include "app/figures.h"
 #include "app/wording.h"
 #include "bench/record.h"
+#include "bench/sides.h"
 
 #include <algorithm>
 
@@ -132,7 +133,13 @@ QString StepModel::caution() const
 QString StepModel::check() const
 {
     const Step *step = current();
-    return step && !step->check.empty() ? wordsOrCode(checkWords(), step->check) : QString();
+    if (!step || step->check.empty())
+        return {};
+    // The end was squared at the cutting hand; strips come off at the other.
+    if (step->check == "cut-edge-square-to-fold" && step->done == 0)
+        return m_session.leftHanded() ? tr("Turn the cloth round: its cut edge to your right.")
+                                      : tr("Turn the cloth round: its cut edge to your left.");
+    return wordsOrCode(checkWords(), step->check);
 }
 
 QString StepModel::clothName() const
@@ -195,6 +202,10 @@ QString StepModel::waiting() const
         return tr("Pins first");
     if (current() && waitsForScissors(m_workspace.steps(), *current()))
         return tr("First trim all its patches");
+    if (const auto more =
+            current() ? stitchedBeforeApart(m_workspace.steps(), m_workspace.plan(), *current()) : 0)
+        //: the strip that would be cut apart holds %1 blocks that are not stitched yet
+        return tr("First stitch all its blocks: %1 more").arg(more);
     return {};
 }
 

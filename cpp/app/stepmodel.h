@@ -81,6 +81,8 @@ public:
     StepModel(Workspace &workspace, Session &session);
     using Single<StepModel>::create;
 
+    /// The step this station is at, or nothing.
+    [[nodiscard]] const Step *current() const;
     [[nodiscard]] QString title() const;
     [[nodiscard]] int count() const;
     [[nodiscard]] int done() const;
@@ -148,7 +150,6 @@ signals:
     void stitched(const QString &block);
 
 private:
-    [[nodiscard]] const Step *current() const;
     void refresh();
     void spoilLast();
 

@@ -2,7 +2,11 @@
 #include "app/trimmodel.h"
 
 #include "app/figures.h"
+#include "app/findings.h"
 #include "app/joinwords.h"
+#include "app/readings.h"
+#include "bench/mishap.h"
+#include "bench/sides.h"
 
 #include <algorithm>
 
@@ -10,18 +14,14 @@ namespace matside {
 
 TrimModel::TrimModel(Workspace &workspace, StepModel &steps) : m_workspace(workspace), m_steps(steps)
 {
-    connect(&m_steps, &StepModel::changed, this, &TrimModel::follow);
-    follow();
+    connect(&m_steps, &StepModel::changed, this, &TrimModel::changed);
 }
 
-void TrimModel::follow()
+int TrimModel::side() const
 {
-    // Another block begins with its first side.
-    if (m_steps.done() != m_done) {
-        m_done = m_steps.done();
-        m_side = 1;
-    }
-    emit changed();
+    const Step *step = trimming() ? m_steps.current() : nullptr;
+    return step ? 1 + static_cast<int>(sidesCut(m_workspace.project(), *step, m_steps.block().toStdString()))
+                : 1;
 }
 
 bool TrimModel::trimming() const
@@ -35,7 +35,7 @@ QString TrimModel::title() const
         return m_steps.title();
     const QString block = m_steps.block();
     //: %1 is a block's name, "B2"; %2 counts its four sides
-    return block.isEmpty() ? tr("Side %1 of 4").arg(m_side) : tr("%1, side %2 of 4").arg(block).arg(m_side);
+    return block.isEmpty() ? tr("Side %1 of 4").arg(side()) : tr("%1, side %2 of 4").arg(block).arg(side());
 }
 
 FigureView TrimModel::figure() const
@@ -44,33 +44,47 @@ FigureView TrimModel::figure() const
         return m_steps.figure();
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
-    if (m_side == 3)
+    if (side() == 3)
         return planFigure(project, plan, "block.trimmed.along");
-    if (m_side == 4)
+    if (side() == 4)
         return planFigure(project, plan, "block.trimmed.across");
     return figureOf(plan.basis.allowance, project.marks(), Round::Fine);
 }
 
 FigureView TrimModel::second() const
 {
-    if (!trimming() || m_side < 3)
+    if (!trimming() || side() < 3)
         return {};
     return figureOf(m_workspace.plan().basis.allowance, m_workspace.project().marks(), Round::Fine);
 }
 
 QString TrimModel::firstSays() const
 {
-    return trimming() ? trimLineLies(m_side) : QString();
+    return trimming() ? trimLineLies(side()) : QString();
 }
 
 QString TrimModel::secondSays() const
 {
-    return trimming() ? trimSecondLies(m_side) : QString();
+    return trimming() ? trimSecondLies(side()) : QString();
 }
 
 QString TrimModel::checkSays() const
 {
-    return trimming() ? trimCheck(m_side) : QString();
+    return trimming() ? trimCheck(side()) : QString();
+}
+
+QString TrimModel::warns() const
+{
+    const Project &project = m_workspace.project();
+    const MadeBlock *block = trimming() ? project.made.goodBlock(m_steps.block().toStdString()) : nullptr;
+    const auto readings = block ? readingsOf(*block) : std::nullopt;
+    if (!readings)
+        return {};
+    const Finding finding = judge(*readings, Measured::Outline, targetOf(project, m_workspace.plan()),
+                                  usualTolerances(project.system), project.marks());
+    if (finding.kind == FindingKind::Plain)
+        return {};
+    return QString(remedyText(finding, project.marks())).remove(u'{').remove(u'}');
 }
 
 QString TrimModel::actionText() const
@@ -78,7 +92,7 @@ QString TrimModel::actionText() const
     if (!trimming())
         return m_steps.actionText();
     //: the blade has cut this side and is closed again
-    return tr("Side %1 cut, blade closed").arg(m_side);
+    return tr("Side %1 cut, blade closed").arg(side());
 }
 
 QVariantMap TrimModel::apart() const
@@ -89,7 +103,12 @@ QVariantMap TrimModel::apart() const
         return {};
     const std::int64_t before = m_steps.done() / full * full;
     const auto here = static_cast<std::size_t>(std::clamp<std::int64_t>(m_steps.count() - before, 1, full));
-    QVariantList starts, cuts;
+    QVariantList starts, cuts, names;
+    const auto &blocks = m_workspace.project().made.blocks;
+    std::int64_t good = 0;
+    for (const MadeBlock &block : blocks)
+        if (block.good() && ++good > before && names.size() < static_cast<qsizetype>(here))
+            names.append(toQt(block.block));
     for (std::size_t i = 0; i < std::min(here, plan.strip.drawn.size()); ++i) {
         const Length start = plan.strip.drawn[i];
         if (i > 0)
@@ -102,30 +121,41 @@ QVariantMap TrimModel::apart() const
             {QStringLiteral("blockMm"),
              QVariantList{plan.block.outline.along.asMm(), plan.block.outline.across.asMm()}},
             {QStringLiteral("starts"), starts},
+            {QStringLiteral("names"), names},
             {QStringLiteral("cuts"), cuts},
             {QStringLiteral("done"), qlonglong(m_steps.done() - before)}};
 }
 
+QVariantMap TrimModel::lies() const
+{
+    if (!trimming())
+        return {};
+    const Plan &plan = m_workspace.plan();
+    // The block is turned a quarter for each side: what lies across the blade changes with it.
+    const bool turned = side() % 2 == 0;
+    const Pair &trimmed = plan.block.trimmed;
+    return {{QStringLiteral("alongMm"), (turned ? trimmed.across : trimmed.along).asMm()},
+            {QStringLiteral("acrossMm"), (turned ? trimmed.along : trimmed.across).asMm()},
+            {QStringLiteral("allowanceMm"), plan.basis.allowance.asMm()},
+            {QStringLiteral("side"), side()}};
+}
+
 void TrimModel::cut()
 {
-    if (!trimming() || m_side == 4) {
+    if (!trimming() || side() == 4) {
         m_steps.next();
         return;
     }
     if (!m_steps.canGoNext())
         return;
-    ++m_side;
-    emit changed();
+    const Step &step = *m_steps.current();
+    (void)m_workspace.commit(
+        "side-cut", withSideCut(m_workspace.project(), step, m_steps.block().toStdString()), step.id);
 }
 
 void TrimModel::back()
 {
-    if (!trimming() || m_side == 1) {
-        m_steps.back();
-        return;
-    }
-    --m_side;
-    emit changed();
+    m_steps.back();
 }
 
 } // namespace matside

@@ -8,8 +8,7 @@
 namespace matside {
 
 /// The Trim station's four sides of the block in hand: where the ruler lies for each, and the second
-/// reference that must agree. The sides are counted while the block lies there; the block is logged with its
-/// fourth.
+/// reference that must agree. Each side cut is kept at once; the block is logged with its fourth.
 class TrimModel : public QObject, public Single<TrimModel> {
     Q_OBJECT
     QML_ELEMENT
@@ -23,14 +22,16 @@ class TrimModel : public QObject, public Single<TrimModel> {
     Q_PROPERTY(QString secondSays READ secondSays NOTIFY changed FINAL)
     Q_PROPERTY(QString checkSays READ checkSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantMap apart READ apart NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap lies READ lies NOTIFY changed FINAL)
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
+    Q_PROPERTY(QString warns READ warns NOTIFY changed FINAL)
 public:
     TrimModel(Workspace &workspace, StepModel &steps);
     using Single<TrimModel>::create;
 
     [[nodiscard]] bool trimming() const;
     /// 1…4.
-    [[nodiscard]] int side() const { return m_side; }
+    [[nodiscard]] int side() const;
     [[nodiscard]] QString title() const;
     [[nodiscard]] FigureView figure() const;
     /// Sides 3 and 4: the other reading that must agree.
@@ -39,10 +40,17 @@ public:
     [[nodiscard]] QString secondSays() const;
     [[nodiscard]] QString checkSays() const;
     [[nodiscard]] QString actionText() const;
+    /// What the block's own measures say against cutting it plainly; empty when nothing does, or none were
+    /// taken.
+    [[nodiscard]] QString warns() const;
     /// The strip that comes apart, empty at another step: {lengthMm, widthMm, blockMm [along, across],
-    /// starts, cuts: the middle of each gap, done: blocks already off it}. On cloth as the blocks have drawn
-    /// it in.
+    /// starts, names: of its blocks, cuts: the middle of each gap, done: blocks already off it}. On cloth as
+    /// the blocks have drawn it in.
     [[nodiscard]] QVariantMap apart() const;
+
+    /// How the block lies for this side, empty at another step: {alongMm, acrossMm: of the trimmed block,
+    /// across the blade and with it, allowanceMm, side}.
+    [[nodiscard]] QVariantMap lies() const;
 
     /// The side is cut; the fourth logs the block.
     Q_INVOKABLE void cut();
@@ -53,12 +61,8 @@ signals:
     void changed();
 
 private:
-    void follow();
-
     Workspace &m_workspace;
     StepModel &m_steps;
-    int m_side = 1;
-    int m_done = -1;
 };
 
 } // namespace matside

@@ -158,6 +158,8 @@ constexpr std::array commands{
     Worded{"offer", QT_TRANSLATE_NOOP("Words", "remedy")},
     Worded{"drag", QT_TRANSLATE_NOOP("Words", "drag")},
     Worded{"done", QT_TRANSLATE_NOOP("Words", "done")},
+    //: one of a block's four sides was cut
+    Worded{"side-cut", QT_TRANSLATE_NOOP("Words", "side cut")},
     Worded{"spoiled", QT_TRANSLATE_NOOP("Words", "spoiled")},
     Worded{"trial", QT_TRANSLATE_NOOP("Words", "trial")},
     Worded{"put-off", QT_TRANSLATE_NOOP("Words", "trial put off")},

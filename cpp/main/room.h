@@ -41,6 +41,7 @@ public:
     [[nodiscard]] Look &look() { return m_look; }
     [[nodiscard]] StepModel &steps() { return m_steps; }
     [[nodiscard]] FitModel &fit() { return m_fit; }
+    [[nodiscard]] TrimModel &trim() { return m_trim; }
     [[nodiscard]] Backups &backups() { return m_backups; }
     [[nodiscard]] Sharing &sharing() { return m_sharing; }
     [[nodiscard]] WouldFit &wouldFit() { return m_would; }

@@ -31,6 +31,18 @@ void toAFigure(Room &room)
     }
 }
 
+/// The trimming of the Trim station in hand, that many of the block's sides cut.
+void toASide(Room &room, int cut)
+{
+    for (int row = 0; row < room.steps().steps()->count(); ++row) {
+        room.steps().goTo(row);
+        if (room.steps().doing() == QStringLiteral("trim-block"))
+            break;
+    }
+    for (int side = 0; side < cut; ++side)
+        room.trim().cut();
+}
+
 /// The sheets of the page at hand.
 QQuickItem *over(QQuickWindow &window)
 {
@@ -205,6 +217,19 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     };
     beside(Station::Join, {"test", "map", "gauge"});
     beside(Station::Edge, {"measure", "joins", "section", "corners", "care"});
+    // Two sides are cut to show the third, and taken back again.
+    at(QStringLiteral("trim-side"), Station::Trim, [&room] { toASide(room, 0); });
+    at(QStringLiteral("trim-third"), Station::Trim, [&room] { toASide(room, 2); });
+    scenes.back().leave = [&room, leaves = scenes.back().leave] {
+        while (room.trim().side() > 1)
+            (void)room.workspace().undo();
+        leaves();
+    };
+    at(QStringLiteral("measure"), Station::Trim, [&room, &window] {
+        toASide(room, 0);
+        if (QQuickItem *lies = over(window))
+            lies->setProperty("shows", QStringLiteral("measure"));
+    });
     at(QStringLiteral("price"), Station::Shop, [&window] { openPrice(window); });
     at(QStringLiteral("layouts"), Station::Fit, [&room, &window] { openLayouts(room, window, false); });
     at(QStringLiteral("wishes"), Station::Fit, [&room, &window] { openLayouts(room, window, true); });

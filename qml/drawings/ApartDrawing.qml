@@ -9,13 +9,15 @@ import "printing.js" as Printing
 Item {
     id: root
 
-    /** {lengthMm, widthMm, blockMm: [along, across], starts: [mm], cuts: [mm], done} */
+    /** {lengthMm, widthMm, blockMm: [along, across], starts: [mm], names, cuts: [mm], done} */
     property var view: null
     property string accessibleName
     /** Blocks off the strip so far. */
     readonly property int off: view?.done ?? 0
 
     readonly property bool ready: (view?.lengthMm ?? 0) > 0 && width > 0 && height > 0
+    readonly property var names: view?.names ?? []
+    readonly property real blockLong: ready ? view.blockMm[0] : 0
     readonly property real zoom: ready ? Math.min((width - Theme.mm(12)) / view.lengthMm, (height - Theme.mm(34)) / view.widthMm) : 1
     readonly property real x0: ready ? (width - view.lengthMm * zoom) / 2 : 0
     readonly property real upper: ready ? (height - view.widthMm * zoom) / 2 : 0
@@ -39,12 +41,12 @@ Item {
             id: number
             required property real modelData
             required property int index
-            readonly property real middle: root.x0 + (modelData + root.view.blockMm[0] / 2) * root.zoom
+            readonly property real middle: root.x0 + (modelData + root.blockLong / 2) * root.zoom
             x: (Theme.left ? root.width - middle : middle) - width / 2
             y: (root.height - height) / 2
-            bold: index === root.view.done
-            color: index < root.view.done ? Theme.colors.inkSoft : Theme.colors.ink
-            text: index + 1
+            bold: index === root.off
+            color: index < root.off ? Theme.colors.inkSoft : Theme.colors.ink
+            text: root.names[index] ?? index + 1
             wrapMode: Text.NoWrap
         }
     }
@@ -66,7 +68,9 @@ Item {
         for (const start of root.view.starts) {
             const x = root.x0 + start * k;
             context.fillStyle = c.raised;
-            context.fillRect(x, middle - tall / 2, wide, tall);
+            context.beginPath();
+            context.arc(x + wide / 2, middle, Math.min(36 * u, wide / 2, tall / 2), 0, 2 * Math.PI);
+            context.fill();
             Printing.roleRect(context, "stitched", x, middle - tall / 2, wide, tall, c.stitched, 3 * u * c.lineScale);
         }
         root.view.cuts.forEach((cut, i) => {

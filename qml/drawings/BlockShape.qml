@@ -49,6 +49,7 @@ Item {
         anchors.bottom: parent.bottom
         anchors.right: parent.right
         anchors.margins: Theme.mm(1)
+        visible: root.times > 1
         text: qsTr("drawn %1 times as crooked").arg(root.times)
         color: Theme.colors.inkSoft
     }

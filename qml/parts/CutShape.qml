@@ -1,34 +1,22 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Shapes
+import Matside.Parts
 import Matside.Theme
 
 /** A rectangle with its corners cut: the sign of a pressable thing. The key line lies inside its edge. */
-Shape {
+Cutout {
     id: root
 
-    property color fill: "transparent"
-    property color stroke: Theme.colors.ink
-    property real strokeWidth: Theme.key
     property real cut: Theme.chamfer
 
     readonly property real inset: strokeWidth / 2
     readonly property real farX: width - inset
     readonly property real farY: height - inset
 
-    ShapePath {
-        fillColor: root.fill
-        strokeColor: root.strokeWidth > 0 ? root.stroke : "transparent"
-        strokeWidth: root.strokeWidth
-        joinStyle: ShapePath.MiterJoin
-        PathPolyline {
-            path: [
-                Qt.point(root.cut, root.inset), Qt.point(root.width - root.cut, root.inset),
-                Qt.point(root.farX, root.cut), Qt.point(root.farX, root.height - root.cut),
-                Qt.point(root.width - root.cut, root.farY), Qt.point(root.cut, root.farY),
-                Qt.point(root.inset, root.height - root.cut), Qt.point(root.inset, root.cut),
-                Qt.point(root.cut, root.inset)
-            ]
-        }
-    }
+    stroke: Theme.colors.ink
+    strokeWidth: Theme.key
+    corners: [
+        Qt.point(cut, inset), Qt.point(width - cut, inset), Qt.point(farX, cut), Qt.point(farX, height - cut),
+        Qt.point(width - cut, farY), Qt.point(cut, farY), Qt.point(inset, height - cut), Qt.point(inset, cut)
+    ]
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Shapes
+import Matside.Parts
 import Matside.Theme
 
 /** What a measure says: verdict and remedy, printed solid with a pinked lower edge. */
@@ -11,6 +11,8 @@ Item {
     property string verdict
     property string remedy
     property var figure: null
+    /** The largest the verdict is set. */
+    property real mostCap: Theme.capSecond
 
     readonly property real tooth: Theme.mm(3.4)
     readonly property real figureWidth: figure !== null ? length.implicitWidth + Theme.gap : 0
@@ -21,16 +23,18 @@ Item {
     Accessible.role: Accessible.AlertMessage
     Accessible.name: [head, verdict, figure ? figure.text ?? "" : "", remedy].filter(t => t !== "").join(". ")
 
-    // Set as large as the longest word allows, so that no word is ever broken.
-    readonly property real verdictCap: Math.max(Theme.capHead, Math.min(Theme.capSecond, Theme.capSecond * words.width / Math.max(1, longest.advanceWidth)))
+    // A short verdict is set as large as its longest word allows, so that no word is ever broken; a long one is
+    // read, not seen from afar.
+    readonly property real verdictCap: verdict.length > 28 ? Theme.capHead
+        : Math.max(Theme.capHead, Math.min(root.mostCap, Theme.capSecond * words.width / Math.max(1, longest)))
     readonly property real remedyCap: remedy.length <= 12 ? Math.min(Theme.capThird, verdictCap) : Theme.capHead
+    readonly property real longest: Math.max(...verdict.split(" ").map(word => metrics.advanceWidth(word)))
 
-    TextMetrics {
-        id: longest
+    FontMetrics {
+        id: metrics
         font.family: Theme.family
         font.bold: true
         font.pixelSize: Theme.fontSize(Theme.capSecond)
-        text: root.verdict.split(" ").reduce((a, b) => b.length > a.length ? b : a, "")
     }
 
     function pinked(w: real, h: real, tooth: real): var {
@@ -42,13 +46,10 @@ Item {
         return points;
     }
 
-    Shape {
-        ShapePath {
-            fillColor: Theme.colors.ink
-            strokeColor: "transparent"
-            strokeWidth: 0
-            PathPolyline { path: root.pinked(root.width, root.height, root.tooth) }
-        }
+    Cutout {
+        anchors.fill: parent
+        fill: Theme.colors.ink
+        corners: root.pinked(width, height, root.tooth)
     }
     FigureText {
         id: length

@@ -24,7 +24,13 @@ FocusScope {
     Fingertip {
         anchors.fill: parent
         pushed: true
-        onStruck: input.forceActiveFocus(Qt.MouseFocusReason)
+        onStruck: {
+            // The first touch takes the whole name, to be written over; the next one sets the mark.
+            const fresh = !input.activeFocus;
+            input.forceActiveFocus(Qt.MouseFocusReason);
+            if (fresh)
+                input.selectAll();
+        }
     }
     TextInput {
         id: input

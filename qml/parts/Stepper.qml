@@ -26,7 +26,7 @@ Item {
     readonly property bool inlineFits: width <= 0 || name.implicitWidth + Theme.mm(1.6) + valueWidth <= width
     readonly property real valueWidth: figure ? length.implicitWidth : choice.implicitWidth
     readonly property real headHeight: Math.max(Theme.control, inlineFits ? length.implicitHeight
-                                                : name.implicitHeight + length.implicitHeight)
+                                                : name.implicitHeight + Theme.mm(1.2) + Theme.capInText + Theme.mm(2.6))
 
     implicitWidth: Math.max(2 * Theme.step + Theme.gap, name.implicitWidth + Theme.mm(1.6) + valueWidth)
     implicitHeight: headHeight + Theme.mm(1.5) + Theme.step

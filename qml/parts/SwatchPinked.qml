@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Shapes
+import Matside.Parts
 import Matside.Theme
 
 /** A snip of the real cloth, pinked all round: the one place where cloth shows its own colour. */
@@ -32,17 +32,12 @@ Item {
         return points;
     }
 
-    Shape {
-        x: Theme.keyThin
-        y: Theme.keyThin
-        ShapePath {
-            fillColor: root.colour
-            strokeColor: Theme.colors.ink
-            strokeWidth: Theme.mm(0.3) * Theme.colors.lineScale
-            joinStyle: ShapePath.MiterJoin
-            PathPolyline {
-                path: root.outline(root.width - 2 * Theme.keyThin, root.height - 2 * Theme.keyThin, Theme.mm(0.7))
-            }
-        }
+    Cutout {
+        anchors.fill: parent
+        anchors.margins: Theme.keyThin
+        fill: root.colour
+        stroke: Theme.colors.ink
+        strokeWidth: Theme.mm(0.3) * Theme.colors.lineScale
+        corners: root.outline(width, height, Theme.mm(0.7))
     }
 }

@@ -29,7 +29,7 @@ Item {
         id: head
         visible: root.caution
         width: parent.width
-        height: Math.max(Theme.step, line.height + Theme.mm(4))
+        height: Math.max(Theme.step, line.height + Theme.mm(1))
         inList: true
         accessibleName: root.says
         Accessible.role: Accessible.Button

@@ -92,7 +92,7 @@ Item {
         id: buttons
         anchors.bottom: parent.bottom
         width: parent.width
-        height: Theme.target
+        height: Math.max(Theme.target, take.visible ? take.contentHeight : 0)
 
         CutButton {
             id: back
@@ -114,7 +114,8 @@ Item {
             enabled: WouldFit.canTake
             //: layout: how many blocks across and down, their size and the sashing between them
             text: qsTr("Take this layout")
-            reason: Session.readOnly ? qsTr("Open for reading only.") : qsTr("Press one to see it on the table.")
+            // A low screen has no room to say it.
+            reason: Session.readOnly ? qsTr("Open for reading only.") : Theme.small ? "" : qsTr("Press one to see it on the table.")
             onClicked: if (WouldFit.take())
                 root.closed()
         }

@@ -65,6 +65,20 @@ Window {
             onDismissed: Session.dismissNotice()
         }
 
+        PassingLine {
+            id: passing
+            objectName: "passing"
+            // Beside undo, over the drawing; upright the targets lie there.
+            x: Theme.left ? page.x + page.width - width : page.x
+            y: root.width > root.height ? parent.height - height : 0
+        }
+        Connections {
+            target: Session
+            function onUndone(what) {
+                passing.say(qsTr("Undone: %1").arg(what));
+            }
+        }
+
         Band {
             id: band
             visible: root.working

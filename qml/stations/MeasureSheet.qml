@@ -2,11 +2,13 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
-import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** Six readings to step, at once a verdict and its remedy; then the readings go with the block. */
+/**
+ * Six readings to step. They keep their places while the verdict, over the drawing beside them, follows; then
+ * they go with the block.
+ */
 Item {
     id: root
 
@@ -31,31 +33,33 @@ Item {
             width: list.width
             spacing: Theme.gap
 
-            FindingBlock {
+            Word {
                 width: parent.width
-                head: qsTr("Block %1").arg(BlockMeasure.block)
-                verdict: BlockMeasure.verdict.replace(/[{}]/g, "")
-                remedy: BlockMeasure.remedy.replace(/[{}]/g, "")
+                bold: true
+                text: qsTr("Block %1: outer stitches").arg(BlockMeasure.block)
             }
-            BlockShape {
+            Grid {
+                id: six
                 width: parent.width
-                height: Theme.mm(54)
-                corners: BlockMeasure.corners
-                times: BlockMeasure.times
-                accessibleName: BlockMeasure.verdict.replace(/[{}]/g, "")
-            }
-            Repeater {
-                model: 6
-                Stepper {
-                    required property int index
-                    readonly property var reading: BlockMeasure.readings[index]
-                    width: rows.width
-                    label: reading.says
-                    figure: reading.figure
-                    problem: reading.suspect ? qsTr("measure this one again first") : ""
-                    onLess: BlockMeasure.nudge(index, -1)
-                    onMore: BlockMeasure.nudge(index, 1)
-                    onAskKeypad: root.enter(String(index), reading.says, "")
+                columns: Math.max(1, Math.min(3, Math.floor((width + columnSpacing) / (2 * Theme.step + Theme.gap + columnSpacing))))
+                columnSpacing: Theme.gap
+                rowSpacing: Theme.mm(1.4)
+                readonly property real each: (width - (columns - 1) * columnSpacing) / columns
+
+                Repeater {
+                    model: 6
+                    Stepper {
+                        required property int index
+                        readonly property var reading: BlockMeasure.readings[index]
+                        width: six.each
+                        // Short enough to stand beside its figure; the drawing shows both diagonals.
+                        label: index < 4 ? reading.says : index === 4 ? qsTr("from top left") : qsTr("from top right")
+                        figure: reading.figure
+                        problem: reading.suspect ? qsTr("measure this one again first") : ""
+                        onLess: BlockMeasure.nudge(index, -1)
+                        onMore: BlockMeasure.nudge(index, 1)
+                        onAskKeypad: root.enter(String(index), reading.says, "")
+                    }
                 }
             }
             InlineLength {
@@ -81,9 +85,9 @@ Item {
         id: done
         anchors.bottom: parent.bottom
         width: parent.width
-        height: Theme.target
+        height: Theme.targetLeast
         kind: "action"
-        text: qsTr("Keep these readings")
+        text: BlockMeasure.measured ? qsTr("Keep these readings") : qsTr("All six are as shown")
         onClicked: {
             BlockMeasure.save();
             root.closed();

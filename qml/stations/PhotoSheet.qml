@@ -104,7 +104,16 @@ Item {
         y: list.y + Theme.gap
         width: parent.width - 2 * Theme.margin
         //: %1 is the name of a folder
-        text: qsTr("There are no pictures in the folder “%1”. Put them there, or go on without one.").arg(BlockLog.picker.folder.title)
+        text: qsTr("There are no pictures in the folder “%1”. Put them there, or go on without one.").arg(BlockLog.picker.folder.place)
+    }
+    Connections {
+        // She has put pictures there meanwhile.
+        target: Qt.application
+        enabled: root.picking && root.visible
+        function onStateChanged() {
+            if (Qt.application.state === Qt.ApplicationActive)
+                BlockLog.picker.folder.refresh();
+        }
     }
     Rectangle {
         anchors.fill: foot

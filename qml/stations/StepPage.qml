@@ -47,6 +47,13 @@ FocusScope {
         height: root.height - (root.upright ? column.height : 0)
         clip: true
     }
+    MeasureScene {
+        visible: column.sheet === "measure"
+        x: area.x
+        y: area.y
+        width: area.width
+        height: area.height
+    }
     StepSheets {
         id: column
         // Upright its own line falls on the band's: one key line, not two.
@@ -62,8 +69,9 @@ FocusScope {
         home: column
         marks: FitModel.marks("")
         onGiven: (name, text) => {
-            column.take(name, text);
-            keypad.close();
+            error = column.take(name, text);
+            if (error === "")
+                close();
         }
         onClosed: root.forceActiveFocus()
     }

@@ -43,14 +43,15 @@ SheetColumn {
         trouble.error = "";
         shows = "wrong";
     }
-    /** A measure typed for the trial, or for an answer to what went wrong. */
-    function take(name: string, text: string) {
+    /** A measure typed for the trial, for an answer to what went wrong, or of a block; what is wrong with it. */
+    function take(name: string, text: string): string {
+        if (root.sheet === "measure")
+            return readings.take(name, text);
         if (root.sheet === "wrong")
             trouble.take(name, text);
-        else if (root.sheet === "measure")
-            readings.take(name, text);
         else
             trial.take(name, text);
+        return "";
     }
 
     StepColumn {

@@ -30,7 +30,7 @@ Fingertip {
     readonly property bool finished: StepModel.finished
     readonly property string caution: finished ? "" : StepModel.caution
     readonly property string firstCaution: (caution.match(/^.*?[.!?:](?=\s|$)/) ?? [caution])[0]
-    readonly property string check: finished ? "" : siding ? TrimModel.checkSays : StepModel.check
+    readonly property string check: finished ? "" : siding ? (TrimModel.warns !== "" ? TrimModel.warns : TrimModel.checkSays) : StepModel.check
     readonly property bool siding: Session.station === 4 && TrimModel.trimming && !finished
     readonly property string line: finished ? StepModel.elsewhereText
         : siding ? TrimModel.firstSays + (TrimModel.second.valid ? " " + qsTr("and {%1} %2").arg(TrimModel.second.text).arg(TrimModel.secondSays) : "")
@@ -42,6 +42,8 @@ Fingertip {
 
     readonly property bool clothed: StepModel.clothName.length > 0 && !finished
     readonly property real markWidth: Theme.mm(8)
+    /** It may have to stand on the first line, beside the tab. */
+    readonly property real cautionWidth: clothed || named !== "" ? width : firstWidth
     readonly property bool untriedHere: StepModel.notTried && !finished
     readonly property real room: height - (clothed ? cloth.height + air : 0) - (untriedHere ? untried.implicitHeight + air : 0)
                                  - (named !== "" ? name.implicitHeight + air : 0)
@@ -65,7 +67,7 @@ Fingertip {
     Word {
         id: wholeCaution
         visible: false
-        width: root.width - root.markWidth
+        width: root.cautionWidth - root.markWidth
         text: root.caution
     }
     Word {
@@ -113,7 +115,8 @@ Fingertip {
         InlineLength {
             id: says
             visible: root.lineShown
-            width: parent.width - (root.clothed || root.caution === "" ? 0 : Theme.control)
+            // The mark stands at the end of the first line where no cloth does.
+            width: root.clothed || root.caution === "" ? parent.width : root.firstWidth - Theme.control
             text: root.line
         }
         Word {
@@ -125,7 +128,7 @@ Fingertip {
         }
         CautionLine {
             visible: root.cautionAs === "whole" || root.cautionAs === "brief"
-            width: parent.width
+            width: root.cautionWidth
             text: root.cautionAs === "brief" ? root.firstCaution : root.caution
         }
         Word {

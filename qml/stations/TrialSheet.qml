@@ -93,7 +93,8 @@ Item {
         height: Theme.target
         kind: "action"
         enabled: StepModel.canGoNext
-        text: qsTr("Take these measures")
+        // Nothing is taken as measured that she has not said.
+        text: Object.keys(root.values).length > 0 ? qsTr("Take these measures") : qsTr("All are as shown")
         onClicked: {
             const answer = StepModel.enterTrial(StepModel.trialKind, root.sent());
             root.error = answer.ok ? "" : answer.says;

@@ -15,36 +15,19 @@ StepPage {
     RulerDrawing {
         id: drawing
         anchors.fill: parent
-        visible: root.ruled
+        visible: root.ruled && !TrimModel.trimming
         view: StepModel.ruler
         clothRole: StepModel.clothRole
         accessibleName: TrimModel.title + ". " + TrimModel.figure.text + " " + TrimModel.firstSays + ". " + TrimModel.checkSays
     }
-    Column {
-        visible: root.ruled && TrimModel.trimming
-        x: Theme.left ? parent.width - width - Theme.margin : Theme.margin
-        y: Theme.margin
-        width: Theme.mm(22)
-        Repeater {
-            model: 4
-            Row {
-                id: side
-                required property int index
-                spacing: Theme.mm(1.4)
-                Word {
-                    bold: side.index + 1 === TrimModel.side
-                    text: side.index + 1
-                    color: side.index + 1 > TrimModel.side ? Theme.colors.inkSoft : Theme.colors.ink
-                }
-                Pictogram {
-                    visible: side.index + 1 < TrimModel.side
-                    name: "tick"
-                    width: Theme.mm(5)
-                    ink: Theme.colors.ink
-                    ground: Theme.colors.paper
-                }
-            }
-        }
+    SideDrawing {
+        id: side
+        anchors.fill: parent
+        visible: ready && !StepModel.finished
+        view: TrimModel.lies
+        figure: TrimModel.figure
+        second: TrimModel.second
+        accessibleName: drawing.accessibleName
     }
     ApartDrawing {
         id: apart
@@ -54,7 +37,7 @@ StepPage {
         accessibleName: qsTr("The strip comes apart down the middle of each gap; blocks off it so far: %1").arg(off)
     }
     InlineLength {
-        visible: !drawing.visible && !apart.visible
+        visible: !drawing.visible && !side.visible && !apart.visible
         anchors.centerIn: parent
         width: parent.width - 4 * Theme.margin
         horizontalAlignment: Text.AlignHCenter

@@ -17,14 +17,22 @@ int main(int argc, char **argv)
         std::fputs("usage: matside-drag [MOVES]\n", stderr);
         return 2;
     }
-    measure::planWhileDragging(moves);
+    const auto planned = measure::planWhileDragging(moves);
+    planned.all.print("plan(), 30 x 30 blocks, 12 cloths, dragging");
+    std::printf("%-44s %6d of those sizes were refused, with remedies\n", "", planned.refused);
     measure::planByColumns();
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
     const QGuiApplication app(argc, argv);
-    if (!measure::frameWhileDragging(moves)) {
+    measure::Stage stage(measure::largeDocument());
+    const auto took = stage.stands() ? measure::dragCorner(stage, moves) : std::nullopt;
+    if (!took) {
         std::fputs("matside-drag: the window or the corner of the piece was not found\n", stderr);
         return 1;
     }
+    took->models.print("touch event to all models following");
+    took->frames.print("touch event to the end of its frame");
+    std::printf("%-44s %6d moves stayed on the same number of blocks and drew nothing new\n", "",
+                took->still);
     return 0;
 }

@@ -2,7 +2,6 @@
 #include "planning.h"
 
 #include "plan/plan.h"
-#include "times.h"
 
 #include <cstdio>
 #include <string>
@@ -59,21 +58,19 @@ Project largePiece()
     return project;
 }
 
-void planWhileDragging(int moves)
+Planned planWhileDragging(int moves)
 {
     Project project = largePiece();
-    Times all;
-    int refused = 0;
+    Planned planned;
     const Length step = Length::inches(0, 1, 16);
     const Length least = Length::inches(3);
     for (int move = 0; move < moves; ++move) {
         // A finger going up and down through 80 marks: 3 in to 8 in, the last of them too big for the field.
         const int at = move % 160;
         project.blocks.width = project.blocks.height = least + step * (at < 80 ? at : 160 - at);
-        refused += timed(project, all).problems.empty() ? 0 : 1;
+        planned.refused += timed(project, planned.all).problems.empty() ? 0 : 1;
     }
-    all.print("plan(), 30 x 30 blocks, 12 cloths, dragging");
-    std::printf("%-44s %6d of those sizes were refused, with remedies\n", "", refused);
+    return planned;
 }
 
 void planByColumns()

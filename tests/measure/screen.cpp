@@ -1,45 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include "screen.h"
 
-#include "main/room.h"
 #include "planning.h"
 #include "project/codec.h"
-#include "times.h"
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
-#include <QQuickItem>
-#include <QQuickWindow>
-#include <QTemporaryDir>
-#include <QtTest>
 
-#include <cstdio>
+#include <cmath>
 
 namespace measure {
 
 using namespace matside;
 
-namespace {
-
-QQuickItem *cornerIn(QQuickItem *item)
-{
-    if (item->isVisible() && QByteArray(item->metaObject()->className()).startsWith("CornerGrip"))
-        return item;
-    for (QQuickItem *child : item->childItems())
-        if (QQuickItem *found = cornerIn(child))
-            return found;
-    return nullptr;
-}
-
-void idle(int ms)
-{
-    QElapsedTimer timer;
-    timer.start();
-    while (timer.elapsed() < ms)
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-}
-
-/// The large piece, on a table it nearly covers so that its corner can be taken.
 QString largeDocument()
 {
     Project project = largePiece();
@@ -48,78 +21,91 @@ QString largeDocument()
     return QString::fromStdString(writeProject(project));
 }
 
-/// One drag back and forth over some blocks.
-void drag(Room &room, QQuickWindow &window, QPoint from, int moves)
+std::optional<Followed> dragCorner(Stage &stage, int moves)
 {
-    Times reckoned;
-    Times shown;
-    int frames = 0;
-    int replans = 0;
-    int unseen = 0;
-    QObject::connect(&window, &QQuickWindow::frameSwapped, &window, [&frames] { ++frames; });
+    stage.room().session().setStation(static_cast<int>(Station::Fit));
+    idle(300);
+    const QQuickItem *corner = stage.itemOf("CornerGrip");
+    if (!corner)
+        return std::nullopt;
     // Connected after the models, so by then they and all that is bound to them have followed.
+    int replans = 0;
     std::chrono::steady_clock::time_point followed;
-    QObject::connect(&room.workspace(), &Workspace::changed, &window, [&] {
-        ++replans;
-        followed = std::chrono::steady_clock::now();
-    });
-    QPointingDevice *finger = QTest::createTouchDevice();
-    QTest::touchEvent(&window, finger).press(0, from);
-    idle(50);
-    for (int move = 1; move <= moves; ++move) {
-        // 120 px inwards and back, 5 px at a time.
-        const int at = (move * 5) % 240;
-        const QPoint to = from - QPoint(at < 120 ? at : 240 - at, at < 120 ? at : 240 - at);
-        const int plannedBefore = replans;
-        const int framesBefore = frames;
-        const auto start = std::chrono::steady_clock::now();
-        QTest::touchEvent(&window, finger).move(0, to);
-        if (replans == plannedBefore) {
-            ++unseen;
-            continue;
-        }
-        reckoned.add(followed - start);
-        QElapsedTimer patience;
-        patience.start();
-        while (frames == framesBefore && patience.elapsed() < 1000)
-            QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 20);
-        if (frames > framesBefore)
-            shown.add(std::chrono::steady_clock::now() - start);
-    }
-    QTest::touchEvent(&window, finger).release(0, from);
-    reckoned.print("touch event to all models following");
-    shown.print("touch event to the end of its frame");
-    std::printf("%-44s %6d moves stayed on the same number of blocks and drew nothing new\n", "", unseen);
+    const auto watching =
+        QObject::connect(&stage.room().workspace(), &Workspace::changed, &stage.window(), [&] {
+            ++replans;
+            followed = std::chrono::steady_clock::now();
+        });
+    const QPoint from = corner->mapToScene(QPointF(corner->width() / 2, corner->height() / 2)).toPoint();
+    Times models;
+    auto asked = std::chrono::steady_clock::now();
+    int told = 0;
+    Followed took = follow(
+        stage.window(), from, moves,
+        [&](int move) {
+            if (replans != told)
+                models.add(followed - asked);
+            told = replans;
+            asked = std::chrono::steady_clock::now();
+            // 120 px inwards and back, 5 px at a time.
+            const int at = (move * 5) % 240;
+            return from - QPoint(at < 120 ? at : 240 - at, at < 120 ? at : 240 - at);
+        },
+        [&] { return replans; });
+    took.models = models;
+    QObject::disconnect(watching);
+    return took;
 }
 
-} // namespace
-
-bool frameWhileDragging(int moves)
+std::optional<Followed> scrubStrip(Stage &stage, int moves)
 {
-    QTemporaryDir folder;
-    auto store = openStore(folder.path());
-    if (!store)
-        return false;
-    const auto id = store.value()->create(largeDocument());
-    if (!id)
-        return false;
-    Room room(std::move(store).value(), 5.87);
-    room.session().openProject(id.value());
-    room.session().setStation(static_cast<int>(Station::Fit));
-    if (!room.show())
-        return false;
-    auto *window = qobject_cast<QQuickWindow *>(room.engine().rootObjects().value(0));
-    if (!window)
-        return false;
-    window->resize(1280, 800);
-    window->show();
-    idle(500);
-    QQuickItem *corner = cornerIn(window->contentItem());
-    if (!corner)
-        return false;
-    drag(room, *window, corner->mapToScene(QPointF(corner->width() / 2, corner->height() / 2)).toPoint(),
-         moves);
-    return true;
+    stage.room().session().setStation(static_cast<int>(Station::Hoop));
+    idle(300);
+    const QQuickItem *strip = stage.itemOf("StripDrawing");
+    if (!strip)
+        return std::nullopt;
+    const QPoint from = strip->mapToScene(QPointF(strip->width() * 0.1, strip->height() * 0.6)).toPoint();
+    const int way = static_cast<int>(strip->width() * 0.8);
+    return follow(
+        stage.window(), from, moves,
+        [&](int move) {
+            const int at = (move * 40) % (2 * way);
+            return from + QPoint(at < way ? at : 2 * way - at, 0);
+        },
+        [&] { return strip->property("at").toInt(); });
+}
+
+std::optional<Times> scrollGallery(Stage &stage, int steps)
+{
+    stage.room().session().setStation(static_cast<int>(Station::Hoop));
+    idle(300);
+    QQuickItem *page = stage.itemOf("HoopPage");
+    if (!page || !QMetaObject::invokeMethod(page, "openSide", Q_ARG(QString, QStringLiteral("gallery"))))
+        return std::nullopt;
+    idle(1500); // thumbnails come from another thread
+    QQuickItem *grid = stage.itemOf("QQuickGridView");
+    if (!grid)
+        return std::nullopt;
+    const double far = grid->property("contentHeight").toDouble() - grid->height();
+    if (far <= 0)
+        return std::nullopt;
+    Times times;
+    int frames = 0;
+    const auto counting =
+        QObject::connect(&stage.window(), &QQuickWindow::frameSwapped, grid, [&] { ++frames; });
+    for (int step = 1; step <= steps; ++step) {
+        const double at = std::fmod(step * 37.0, 2 * far);
+        const int drawn = frames;
+        const auto start = std::chrono::steady_clock::now();
+        grid->setProperty("contentY", at < far ? at : 2 * far - at);
+        QElapsedTimer patience;
+        patience.start();
+        while (frames == drawn && patience.elapsed() < 1000)
+            QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 20);
+        times.add(std::chrono::steady_clock::now() - start);
+    }
+    QObject::disconnect(counting);
+    return times;
 }
 
 } // namespace measure

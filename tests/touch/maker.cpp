@@ -266,7 +266,7 @@ bool Maker::workOnce()
         return fail(QStringLiteral("the block could not be logged: ") + m_trouble);
     // What the button says is this step's; a trial's measures are taken on a sheet of their own.
     const QString name = QString::fromStdString(step->id);
-    const QString action = isMeasured(*step) ? QStringLiteral("Take these measures") : actionText(*step);
+    const QString action = isMeasured(*step) ? QStringLiteral("All are as shown") : actionText(*step);
     const bool bySides = step->does == Does::TrimBlock;
     const auto ready = [&] {
         const QQuickItem *button = byObjectName(screen(), QStringLiteral("action"));

@@ -35,6 +35,46 @@ PartCase {
         ChoiceRow { width: 446 }
     }
 
+    Component {
+        id: scrolled
+        Item {
+            property alias far: view.contentY
+            readonly property color ground: Theme.colors.raised
+            width: 440
+            height: 300
+            Rectangle {
+                anchors.fill: parent
+                color: parent.ground
+            }
+            Flickable {
+                id: view
+                y: 150
+                width: 440
+                height: 150
+                clip: true
+                contentHeight: 1000
+                CutButton {
+                    width: 300
+                    height: 80
+                    kind: "outline"
+                    text: "in the list"
+                }
+            }
+        }
+    }
+
+    /** Where nothing but the processor draws, what has left a list must not stand above it. */
+    function test_whatIsScrolledAwayIsNotDrawn() {
+        const page = createTemporaryObject(scrolled, test);
+        waitForRendering(page);
+        let picture = grabImage(page);
+        verify(!Qt.colorEqual(picture.pixel(150, 150), page.ground), "the button's edge is there to be seen");
+        page.far = 90;
+        waitForRendering(page);
+        picture = grabImage(page);
+        for (let y = 2; y < 300; ++y)
+            verify(Qt.colorEqual(picture.pixel(150, y), page.ground), "drawn at " + y);
+    }
     function test_choosing() {
         const view = createTemporaryObject(list, test);
         mouseClick(view, 50, 20);

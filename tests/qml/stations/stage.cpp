@@ -29,6 +29,23 @@ Stage::Stage(QObject *parent) : QObject(parent)
 
 Stage::~Stage() = default;
 
+namespace {
+
+void stitchAll(Project &project)
+{
+    const std::int64_t full = std::max<std::int64_t>(1, plan(project).strip.perStrip);
+    for (std::int64_t i = 0; i < project.blocks.columns * project.blocks.rows; ++i) {
+        MadeBlock block;
+        block.block = std::string(1, static_cast<char>('A' + i / project.blocks.columns)) +
+                      std::to_string(i % project.blocks.columns + 1);
+        block.strip = i / full + 1;
+        block.place = i % full + 1;
+        project.made.blocks.push_back(block);
+    }
+}
+
+} // namespace
+
 bool Stage::begin(int station, bool trial)
 {
     QFile file(QStringLiteral(TEST_DATA_DIR "/project-example.json"));
@@ -40,6 +57,9 @@ bool Stage::begin(int station, bool trial)
     Project project = read.value().project;
     project.made = Made();
     project.made.trialPutOff = !trial;
+    // A strip comes apart only when its blocks are stitched.
+    if (station == static_cast<int>(Station::Trim))
+        stitchAll(project);
     const auto id = m_room->workspace().store().create(QString::fromStdString(writeProject(project)));
     if (!id)
         return false;

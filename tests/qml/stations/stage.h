@@ -18,8 +18,8 @@ public:
 
     /// Whether there is something to work on.
     [[nodiscard]] bool isSet() const { return m_room != nullptr; }
-    /// Puts the piece of the worked example on the shelf anew, as a piece not begun, and opens it at a
-    /// station. `trial`: its trial was put off if false.
+    /// Puts the piece of the worked example on the shelf anew, as a piece not begun, its blocks
+    /// stitched for Trim, and opens it at a station. `trial`: its trial was put off if false.
     Q_INVOKABLE bool begin(int station, bool trial);
     /// How many repetitions of steps the store holds as done at a station.
     Q_INVOKABLE int done(int station) const;

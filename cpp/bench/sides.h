@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "bench/step.h"
+
+namespace matside {
+
+/// Sides of the block in hand that are cut at a trimming step, 0…3: the fourth counts the block. `block` is
+/// its name, empty at the trial.
+[[nodiscard]] std::int64_t sidesCut(const Project &project, const Step &step, const std::string &block);
+
+/// One more of them cut, an event of its own: it outlives a closed program and is taken back alone.
+[[nodiscard]] Project withSideCut(const Project &project, const Step &step, const std::string &block);
+
+/// How many blocks of the strip to be cut apart are not stitched yet; 0 at any other step.
+[[nodiscard]] std::int64_t stitchedBeforeApart(const std::vector<Step> &steps, const Plan &plan,
+                                               const Step &step);
+
+} // namespace matside

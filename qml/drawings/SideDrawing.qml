@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+import "printing.js" as Printing
+
+/**
+ * A block under the ruler, one of its four sides at the blade: what was cut before lies where the turned block
+ * has it, and both lines that must lie right are drawn, each with its figure.
+ */
+Item {
+    id: root
+
+    /** {alongMm, acrossMm: of the trimmed block, across the blade and with it, allowanceMm, side: 1…4} */
+    property var view: null
+    /** The first reading, and from the third side on the second: figures. */
+    property var figure: null
+    property var second: null
+    property string accessibleName
+
+    readonly property bool ready: (view?.alongMm ?? 0) > 0 && width > 0 && height > 0
+    readonly property int side: view?.side ?? 1
+    readonly property bool whole: side > 2
+    /** What is not cut yet stands out past the line by so much, in mm. */
+    readonly property real rough: 14
+    readonly property real headroom: Theme.mm(17)
+    readonly property real zoom: ready ? Math.min((width - Theme.mm(22)) / (view.alongMm + 2 * rough + 18),
+                                                  (height - 2 * headroom) / (view.acrossMm + 2 * rough)) : 1
+    readonly property real blade: ready ? (width + view.alongMm * zoom) / 2 : 0
+    readonly property real far: ready ? blade - view.alongMm * zoom : 0
+    readonly property real upper: ready ? (height - view.acrossMm * zoom) / 2 : 0
+    readonly property real lower: height - upper
+    readonly property real stitch: ready ? blade - view.allowanceMm * zoom : 0
+
+    Accessible.role: Accessible.Graphic
+    Accessible.name: accessibleName
+
+    PrintCanvas {
+        anchors.fill: parent
+        shows: [root.view, root.zoom, root.blade, root.upper]
+        Accessible.ignored: true
+        onPrinting: context => {
+            if (root.ready)
+                root.paint(context, Theme.colors, unit);
+        }
+    }
+    SideReading {
+        visible: root.ready
+        drawnAt: root.whole ? root.far : root.stitch
+        page: root.width
+        y: Theme.mm(2)
+        figure: root.figure
+        says: root.whole ? qsTr("on the cut side") : qsTr("on the stitches")
+    }
+    SideReading {
+        visible: root.ready && root.whole
+        drawnAt: root.stitch
+        page: root.width
+        // The cutter's handle reaches out below, beyond the blade.
+        limit: root.blade - Theme.mm(3)
+        y: root.height - height - Theme.mm(2)
+        figure: root.second
+        says: qsTr("on the stitches")
+    }
+
+    /** Whether the side that lies there (0 right, 1 foot, 2 left, 3 head) was cut before. */
+    function cutBefore(at: int): bool {
+        return at > 0 && root.side - at >= 1;
+    }
+    /** An edge from corner to corner, ragged where it was not cut yet. */
+    function edge(points: var, x1: real, y1: real, x2: real, y2: real, smooth: bool) {
+        const steps = smooth ? 1 : 12;
+        for (let i = 0; i < steps; ++i) {
+            const away = smooth || i === 0 ? 0 : (i % 2 ? 1 : -1) * 2.2 * (1 + i % 3);
+            const t = i / steps, across = x1 === x2;
+            points.push([x1 + (x2 - x1) * t + (across ? away : 0), y1 + (y2 - y1) * t + (across ? 0 : away)]);
+        }
+    }
+    function paint(context: var, c: var, u: real) {
+        const out = root.rough * root.zoom;
+        const at = [root.blade + out, root.lower + (cutBefore(1) ? 0 : out), root.far - (cutBefore(2) ? 0 : out), root.upper - (cutBefore(3) ? 0 : out)];
+        const points = [];
+        edge(points, at[0], at[3], at[0], at[1], false);
+        edge(points, at[0], at[1], at[2], at[1], cutBefore(1));
+        edge(points, at[2], at[1], at[2], at[3], cutBefore(2));
+        edge(points, at[2], at[3], at[0], at[3], cutBefore(3));
+        const trace = () => {
+            points.forEach(([x, y], i) => i === 0 ? context.moveTo(x, y) : context.lineTo(x, y));
+            context.closePath();
+        };
+        Printing.clothShape(context, c, "front", at[2] - out, at[3] - out, at[0] - at[2] + 2 * out, at[1] - at[3] + 2 * out, u, trace);
+        context.strokeStyle = c.ink;
+        context.lineWidth = 2.4 * u * c.lineScale;
+        context.beginPath();
+        trace();
+        context.stroke();
+        const s = root.view.allowanceMm * root.zoom;
+        Printing.roleRect(context, "stitched", root.far + s, root.upper + s, root.stitch - root.far - s, root.lower - root.upper - 2 * s, c.stitched, 3 * u * c.lineScale);
+        paintRuler(context, c, u, s);
+        Printing.blade(context, c, root.blade, root.lower + out + 30 * u, root.upper - out - 14 * u, root.lower + out, u);
+    }
+    function paintRuler(context: var, c: var, u: real, s: real) {
+        const from = root.whole ? root.far - 3 * s : root.blade - Math.min(6 * 25.4, root.view.alongMm * 0.8) * root.zoom;
+        const high = root.rough * root.zoom + 8 * u, top = root.upper - high, tall = root.lower - root.upper + 2 * high;
+        context.fillStyle = c.rulerBody;
+        context.globalAlpha = c.rulerAlpha;
+        context.fillRect(from, top, root.blade - from, tall);
+        context.globalAlpha = 1;
+        context.strokeStyle = c.rulerMark;
+        context.lineWidth = 3 * u * c.lineScale;
+        context.strokeRect(from, top, root.blade - from, tall);
+        for (const x of root.whole ? [root.far, root.stitch] : [root.stitch])
+            Printing.strokeLine(context, x, top, x, top + tall, c.accent, 6 * u * c.lineScale);
+        // The cross line: through the outline's corner, later along the side cut before.
+        const cross = cutBefore(1) ? root.lower : root.lower - s;
+        Printing.strokeLine(context, from, cross, root.blade, cross, c.accent, 4 * u * c.lineScale);
+    }
+}

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Drawings
+import Matside.Parts
+import Matside.Theme
+
+/** The block as measured, its departure drawn larger than it is, with what it means and what to do. */
+Rectangle {
+    id: root
+
+    /** Lower than wide: verdict and drawing beside each other. */
+    readonly property bool beside: width > height * 1.2
+    readonly property bool judged: BlockMeasure.measured
+
+    color: Theme.colors.paper
+
+    FindingBlock {
+        id: finding
+        visible: root.judged
+        mostCap: Theme.small ? Theme.capThird : Theme.capSecond
+        width: root.beside ? root.width * 0.55 : root.width
+        verdict: BlockMeasure.verdict.replace(/[{}]/g, "")
+        remedy: BlockMeasure.remedy.replace(/[{}]/g, "")
+    }
+    InlineLength {
+        id: asked
+        visible: !root.judged
+        x: Theme.margin
+        y: Theme.margin
+        width: (root.beside ? root.width * 0.55 : root.width) - 2 * Theme.margin
+        cap: Theme.capHead
+        text: qsTr("Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.")
+    }
+    BlockShape {
+        x: root.beside ? finding.width + Theme.margin : Theme.margin
+        y: root.beside ? Theme.margin : (root.judged ? finding.implicitHeight : asked.y + asked.implicitHeight) + Theme.gap
+        width: root.width - x - Theme.margin
+        height: root.height - y - Theme.margin
+        corners: BlockMeasure.corners
+        times: root.judged ? BlockMeasure.times : 1
+        accessibleName: BlockMeasure.verdict.replace(/[{}]/g, "")
+    }
+}

@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: MIT
+#include "keeping.h"
+
+#include "plainrows.h"
+#include "planning.h"
+#include "project/codec.h"
+#include "store/photohelp.h"
+#include "window.h"
+
+#include <QTemporaryDir>
+
+namespace measure {
+
+using namespace matside;
+
+namespace {
+
+QString text(const Project &project)
+{
+    return QString::fromStdString(writeProject(project));
+}
+
+/// "A1": row letter from the top, column from the left.
+QString nameOf(int row, int column)
+{
+    return QString(QChar('A' + row)) + QString::number(column + 1);
+}
+
+/// A piece that a table holds, with that many things made of it.
+Project worn(const std::string &name, int events)
+{
+    Project project = freshProject(System::Inch);
+    project.name = name;
+    for (int i = 0; i < events; ++i) {
+        MadeEvent event;
+        event.event = "new-bobbin";
+        event.count = i;
+        project.made.events.push_back(event);
+    }
+    return project;
+}
+
+/// From the folder to the first frame of the opened project, in this process.
+std::optional<std::chrono::steady_clock::duration> start(const QString &folder, Times &station)
+{
+    const auto begun = std::chrono::steady_clock::now();
+    Stage stage({}, folder);
+    if (!stage.stands())
+        return std::nullopt;
+    // The stage waits half a second after its window is shown.
+    const auto took = std::chrono::steady_clock::now() - begun - std::chrono::milliseconds(500);
+    for (int round = 0; round < 4; ++round)
+        for (const Station to : {Station::Cut, Station::Hoop, Station::Shop, Station::Fit}) {
+            int frames = 0;
+            const auto counting = QObject::connect(&stage.window(), &QQuickWindow::frameSwapped,
+                                                   &stage.window(), [&frames] { ++frames; });
+            const auto asked = std::chrono::steady_clock::now();
+            stage.room().session().setStation(static_cast<int>(to));
+            while (frames == 0 && std::chrono::steady_clock::now() - asked < std::chrono::seconds(2))
+                QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 20);
+            if (round > 0) // the first visit makes the page
+                station.add(std::chrono::steady_clock::now() - asked);
+            QObject::disconnect(counting);
+            idle(50);
+        }
+    return took;
+}
+
+bool fill(const QString &folder, int projects, int events, int notes)
+{
+    auto store = openStore(folder);
+    if (!store)
+        return false;
+    NoteBook book(*store.value());
+    for (int number = 0; number < projects; ++number) {
+        std::vector<Note> all;
+        for (int i = 0; i < notes / projects; ++i)
+            all.push_back(photohelp::noteOf(nameOf(i % 3, i / 3), {}));
+        if (!book.bringIn({}, text(worn("Piece " + std::to_string(number), events / projects)), all))
+            return false;
+    }
+    const auto last = store.value()->create(text(worn("The last", 100)));
+    return last && store.value()->setSetting(settings::openProject, last.value());
+}
+
+} // namespace
+
+std::optional<Logged> logBlocks(int count)
+{
+    QTemporaryDir folder;
+    QTemporaryDir beside;
+    auto store = openStore(folder.path());
+    auto other = openStore(beside.path());
+    if (!store || !other)
+        return std::nullopt;
+    Project project = largePiece();
+    const auto id = store.value()->create(text(project));
+    const auto there = other.value()->create(text(project));
+    other.value().reset(); // its tables are written by plain sqlite3 from here on
+    if (!id || !there)
+        return std::nullopt;
+    PlainRows rows(storeFile(beside.path()), there.value());
+    if (!rows.open())
+        return std::nullopt;
+    NoteBook book(*store.value());
+    Logged times;
+    for (int number = 0; number < count; ++number) {
+        const Note note = photohelp::noteOf(nameOf(number % 26, number / 26 % 30), {});
+        const QString before = text(project);
+        MadeBlock block;
+        block.block = note.block.toStdString();
+        project.made.blocks.push_back(block);
+        const Command command{
+            {QStringLiteral("edit"), QStringLiteral("log"), QStringLiteral("[]")}, before, text(project)};
+        auto begun = std::chrono::steady_clock::now();
+        if (!book.log(id.value(), command, note))
+            return std::nullopt;
+        times.ours.add(std::chrono::steady_clock::now() - begun);
+        begun = std::chrono::steady_clock::now();
+        if (!rows.write(command, note))
+            return std::nullopt;
+        times.plain.add(std::chrono::steady_clock::now() - begun);
+    }
+    return times;
+}
+
+std::optional<Growth> grow(double part, int rounds)
+{
+    QTemporaryDir alone;
+    QTemporaryDir crowded;
+    Growth times;
+    times.projects = std::max(1, static_cast<int>(500 * part));
+    times.events = static_cast<int>(50000 * part);
+    times.notes = static_cast<int>(10000 * part);
+    if (!fill(alone.path(), 1, 100, 20) || !fill(crowded.path(), times.projects, times.events, times.notes))
+        return std::nullopt;
+    for (int round = 0; round < rounds; ++round) {
+        const auto first = start(alone.path(), times.stationAlone);
+        const auto second = start(crowded.path(), times.stationCrowded);
+        if (!first || !second)
+            return std::nullopt;
+        times.startAlone.add(*first);
+        times.startCrowded.add(*second);
+    }
+    return times;
+}
+
+bool fillGallery(const QString &folder, int blocks)
+{
+    auto store = openStore(folder);
+    if (!store)
+        return false;
+    Project project = freshProject(System::Inch);
+    project.name = "Gallery";
+    project.table.reset();
+    project.blocks.columns = 20;
+    project.blocks.rows = (blocks + 19) / 20;
+    const auto id = store.value()->create(text(project));
+    if (!id || !store.value()->setSetting(settings::openProject, id.value()))
+        return false;
+    NoteBook book(*store.value());
+    const QByteArray whole = photohelp::encoded(photohelp::picture(7, {4000, 3000}, true));
+    for (int number = 0; number < blocks; ++number) {
+        const QString before = text(project);
+        project.slack = Length::ticks(number + 1);
+        const auto photo = book.folder().keep(whole + QByteArray::number(number));
+        if (!photo || !book.log(id.value(),
+                                {{QStringLiteral("edit"), QStringLiteral("log"), QStringLiteral("[]")},
+                                 before,
+                                 text(project)},
+                                photohelp::noteOf(nameOf(number / 20, number % 20), photo.value())))
+            return false;
+    }
+    return true;
+}
+
+} // namespace measure
