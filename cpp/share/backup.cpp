@@ -222,7 +222,7 @@ ShareResult<BackedUp> writeBackup(const QString &database, const PhotoFolder &fo
     if (const auto written = archive.write(part); !written)
         return written.error();
     auto read = lookIntoBackup(part);
-    if (read && !QFile::rename(part, path))
+    if (read && !namedForGood(part, path))
         read = ShareError{QFile::exists(path) ? ShareCode::Exists : ShareCode::Disk, {}, path};
     if (!read)
         QFile::remove(part);
@@ -259,6 +259,8 @@ ShareResult<BackedUp> stageRestoring(const QString &path, const QString &dir)
     if (!QDir(dir).rename(QFileInfo(passing.path()).fileName(), waiting))
         return ShareError{ShareCode::Disk, {}, dir};
     passing.setAutoRemove(false);
+    if (!flushedFolder(dir))
+        return ShareError{ShareCode::Disk, {}, dir};
     return told;
 }
 
@@ -274,7 +276,8 @@ ShareResult<Done> finishRestoring(const QString &dir)
     const QDir from(home.filePath(waiting));
     const QString database = storeFile(dir);
     // The photographs first: what refers to them comes last, and until then this can be begun again.
-    QDir().mkpath(home.filePath(QStringLiteral("photographs")));
+    if (!madeFolder(home.filePath(QStringLiteral("photographs"))))
+        return ShareError{ShareCode::Disk, {}, dir};
     const QDir photos(from.filePath(QStringLiteral("photographs")));
     for (const QString &name : photos.entryList(QDir::Files)) {
         const QString to = home.filePath(QStringLiteral("photographs/") + name);
@@ -285,6 +288,9 @@ ShareResult<Done> finishRestoring(const QString &dir)
         return ShareError{ShareCode::Disk, {}, dir};
     for (const QString &end : {QStringLiteral("-wal"), QStringLiteral("-shm"), QString()})
         QFile::remove(database + end);
+    // A log that came back after a power cut would be read into the store that is put here now.
+    if (!flushedFolder(dir))
+        return ShareError{ShareCode::Disk, {}, dir};
     if (!QFile::rename(from.filePath(databaseName), database))
         return ShareError{ShareCode::Disk, {}, database};
     if (!flushedFolder(dir))

@@ -18,13 +18,6 @@ constexpr int shaDigits = 64;
 constexpr int thumbQuality = 85;
 constexpr QLatin1String partEnd(".part");
 
-bool makeFolder(const QString &dir)
-{
-    if (QFileInfo(dir).isDir())
-        return true;
-    return QDir().mkpath(dir) && flushedFolder(QFileInfo(dir).absolutePath());
-}
-
 PhotoResult<Done> writeDurably(const QString &path, const QByteArray &bytes)
 {
     QFile part(path + partEnd);
@@ -45,14 +38,15 @@ PhotoResult<Done> writeDurably(const QString &path, const QByteArray &bytes)
     return Done{};
 }
 
-/// A thumbnail can always be made again, so it is not flushed; it only never stands half written.
+/// A thumbnail can always be made again, so its name is not flushed. What is in it is: a name that came onto
+/// the disk without it would stand for a picture that cannot be shown, and nothing would make it again.
 bool writeThumb(const QString &path, const QImage &thumb)
 {
     const QString part = path + partEnd;
     QImageWriter writer(part, "jpeg");
     writer.setQuality(thumbQuality);
     const bool written = writer.write(thumb.convertToFormat(QImage::Format_RGB32));
-    return written && (QFile::rename(part, path) || QFile::exists(path));
+    return written && flushedFile(part) && (QFile::rename(part, path) || QFile::exists(path));
 }
 
 QString shaIn(const QString &fileName)
@@ -102,7 +96,7 @@ PhotoResult<Photograph> PhotoFolder::keep(const QByteArray &bytes) const
         return looked.error();
     const auto digest = QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex();
     Photograph photo{QString::fromLatin1(digest), looked.value().format, bytes.size(), looked.value().size};
-    if (!makeFolder(m_originals))
+    if (!madeFolder(m_originals))
         return PhotoError{PhotoCode::Disk, m_originals};
     const QString path = original(photo.sha, photo.format);
     // Under its name a file is whole: it got the name only after it was flushed.
