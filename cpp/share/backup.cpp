@@ -207,8 +207,11 @@ ShareResult<BackedUp> writeBackup(const QString &database, const PhotoFolder &fo
     if (const auto listed = list(databaseName, database); !listed)
         return listed.error();
     std::vector<Photograph> photos = contents.value().photos;
+    // One that is gone or was altered is no longer the photograph: it is counted as missing, and the rest
+    // goes.
     std::erase_if(photos, [&](const Photograph &photo) {
-        return !QFile::exists(folder.original(photo.sha, photo.format));
+        const auto sha = shaOfFile(folder.original(photo.sha, photo.format), photo.sha);
+        return !sha || QString::fromLatin1(sha.value()) != photo.sha;
     });
     for (const Photograph &photo : photos)
         if (const auto listed = list(pictureName(photo), folder.original(photo.sha, photo.format)); !listed)

@@ -6,6 +6,7 @@
 #include "faults/cutcheck.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QProcess>
 #include <QTemporaryDir>
 
@@ -108,6 +109,8 @@ int main(int argc, char **argv)
         return 2;
     const int cuts = QByteArray(argv[1]).toInt();
     const unsigned seed = QByteArray(argv[2]).toUInt();
+    // What is looked at after a cut need not be flushed to a real disk once more.
+    disk_watch(qPrintable(QDir::tempPath()));
     Tally tally;
     for (unsigned number = 0; tally.cuts < cuts; ++number) {
         std::mt19937 random(seed * 1000 + number);

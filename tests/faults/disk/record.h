@@ -50,4 +50,6 @@ void disk_watch(const char *root);
 void disk_room(long long bytes);
 /// From now on flushing fails, or does not.
 void disk_flush_fails(bool fails);
+/// So many seconds are added to the time of day.
+void disk_clock(long seconds);
 }
