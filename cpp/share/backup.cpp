@@ -173,6 +173,9 @@ bool isFresh(const QString &dir)
     Database held;
     if (!held.open(path, Database::Mode::Snapshot))
         return false;
+    const auto tables = held.value(QStringLiteral("SELECT count(*) FROM sqlite_schema"));
+    if (tables && tables.value().toLongLong() == 0)
+        return true; // begun, and no more
     const auto projects = held.value(QStringLiteral("SELECT count(*) FROM projects WHERE kind = 'own'"));
     return projects && projects.value().toLongLong() == 0;
 }
@@ -289,11 +292,13 @@ ShareResult<Done> finishRestoring(const QString &dir)
     }
     if (!flushedFolder(home.filePath(QStringLiteral("photographs"))))
         return ShareError{ShareCode::Disk, {}, dir};
-    for (const QString &end : {QStringLiteral("-wal"), QStringLiteral("-shm"), QString()})
+    // Each before the next, for good: a store that lost its log to a power cut could no longer be told from
+    // one with something in it, and a log that came back would be read into the store that is put here now.
+    for (const QString &end : {QString(), QStringLiteral("-wal"), QStringLiteral("-shm")}) {
         QFile::remove(database + end);
-    // A log that came back after a power cut would be read into the store that is put here now.
-    if (!flushedFolder(dir))
-        return ShareError{ShareCode::Disk, {}, dir};
+        if (!flushedFolder(dir))
+            return ShareError{ShareCode::Disk, {}, dir};
+    }
     if (!QFile::rename(from.filePath(databaseName), database))
         return ShareError{ShareCode::Disk, {}, database};
     if (!flushedFolder(dir))
