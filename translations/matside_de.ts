@@ -1303,6 +1303,21 @@
     </message>
 </context>
 <context>
+    <name>Refused</name>
+    <message>
+        <source>Your projects cannot be opened just now.</source>
+        <translation>Die Projekte lassen sich gerade nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Close Matside</source>
+        <translation>Matside schließen</translation>
+    </message>
+</context>
+<context>
     <name>ResumeSheet</name>
     <message>
         <source>Yes, it is finished</source>
@@ -1586,14 +1601,6 @@ Schnittkante</translation>
         <translation>%1 Projekte</translation>
     </message>
     <message>
-        <source>one photograph was gone before and is not in it</source>
-        <translation>ein Foto fehlte schon vorher und ist nicht darin</translation>
-    </message>
-    <message>
-        <source>%1 photographs were gone before and are not in it</source>
-        <translation>%1 Fotos fehlten schon vorher und sind nicht darin</translation>
-    </message>
-    <message>
         <source>%1 by %2 blocks</source>
         <translation>%1 mal %2 Blöcke</translation>
     </message>
@@ -1616,6 +1623,14 @@ Schnittkante</translation>
     <message>
         <source>%1 things in it cannot be read as they stand</source>
         <translation>%1 Sachen darin lassen sich so nicht lesen</translation>
+    </message>
+    <message>
+        <source>one photograph was gone or damaged before and is not in it</source>
+        <translation>ein Foto war vorher schon weg oder beschädigt und ist nicht darin</translation>
+    </message>
+    <message>
+        <source>%1 photographs were gone or damaged before and are not in it</source>
+        <translation>%1 Fotos waren vorher schon weg oder beschädigt und sind nicht darin</translation>
     </message>
 </context>
 <context>
@@ -2072,6 +2087,18 @@ Schnittkante</translation>
     <message>
         <source>Something in this project cannot be read. Mend it at Fit first; nothing was changed.</source>
         <translation>Etwas in diesem Projekt lässt sich nicht lesen. Erst unter Planen beheben; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The folder of the projects cannot be used. Free some room, and see that it may be read and written.</source>
+        <translation>Der Ordner der Projekte lässt sich nicht benutzen. Platz schaffen und nachsehen, ob er gelesen und beschrieben werden darf.</translation>
+    </message>
+    <message>
+        <source>Your projects are from an earlier Matside. There was no room for the copy that comes before they are brought up to date, so they were left as they are. Free some room.</source>
+        <translation>Die Projekte stammen von einem älteren Matside. Für die Kopie, die vor dem Erneuern gemacht wird, war kein Platz; sie blieben, wie sie sind. Platz schaffen.</translation>
+    </message>
+    <message>
+        <source>Your projects are from an earlier Matside, and their folder cannot be written, so they were left as they are. See that it may be written.</source>
+        <translation>Die Projekte stammen von einem älteren Matside, und ihr Ordner lässt sich nicht beschreiben; sie blieben, wie sie sind. Nachsehen, ob er beschrieben werden darf.</translation>
     </message>
 </context>
 <context>

@@ -1303,6 +1303,21 @@
     </message>
 </context>
 <context>
+    <name>Refused</name>
+    <message>
+        <source>Your projects cannot be opened just now.</source>
+        <translation>Ahora mismo no se pueden abrir los proyectos.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Probar otra vez</translation>
+    </message>
+    <message>
+        <source>Close Matside</source>
+        <translation>Cerrar Matside</translation>
+    </message>
+</context>
+<context>
     <name>ResumeSheet</name>
     <message>
         <source>Yes, it is finished</source>
@@ -1586,14 +1601,6 @@ borde cortado</translation>
         <translation>%1 proyectos</translation>
     </message>
     <message>
-        <source>one photograph was gone before and is not in it</source>
-        <translation>una foto ya faltaba antes y no está incluida</translation>
-    </message>
-    <message>
-        <source>%1 photographs were gone before and are not in it</source>
-        <translation>%1 fotos ya faltaban antes y no están incluidas</translation>
-    </message>
-    <message>
         <source>%1 by %2 blocks</source>
         <translation>%1 por %2 bloques</translation>
     </message>
@@ -1616,6 +1623,14 @@ borde cortado</translation>
     <message>
         <source>%1 things in it cannot be read as they stand</source>
         <translation>%1 cosas de dentro no se pueden leer tal como están</translation>
+    </message>
+    <message>
+        <source>one photograph was gone or damaged before and is not in it</source>
+        <translation>una foto ya faltaba o estaba dañada y no va dentro</translation>
+    </message>
+    <message>
+        <source>%1 photographs were gone or damaged before and are not in it</source>
+        <translation>%1 fotos ya faltaban o estaban dañadas y no van dentro</translation>
     </message>
 </context>
 <context>
@@ -2072,6 +2087,18 @@ borde cortado</translation>
     <message>
         <source>Something in this project cannot be read. Mend it at Fit first; nothing was changed.</source>
         <translation>Algo en este proyecto no se puede leer. Arreglarlo primero en Planear; no se cambió nada.</translation>
+    </message>
+    <message>
+        <source>The folder of the projects cannot be used. Free some room, and see that it may be read and written.</source>
+        <translation>La carpeta de los proyectos no se puede usar. Hay que liberar espacio y mirar que se pueda leer y escribir.</translation>
+    </message>
+    <message>
+        <source>Your projects are from an earlier Matside. There was no room for the copy that comes before they are brought up to date, so they were left as they are. Free some room.</source>
+        <translation>Los proyectos son de un Matside anterior. No había sitio para la copia que se hace antes de ponerlos al día, así que quedaron como estaban. Hay que liberar espacio.</translation>
+    </message>
+    <message>
+        <source>Your projects are from an earlier Matside, and their folder cannot be written, so they were left as they are. See that it may be written.</source>
+        <translation>Los proyectos son de un Matside anterior y en su carpeta no se puede escribir, así que quedaron como estaban. Hay que mirar que se pueda escribir en ella.</translation>
     </message>
 </context>
 <context>

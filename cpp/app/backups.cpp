@@ -44,7 +44,7 @@ void Backups::backUp()
 {
     if (m_busy)
         return;
-    if (!QDir().mkpath(m_documents))
+    if (!madeFolder(m_documents))
         return say(tr("The folder %1 cannot be made.").arg(m_documents), true);
     //: the name of a file with everything in it
     const QString path = freePath(m_documents, tr("Backup"), backupEnd);

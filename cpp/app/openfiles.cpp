@@ -241,15 +241,15 @@ QVariantMap OpenFiles::write(const QString &name)
         return answer(
             false,
             tr("There is a file “%1” already, and it was left as it is. Choose another name.").arg(plain));
-    if (!QDir().mkpath(m_documents))
+    if (!madeFolder(m_documents))
         return answer(false, tr("The folder %1 cannot be made.").arg(m_documents));
     // Written whole under a passing name first; a file that came meanwhile is not written over.
     QTemporaryFile passing(path + QStringLiteral(".XXXXXX"));
     const QByteArray text = m_workspace.document().toUtf8();
-    if (!passing.open() || passing.write(text) != text.size() || !passing.flush())
+    if (!passing.open() || passing.write(text) != text.size() || !flushed(passing))
         return answer(false, tr("The file could not be written: %1").arg(passing.errorString()));
     passing.close();
-    if (!QFile::rename(passing.fileName(), path))
+    if (!namedForGood(passing.fileName(), path))
         return answer(false, tr("The file could not be written to %1.").arg(m_documents));
     passing.setAutoRemove(false);
     QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner | QFile::ReadGroup | QFile::ReadOther);

@@ -109,9 +109,10 @@ QStringList backupWords(const BackedUp &told)
                               QT_TRANSLATE_NOOP("Sharing", "%1 projects")),
                       notes(told.notes), photographs(told.pictures - told.missing, told.bytes)};
     if (told.missing > 0)
-        lines += counted(told.missing,
-                         QT_TRANSLATE_NOOP("Sharing", "one photograph was gone before and is not in it"),
-                         QT_TRANSLATE_NOOP("Sharing", "%1 photographs were gone before and are not in it"));
+        lines += counted(
+            told.missing,
+            QT_TRANSLATE_NOOP("Sharing", "one photograph was gone or damaged before and is not in it"),
+            QT_TRANSLATE_NOOP("Sharing", "%1 photographs were gone or damaged before and are not in it"));
     return lines;
 }
 

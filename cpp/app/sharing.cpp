@@ -44,7 +44,7 @@ void Sharing::share(const QString &id)
     const auto parcel = gather(m_workspace.store(), m_keeper.book(), id);
     if (!parcel)
         return say(id, storeSentence(parcel.error()), true);
-    if (!QDir().mkpath(m_documents))
+    if (!madeFolder(m_documents))
         return say(id, tr("The folder %1 cannot be made.").arg(m_documents), true);
     const QString path = pathFor(toQt(projectIn(parcel.value().document).name), shareEnd);
     setBusy(true);
@@ -81,7 +81,7 @@ void Sharing::print(const QString &id)
     for (const auto &problems : {read.value().problems, made.problems})
         if (!problems.empty())
             return say(id, sentence(problems.front(), project.marks()), true);
-    if (!QDir().mkpath(m_documents))
+    if (!madeFolder(m_documents))
         return say(id, tr("The folder %1 cannot be made.").arg(m_documents), true);
     const QString path = pathFor(toQt(project.name), QLatin1String(".pdf"));
     const QString wrong = m_printer(project, made, path);

@@ -33,6 +33,18 @@ QString storeSentence(const StoreError &error)
         return tell(QT_TRANSLATE_NOOP(
             "Store", "Something in this project cannot be read. Open it and mend that first; nothing was "
                      "copied."));
+    case StoreCode::CannotOpen:
+        return tell(QT_TRANSLATE_NOOP(
+            "Store", "The folder of the projects cannot be used. Free some room, and see that it may be read "
+                     "and written."));
+    case StoreCode::NoCopy:
+        return tell(QT_TRANSLATE_NOOP(
+            "Store", "Your projects are from an earlier Matside. There was no room for the copy that comes "
+                     "before they are brought up to date, so they were left as they are. Free some room."));
+    case StoreCode::NeedsUpgrade:
+        return tell(QT_TRANSLATE_NOOP(
+            "Store", "Your projects are from an earlier Matside, and their folder cannot be written, so they "
+                     "were left as they are. See that it may be written."));
     case StoreCode::NothingLeft:
         return tell(QT_TRANSLATE_NOOP("Store", "There is nothing left to undo."));
     default:

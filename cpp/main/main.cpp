@@ -3,6 +3,7 @@
 #include "app/sharecommand.h"
 #include "app/sharing.h"
 #include "main/pictures.h"
+#include "main/refused.h"
 #include "main/room.h"
 #include "sheet/sheetcommand.h"
 
@@ -80,11 +81,9 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
     QString dir = options.value(QStringLiteral("data"));
     if (dir.isEmpty())
         dir = drawing ? passing.path() : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
-    if (const auto restored = finishRestoring(dir); !restored)
-        return refuse(shareSentence(restored.error()));
-    auto store = openStore(dir);
+    auto store = openedOrSaid(dir, !drawing, reportedPxPerMm());
     if (!store)
-        return refuse(storeSentence(store.error()));
+        return 1;
     const bool demo = drawing || options.isSet(QStringLiteral("demo"));
     QString first;
     QString document = pristineDemo();
@@ -94,13 +93,13 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
             return refuse(QGuiApplication::translate("Main", "%1 cannot be read.").arg(file.fileName()));
         document = QString::fromUtf8(file.readAll());
     }
-    if (demo && store.value()->canWrite()) {
-        const auto made = store.value()->ensureDemo(document);
+    if (demo && store->canWrite()) {
+        const auto made = store->ensureDemo(document);
         if (!made)
             return refuse(storeSentence(made.error()));
         first = made.value();
     }
-    Room room(std::move(store).value(), drawing ? 5.87 : reportedPxPerMm(),
+    Room room(std::move(store), drawing ? 5.87 : reportedPxPerMm(),
               words ? options.value(QStringLiteral("language")) : QStringLiteral("en"));
     words.reset(); // the room has its own
     room.sharing().setPrinter(printSheet);

@@ -173,6 +173,9 @@ bool isFresh(const QString &dir)
     Database held;
     if (!held.open(path, Database::Mode::Snapshot))
         return false;
+    const auto tables = held.value(QStringLiteral("SELECT count(*) FROM sqlite_schema"));
+    if (tables && tables.value().toLongLong() == 0)
+        return true; // begun, and no more
     const auto projects = held.value(QStringLiteral("SELECT count(*) FROM projects WHERE kind = 'own'"));
     return projects && projects.value().toLongLong() == 0;
 }
@@ -207,8 +210,11 @@ ShareResult<BackedUp> writeBackup(const QString &database, const PhotoFolder &fo
     if (const auto listed = list(databaseName, database); !listed)
         return listed.error();
     std::vector<Photograph> photos = contents.value().photos;
+    // One that is gone or was altered is no longer the photograph: it is counted as missing, and the rest
+    // goes.
     std::erase_if(photos, [&](const Photograph &photo) {
-        return !QFile::exists(folder.original(photo.sha, photo.format));
+        const auto sha = shaOfFile(folder.original(photo.sha, photo.format), photo.sha);
+        return !sha || QString::fromLatin1(sha.value()) != photo.sha;
     });
     for (const Photograph &photo : photos)
         if (const auto listed = list(pictureName(photo), folder.original(photo.sha, photo.format)); !listed)
@@ -222,7 +228,7 @@ ShareResult<BackedUp> writeBackup(const QString &database, const PhotoFolder &fo
     if (const auto written = archive.write(part); !written)
         return written.error();
     auto read = lookIntoBackup(part);
-    if (read && !QFile::rename(part, path))
+    if (read && !namedForGood(part, path))
         read = ShareError{QFile::exists(path) ? ShareCode::Exists : ShareCode::Disk, {}, path};
     if (!read)
         QFile::remove(part);
@@ -259,6 +265,8 @@ ShareResult<BackedUp> stageRestoring(const QString &path, const QString &dir)
     if (!QDir(dir).rename(QFileInfo(passing.path()).fileName(), waiting))
         return ShareError{ShareCode::Disk, {}, dir};
     passing.setAutoRemove(false);
+    if (!flushedFolder(dir))
+        return ShareError{ShareCode::Disk, {}, dir};
     return told;
 }
 
@@ -274,7 +282,8 @@ ShareResult<Done> finishRestoring(const QString &dir)
     const QDir from(home.filePath(waiting));
     const QString database = storeFile(dir);
     // The photographs first: what refers to them comes last, and until then this can be begun again.
-    QDir().mkpath(home.filePath(QStringLiteral("photographs")));
+    if (!madeFolder(home.filePath(QStringLiteral("photographs"))))
+        return ShareError{ShareCode::Disk, {}, dir};
     const QDir photos(from.filePath(QStringLiteral("photographs")));
     for (const QString &name : photos.entryList(QDir::Files)) {
         const QString to = home.filePath(QStringLiteral("photographs/") + name);
@@ -283,8 +292,13 @@ ShareResult<Done> finishRestoring(const QString &dir)
     }
     if (!flushedFolder(home.filePath(QStringLiteral("photographs"))))
         return ShareError{ShareCode::Disk, {}, dir};
-    for (const QString &end : {QStringLiteral("-wal"), QStringLiteral("-shm"), QString()})
+    // Each before the next, for good: a store that lost its log to a power cut could no longer be told from
+    // one with something in it, and a log that came back would be read into the store that is put here now.
+    for (const QString &end : {QString(), QStringLiteral("-wal"), QStringLiteral("-shm")}) {
         QFile::remove(database + end);
+        if (!flushedFolder(dir))
+            return ShareError{ShareCode::Disk, {}, dir};
+    }
     if (!QFile::rename(from.filePath(databaseName), database))
         return ShareError{ShareCode::Disk, {}, database};
     if (!flushedFolder(dir))

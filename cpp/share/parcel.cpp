@@ -5,6 +5,7 @@
 #include "share/bare.h"
 #include "share/manifest.h"
 #include "share/unpacking.h"
+#include "store/files.h"
 
 #include <QDir>
 #include <QFile>
@@ -145,7 +146,7 @@ ShareResult<Done> writeShare(const Parcel &parcel, const PhotoFolder &folder, co
         return done;
     if (auto same = readBack(part, meant); !same)
         return same;
-    if (!QFile::rename(part, path))
+    if (!namedForGood(part, path))
         return ShareError{QFile::exists(path) ? ShareCode::Exists : ShareCode::Disk, {}, path};
     return Done{};
 }

@@ -3,6 +3,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 
 #ifdef Q_OS_UNIX
 #include <fcntl.h>
@@ -43,6 +44,29 @@ namespace matside {
 #else
     return QFile::exists(dir);
 #endif
+}
+
+/// The folder is there, and each that had to be made for it is on the disk under its name.
+[[nodiscard]] inline bool madeFolder(const QString &dir)
+{
+    const QString path = QDir::cleanPath(QFileInfo(dir).absoluteFilePath());
+    if (QFileInfo(path).isDir())
+        return true;
+    const QString parent = QFileInfo(path).path();
+    if (parent == path || !madeFolder(parent))
+        return false;
+    return (QDir().mkdir(path) || QFileInfo(path).isDir()) && flushedFolder(parent);
+}
+
+/// A flushed file gets its name, which no file has, for good; otherwise it is as if it never had.
+[[nodiscard]] inline bool namedForGood(const QString &part, const QString &path)
+{
+    if (!QFile::rename(part, path))
+        return false;
+    if (flushedFolder(QFileInfo(path).absolutePath()))
+        return true;
+    QFile::remove(path);
+    return false;
 }
 
 /// A name in `dir` that no file has: "stem.end", or "stem 2.end" and so on.

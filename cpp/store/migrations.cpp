@@ -131,7 +131,7 @@ StoreResult<Done> copyTo(const Database &database, const QString &path)
 {
     if (QFile::exists(path))
         return StoreError{StoreCode::Exists, path};
-    if (!QDir().mkpath(QFileInfo(path).absolutePath()))
+    if (!madeFolder(QFileInfo(path).absolutePath()))
         return StoreError{StoreCode::CannotOpen, path};
     const QString part = path + QStringLiteral(".part");
     QFile::remove(part);
@@ -141,7 +141,7 @@ StoreResult<Done> copyTo(const Database &database, const QString &path)
     else if (const auto sound = checkCopy(part); !sound)
         copied = sound.error();
     // SQLite leaves a copy to the system to write when it likes; an upgrade must not be faster than that.
-    else if (!flushedFile(part) || !QFile::rename(part, path))
+    else if (!flushedFile(part) || !namedForGood(part, path))
         copied = StoreError{StoreCode::Disk, path};
     if (!copied)
         QFile::remove(part);

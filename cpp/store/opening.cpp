@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "store/opening.h"
 
+#include "store/files.h"
 #include "store/lock.h"
 
 #include <QDir>
@@ -132,7 +133,8 @@ StoreResult<std::unique_ptr<Store>> openStore(const QString &dir)
 
 StoreResult<std::unique_ptr<Store>> openStore(const QString &dir, const std::vector<Migration> &migrations)
 {
-    if (!QDir().mkpath(dir))
+    // Where its folder may not be looked into, the name cannot be flushed; that alone is no hindrance.
+    if (!madeFolder(dir) && !QFileInfo(dir).isDir())
         return StoreError{StoreCode::CannotOpen, QStringLiteral("cannot make the folder ") + dir};
     auto lock = std::make_unique<StoreLock>(QDir(dir).filePath(QStringLiteral("matside.lock")));
     auto opened = openAny(storeFile(dir), *lock, migrations);

@@ -3,6 +3,7 @@
 
 #include "store/files.h"
 
+#include <QBuffer>
 #include <QCryptographicHash>
 #include <QDir>
 #include <QDirIterator>
@@ -18,41 +19,54 @@ constexpr int shaDigits = 64;
 constexpr int thumbQuality = 85;
 constexpr QLatin1String partEnd(".part");
 
-bool makeFolder(const QString &dir)
+/// Writes a file that has no name yet, and flushes it; nothing of it stays when it could not.
+PhotoResult<Done> writePart(const QString &part, const QByteArray &bytes)
 {
-    if (QFileInfo(dir).isDir())
-        return true;
-    return QDir().mkpath(dir) && flushedFolder(QFileInfo(dir).absolutePath());
+    QFile file(part);
+    const bool opened = file.open(QIODevice::WriteOnly | QIODevice::Truncate | QIODevice::Unbuffered);
+    if (opened && file.write(bytes) == bytes.size() && flushed(file))
+        return Done{};
+    const PhotoError error{PhotoCode::Disk, file.errorString()};
+    file.close();
+    QFile::remove(part);
+    return error;
 }
 
 PhotoResult<Done> writeDurably(const QString &path, const QByteArray &bytes)
 {
-    QFile part(path + partEnd);
-    const auto failed = [&](const QString &why) {
-        part.close();
-        QFile::remove(part.fileName());
-        return PhotoError{PhotoCode::Disk, why};
-    };
-    if (!part.open(QIODevice::WriteOnly | QIODevice::Truncate | QIODevice::Unbuffered))
-        return PhotoError{PhotoCode::Disk, part.errorString()};
-    if (part.write(bytes) != bytes.size() || !flushed(part))
-        return failed(part.errorString());
-    part.close();
-    if (!QFile::rename(part.fileName(), path) && !QFile::exists(path))
-        return failed(part.errorString());
-    if (!flushedFolder(QFileInfo(path).absolutePath()))
-        return PhotoError{PhotoCode::Disk, QStringLiteral("the folder could not be flushed")};
+    const QString part = path + partEnd;
+    if (auto written = writePart(part, bytes); !written)
+        return written;
+    // What stands there under this name is not what the name says.
+    QFile::remove(path);
+    if (!namedForGood(part, path)) {
+        QFile::remove(part);
+        return PhotoError{PhotoCode::Disk, path};
+    }
     return Done{};
 }
 
-/// A thumbnail can always be made again, so it is not flushed; it only never stands half written.
+/// A thumbnail can always be made again, so its name is not flushed. What is in it is: a name that came onto
+/// the disk without it would stand for a picture that cannot be shown, and nothing would make it again.
 bool writeThumb(const QString &path, const QImage &thumb)
 {
-    const QString part = path + partEnd;
-    QImageWriter writer(part, "jpeg");
+    // Encoded in memory: a writer on a file says nothing of a disk that is full.
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QImageWriter writer(&buffer, "jpeg");
     writer.setQuality(thumbQuality);
-    const bool written = writer.write(thumb.convertToFormat(QImage::Format_RGB32));
-    return written && (QFile::rename(part, path) || QFile::exists(path));
+    if (!writer.write(thumb.convertToFormat(QImage::Format_RGB32)))
+        return false;
+    const QString part = path + partEnd;
+    return writePart(part, bytes) && (QFile::rename(part, path) || QFile::exists(path));
+}
+
+/// A kept file that was altered since is written anew when the same photograph comes again.
+bool holds(const QString &path, const QByteArray &bytes)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) && file.size() == bytes.size() && file.readAll() == bytes;
 }
 
 QString shaIn(const QString &fileName)
@@ -102,14 +116,18 @@ PhotoResult<Photograph> PhotoFolder::keep(const QByteArray &bytes) const
         return looked.error();
     const auto digest = QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex();
     Photograph photo{QString::fromLatin1(digest), looked.value().format, bytes.size(), looked.value().size};
-    if (!makeFolder(m_originals))
+    if (!madeFolder(m_originals))
         return PhotoError{PhotoCode::Disk, m_originals};
     const QString path = original(photo.sha, photo.format);
     // Under its name a file is whole: it got the name only after it was flushed.
-    const bool there = QFile::exists(path) && flushedFolder(m_originals);
-    if (!there)
+    if (holds(path, bytes)) {
+        if (!flushedFolder(m_originals))
+            return PhotoError{PhotoCode::Disk, m_originals};
+    } else {
         if (const auto written = writeDurably(path, bytes); !written)
             return written.error();
+        QFile::remove(thumb(photo.sha));
+    }
     if (QDir().mkpath(m_thumbs) && !QFile::exists(thumb(photo.sha)))
         (void)writeThumb(thumb(photo.sha), looked.value().thumb);
     return photo;

@@ -47,7 +47,7 @@ QString freeName(const QString &dir, const std::string &name)
 
 StoreResult<Exported> Store::exportReadable(const QString &dir) const
 {
-    if (!QDir().mkpath(dir))
+    if (!madeFolder(dir))
         return StoreError{StoreCode::CannotOpen, dir};
     Exported exported;
     std::optional<StoreError> fault;
@@ -74,6 +74,8 @@ StoreResult<Exported> Store::exportReadable(const QString &dir) const
         exported.files.append(file.fileName());
         missing.erase(rows.value()[0][0].toString());
     }
+    if (!flushedFolder(dir))
+        return StoreError{StoreCode::Disk, dir};
     exported.unreadable = QStringList(missing.begin(), missing.end());
     return exported;
 }

@@ -209,6 +209,17 @@ void TestBackup::anInterruptedRestoreGoesOn()
     QCOMPARE(codeOf(finishRestoring(fresh.path())), QByteArray());
     QCOMPARE(all(*opened(fresh.path())), all(*home.store));
     QVERIFY(!QDir(fresh.filePath(u"restored"_qs)).exists());
+    // A store that was begun and whose log a power cut took: nothing in it, so the backup goes in its place.
+    QTemporaryDir begun;
+    {
+        const auto store = opened(begun.path());
+        QVERIFY(QFile::copy(storeFile(begun.path()), begun.filePath(u"without-log"_qs)));
+    }
+    QVERIFY(stageRestoring(path, begun.path()).ok());
+    QVERIFY(QFile::remove(storeFile(begun.path())));
+    QVERIFY(QFile::rename(begun.filePath(u"without-log"_qs), storeFile(begun.path())));
+    QCOMPARE(codeOf(finishRestoring(begun.path())), QByteArray());
+    QCOMPARE(all(*opened(begun.path())), all(*home.store));
 }
 
 QTEST_GUILESS_MAIN(TestBackup)

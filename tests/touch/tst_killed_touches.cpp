@@ -5,6 +5,7 @@
 // goes on where it should.
 #include "app/wording.h"
 #include "eyes.h"
+#include "faults/disk/model.h"
 #include "maker.h"
 #include "piece.h"
 #include "warnings.h"
@@ -18,6 +19,9 @@
 #include <random>
 #include <thread>
 
+#include <fcntl.h>
+#include <unistd.h>
+
 using namespace matside;
 using namespace touching;
 
@@ -30,8 +34,15 @@ unsigned numberFrom(const char *variable, unsigned otherwise)
     return ok ? number : otherwise;
 }
 
+/// To the recorder of the disk where it listens, else to whoever started this.
 void say(const std::string &line)
 {
+    static const int recorder =
+        qEnvironmentVariableIsSet(disk::saidVariable)
+            ? ::open(qgetenv(disk::saidVariable).constData(), O_WRONLY | O_CREAT | O_CLOEXEC, 0600)
+            : -1;
+    if (recorder >= 0 && ::write(recorder, line.data(), line.size()) < 0)
+        std::abort();
     std::printf("%s\n", line.c_str());
     std::fflush(stdout);
 }
@@ -104,6 +115,26 @@ QByteArray faultIn(Record &record, const Papers &papers)
     return beyond.size() <= 1 ? QByteArray() : "more than was shown: " + beyond.join("; ");
 }
 
+/// Lets a copy of this program work, and write down what it does to the disk, until it has shown so many
+/// steps.
+bool recordWork(const QString &folder, const QString &beside, qsizetype steps)
+{
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    environment.insert(QStringLiteral("LD_PRELOAD"), QStringLiteral(DISK_RECORDER));
+    environment.insert(QString::fromLatin1(disk::rootVariable), folder);
+    environment.insert(QString::fromLatin1(disk::logVariable), beside + QStringLiteral("/record"));
+    environment.insert(QString::fromLatin1(disk::saidVariable), beside + QStringLiteral("/said"));
+    QProcess worker;
+    worker.setProcessEnvironment(environment);
+    worker.setProcessChannelMode(QProcess::ForwardedErrorChannel);
+    worker.start(QCoreApplication::applicationFilePath(), {QStringLiteral("--work"), folder});
+    QByteArray told;
+    while (told.count("shown") < steps && worker.waitForReadyRead(120'000))
+        told += worker.readAllStandardOutput();
+    worker.kill();
+    return worker.waitForFinished() && told.count("shown") >= steps;
+}
+
 /// Lets a copy of this program work for so long once its window is open; gives what it said until it was
 /// killed, or nothing when it fell by itself.
 QByteArray workAndKill(const QString &folder, int ms)
@@ -128,6 +159,7 @@ class KilledTouchesTest : public QObject {
 
 private slots:
     void whatWasShownAsDoneIsDone();
+    void aPowerCutTakesNothingThatWasShown();
 
 private:
     Warnings m_warnings;
@@ -170,6 +202,54 @@ void KilledTouchesTest::whatWasShownAsDoneIsDone()
     const QString heard = m_warnings.taken();
     QVERIFY2(heard.isEmpty(), qPrintable(heard));
     qInfo("%d kills", killed);
+}
+
+/// The same program, its work written down as it reaches the disk; then the power fails at random instants of
+/// it.
+void KilledTouchesTest::aPowerCutTakesNothingThatWasShown()
+{
+    const unsigned seed = numberFrom("MATSIDE_SEED", 20251125);
+    std::mt19937 random(seed);
+    const QTemporaryDir folder, beside;
+    Program program;
+    Maker maker(program);
+    QVERIFY(program.open(folder.path(), QSize(1280, 800)));
+    QVERIFY2(beginSmallPiece(maker), qPrintable(maker.trouble()));
+    const QString piece = program.room().workspace().id();
+    Record atFirst;
+    for (const Step &step : program.papers().steps)
+        atFirst[withoutTrial(step.id)] = step.done;
+    program.close();
+
+    disk::Disk disk(folder.path().toStdString());
+    constexpr qsizetype enough = 8;
+    QVERIFY2(recordWork(folder.path(), beside.path(), enough), "the worker fell, or showed too little");
+    const auto events = disk::readRecord(beside.filePath(QStringLiteral("record")).toStdString());
+    QByteArray shown;
+    std::multiset<std::size_t> instants;
+    for (unsigned cuts = numberFrom("MATSIDE_COUNT", 6) * 10; cuts > 0; --cuts)
+        instants.insert(random() % (events.size() + 1));
+    std::size_t done = 0;
+    for (const std::size_t instant : instants) {
+        for (; done < instant; ++done) {
+            QVERIFY2(disk.apply(events[done]), "the record does not fit");
+            if (events[done].kind == disk::Kind::Said)
+                shown += QByteArray::fromStdString(events[done].first) + '\n';
+        }
+        const disk::Temper temper = disk::anyTemper(random);
+        const QByteArray where = qPrintable(QStringLiteral("seed %1, instant %2, ").arg(seed).arg(instant));
+        const QTemporaryDir after;
+        disk.layAfterCut(after.path().toStdString(), temper, random);
+        Record record = atFirst;
+        hear(record, shown);
+        auto store = openStore(after.path());
+        QVERIFY2(store && store.value()->canWrite(), where + told(temper).c_str());
+        const QByteArray fault = faultIn(record, papersIn(*store.value(), piece));
+        QVERIFY2(fault.isEmpty(), where + told(temper).c_str() + ": " + fault);
+    }
+    QVERIFY(shown.count("shown") > enough / 2);
+    qInfo("%zu cuts of %zu events, %lld steps shown", instants.size(), events.size(),
+          qlonglong(shown.count("shown")));
 }
 
 int main(int argc, char **argv)
