@@ -30,6 +30,8 @@ constexpr std::array fields{
     Worded{"/sashing/cutBack", QT_TRANSLATE_NOOP("Words", "back strip, cut")},
     Worded{"/sashing/allowance", QT_TRANSLATE_NOOP("Words", "block’s allowance")},
     Worded{"/fold/catch", QT_TRANSLATE_NOOP("Words", "catch")},
+    //: the back strip folded lengthwise before it is sewn on, so that nothing is turned under
+    Worded{"/fold/doubled", QT_TRANSLATE_NOOP("Words", "back strip doubled")},
     Worded{"/fold/turn", QT_TRANSLATE_NOOP("Words", "turn over the bulk")},
     Worded{"/hoop/kind", QT_TRANSLATE_NOOP("Words", "kind")},
     Worded{"/hoop/outside/0", QT_TRANSLATE_NOOP("Words", "outside, along")},

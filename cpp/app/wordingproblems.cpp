@@ -58,6 +58,10 @@ constexpr std::array stops{
            QT_TRANSLATE_NOOP("Words", "Binding cut %1 wide does not come out of cloth %2 wide.")},
     Worded{"corner-too-round",
            QT_TRANSLATE_NOOP("Words", "Corners rounded by %1 do not fit on the piece; %2 is the most.")},
+    //: doubled: folded lengthwise first, so that its fold is ready made
+    Worded{"doubled-too-narrow",
+           QT_TRANSLATE_NOOP("Words",
+                             "Doubled, the back strip catches only %1 past the seam; at least %2 holds.")},
     //: bias: cloth cut slantwise, which goes round a curve
     Worded{"bias-wider-than-cloth",
            QT_TRANSLATE_NOOP("Words", "The bias wants a square of %1, and the cloth is only %2 wide.")},

@@ -59,9 +59,11 @@ struct SashingPlan {
     Length cutFront;
     std::optional<Length> cutBack; ///< absent for the clean back
     Length allowanceGap;           ///< g on paper (F7): finished − 2·allowance
-    Length expected;               ///< g − e_f (F9)
-    std::int64_t shorts = 0;       ///< per face
-    Length shortLength;            ///< before the spare
+    std::optional<Length>
+        filler;              ///< F7: batting laid in, as wide as the gap, where that is over what may stay
+    Length expected;         ///< g − e_f (F9)
+    std::int64_t shorts = 0; ///< per face
+    Length shortLength;      ///< before the spare
     Length shortSpare;
     std::int64_t longs = 0; ///< per face
     Length longLength;      ///< before the spare
@@ -76,6 +78,7 @@ struct FoldPlan {
     Length fold_catch; ///< as planned
     Length catchShown; ///< what folding the shown amount gives
     Length leastFold;
+    bool doubled = false; ///< F10's other way: `under` and `leastFold` are 0, the catch is the fold's own
 };
 
 struct SizePlan {

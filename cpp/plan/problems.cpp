@@ -159,6 +159,16 @@ void checkFold(const Project &project, const Plan &plan, const Measures &m, std:
 {
     const Length foldCatch = project.fold.fold_catch;
     const bool folded = plan.fold.has_value();
+    if (folded && plan.fold->doubled && plan.fold->catchShown < m.leastCatch) {
+        Problem problem{"/sashing/cutBack",
+                        "doubled-too-narrow",
+                        {told(plan.fold->catchShown, Round::Fine), told(m.leastCatch, Round::Fine)},
+                        {}};
+        const Length wider = *plan.sashing.cutBack + (m.leastCatch - plan.fold->catchShown) * 2;
+        problem.offers.push_back(offer("set-cut-back", problem.at, wider.upTo(m.cutStep)));
+        problem.offers.push_back(offer("reckon-cut-back", problem.at, Remove{}));
+        found.push_back(std::move(problem));
+    }
     if (folded && (foldCatch < m.leastCatch || foldCatch > m.mostCatch)) {
         Problem problem{
             "/fold/catch",

@@ -59,6 +59,8 @@ bool applyEdit(Project &p, std::string_view at, const OfferValue &value)
         return put(p.sashing.cutBack, value);
     if (at == "/fold/catch")
         return put(p.fold.fold_catch, value);
+    if (at == "/fold/doubled")
+        return put(p.fold.doubled, value);
     if (at == "/edge/outside")
         return put(p.edge.outside, value);
     if (at == "/edge/seam")

@@ -102,6 +102,7 @@ void readSashing(Fields &fields, Project &project)
         Fields inner(*object, fields.at("fold"), fields.system(), fields.problems());
         inner.length("catch", project.fold.fold_catch);
         inner.length("turn", project.fold.turn, Least::Zero);
+        inner.flag("doubled", project.fold.doubled);
         project.fold.rest = inner.rest();
     }
     if (const Json *object = fields.object("drawUp")) {

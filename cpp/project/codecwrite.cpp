@@ -204,6 +204,8 @@ void putWidths(Json &file, const Project &p)
     Writer folded(fold, p.system);
     folded.length("catch", p.fold.fold_catch);
     folded.length("turn", p.fold.turn);
+    if (p.fold.doubled)
+        fold["doubled"] = true;
     addRest(fold, p.fold.rest);
     file["fold"] = std::move(fold);
     file["loft"] = writeLength(p.loft, p.system);

@@ -62,6 +62,8 @@ struct Sashing {
 struct Fold {
     Length fold_catch; ///< how far the fold passes the seam line
     Length turn;       ///< cloth used going over the bulk (e)
+    bool doubled =
+        false; ///< the back strip is folded lengthwise first: a fold ready made, nothing turned under
     std::string rest;
     friend bool operator==(const Fold &, const Fold &) = default;
 };

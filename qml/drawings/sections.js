@@ -69,6 +69,8 @@ function block(context, c, g, x1, x2, backed, u) {
 function paint(context, c, view, g, width, u) {
     const backed = view.backed;
     const gap = 3 * u; // the two edges are told apart
+    if (view.filled && g.edgeB - g.edgeA > 2 * gap)
+        Printing.clothRect(context, c, "batting", g.edgeA + gap, g.top + g.cloth / 2, g.edgeB - g.edgeA - 2 * gap, g.batting + g.cloth, u);
     block(context, c, g, -20 * u, g.edgeA - gap / 2, backed, u);
     block(context, c, g, Math.max(g.edgeB, g.edgeA) + gap / 2, width + 20 * u, backed, u);
     // Front strip: two folds lie over the blocks' allowances.
@@ -80,8 +82,14 @@ function paint(context, c, view, g, width, u) {
     if (backed) {
         const fold = g.seamB + view.catchMm * g.scale, under = fold - view.foldMm * g.scale;
         ribbon(context, c, "back", g.seamA - thick / 2, g.edgeA - gap / 2, g.foot + over / 2, thick, { left: true }, u);
-        ribbon(context, c, "back", under, fold, g.foot + over / 2, thick, { right: true }, u);
-        ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, thick, { left: true, right: true }, u);
+        if (view.doubled) {
+            // Two cloths from the first seam to the fold that is ready made.
+            ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, 1.4 * thick, { left: true, right: true }, u);
+            Printing.strokeLine(context, g.seamA, g.foot + over + 1.7 * thick, fold - thick, g.foot + over + 1.7 * thick, c.ink, 2 * u * c.lineScale);
+        } else {
+            ribbon(context, c, "back", under, fold, g.foot + over / 2, thick, { right: true }, u);
+            ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, thick, { left: true, right: true }, u);
+        }
         foot = g.foot + over + 2 * thick;
         Printing.roleLine(context, "stitched", g.seamB + Math.min(view.catchMm * g.scale * 0.5, 10 * u), g.top - over, g.seamB + Math.min(view.catchMm * g.scale * 0.5, 10 * u), foot + 4 * u, c.stitched, 4 * u * c.lineScale);
     }

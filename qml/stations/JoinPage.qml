@@ -26,7 +26,7 @@ WidePage {
     telling: JoinModel.tells
     figure: JoinModel.figure
     aside: "JoinAside.qml"
-    sides: ({ gauge: "JoinGauge.qml", map: "JoinLayout.qml", row: "JoinRow.qml", test: "JoinTest.qml" })
+    sides: ({ gauge: "JoinGauge.qml", map: "JoinLayout.qml", row: "JoinRow.qml", test: "JoinTest.qml", ways: "JoinWays.qml" })
     onScanned: by => {
         if (JoinModel.marking)
             root.mark = Math.max(0, Math.min(JoinModel.marks.length - 1, root.mark + by));
