@@ -97,12 +97,29 @@ QString nameOfWay(const Way &way, const Plan &after, Marks marks)
     return JoinModel::tr("Back strip doubled");
 }
 
+/// As long as the sashings they lie in; batting that was cut away serves.
+QString fillerSays(const Plan &after, Marks marks)
+{
+    QStringList says{JoinModel::tr("The gap between the allowances is filled; trim to {%1}.")
+                         .arg(figureText(after.block.trimmed.along, marks))};
+    const SashingPlan &sashing = after.sashing;
+    if (sashing.shorts > 0)
+        says += JoinModel::tr("Cut %1 of them {%2} long.")
+                    .arg(sashing.shorts)
+                    .arg(figureText(sashing.shortLength, marks));
+    if (sashing.longs > 0)
+        says += JoinModel::tr("Cut %1 of them {%2} long.")
+                    .arg(sashing.longs)
+                    .arg(figureText(sashing.longLength, marks));
+    says += JoinModel::tr("What was cut off the batting serves.");
+    return says.join(u' ');
+}
+
 QString detailOf(const Way &way, const Plan &after, Marks marks)
 {
     const std::string kind = way.kind;
     if (kind == "filler")
-        return JoinModel::tr("The gap between the allowances is filled; trim to {%1}.")
-            .arg(figureText(after.block.trimmed.along, marks));
+        return fillerSays(after, marks);
     if (kind == "allowance")
         //: the raw edge of the sashing strip lies inside the block's raw edge
         return JoinModel::tr(
@@ -110,7 +127,8 @@ QString detailOf(const Way &way, const Plan &after, Marks marks)
             .arg(figureText(after.block.trimmed.along, marks),
                  figureText(after.basis.allowance - after.basis.seam, marks, Round::Fine));
     if (kind == "pared")
-        return JoinModel::tr("Then they lie flat under the narrow strip. Trim to {%1}.")
+        return JoinModel::tr("Then they lie flat under the narrow strip. Trim to {%1}; once sewn, pare the "
+                             "strip’s edge level with the block’s.")
             .arg(figureText(after.block.trimmed.along, marks));
     return JoinModel::tr("Back strips are cut {%1} wide; the fold catches {%2}.")
         .arg(figureText(*after.sashing.cutBack, marks),

@@ -128,6 +128,13 @@ public:
                                {"radius", one(m_plan.basis.cornerRadius)},
                                {"bites", one(b.bias->bites)},
                                {"leastRadius", one(b.bias->least)}};
+        if (b.bias && b.bias->scallops) {
+            const ScallopPlan &edge = *b.bias->scallops;
+            binding["bias"]["scallops"] = {{"depth", one(edge.depth)},    {"along", edge.along},
+                                           {"across", edge.across},       {"chord", pair(edge.chord)},
+                                           {"radius", pair(edge.radius)}, {"arc", pair(edge.arc)},
+                                           {"border", one(edge.border)}};
+        }
         return binding;
     }
 

@@ -203,7 +203,7 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
             at(name + QLatin1Char('-') + QLatin1String(side), station,
                [&window, name, side] { openSide(window, name, side); });
     };
-    beside(Station::Join, {"test", "map", "gauge"});
+    beside(Station::Join, {"test", "map", "gauge", "ways"});
     beside(Station::Edge, {"measure", "joins", "section", "corners", "care"});
     at(QStringLiteral("price"), Station::Shop, [&window] { openPrice(window); });
     at(QStringLiteral("layouts"), Station::Fit, [&room, &window] { openLayouts(room, window, false); });

@@ -101,6 +101,19 @@ BiasStrips biasStrips(Length height, Length usable, Length width, System system)
     return strips;
 }
 
+std::optional<LeastBias> leastBiasStrips(Length length, Length usable, Length width, System system)
+{
+    const Length step = either(system, Length::inches(1), Length::mm(10));
+    if (!length.valid() || !usable.valid() || length <= Length() || usable > Length::inches(1000))
+        return std::nullopt;
+    for (Length height = step; height < usable; height += step) {
+        const BiasStrips strips = biasStrips(height, usable, width, system);
+        if (strips.number > 0 && strips.joined >= length)
+            return LeastBias{height, strips};
+    }
+    return std::nullopt;
+}
+
 Sleeve hangingSleeve(Length along, System system)
 {
     Sleeve sleeve;

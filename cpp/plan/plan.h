@@ -88,11 +88,24 @@ struct SizePlan {
     std::optional<Pair> backing; ///< clean back only (F11)
 };
 
-/// Bias for a piece with rounded corners (F16).
+/// Scallops all round (F16): their inside points lie on the line `depth` inside the raw edge, and four of
+/// them stand where those lines cross.
+struct ScallopPlan {
+    Length depth;
+    std::int64_t along = 1;  ///< on the top, and on the bottom
+    std::int64_t across = 1; ///< on the left, and on the right
+    Pair chord;              ///< from one inside point to the next
+    Pair radius;             ///< 0 where no arc is so deep
+    Pair arc;
+    Length border; ///< cloth outside the outline that leaves the quilting whole: y + b + 1/2 in | 12 mm
+};
+
+/// Bias for a piece with a curved edge (F16).
 struct BiasPlan {
     Length square; ///< of cloth, for one continuous strip
-    Length bites;  ///< how far the arc passes inside the outline's corner; 0 when it clears it
+    Length bites;  ///< how far the edge passes inside the outline; 0 when it clears it
     Length least;  ///< the least radius the folded edge eases round: 10 b
+    std::optional<ScallopPlan> scallops;
 };
 
 struct BindingPlan {

@@ -67,6 +67,8 @@ bool applyEdit(Project &p, std::string_view at, const OfferValue &value)
         return put(p.edge.seam, value);
     if (at == "/edge/corner/radius")
         return put(p.edge.corner.radius, value);
+    if (at == "/edge/corner/depth")
+        return put(p.edge.corner.depth, value);
     if (at == "/edge/corner") {
         p.edge.corner = Corner();
         return std::holds_alternative<Remove>(value);

@@ -113,6 +113,8 @@ void readSashing(Fields &fields, Project &project)
     }
 }
 
+constexpr std::int64_t mostScallops = 1000;
+
 void readEdge(Fields &fields, Edge &edge)
 {
     const Json *object = fields.object("edge");
@@ -128,6 +130,9 @@ void readEdge(Fields &fields, Edge &edge)
         Fields corner(*held, inner.at("corner"), fields.system(), fields.problems());
         corner.choice("kind", edge.corner.kind, std::span<const Spelling<CornerKind>>(spelling::cornerKind));
         corner.length("radius", edge.corner.radius);
+        corner.length("depth", edge.corner.depth);
+        corner.count("along", edge.corner.along, 0, mostScallops);
+        corner.count("across", edge.corner.across, 0, mostScallops);
         edge.corner.rest = corner.rest();
     }
     edge.rest = inner.rest();

@@ -62,7 +62,13 @@ Json cornerJson(const Corner &corner, System system)
     if (corner == Corner())
         return object;
     object["kind"] = spelling::wordFor(spelling::cornerKind, corner.kind);
-    Writer(object, system).length("radius", corner.radius);
+    Writer write(object, system);
+    write.length("radius", corner.radius);
+    write.length("depth", corner.depth);
+    if (corner.along != 0)
+        object["along"] = corner.along;
+    if (corner.across != 0)
+        object["across"] = corner.across;
     addRest(object, corner.rest);
     return object;
 }

@@ -45,8 +45,8 @@ Item {
             Sections.paint(context, c, root.view, g, width, u);
             const above = g.top - 3.2 * g.cloth - 5 * root.mm;
             Printing.strokeLine(context, g.seamA, above - 3 * root.mm, g.seamA, g.top - 2 * g.cloth, c.ink, 1.4 * u);
-            Printing.strokeLine(context, g.edgeA, above - 3 * root.mm, g.edgeA, g.top, c.ink, 1.4 * u);
-            Printing.measure(context, c, g.seamA, g.edgeA, above, 0, u);
+            Printing.strokeLine(context, g.stripA, above - 3 * root.mm, g.stripA, g.top, c.ink, 1.4 * u);
+            Printing.measure(context, c, g.seamA, g.stripA, above, 0, u);
             if (!root.view.backed)
                 return;
             Printing.strokeLine(context, g.seamB, g.foot, g.seamB, root.footY + 8 * root.mm, c.ink, 1.4 * u);

@@ -21,6 +21,8 @@ function lay(view, width, height, mm, named) {
     const seamA = width / 2 - view.finishedMm * scale / 2, seamB = width / 2 + view.finishedMm * scale / 2;
     return { scale, narrow, foldRow, cloth, batting, middle, seamA, seamB,
              edgeA: seamA + view.allowanceMm * scale, edgeB: seamB - view.allowanceMm * scale,
+             middleX: width / 2,
+             stripA: seamA + view.seamMm * scale, // the strips' own raw edge: the seam is counted from it
              top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth,
              times: scale / mm };
 }
@@ -73,15 +75,16 @@ function paint(context, c, view, g, width, u) {
         Printing.clothRect(context, c, "batting", g.edgeA + gap, g.top + g.cloth / 2, g.edgeB - g.edgeA - 2 * gap, g.batting + g.cloth, u);
     block(context, c, g, -20 * u, g.edgeA - gap / 2, backed, u);
     block(context, c, g, Math.max(g.edgeB, g.edgeA) + gap / 2, width + 20 * u, backed, u);
-    // Front strip: two folds lie over the blocks' allowances.
+    // Front strip: two folds lie over the blocks' allowances; where those are pared, they are pared with them.
     const thick = g.cloth * 0.9, over = 5 * u;
     ribbon(context, c, "sashing", g.seamA - thick / 2, g.seamB + thick / 2, g.top - 2 * thick - over, thick, { left: true, right: true }, u);
-    ribbon(context, c, "sashing", g.seamA - thick / 2, g.edgeA - gap / 2, g.top - thick - over / 2, thick, { left: true }, u);
-    ribbon(context, c, "sashing", Math.max(g.edgeB, g.edgeA) + gap / 2, g.seamB + thick / 2, g.top - thick - over / 2, thick, { right: true }, u);
+    const inA = Math.min(g.stripA, g.middleX), inB = Math.max(g.seamA + g.seamB - g.stripA, g.middleX);
+    ribbon(context, c, "sashing", g.seamA - thick / 2, inA - gap / 2, g.top - thick - over / 2, thick, { left: true }, u);
+    ribbon(context, c, "sashing", inB + gap / 2, g.seamB + thick / 2, g.top - thick - over / 2, thick, { right: true }, u);
     let foot = g.foot;
     if (backed) {
         const fold = g.seamB + view.catchMm * g.scale, under = fold - view.foldMm * g.scale;
-        ribbon(context, c, "back", g.seamA - thick / 2, g.edgeA - gap / 2, g.foot + over / 2, thick, { left: true }, u);
+        ribbon(context, c, "back", g.seamA - thick / 2, inA - gap / 2, g.foot + over / 2, thick, { left: true }, u);
         if (view.doubled) {
             // Two cloths from the first seam to the fold that is ready made.
             ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, 1.4 * thick, { left: true, right: true }, u);

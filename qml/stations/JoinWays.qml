@@ -37,7 +37,7 @@ Flickable {
                 required property var modelData
                 objectName: "way-" + modelData.kind
                 width: rows.width
-                text: modelData.says
+                text: modelData.says.replace(/[{}]/g, "")
                 detail: modelData.detail
                 chosen: modelData.chosen
                 onClicked: root.error = root.wrongIn(JoinModel.takeWay(way.modelData.kind))
