@@ -183,6 +183,33 @@ Project withSpoiled(const Project &project, const Plan &plan, const std::vector<
     return next;
 }
 
+Project withBlockGone(const Project &project, const std::vector<Step> &steps, const Step &at,
+                      const std::string &block, BlockState as)
+{
+    Project next = project;
+    MadeBlock *gone = next.made.goodBlock(block);
+    if (!gone)
+        return next;
+    // Blocks pass each step in the order they were stitched in.
+    const auto before =
+        std::count_if(next.made.blocks.data(), gone, [](const MadeBlock &b) { return b.good(); });
+    const std::int64_t bySpares = madeGoodBySpares(project);
+    for (const Step &step : steps) {
+        if (!goesBlockByBlock(step) || before >= step.done - bySpares)
+            continue;
+        for (MadeCut &cut : next.made.cut)
+            if (cut.does == progressName(step) && cut.cloth == step.cloth && cut.spoiled < cut.count)
+                ++cut.spoiled;
+    }
+    gone->state = as;
+    letASpareStandIn(next);
+    MadeEvent event = spoiledAt(at);
+    event.event = as == BlockState::Lost ? "block-gone" : "spoiled";
+    event.block = block;
+    next.made.events.push_back(std::move(event));
+    return next;
+}
+
 Project withLastSpoiled(const Project &project, const std::vector<Step> &steps, const Step &step)
 {
     Project next = project;
