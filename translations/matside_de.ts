@@ -94,14 +94,6 @@
         <translation>Naht {%1}, im Schnitt</translation>
     </message>
     <message>
-        <source>Rounded corners, {%1}</source>
-        <translation>Runde Ecken, {%1}</translation>
-    </message>
-    <message>
-        <source>Square corners</source>
-        <translation>Rechte Ecken</translation>
-    </message>
-    <message>
         <source>Care, label, sleeve, pillow</source>
         <translation>Pflege, Etikett, Tunnel, Kissen</translation>
     </message>
@@ -134,6 +126,34 @@
     <message>
         <source>Radius of the corners</source>
         <translation>Radius der Ecken</translation>
+    </message>
+    <message>
+        <source>circle</source>
+        <translation>Kreis</translation>
+    </message>
+    <message>
+        <source>round ends</source>
+        <translation>runde Enden</translation>
+    </message>
+    <message>
+        <source>scallops</source>
+        <translation>Bögen</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Depth of the scallops</source>
+        <translation>Tiefe der Bögen</translation>
+    </message>
+    <message>
+        <source>scallops along</source>
+        <translation>Bögen längs</translation>
+    </message>
+    <message>
+        <source>scallops across</source>
+        <translation>Bögen quer</translation>
     </message>
 </context>
 <context>
@@ -693,6 +713,10 @@
         <source>Two blocks should change places</source>
         <translation>Zwei Blöcke sollten tauschen</translation>
     </message>
+    <message>
+        <source>Filling and closing</source>
+        <translation>Füllen und Schließen</translation>
+    </message>
 </context>
 <context>
     <name>JoinGauge</name>
@@ -777,6 +801,14 @@
         <source>More</source>
         <translation>Mehr</translation>
     </message>
+    <message>
+        <source>Section of a join: seam %1</source>
+        <translation>Eine Verbindung im Schnitt: Naht %1</translation>
+    </message>
+    <message>
+        <source>Section of a join: seam %1, back strip doubled, catch %2</source>
+        <translation>Eine Verbindung im Schnitt: Naht %1, Rückenstreifen doppelt, Überstand %2</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -802,6 +834,17 @@
     <message>
         <source>The gap moves four times as fast as the seam.</source>
         <translation>Der Spalt ändert sich viermal so schnell wie die Naht.</translation>
+    </message>
+</context>
+<context>
+    <name>JoinWays</name>
+    <message>
+        <source>Filling and closing</source>
+        <translation>Füllen und Schließen</translation>
+    </message>
+    <message>
+        <source>What is cut already stays as it is; what no longer fits is named.</source>
+        <translation>Was geschnitten ist, bleibt, wie es ist; was nicht mehr passt, wird genannt.</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4455,222 @@ Schnittkante</translation>
         <source>Edge</source>
         <translation>Kante</translation>
     </message>
+    <message>
+        <source>back strip doubled</source>
+        <extracomment>the back strip folded lengthwise before it is sewn on, so that nothing is turned under</extracomment>
+        <translation>Rückenstreifen doppelt</translation>
+    </message>
+    <message>
+        <source>scallops’ depth</source>
+        <extracomment>scallop: one of the round lobes an edge can be cut into</extracomment>
+        <translation>Tiefe der Bögen</translation>
+    </message>
+    <message>
+        <source>scallops along</source>
+        <translation>Bögen längs</translation>
+    </message>
+    <message>
+        <source>scallops across</source>
+        <translation>Bögen quer</translation>
+    </message>
+    <message>
+        <source>circle or round ends, on bias</source>
+        <translation>Kreis oder runde Enden, mit Schrägband</translation>
+    </message>
+    <message>
+        <source>scalloped, on bias</source>
+        <extracomment>the edge cut into round lobes</extracomment>
+        <translation>Bögen, mit Schrägband</translation>
+    </message>
+    <message>
+        <source>one arc along</source>
+        <extracomment>arc: the curved length of one scallop</extracomment>
+        <translation>ein Bogen längs</translation>
+    </message>
+    <message>
+        <source>one arc across</source>
+        <translation>ein Bogen quer</translation>
+    </message>
+    <message>
+        <source>Make the scallops %1 deep.</source>
+        <translation>Die Bögen %1 tief machen.</translation>
+    </message>
+    <message>
+        <source>Cut into it</source>
+        <extracomment>the blade went inside the allowance</extracomment>
+        <translation>Hineingeschnitten</translation>
+    </message>
+    <message>
+        <source>It measures wrong</source>
+        <translation>Das Maß stimmt nicht</translation>
+    </message>
+    <message>
+        <source>Sewn wrong</source>
+        <translation>Falsch genäht</translation>
+    </message>
+    <message>
+        <source>Missed the fold</source>
+        <extracomment>the stitching in the ditch did not catch the folded edge on the back</extracomment>
+        <translation>Faltkante nicht gefasst</translation>
+    </message>
+    <message>
+        <source>A block is lost or given away</source>
+        <translation>Ein Block ist verloren oder verschenkt</translation>
+    </message>
+    <message>
+        <source>How much is left outside the stitched line, at the narrowest?</source>
+        <translation>Wie viel bleibt außerhalb der gestickten Linie, an der schmalsten Stelle?</translation>
+    </message>
+    <message>
+        <source>How wide is the block, edge to edge?</source>
+        <translation>Wie breit ist der Block, von Kante zu Kante?</translation>
+    </message>
+    <message>
+        <source>How long is the row, raw end to raw end?</source>
+        <translation>Wie lang ist die Reihe, von Schnittende zu Schnittende?</translation>
+    </message>
+    <message>
+        <source>How long is the side that is off, edge to edge?</source>
+        <translation>Wie lang ist die Seite, die nicht stimmt, von Kante zu Kante?</translation>
+    </message>
+    <message>
+        <source>{%1} is enough. Sew that side by the stitched line, not by the raw edge.</source>
+        <extracomment>allowance: the cloth left outside a block&apos;s stitched line</extracomment>
+        <translation>{%1} genügen. Diese Seite nach der gestickten Linie nähen, nicht nach der Schnittkante.</translation>
+    </message>
+    <message>
+        <source>{%1} is too little to hold a seam; it takes {%2}. Lay a scrap of the same three layers edge to edge, zigzag it on, trim it to the ruler again.</source>
+        <translation>{%1} sind zu wenig für eine Naht; es braucht {%2}. Einen Rest derselben drei Lagen Kante an Kante legen, mit Zickzack annähen, am Lineal neu beschneiden.</translation>
+    </message>
+    <message>
+        <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
+        <translation>Oder den Block so legen, dass diese Seite an den Außenrand kommt, unter die Einfassung.</translation>
+    </message>
+    <message>
+        <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
+        <translation>{%1} halten nichts: unter {%2} wird der Block neu gemacht. Sein guter Teil dient für eine Probeverbindung.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
+        <translation>{%1} daneben: bis {%2} ist das gute Arbeit. Weiter.</translation>
+    </message>
+    <message>
+        <source>{%1} too large: lay the ruler on the stitched line and trim again.</source>
+        <translation>{%1} zu groß: das Lineal auf die gestickte Linie legen und neu beschneiden.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. It can be used: sew it by the stitched line, not by the raw edge.</source>
+        <translation>{%1} zu klein. Er ist brauchbar: nach der gestickten Linie nähen, nicht nach der Schnittkante.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. Measure its stitched outline: is that small too, the outer line is stitched again at size, or the block is made again.</source>
+        <translation>{%1} zu klein. Den gestickten Umriss messen: Ist auch er zu klein, wird die Außenlinie auf Maß neu gestickt oder der Block neu gemacht.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} a row is eased to the long sashing. Pin the ends and the marks first.</source>
+        <translation>{%1} daneben: bis {%2} lässt sich eine Reihe an den langen Zwischenstreifen einhalten. Zuerst Enden und Zeichen stecken.</translation>
+    </message>
+    <message>
+        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant: sew them again that much deeper, or try the test join anew.</source>
+        <extracomment>scant: less deep than it should be</extracomment>
+        <translation>{%2} zu lang. Haben alle Nähte daran teil, ist jede {%1} zu knapp genäht: um so viel tiefer neu nähen, oder die Probeverbindung neu machen.</translation>
+    </message>
+    <message>
+        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep: unpick, and sew them again that much scanter.</source>
+        <translation>{%2} zu kurz. Haben alle Nähte daran teil, ist jede {%1} zu tief genäht: auftrennen und um so viel knapper neu nähen.</translation>
+    </message>
+    <message>
+        <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
+        <translation>Zuerst jeden Zwischenstreifen messen, wie er zu sehen ist: Stimmt nur einer nicht, werden nur seine Nähte aufgetrennt.</translation>
+    </message>
+    <message>
+        <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
+        <translation>{%1} kleiner als geplant. Die Gegenseite danach begradigen; die Einfassung reicht wie geplant herum.</translation>
+    </message>
+    <message>
+        <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
+        <translation>Unter „Das Stück messen“ die vier Seiten und beide Diagonalen eingeben: Dort steht, wo zu schneiden ist.</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. The blades of the ripper away from the cloth.</source>
+        <translation>Auf der Spulenseite jeden dritten Stich durchtrennen, den anderen Faden herausziehen, Reste abbürsten, flach bügeln. Die Klinge des Trenners vom Stoff weg.</translation>
+    </message>
+    <message>
+        <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
+        <translation>Die Einfassung ab der letzten guten Ecke auftrennen, nicht ganz herum; flach bügeln und die Ecke neu falten.</translation>
+    </message>
+    <message>
+        <source>Sew it again {%1} deep.</source>
+        <translation>Mit {%1} neu nähen.</translation>
+    </message>
+    <message>
+        <source>The strip serves again if it is not frayed or stretched; otherwise make it again.</source>
+        <translation>Der Streifen dient wieder, wenn er nicht ausgefranst oder gedehnt ist; sonst neu machen.</translation>
+    </message>
+    <message>
+        <source>Cut {%2} × {%3} of %1 for it: from what the sashing strips left over, or across the cloth.</source>
+        <extracomment>a strip of sashing cut to length</extracomment>
+        <translation>Dafür {%2} × {%3} aus %1 schneiden: aus dem Rest der Zwischenstreifen oder quer über den Stoff.</translation>
+    </message>
+    <message>
+        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
+        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
+        <translation>Die Naht im Nahtschatten auftrennen, wo sie nicht gefasst hat, und an beiden Enden daumenbreit darüber hinaus. Neu geschnitten wird nichts.</translation>
+    </message>
+    <message>
+        <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
+        <translation>{%1} umlegen, nicht mehr: Das fasst {%2}. Auf der Nahtlinie stecken und nähen.</translation>
+    </message>
+    <message>
+        <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
+        <translation>Wo es immer noch nicht reicht, von Hand schließen oder ein Band über die Faltkante legen. Alle anderen Verbindungen darauf abtasten.</translation>
+    </message>
+    <message>
+        <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
+        <translation>Die Einfassung hinten über ihre Naht ziehen und die Stelle von Hand schließen; auftrennen ist nicht nötig.</translation>
+    </message>
+    <message>
+        <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
+        <translation>Eine Kerbe von {%1}: Die Einfassung deckt sie. Einen Vliesrest einlegen, damit sie gefüllt ist.</translation>
+    </message>
+    <message>
+        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even, and bind as planned.</source>
+        <translation>Es bleiben {%1}. An allen vier Seiten {%2} abschneiden, damit der Rand gleichmäßig bleibt, und wie geplant einfassen.</translation>
+    </message>
+    <message>
+        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch, zigzag it, then square the side again.</source>
+        <translation>Es bleiben nur {%1}. Einen Rest der drei Lagen Kante an Kante in die Kerbe legen, mit Zickzack annähen, dann die Seite neu begradigen.</translation>
+    </message>
+    <message>
+        <source>If %1 was sewn in, unpick the joins on its sides only; they are sewn again with the new block. All others stay.</source>
+        <translation>War %1 schon eingenäht, nur die Verbindungen an seinen Seiten auftrennen; sie werden mit dem neuen Block wieder genäht. Alle anderen bleiben.</translation>
+    </message>
+    <message>
+        <source>No good block of that name is on record: nothing was changed.</source>
+        <translation>Kein guter Block dieses Namens ist verzeichnet: Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>So many scallops cannot be %1 deep: no more than %2.</source>
+        <translation>So viele Bögen können nicht %1 tief sein: höchstens %2.</translation>
+    </message>
+    <message>
+        <source>Doubled, the back strip catches only %1 past the seam; at least %2 holds.</source>
+        <extracomment>doubled: folded lengthwise first, so that its fold is ready made</extracomment>
+        <translation>Doppelt gelegt steht der Rückenstreifen nur %1 über die Naht; mindestens %2 halten.</translation>
+    </message>
+    <message>
+        <source>Between scallops %1 deep the binding comes close to the outline: %2 of cloth outside it would clear it, and there is %3.</source>
+        <translation>Zwischen Bögen von %1 Tiefe kommt die Einfassung nah an den Umriss: Mit %2 Stoff außerhalb bliebe er frei, da sind %3.</translation>
+    </message>
+    <message>
+        <source>A scallop’s arc of %1 is tight for folded binding; it eases round from %2.</source>
+        <translation>Ein Bogen mit %1 Radius ist eng für gelegte Einfassung; ab %2 legt sie sich glatt herum.</translation>
+    </message>
+    <message>
+        <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
+        <extracomment>scallop: one of the round lobes the edge is cut into; its depth is measured from the raw edge</extracomment>
+        <translation>Bögen von %1 Tiefe schneiden in die Füllquiltung: Sie brauchen %2 Stoff außerhalb des Umrisses, da sind %3. Zuerst eine Stütznaht steppen.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -4477,6 +4736,18 @@ Schnittkante</translation>
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Which block?</source>
+        <translation>Welcher Block?</translation>
+    </message>
+    <message>
+        <source>No block is made yet.</source>
+        <translation>Noch ist kein Block gemacht.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>
@@ -4645,10 +4916,6 @@ Schnittkante</translation>
         <translation>Rechte Ecken, als Briefecken gelegt.</translation>
     </message>
     <message>
-        <source>Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.</source>
-        <translation>Ecken von %1. Die Kante misst ringsum %2: %3 Schrägband aus einem Quadrat von %4 schneiden.</translation>
-    </message>
-    <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
         <translation>Der Bogen schneidet %1 in die Füllquiltung: vor dem Schneiden neben der Linie eine Stütznaht steppen. Bis %2 bliebe er frei.</translation>
     </message>
@@ -4791,6 +5058,67 @@ Schnittkante</translation>
     <message>
         <source>More came out than went in: count again.</source>
         <translation>Es kamen mehr heraus als hinein: noch einmal zählen.</translation>
+    </message>
+    <message>
+        <source>Rounded corners, {%1}</source>
+        <translation>Runde Ecken, {%1}</translation>
+    </message>
+    <message>
+        <source>A circle</source>
+        <translation>Ein Kreis</translation>
+    </message>
+    <message>
+        <source>Round ends</source>
+        <translation>Runde Enden</translation>
+    </message>
+    <message>
+        <source>Scallops, {%1} deep</source>
+        <translation>Bögen, {%1} tief</translation>
+    </message>
+    <message>
+        <source>Square corners</source>
+        <translation>Rechte Ecken</translation>
+    </message>
+    <message>
+        <source>A scallop’s depth is more than nothing and no more than %1.</source>
+        <translation>Die Tiefe eines Bogens ist mehr als nichts und höchstens %1.</translation>
+    </message>
+    <message>
+        <source>Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing the bias over each crown; at an inside point leave the needle down, straighten the edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.</source>
+        <translation>Auf dem Scheitel eines Bogens in der Mitte unten beginnen. Mit der Kante nähen und das Schrägband über jeden Scheitel einhalten; an einer Innenecke die Nadel unten lassen, die Kante gerade ziehen und weiternähen. Mit %1 Überlappung schließen, Enden im rechten Winkel gekreuzt.</translation>
+    </message>
+    <message>
+        <source>%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a radius of {%6} and {%7}.</source>
+        <extracomment>chord: the straight distance across one scallop</extracomment>
+        <translation>%1 Bögen längs und %2 quer, {%3} tief: Sehnen von {%4} und {%5}, gezeichnet mit einem Radius von {%6} und {%7}.</translation>
+    </message>
+    <message>
+        <source>A circle of %1 across.</source>
+        <translation>Ein Kreis von %1 Durchmesser.</translation>
+    </message>
+    <message>
+        <source>Ends rounded with a radius of %1.</source>
+        <translation>Enden gerundet mit einem Radius von %1.</translation>
+    </message>
+    <message>
+        <source>Corners of %1.</source>
+        <translation>Ecken von %1.</translation>
+    </message>
+    <message>
+        <source>The edge is %1 round: cut %2 of bias from a square of %3.</source>
+        <translation>Der Rand misst ringsum %1: %2 Schrägband aus einem Quadrat von %3 schneiden.</translation>
+    </message>
+    <message>
+        <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
+        <translation>Oder als %1 schräge Streifen, aus %2 über die Stoffbreite.</translation>
+    </message>
+    <message>
+        <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
+        <translation>Zwischen zwei Bögen schneidet der Rand %1 in die Füllquiltung: vor dem Schneiden neben der Linie eine Stütznaht steppen. Mit %2 Stoff außerhalb des Umrisses bliebe er frei.</translation>
+    </message>
+    <message>
+        <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
+        <translation>An jeder Innenecke eine Stütznaht steppen, bis an die Stiche einschneiden und dort drehen.</translation>
     </message>
 </context>
 <context>
@@ -5106,11 +5434,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>fold under</source>
-        <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
         <translation>Umlegen</translation>
     </message>
     <message>
         <source>visible sashing</source>
+        <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
         <translation>sichtbarer Zwischenstreifen</translation>
     </message>
     <message>
@@ -5202,6 +5530,61 @@ Schnittkante</translation>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
         <translation>Kreuzungen sind dick: kräftig bügeln und das Rad darüber von Hand drehen.</translation>
+    </message>
+    <message>
+        <source>catch</source>
+        <translation>Überstand</translation>
+    </message>
+    <message>
+        <source>Lay in batting strips {%1} wide</source>
+        <extracomment>batting strips laid between the two allowances inside a wide sashing</extracomment>
+        <translation>Vliesstreifen von {%1} Breite einlegen</translation>
+    </message>
+    <message>
+        <source>Leave {%1} on the blocks</source>
+        <extracomment>the cloth left outside a block&apos;s stitched line when it is trimmed</extracomment>
+        <translation>{%1} an den Blöcken lassen</translation>
+    </message>
+    <message>
+        <source>Pare the allowances to {%1}</source>
+        <translation>Die Zugaben auf {%1} zurückschneiden</translation>
+    </message>
+    <message>
+        <source>Turn {%1} under</source>
+        <translation>{%1} umlegen</translation>
+    </message>
+    <message>
+        <source>Back strip doubled</source>
+        <translation>Rückenstreifen doppelt</translation>
+    </message>
+    <message>
+        <source>The gap between the allowances is filled; trim to {%1}.</source>
+        <translation>Der Spalt zwischen den Zugaben wird gefüllt; auf {%1} beschneiden.</translation>
+    </message>
+    <message>
+        <source>Cut %1 of them {%2} long.</source>
+        <translation>Davon %1 schneiden, je {%2} lang.</translation>
+    </message>
+    <message>
+        <source>What was cut off the batting serves.</source>
+        <translation>Vliesreste reichen dafür.</translation>
+    </message>
+    <message>
+        <source>Nothing is laid in. Trim to {%1}; the strip’s edge lies {%2} inside the block’s.</source>
+        <extracomment>the raw edge of the sashing strip lies inside the block&apos;s raw edge</extracomment>
+        <translation>Eingelegt wird nichts. Auf {%1} beschneiden; die Kante des Streifens liegt {%2} innerhalb der Blockkante.</translation>
+    </message>
+    <message>
+        <source>Then they lie flat under the narrow strip. Trim to {%1}; once sewn, pare the strip’s edge level with the block’s.</source>
+        <translation>Dann liegen sie flach unter dem schmalen Streifen. Auf {%1} beschneiden; nach dem Nähen die Streifenkante bündig mit der Blockkante schneiden.</translation>
+    </message>
+    <message>
+        <source>Back strips are cut {%1} wide; the fold catches {%2}.</source>
+        <translation>Rückenstreifen werden {%1} breit geschnitten; die Faltkante fasst {%2}.</translation>
+    </message>
+    <message>
+        <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
+        <translation>Den Rückenstreifen vor dem Annähen doppelt bügeln. Dann den Vorderstreifen vom ersten Block weg aufbügeln und den Rückenstreifen umbügeln.</translation>
     </message>
 </context>
 <context>

@@ -94,14 +94,6 @@
         <translation>Costura {%1}, en sección</translation>
     </message>
     <message>
-        <source>Rounded corners, {%1}</source>
-        <translation>Esquinas redondas, {%1}</translation>
-    </message>
-    <message>
-        <source>Square corners</source>
-        <translation>Esquinas rectas</translation>
-    </message>
-    <message>
         <source>Care, label, sleeve, pillow</source>
         <translation>Cuidado, etiqueta, manga, cojín</translation>
     </message>
@@ -134,6 +126,34 @@
     <message>
         <source>Radius of the corners</source>
         <translation>Radio de las esquinas</translation>
+    </message>
+    <message>
+        <source>circle</source>
+        <translation>círculo</translation>
+    </message>
+    <message>
+        <source>round ends</source>
+        <translation>extremos redondos</translation>
+    </message>
+    <message>
+        <source>scallops</source>
+        <translation>ondas</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profundidad</translation>
+    </message>
+    <message>
+        <source>Depth of the scallops</source>
+        <translation>Profundidad de las ondas</translation>
+    </message>
+    <message>
+        <source>scallops along</source>
+        <translation>ondas a lo largo</translation>
+    </message>
+    <message>
+        <source>scallops across</source>
+        <translation>ondas a lo ancho</translation>
     </message>
 </context>
 <context>
@@ -693,6 +713,10 @@
         <source>Two blocks should change places</source>
         <translation>Dos bloques deberían cambiarse</translation>
     </message>
+    <message>
+        <source>Filling and closing</source>
+        <translation>Rellenar y cerrar</translation>
+    </message>
 </context>
 <context>
     <name>JoinGauge</name>
@@ -777,6 +801,14 @@
         <source>More</source>
         <translation>Más</translation>
     </message>
+    <message>
+        <source>Section of a join: seam %1</source>
+        <translation>Sección de una unión: costura %1</translation>
+    </message>
+    <message>
+        <source>Section of a join: seam %1, back strip doubled, catch %2</source>
+        <translation>Sección de una unión: costura %1, tira trasera doble, agarre %2</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -802,6 +834,17 @@
     <message>
         <source>The gap moves four times as fast as the seam.</source>
         <translation>La abertura cambia cuatro veces más rápido que la costura.</translation>
+    </message>
+</context>
+<context>
+    <name>JoinWays</name>
+    <message>
+        <source>Filling and closing</source>
+        <translation>Rellenar y cerrar</translation>
+    </message>
+    <message>
+        <source>What is cut already stays as it is; what no longer fits is named.</source>
+        <translation>Lo ya cortado queda como está; se nombra lo que ya no encaja.</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4455,222 @@ borde cortado</translation>
         <source>Edge</source>
         <translation>Borde</translation>
     </message>
+    <message>
+        <source>back strip doubled</source>
+        <extracomment>the back strip folded lengthwise before it is sewn on, so that nothing is turned under</extracomment>
+        <translation>tira trasera doble</translation>
+    </message>
+    <message>
+        <source>scallops’ depth</source>
+        <extracomment>scallop: one of the round lobes an edge can be cut into</extracomment>
+        <translation>profundidad de las ondas</translation>
+    </message>
+    <message>
+        <source>scallops along</source>
+        <translation>ondas a lo largo</translation>
+    </message>
+    <message>
+        <source>scallops across</source>
+        <translation>ondas a lo ancho</translation>
+    </message>
+    <message>
+        <source>circle or round ends, on bias</source>
+        <translation>círculo o extremos redondos, al bies</translation>
+    </message>
+    <message>
+        <source>scalloped, on bias</source>
+        <extracomment>the edge cut into round lobes</extracomment>
+        <translation>ondas, al bies</translation>
+    </message>
+    <message>
+        <source>one arc along</source>
+        <extracomment>arc: the curved length of one scallop</extracomment>
+        <translation>un arco a lo largo</translation>
+    </message>
+    <message>
+        <source>one arc across</source>
+        <translation>un arco a lo ancho</translation>
+    </message>
+    <message>
+        <source>Make the scallops %1 deep.</source>
+        <translation>Hacer las ondas de %1 de profundidad.</translation>
+    </message>
+    <message>
+        <source>Cut into it</source>
+        <extracomment>the blade went inside the allowance</extracomment>
+        <translation>Corte hacia dentro</translation>
+    </message>
+    <message>
+        <source>It measures wrong</source>
+        <translation>La medida no es buena</translation>
+    </message>
+    <message>
+        <source>Sewn wrong</source>
+        <translation>Mal cosido</translation>
+    </message>
+    <message>
+        <source>Missed the fold</source>
+        <extracomment>the stitching in the ditch did not catch the folded edge on the back</extracomment>
+        <translation>Doblez sin agarrar</translation>
+    </message>
+    <message>
+        <source>A block is lost or given away</source>
+        <translation>Un bloque perdido o regalado</translation>
+    </message>
+    <message>
+        <source>How much is left outside the stitched line, at the narrowest?</source>
+        <translation>¿Cuánto queda por fuera de la línea bordada, en lo más estrecho?</translation>
+    </message>
+    <message>
+        <source>How wide is the block, edge to edge?</source>
+        <translation>¿Cuánto mide el bloque, de borde a borde?</translation>
+    </message>
+    <message>
+        <source>How long is the row, raw end to raw end?</source>
+        <translation>¿Cuánto mide la fila, de extremo cortado a extremo cortado?</translation>
+    </message>
+    <message>
+        <source>How long is the side that is off, edge to edge?</source>
+        <translation>¿Cuánto mide el lado que falla, de borde a borde?</translation>
+    </message>
+    <message>
+        <source>{%1} is enough. Sew that side by the stitched line, not by the raw edge.</source>
+        <extracomment>allowance: the cloth left outside a block&apos;s stitched line</extracomment>
+        <translation>{%1} bastan. Coser ese lado por la línea bordada, no por el borde cortado.</translation>
+    </message>
+    <message>
+        <source>{%1} is too little to hold a seam; it takes {%2}. Lay a scrap of the same three layers edge to edge, zigzag it on, trim it to the ruler again.</source>
+        <translation>{%1} es muy poco para una costura; hacen falta {%2}. Poner un retal de las mismas tres capas canto con canto, coserlo en zigzag y recortarlo otra vez con la regla.</translation>
+    </message>
+    <message>
+        <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
+        <translation>O poner el bloque de modo que ese lado quede en el borde exterior, bajo el ribete.</translation>
+    </message>
+    <message>
+        <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
+        <translation>{%1} no sostiene nada: por debajo de {%2} el bloque se hace de nuevo. Su parte buena sirve para una unión de prueba.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
+        <translation>Se desvía {%1}: hasta {%2} es buen trabajo. Seguir.</translation>
+    </message>
+    <message>
+        <source>{%1} too large: lay the ruler on the stitched line and trim again.</source>
+        <translation>Sobran {%1}: poner la regla sobre la línea bordada y recortar otra vez.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. It can be used: sew it by the stitched line, not by the raw edge.</source>
+        <translation>Faltan {%1}. Sirve: coserlo por la línea bordada, no por el borde cortado.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. Measure its stitched outline: is that small too, the outer line is stitched again at size, or the block is made again.</source>
+        <translation>Faltan {%1}. Medir su contorno bordado: si también es pequeño, se borda de nuevo la línea exterior a medida, o se hace otro bloque.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} a row is eased to the long sashing. Pin the ends and the marks first.</source>
+        <translation>Se desvía {%1}: hasta {%2} una fila se embebe en la tira larga. Prender antes los extremos y las marcas.</translation>
+    </message>
+    <message>
+        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant: sew them again that much deeper, or try the test join anew.</source>
+        <extracomment>scant: less deep than it should be</extracomment>
+        <translation>Sobran {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} escasa: coserlas de nuevo eso más hondas, o repetir la unión de prueba.</translation>
+    </message>
+    <message>
+        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep: unpick, and sew them again that much scanter.</source>
+        <translation>Faltan {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} demasiado honda: descoserlas y coserlas eso más escasas.</translation>
+    </message>
+    <message>
+        <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
+        <translation>Primero medir cada tira de unión tal como se ve: si falla una sola, se descosen solo sus costuras.</translation>
+    </message>
+    <message>
+        <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
+        <translation>{%1} menos de lo planeado. Escuadrar el lado opuesto igual; el ribete planeado alcanza.</translation>
+    </message>
+    <message>
+        <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
+        <translation>Anotar los cuatro lados y las dos diagonales en «Medir la pieza»: allí dice dónde cortar.</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. The blades of the ripper away from the cloth.</source>
+        <translation>Cortar cada tercera puntada por el lado de la canilla, sacar el otro hilo, cepillar los restos, planchar plano. El filo del descosedor lejos de la tela.</translation>
+    </message>
+    <message>
+        <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
+        <translation>Descoser el ribete desde la última esquina buena, no toda la vuelta; plancharlo plano y doblar la esquina de nuevo.</translation>
+    </message>
+    <message>
+        <source>Sew it again {%1} deep.</source>
+        <translation>Coserlo de nuevo a {%1}.</translation>
+    </message>
+    <message>
+        <source>The strip serves again if it is not frayed or stretched; otherwise make it again.</source>
+        <translation>La tira sirve otra vez si no está deshilachada ni estirada; si no, hacerla de nuevo.</translation>
+    </message>
+    <message>
+        <source>Cut {%2} × {%3} of %1 for it: from what the sashing strips left over, or across the cloth.</source>
+        <extracomment>a strip of sashing cut to length</extracomment>
+        <translation>Cortar para ello {%2} × {%3} de %1: de lo que sobró de las tiras, o a lo ancho de la tela.</translation>
+    </message>
+    <message>
+        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
+        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
+        <translation>Descoser la costura de la zanja donde no agarró, y un pulgar más a cada extremo. No se corta nada nuevo.</translation>
+    </message>
+    <message>
+        <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
+        <translation>Remeter {%1}, no más: así agarra {%2}. Prender sobre la línea de costura y coser.</translation>
+    </message>
+    <message>
+        <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
+        <translation>Donde aún no llegue, cerrarlo a mano o poner una cinta sobre el doblez. Palpar las demás uniones por si acaso.</translation>
+    </message>
+    <message>
+        <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
+        <translation>Llevar el ribete sobre su costura por detrás y cerrar ese sitio a mano; no hace falta descoser.</translation>
+    </message>
+    <message>
+        <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
+        <translation>Una muesca de {%1}: el ribete la cubre. Poner un retal de guata para que quede llena.</translation>
+    </message>
+    <message>
+        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even, and bind as planned.</source>
+        <translation>Quedan {%1}. Recortar {%2} de los cuatro lados, para que el borde quede parejo, y ribetear como estaba planeado.</translation>
+    </message>
+    <message>
+        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch, zigzag it, then square the side again.</source>
+        <translation>Solo quedan {%1}. Poner un retal de las tres capas canto con canto en la muesca, coserlo en zigzag y escuadrar el lado otra vez.</translation>
+    </message>
+    <message>
+        <source>If %1 was sewn in, unpick the joins on its sides only; they are sewn again with the new block. All others stay.</source>
+        <translation>Si %1 ya estaba cosido, descoser solo las uniones de sus lados; se cosen de nuevo con el bloque nuevo. Las demás quedan.</translation>
+    </message>
+    <message>
+        <source>No good block of that name is on record: nothing was changed.</source>
+        <translation>No consta ningún bloque bueno con ese nombre: no se ha cambiado nada.</translation>
+    </message>
+    <message>
+        <source>So many scallops cannot be %1 deep: no more than %2.</source>
+        <translation>Tantas ondas no pueden tener %1 de profundidad: como mucho %2.</translation>
+    </message>
+    <message>
+        <source>Doubled, the back strip catches only %1 past the seam; at least %2 holds.</source>
+        <extracomment>doubled: folded lengthwise first, so that its fold is ready made</extracomment>
+        <translation>Doblada, la tira trasera agarra solo %1 más allá de la costura; como mínimo sostiene %2.</translation>
+    </message>
+    <message>
+        <source>Between scallops %1 deep the binding comes close to the outline: %2 of cloth outside it would clear it, and there is %3.</source>
+        <translation>Entre ondas de %1 de profundidad el ribete queda cerca del contorno: con %2 de tela por fuera no lo tocaría, y hay %3.</translation>
+    </message>
+    <message>
+        <source>A scallop’s arc of %1 is tight for folded binding; it eases round from %2.</source>
+        <translation>Un arco de onda de %1 es justo para un ribete doblado; desde %2 lo rodea bien.</translation>
+    </message>
+    <message>
+        <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
+        <extracomment>scallop: one of the round lobes the edge is cut into; its depth is measured from the raw edge</extracomment>
+        <translation>Las ondas de %1 de profundidad entran en el punteado de relleno: necesitan %2 de tela fuera del contorno, y hay %3. Hacer antes una costura de refuerzo.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -4477,6 +4736,18 @@ borde cortado</translation>
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Which block?</source>
+        <translation>¿Qué bloque?</translation>
+    </message>
+    <message>
+        <source>No block is made yet.</source>
+        <translation>Aún no hay ningún bloque hecho.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
     </message>
 </context>
 <context>
@@ -4645,10 +4916,6 @@ borde cortado</translation>
         <translation>Esquinas rectas, a inglete.</translation>
     </message>
     <message>
-        <source>Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.</source>
-        <translation>Esquinas de %1. El borde mide %2 alrededor: cortar %3 de bies de un cuadrado de %4.</translation>
-    </message>
-    <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
         <translation>El arco entra %1 en el punteado de relleno: hacer una costura de refuerzo junto a la línea antes de cortar. Hasta %2 no lo tocaría.</translation>
     </message>
@@ -4791,6 +5058,67 @@ borde cortado</translation>
     <message>
         <source>More came out than went in: count again.</source>
         <translation>Salieron más de los que entraron: contar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Rounded corners, {%1}</source>
+        <translation>Esquinas redondas, {%1}</translation>
+    </message>
+    <message>
+        <source>A circle</source>
+        <translation>Un círculo</translation>
+    </message>
+    <message>
+        <source>Round ends</source>
+        <translation>Extremos redondos</translation>
+    </message>
+    <message>
+        <source>Scallops, {%1} deep</source>
+        <translation>Ondas, {%1} de profundidad</translation>
+    </message>
+    <message>
+        <source>Square corners</source>
+        <translation>Esquinas rectas</translation>
+    </message>
+    <message>
+        <source>A scallop’s depth is more than nothing and no more than %1.</source>
+        <translation>La profundidad de una onda es mayor que cero y como mucho %1.</translation>
+    </message>
+    <message>
+        <source>Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing the bias over each crown; at an inside point leave the needle down, straighten the edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.</source>
+        <translation>Empezar en lo alto de una onda, en el centro de abajo. Coser con el borde, embebiendo el bies en lo alto de cada onda; en un punto interior dejar la aguja clavada, enderezar el borde y seguir. Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
+    </message>
+    <message>
+        <source>%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a radius of {%6} and {%7}.</source>
+        <extracomment>chord: the straight distance across one scallop</extracomment>
+        <translation>%1 ondas a lo largo y %2 a lo ancho, de {%3} de profundidad: cuerdas de {%4} y {%5}, trazadas con un radio de {%6} y {%7}.</translation>
+    </message>
+    <message>
+        <source>A circle of %1 across.</source>
+        <translation>Un círculo de %1 de diámetro.</translation>
+    </message>
+    <message>
+        <source>Ends rounded with a radius of %1.</source>
+        <translation>Extremos redondeados con un radio de %1.</translation>
+    </message>
+    <message>
+        <source>Corners of %1.</source>
+        <translation>Esquinas de %1.</translation>
+    </message>
+    <message>
+        <source>The edge is %1 round: cut %2 of bias from a square of %3.</source>
+        <translation>El borde mide %1 en redondo: cortar %2 de bies de un cuadrado de %3.</translation>
+    </message>
+    <message>
+        <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
+        <translation>O en %1 tiras al bies, de %2 a lo ancho de la tela.</translation>
+    </message>
+    <message>
+        <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
+        <translation>Entre dos ondas el borde entra %1 en el punteado de relleno: hacer una costura de refuerzo junto a la línea antes de cortar. Con %2 de tela fuera del contorno no lo tocaría.</translation>
+    </message>
+    <message>
+        <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
+        <translation>En cada punto interior hacer una costura de refuerzo, dar un corte hasta ella y girar allí.</translation>
     </message>
 </context>
 <context>
@@ -5106,11 +5434,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>fold under</source>
-        <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
         <translation>remeter</translation>
     </message>
     <message>
         <source>visible sashing</source>
+        <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
         <translation>tira de unión visible</translation>
     </message>
     <message>
@@ -5202,6 +5530,61 @@ borde cortado</translation>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
         <translation>Los cruces son gruesos: planchar fuerte y girar el volante a mano sobre ellos.</translation>
+    </message>
+    <message>
+        <source>catch</source>
+        <translation>agarre</translation>
+    </message>
+    <message>
+        <source>Lay in batting strips {%1} wide</source>
+        <extracomment>batting strips laid between the two allowances inside a wide sashing</extracomment>
+        <translation>Poner tiras de guata de {%1} de ancho</translation>
+    </message>
+    <message>
+        <source>Leave {%1} on the blocks</source>
+        <extracomment>the cloth left outside a block&apos;s stitched line when it is trimmed</extracomment>
+        <translation>Dejar {%1} en los bloques</translation>
+    </message>
+    <message>
+        <source>Pare the allowances to {%1}</source>
+        <translation>Rebajar los márgenes a {%1}</translation>
+    </message>
+    <message>
+        <source>Turn {%1} under</source>
+        <translation>Remeter {%1}</translation>
+    </message>
+    <message>
+        <source>Back strip doubled</source>
+        <translation>Tira trasera doble</translation>
+    </message>
+    <message>
+        <source>The gap between the allowances is filled; trim to {%1}.</source>
+        <translation>La separación entre los márgenes se rellena; recortar a {%1}.</translation>
+    </message>
+    <message>
+        <source>Cut %1 of them {%2} long.</source>
+        <translation>Cortar %1 de ellas de {%2} de largo.</translation>
+    </message>
+    <message>
+        <source>What was cut off the batting serves.</source>
+        <translation>Sirve lo que se cortó de la guata.</translation>
+    </message>
+    <message>
+        <source>Nothing is laid in. Trim to {%1}; the strip’s edge lies {%2} inside the block’s.</source>
+        <extracomment>the raw edge of the sashing strip lies inside the block&apos;s raw edge</extracomment>
+        <translation>No se pone nada dentro. Recortar a {%1}; el borde de la tira queda {%2} por dentro del del bloque.</translation>
+    </message>
+    <message>
+        <source>Then they lie flat under the narrow strip. Trim to {%1}; once sewn, pare the strip’s edge level with the block’s.</source>
+        <translation>Así quedan planos bajo la tira estrecha. Recortar a {%1}; una vez cosida, rebajar el borde de la tira a ras del bloque.</translation>
+    </message>
+    <message>
+        <source>Back strips are cut {%1} wide; the fold catches {%2}.</source>
+        <translation>Las tiras traseras se cortan de {%1} de ancho; el doblez agarra {%2}.</translation>
+    </message>
+    <message>
+        <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
+        <translation>Planchar doble la tira trasera antes de coserla. Luego abrir la tira delantera con la plancha, hacia fuera del primer bloque, y volver la trasera.</translation>
     </message>
 </context>
 <context>
