@@ -36,6 +36,16 @@ Project withAllowance(const Project &project, std::optional<Length> allowance)
     return next;
 }
 
+/// Pared all round: the outer edge keeps no more than is left.
+Project withPared(const Project &project, Length allowance)
+{
+    Project next = withAllowance(project, allowance);
+    for (std::optional<Length> *kept : {&next.edge.outside, &next.edge.seam})
+        if (*kept && **kept > allowance)
+            *kept = allowance;
+    return next;
+}
+
 Project withBack(const Project &project, bool doubled)
 {
     Project next = project;
@@ -57,7 +67,7 @@ std::vector<Way> fillings(const Project &project, const Plan &plan)
         ways.push_back({"filler", withAllowance(project, std::nullopt), plan.sashing.filler.has_value()});
         ways.push_back({"allowance", withAllowance(project, half), plan.basis.allowance == half});
     } else if (plan.basis.finished < seam * 2) {
-        ways.push_back({"pared", withAllowance(project, half), plan.basis.allowance == half});
+        ways.push_back({"pared", withPared(project, half), plan.basis.allowance == half});
     }
     return ways;
 }

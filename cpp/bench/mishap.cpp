@@ -208,6 +208,7 @@ Answered torn(const Case &at)
         block.state = BlockState::Spoiled;
         ++lost;
     }
+    letASpareStandIn(answer.next);
     answer.next.made.events.push_back(
         {"strip-torn", progressName(at.step), "", "", number, lost, *at.measure, {}});
     answer.changed = true;

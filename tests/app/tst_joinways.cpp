@@ -88,11 +88,14 @@ void JoinWaysTest::aNarrowSashingIsPared()
 {
     Project project = topper();
     project.sashing.finished = Length::inches(0, 3, 4);
+    project.edge.outside = Length::inches(0, 1, 2);
     Desk desk(project, Station::Join);
     QVERIFY(kinds(desk.join).contains(QStringLiteral("pared")));
     QVERIFY(take(desk.join, "pared"));
     QCOMPARE(desk.kept().sashing.allowance, std::optional(Length::inches(0, 3, 8)));
+    // Nothing is left to be wrong: the outer edge keeps what the blocks have.
     QVERIFY(desk.workspace.plan().problems.empty());
+    QCOMPARE(desk.kept().edge.outside, std::optional(Length::inches(0, 3, 8)));
 }
 
 void JoinWaysTest::trimmedBlocksKeepTheirAllowance()

@@ -67,6 +67,7 @@ Json projectNamed(const QByteArray &name)
         project["sashing"] = {{"finished", "1 1/2 in"}, {"allowance", "3/4 in"}};
     if (name == "narrow sashing, pared, doubled") {
         project["sashing"] = {{"finished", "3/4 in"}, {"allowance", "3/8 in"}};
+        project["edge"] = {{"outside", "3/8 in"}};
         project["fold"] = {{"doubled", true}};
     }
     if (name == "a circle")

@@ -78,16 +78,14 @@ PartCase {
         compare(downColumn(seen, doubled.foldAt + 6, g.foot + 2, g.foot + 3 * g.cloth, Theme.colors.back), 0);
     }
     function test_whatIsFilledLiesBetweenTheAllowances() {
-        const open = createTemporaryObject(section, test, { view: join({ finishedMm: 38.1 }) });
-        const filled = createTemporaryObject(section, test, { view: join({ finishedMm: 38.1, filled: true }) });
-        const images = [open, filled].map(s => {
-            waitForRendering(s);
-            return grabImage(s);
-        });
-        const g = filled.lie, x = (g.edgeA + g.edgeB) / 2;
+        const s = createTemporaryObject(section, test, { view: join({ finishedMm: 38.1 }) });
+        const g = s.lie, x = (g.edgeA + g.edgeB) / 2;
         fuzzyCompare((g.edgeB - g.edgeA) / g.scale, 12.7, 1e-6);
-        const batting = images.map(seen => downColumn(seen, x, g.top, g.foot, Theme.colors.batting));
-        verify(batting[1] > batting[0] + 0.4 * g.batting, batting.join(" and "));
+        waitForRendering(s);
+        compare(downColumn(grabImage(s), x, g.top, g.foot, Theme.colors.batting), 0);
+        s.view = join({ finishedMm: 38.1, filled: true });
+        waitForRendering(s);
+        tryVerify(() => downColumn(grabImage(s), x, g.top, g.foot, Theme.colors.batting) > 0.4 * g.batting);
     }
     function test_theSeamIsCountedFromTheStrip() {
         // Larger allowances on the blocks: the strip's edge lies inside theirs.
@@ -105,7 +103,7 @@ PartCase {
         // A crown reaches the raw edge and is bound there; an inside point lies 25.4 mm inside it.
         verify(near(seen.pixel(x(25.4 + chord / 2), y(3)), Theme.colors.binding));
         verify(near(seen.pixel(x(25.4 + chord), y(10)), ground));
-        verify(near(seen.pixel(x(25.4 + chord), y(22)), ground));
+        verify(near(seen.pixel(x(25.4 + chord), y(18)), ground));
         verify(!near(seen.pixel(x(25.4 + chord), y(29)), ground));
         // In the corner stands an inside point too.
         verify(near(seen.pixel(x(12), y(12)), ground));
@@ -118,8 +116,7 @@ PartCase {
             return count;
         };
         verify(blades(seen) > 4);
-        const clear = createTemporaryObject(edge, test, { view: piece({ depthMm: 10, bitesMm: 0 }) });
-        waitForRendering(clear);
-        compare(blades(grabImage(clear)), 0);
+        e.view = piece({ depthMm: 10, bitesMm: 0 });
+        tryVerify(() => blades(grabImage(e)) === 0);
     }
 }
