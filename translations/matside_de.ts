@@ -1054,6 +1054,14 @@
         <source>Keep these readings</source>
         <translation>Diese Messwerte behalten</translation>
     </message>
+    <message>
+        <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
+        <translation>Eine um 6 mm falsch gelesene Seite fällt viermal von fünf auf, um 10 mm immer.</translation>
+    </message>
+    <message>
+        <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
+        <translation>Eine um 1/4 in falsch gelesene Seite fällt viermal von fünf auf, um 3/8 in immer.</translation>
+    </message>
 </context>
 <context>
     <name>NewPiece</name>

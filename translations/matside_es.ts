@@ -1054,6 +1054,14 @@
         <source>Keep these readings</source>
         <translation>Conservar estas lecturas</translation>
     </message>
+    <message>
+        <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
+        <translation>Un lado mal leído por 6 mm se nota cuatro veces de cinco; por 10 mm, siempre.</translation>
+    </message>
+    <message>
+        <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
+        <translation>Un lado mal leído por 1/4 in se nota cuatro veces de cinco; por 3/8 in, siempre.</translation>
+    </message>
 </context>
 <context>
     <name>NewPiece</name>
