@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// What the Edge station takes: readings, pins, corners. Its sentences are in edgewords.cpp.
+// What the Edge station takes: readings and pins; its corners are in edgecorners.cpp, its sentences in
+// edgewords.cpp.
 #include "app/edgemodel.h"
 
 #include "app/figures.h"
@@ -59,6 +60,12 @@ EdgeView EdgeModel::view() const
         view.radiusMm = plan.basis.cornerRadius.asMm();
         if (plan.binding->bias)
             view.bitesMm = plan.binding->bias->bites.asMm();
+        if (plan.binding->bias && plan.binding->bias->scallops) {
+            const ScallopPlan &scallops = *plan.binding->bias->scallops;
+            view.depthMm = scallops.depth.asMm();
+            view.scallopsAlong = static_cast<int>(scallops.along);
+            view.scallopsAcross = static_cast<int>(scallops.across);
+        }
     }
     return view;
 }
@@ -221,62 +228,6 @@ void EdgeModel::explainPins()
     pins.explained = true;
     next.made.pins = pins;
     (void)m_workspace.commit("pins", next);
-}
-
-bool EdgeModel::rounded() const
-{
-    const auto &binding = m_workspace.plan().binding;
-    return binding && binding->bias;
-}
-
-FigureView EdgeModel::radius() const
-{
-    return rounded() ? figureOf(m_workspace.plan().basis.cornerRadius, m_workspace.project().marks())
-                     : FigureView();
-}
-
-void EdgeModel::setRounded(bool rounded)
-{
-    if (!cornersFixed().isEmpty() || m_session.readOnly())
-        return;
-    Project next = m_workspace.project();
-    next.edge.corner.kind = rounded ? CornerKind::Rounded : CornerKind::Square;
-    (void)m_workspace.commit("edit", next);
-}
-
-void EdgeModel::keepRadius(Length radius)
-{
-    if (!cornersFixed().isEmpty() || m_session.readOnly() || radius <= Length())
-        return;
-    Project next = m_workspace.project();
-    next.edge.corner.kind = CornerKind::Rounded;
-    next.edge.corner.radius = radius;
-    (void)m_workspace.commit("edit", next);
-}
-
-void EdgeModel::nudgeRadius(int marks)
-{
-    // A plate or a saucer is drawn round: quarters of an inch tell them apart.
-    const Project &project = m_workspace.project();
-    const Length step = project.system == System::Inch ? Length::inches(0, 1, 4) : Length::mm(5);
-    const Pair &size = m_workspace.plan().size.finished;
-    const Length most = min(size.along, size.across).scaled(1, 2).downTo(step);
-    keepRadius(min(most, max(step, m_workspace.plan().basis.cornerRadius.nearestTo(step) + step * marks)));
-}
-
-QString EdgeModel::enterRadius(const QString &text)
-{
-    const Project &project = m_workspace.project();
-    const auto typed = readLength(text.toStdString(), project.system);
-    if (!typed)
-        return sentence(typed.error(), project.system);
-    const Pair &size = m_workspace.plan().size.finished;
-    const Length most = min(size.along, size.across).scaled(1, 2);
-    if (typed.value() <= Length() || typed.value() > most)
-        return tr("A corner’s radius is more than nothing and no more than %1.")
-            .arg(figureText(most, project.marks(), Round::Down));
-    keepRadius(typed.value());
-    return {};
 }
 
 } // namespace matside

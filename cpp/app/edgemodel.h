@@ -25,6 +25,9 @@ struct EdgeView {
     Q_PROPERTY(double seamMm MEMBER seamMm)
     Q_PROPERTY(double radiusMm MEMBER radiusMm)
     Q_PROPERTY(double bitesMm MEMBER bitesMm)
+    Q_PROPERTY(double depthMm MEMBER depthMm)
+    Q_PROPERTY(int scallopsAlong MEMBER scallopsAlong)
+    Q_PROPERTY(int scallopsAcross MEMBER scallopsAcross)
 public:
     double alongMm = 0;
     double acrossMm = 0;
@@ -36,7 +39,10 @@ public:
     double outsideMm = 0; ///< from the raw edge to the stitched outline
     double seamMm = 0;    ///< the binding's; 0 for an edge that is not bound
     double radiusMm = 0;
-    double bitesMm = 0; ///< how far a rounded corner cuts into the stippling
+    double bitesMm = 0; ///< how far a curved edge cuts into the stippling
+    double depthMm = 0; ///< of the scallops; 0 for an edge without
+    int scallopsAlong = 0;
+    int scallopsAcross = 0;
 };
 
 /// The binding in section, in millimetres: its seam, how far it reaches on the back, the batting's loft.
@@ -80,8 +86,13 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(matside::FigureView bindingFolded READ bindingFolded NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView bindingSeam READ bindingSeam NOTIFY changed FINAL)
     Q_PROPERTY(QString sewSays READ sewSays NOTIFY changed FINAL)
-    Q_PROPERTY(bool rounded READ rounded NOTIFY changed FINAL)
+    Q_PROPERTY(QString corner READ corner NOTIFY changed FINAL)
+    Q_PROPERTY(QString cornerName READ cornerName NOTIFY changed FINAL)
+    Q_PROPERTY(bool squarePiece READ squarePiece NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView radius READ radius NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView depth READ depth NOTIFY changed FINAL)
+    Q_PROPERTY(int scallopsAlong READ scallopsAlong NOTIFY changed FINAL)
+    Q_PROPERTY(int scallopsAcross READ scallopsAcross NOTIFY changed FINAL)
     Q_PROPERTY(QString cornerSays READ cornerSays NOTIFY changed FINAL)
     Q_PROPERTY(QString biteSays READ biteSays NOTIFY changed FINAL)
     Q_PROPERTY(QString cornersFixed READ cornersFixed NOTIFY changed FINAL)
@@ -120,8 +131,17 @@ public:
     [[nodiscard]] FigureView bindingFolded() const;
     [[nodiscard]] FigureView bindingSeam() const;
     [[nodiscard]] QString sewSays() const;
-    [[nodiscard]] bool rounded() const;
+    /// How the edge runs: "square", "rounded", "circle", "scalloped"; empty for an edge that is not bound.
+    [[nodiscard]] QString corner() const;
+    /// The same in words, with its measure: "Rounded corners, {3 in}".
+    [[nodiscard]] QString cornerName() const;
+    /// As long as it is wide: its roundest edge is a circle.
+    [[nodiscard]] bool squarePiece() const;
+    /// Of rounded corners, of a scallop; invalid without.
     [[nodiscard]] FigureView radius() const;
+    [[nodiscard]] FigureView depth() const;
+    [[nodiscard]] int scallopsAlong() const;
+    [[nodiscard]] int scallopsAcross() const;
     [[nodiscard]] QString cornerSays() const;
     [[nodiscard]] QString biteSays() const;
     /// Why the corners cannot be changed any more; empty while they can.
@@ -142,9 +162,13 @@ public:
     Q_INVOKABLE QString enterPins(bool in, const QString &text);
     /// They differ and she knows why, or none were used.
     Q_INVOKABLE void explainPins();
-    Q_INVOKABLE void setRounded(bool rounded);
+    Q_INVOKABLE void setCorner(const QString &kind);
     Q_INVOKABLE void nudgeRadius(int marks);
     Q_INVOKABLE QString enterRadius(const QString &text);
+    Q_INVOKABLE void nudgeDepth(int marks);
+    Q_INVOKABLE QString enterDepth(const QString &text);
+    /// One scallop more or fewer on the top and bottom, or on the left and right.
+    Q_INVOKABLE void nudgeScallops(bool along, int by);
 
 signals:
     void changed();
@@ -159,7 +183,10 @@ private:
     [[nodiscard]] const Reckoned &reckoned() const;
     void keep(const Readings &readings);
     void keepPins(bool in, std::int64_t count);
-    void keepRadius(Length radius);
+    /// Saves the corner, unless the binding is cut already.
+    void keepCorner(const Corner &corner);
+    /// What is wrong with a typed measure of the corner, up to `most`; or it is put there and saved.
+    QString typeCorner(const QString &text, Length most, CornerKind kind);
 
     Workspace &m_workspace;
     Session &m_session;

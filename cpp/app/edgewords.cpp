@@ -45,7 +45,7 @@ QString placeText(const EdgePlace &place, Marks marks)
     return EdgeModel::tr("left, %1 from the top").arg(from);
 }
 
-bool isRounded(const Plan &plan)
+bool onBias(const Plan &plan)
 {
     return plan.binding && plan.binding->bias;
 }
@@ -88,7 +88,7 @@ QString bindingLaySays(const Project &project, const Plan &plan, const BindingLa
     }
     if (lay.oneMore)
         says += EdgeModel::tr("This takes one strip more, %1 in all.").arg(lay.strips);
-    if (!isRounded(plan))
+    if (!onBias(plan))
         says += EdgeModel::tr("Hang %1 loose before the beginning, and as much at the end.")
                     .arg(braced(project.slack.scaled(1, 2), project.marks()));
     return says.join(u' ');
@@ -100,7 +100,13 @@ QString bindingSewSays(const Project &project, const Plan &plan)
         return {};
     const QString seam = braced(plan.basis.edgeSeam, project.marks(), Round::Fine);
     const QString cross = braced(plan.binding->cut, project.marks());
-    if (isRounded(plan))
+    if (onBias(plan) && plan.binding->bias->scallops)
+        return EdgeModel::tr(
+                   "Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing "
+                   "the bias over each crown; at an inside point leave the needle down, straighten the "
+                   "edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.")
+            .arg(cross);
+    if (onBias(plan))
         return EdgeModel::tr(
                    "Sew with the edge, not stretching it: ease the bias round each corner. Close it with an "
                    "overlap "
@@ -118,31 +124,67 @@ QString cornersSay(const Project &project, const Plan &plan)
     if (!plan.binding)
         return {};
     const Marks marks = project.marks();
-    if (!isRounded(plan))
+    if (!onBias(plan))
         return EdgeModel::tr("Square corners, mitred.");
     const Length perimeter = plan.binding->length - plan.binding->cut - project.slack;
-    return EdgeModel::tr("Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.")
-        .arg(braced(plan.basis.cornerRadius, marks), braced(perimeter, marks),
-             braced(plan.binding->length, marks, Round::UpQuarter),
-             braced(plan.binding->bias->square, marks));
+    QStringList says;
+    if (plan.binding->bias->scallops) {
+        const ScallopPlan &edge = *plan.binding->bias->scallops;
+        //: chord: the straight distance across one scallop
+        says +=
+            EdgeModel::tr("%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a "
+                          "radius of {%6} and {%7}.")
+                .arg(edge.along)
+                .arg(edge.across)
+                .arg(figureText(edge.depth, marks), figureText(edge.chord.along, marks),
+                     figureText(edge.chord.across, marks), figureText(edge.radius.along, marks),
+                     figureText(edge.radius.across, marks));
+    } else if (project.edge.corner.kind == CornerKind::Round) {
+        says += plan.size.finished.along == plan.size.finished.across
+                    ? EdgeModel::tr("A circle of %1 across.").arg(braced(plan.size.finished.along, marks))
+                    : EdgeModel::tr("Ends rounded with a radius of %1.")
+                          .arg(braced(plan.basis.cornerRadius, marks));
+    } else {
+        says += EdgeModel::tr("Corners of %1.").arg(braced(plan.basis.cornerRadius, marks));
+    }
+    says += EdgeModel::tr("The edge is %1 round: cut %2 of bias from a square of %3.")
+                .arg(braced(perimeter, marks), braced(plan.binding->length, marks, Round::UpQuarter),
+                     braced(plan.binding->bias->square, marks));
+    if (const auto strips = leastBiasStrips(plan.binding->length, plan.basis.usableBinding, plan.binding->cut,
+                                            project.system))
+        says += EdgeModel::tr("Or as %1 strips on the bias, from %2 across the cloth.")
+                    .arg(strips->strips.number)
+                    .arg(braced(strips->height, marks));
+    return says.join(u' ');
 }
 
 QString cornersBite(const Project &project, const Plan &plan)
 {
-    if (!isRounded(plan))
+    if (!onBias(plan))
         return {};
     const Marks marks = project.marks();
+    const BiasPlan &bias = *plan.binding->bias;
     QStringList says;
-    if (plan.binding->bias->bites > Length())
+    Length tightest = plan.basis.cornerRadius;
+    if (bias.scallops) {
+        tightest = min(bias.scallops->radius.along, bias.scallops->radius.across);
+        if (bias.bites > Length())
+            says += EdgeModel::tr(
+                        "Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the "
+                        "line before cutting. With %2 of cloth outside the outline it would clear it.")
+                        .arg(braced(bias.bites, marks), braced(bias.scallops->border, marks));
+        says += EdgeModel::tr("At each inside point stay-stitch, clip to the stitches, and pivot.");
+    } else if (bias.bites > Length()) {
         says +=
             EdgeModel::tr(
                 "The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it "
                 "would clear it.")
-                .arg(braced(plan.binding->bias->bites, marks),
+                .arg(braced(bias.bites, marks),
                      braced(radiusThatClears(plan.basis.outside), marks, Round::Down));
-    if (plan.basis.cornerRadius < plan.binding->bias->least)
+    }
+    if (tightest < bias.least)
         says += EdgeModel::tr("It is tight for folded binding, which eases round from %1.")
-                    .arg(braced(plan.binding->bias->least, marks));
+                    .arg(braced(bias.least, marks));
     return says.join(u' ');
 }
 
@@ -203,8 +245,9 @@ QString EdgeModel::tells() const
     if (phase == QStringLiteral("last"))
         return tr("along, and %1 across, finished").arg(figureText(plan.size.finished.across, marks));
     if (phase == QStringLiteral("bind") && plan.binding)
-        return rounded() ? tr("of bias, cut %1 wide").arg(bindingCut().text)
-                         : tr("in %1 strips, cut %2 wide").arg(plan.binding->strips).arg(bindingCut().text);
+        return onBias(plan)
+                   ? tr("of bias, cut %1 wide").arg(bindingCut().text)
+                   : tr("in %1 strips, cut %2 wide").arg(plan.binding->strips).arg(bindingCut().text);
     return {};
 }
 
@@ -264,10 +307,11 @@ QString EdgeModel::roundSays() const
     const Length needs = plan.binding->length + more;
     const Length gives =
         plan.basis.usableBinding * plan.binding->strips - plan.binding->cut * (plan.binding->strips - 1);
-    if (!rounded() && needs <= gives)
+    if (!onBias(plan) && needs <= gives)
         return tr("Round the edge it is %1 more than planned; the binding strips reach.").arg(by);
-    return rounded() ? tr("Round the edge it is %1 more than planned: cut the bias that much longer.").arg(by)
-                     : tr("Round the edge it is %1 more than planned: cut one binding strip more.").arg(by);
+    return onBias(plan)
+               ? tr("Round the edge it is %1 more than planned: cut the bias that much longer.").arg(by)
+               : tr("Round the edge it is %1 more than planned: cut one binding strip more.").arg(by);
 }
 
 QString EdgeModel::cornersFixed() const

@@ -175,6 +175,18 @@ Field foldField(const char *pointer, Length Fold::*side, Length least)
     return field;
 }
 
+Field doubledField()
+{
+    Field field{"/fold/doubled", "sashing", FieldKind::Flag};
+    field.get = [](const Project &project, const Plan &) -> OfferValue { return project.fold.doubled; };
+    field.put = [](Project &project, const OfferValue &value) {
+        if (const bool *given = std::get_if<bool>(&value))
+            project.fold.doubled = *given;
+    };
+    field.inUse = [](const Project &project) { return project.build == Build::Reversible; };
+    return field;
+}
+
 } // namespace
 
 std::vector<Field> tableFields()
@@ -212,7 +224,8 @@ std::vector<Field> seamFields()
                          [](const Project &, const Plan &plan) { return plan.basis.allowance; }),
             std::move(cutBack),
             foldField("/fold/catch", &Fold::fold_catch, Length::ticks(1)),
-            foldField("/fold/turn", &Fold::turn, Length())};
+            foldField("/fold/turn", &Fold::turn, Length()),
+            doubledField()};
 }
 
 } // namespace matside

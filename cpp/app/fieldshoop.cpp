@@ -112,6 +112,39 @@ Field cornerRadius()
     return field;
 }
 
+bool isScalloped(const Project &from)
+{
+    return isBound(from) && from.edge.corner.kind == CornerKind::Scalloped;
+}
+
+Field scallopDepth()
+{
+    Field field{"/edge/corner/depth", "edge"};
+    field.get = [](const Project &, const Plan &plan) -> OfferValue { return plan.basis.scallopDepth; };
+    field.put = [](Project &to, const OfferValue &value) { to.edge.corner.depth = lengthIn(value); };
+    field.given = [](const Project &from) { return from.edge.corner.depth.has_value(); };
+    field.inUse = isScalloped;
+    return field;
+}
+
+/// One to a block, until she says how many.
+Field scallopCount(const char *pointer, std::int64_t Corner::*given, std::int64_t ScallopPlan::*inForce)
+{
+    Field field{pointer, "edge", FieldKind::Count};
+    field.get = [given, inForce](const Project &from, const Plan &plan) -> OfferValue {
+        const auto &binding = plan.binding;
+        const bool reckoned = binding && binding->bias && binding->bias->scallops;
+        return reckoned ? (*binding->bias->scallops).*inForce : from.edge.corner.*given;
+    };
+    field.put = [given](Project &to, const OfferValue &value) {
+        const std::int64_t *count = std::get_if<std::int64_t>(&value);
+        to.edge.corner.*given = count ? *count : 0;
+    };
+    field.given = [given](const Project &from) { return from.edge.corner.*given > 0; };
+    field.inUse = isScalloped;
+    return field;
+}
+
 Field sashingLine()
 {
     Field field{"/thread/sashingLine", "strip", FieldKind::Flag};
@@ -167,6 +200,9 @@ std::vector<Field> edgeFields()
     corners.inUse = isBound;
     fields.push_back(std::move(corners));
     fields.push_back(cornerRadius());
+    fields.push_back(scallopDepth());
+    fields.push_back(scallopCount("/edge/corner/along", &Corner::along, &ScallopPlan::along));
+    fields.push_back(scallopCount("/edge/corner/across", &Corner::across, &ScallopPlan::across));
     Field slack{"/slack", "edge"};
     slack.get = [](const Project &from, const Plan &) -> OfferValue { return from.slack; };
     slack.put = [](Project &to, const OfferValue &value) { to.slack = lengthIn(value).value_or(to.slack); };

@@ -19,7 +19,8 @@ void FiguresModel::refresh()
         "sashing.cutBack",     "sashing.expected",     "sashing.shorts.count", "sashing.shorts.length",
         "sashing.longs.count", "sashing.longs.length", "fold.under",           "fold.catchShown",
         "size.raw.along",      "size.raw.across",      "binding.cut",          "binding.length",
-        "binding.strips",      "table.reveal.along",   "table.reveal.across",  "table.corner"};
+        "binding.strips",      "binding.square",       "table.reveal.along",   "table.reveal.across",
+        "table.corner"};
     std::vector<FigureView> figures;
     for (const char *key : keys)
         if (FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), key); figure.valid)

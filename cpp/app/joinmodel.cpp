@@ -35,11 +35,13 @@ SectionView JoinModel::section() const
     const Plan &plan = m_workspace.plan();
     SectionView view;
     view.backed = plan.fold.has_value();
+    view.filled = plan.sashing.filler.has_value();
     view.seamMm = plan.basis.nextSeam.asMm();
     view.finishedMm = plan.basis.between.asMm();
     view.allowanceMm = plan.basis.allowance.asMm();
     view.loftMm = plan.basis.loft.asMm();
     if (plan.fold) {
+        view.doubled = plan.fold->doubled;
         view.foldMm = plan.fold->under.downTo(m_workspace.project().finest).asMm();
         view.catchMm = plan.fold->catchShown.asMm();
     }
@@ -79,7 +81,9 @@ QString JoinModel::tells() const
         return tr("its raw length, as planned");
     if (doing("join-short") || doing("join-long-row"))
         //: fold under: how much of the back strip is turned under before it is sewn down
-        return m_workspace.plan().fold ? tr("fold under") : tr("visible sashing");
+        return !m_workspace.plan().fold           ? tr("visible sashing")
+               : m_workspace.plan().fold->doubled ? tr("catch")
+                                                  : tr("fold under");
     return {};
 }
 
@@ -106,7 +110,7 @@ FigureView JoinModel::held() const
 FigureView JoinModel::missed() const
 {
     const Plan &plan = m_workspace.plan();
-    if (!plan.fold)
+    if (!plan.fold || plan.fold->doubled)
         return {};
     const Project &project = m_workspace.project();
     const Measures m = measures(project.system);

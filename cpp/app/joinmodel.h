@@ -19,6 +19,8 @@ struct SectionView {
     Q_PROPERTY(double seamMm MEMBER seamMm)
     Q_PROPERTY(double finishedMm MEMBER finishedMm)
     Q_PROPERTY(double allowanceMm MEMBER allowanceMm)
+    Q_PROPERTY(bool filled MEMBER filled)
+    Q_PROPERTY(bool doubled MEMBER doubled)
     Q_PROPERTY(double foldMm MEMBER foldMm)
     Q_PROPERTY(double catchMm MEMBER catchMm)
     Q_PROPERTY(double loftMm MEMBER loftMm)
@@ -27,6 +29,8 @@ public:
     double seamMm = 0;
     double finishedMm = 0;
     double allowanceMm = 0;
+    bool filled = false;  ///< batting is laid in between the allowances
+    bool doubled = false; ///< the back strip is two cloths with a fold ready made
     double foldMm = 0;
     double catchMm = 0; ///< what folding the shown amount gives
     double loftMm = 0;
@@ -59,6 +63,8 @@ class JoinModel : public QObject, public Single<JoinModel> {
     Q_PROPERTY(QString mendSays READ mendSays NOTIFY changed FINAL)
     Q_PROPERTY(QStringList testLines READ testLines NOTIFY changed FINAL)
     Q_PROPERTY(QString otherSays READ otherSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString sashingSays READ sashingSays NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList ways READ ways NOTIFY changed FINAL)
     Q_PROPERTY(QString swapSays READ swapSays NOTIFY changed FINAL)
     Q_PROPERTY(bool mayLay READ mayLay NOTIFY changed FINAL)
     Q_PROPERTY(bool measuring READ measuring NOTIFY changed FINAL)
@@ -98,6 +104,11 @@ public:
     /// The other way to mend it, strips cut anew with the seam as it was, as a button's words; empty once
     /// they are cut.
     [[nodiscard]] QString otherSays() const;
+    /// What lies inside the sashing and how the back is closed, in one line.
+    [[nodiscard]] QString sashingSays() const;
+    /// The ways to fill a sashing and to close the back: {kind, says, detail, chosen}; kinds filler,
+    /// allowance, pared, turned, doubled (F7, F10). Only those that the plan takes without a new problem.
+    [[nodiscard]] QVariantList ways() const;
     /// The swap proposed next, and why; empty when the blocks lie well or are sewn.
     [[nodiscard]] QString swapSays() const;
     /// Blocks lie on the table that are not sewn to a neighbour yet.
@@ -112,6 +123,8 @@ public:
     /// Does the proposed swap; or swaps two places, counted row by row. One undoable change: {ok, says}.
     Q_INVOKABLE QVariantMap takeSwap();
     Q_INVOKABLE QVariantMap swapPlaces(int first, int second);
+    /// Takes one of the ways, one undoable change: {ok, says}.
+    Q_INVOKABLE QVariantMap takeWay(const QString &kind);
     /// Takes the other way, one undoable change: {ok, says}.
     Q_INVOKABLE QVariantMap useOther();
 

@@ -8,6 +8,10 @@ namespace matside {
 
 QString stripsPressed(const Plan &plan)
 {
+    if (plan.fold && plan.fold->doubled)
+        return JoinModel::tr(
+            "Press the back strip double before it is sewn on. Then press the front strip open, "
+            "away from the first block, and the back strip over.");
     return plan.fold ? JoinModel::tr(
                            "Press the front strip open, away from the first block; then the back strip over.")
                      : JoinModel::tr("Press the strip open, away from the first block.");
@@ -18,7 +22,7 @@ QString crossingsThinned(const Project &project, const Plan &plan)
     if (project.blocks.columns < 2)
         return {};
     // F12: 8 cloths and the batting at a crossing against 4 elsewhere; the clean back has no back strips.
-    return plan.fold
+    return plan.fold && !plan.fold->doubled
                ? JoinModel::tr("Each crossing holds 8 cloths and the batting, against 4: pare the batting "
                                "from the last %1 of "
                                "the short sashings, clip their folded part to a slant, press hard.")

@@ -78,7 +78,7 @@ public:
         if (!s.back.pieces.empty())
             longs["back"] = {{"pieces", list(s.back.pieces, Round::UpQuarter)},
                              {"joins", list(s.back.joins)}};
-        return {
+        Json file{
             {"finished", one(s.finished)},
             {"cutFront", one(s.cutFront)},
             {"cutBack", s.cutBack ? one(*s.cutBack) : Json()},
@@ -87,16 +87,22 @@ public:
             {"shorts", {{"count", s.shorts}, {"length", one(s.shortLength)}, {"spare", one(s.shortSpare)}}},
             {"longs", std::move(longs)},
             {"marks", list(s.marks)}};
+        if (s.filler)
+            file["filler"] = one(*s.filler);
+        return file;
     }
 
     Json fold() const
     {
         if (!m_plan.fold)
             return {};
-        return {{"under", one(m_plan.fold->under, Round::Down)},
-                {"catch", one(m_plan.fold->fold_catch, Round::Fine)},
-                {"catchShown", one(m_plan.fold->catchShown, Round::Fine)},
-                {"leastFold", one(m_plan.fold->leastFold)}};
+        Json file{{"under", one(m_plan.fold->under, Round::Down)},
+                  {"catch", one(m_plan.fold->fold_catch, Round::Fine)},
+                  {"catchShown", one(m_plan.fold->catchShown, Round::Fine)},
+                  {"leastFold", one(m_plan.fold->leastFold)}};
+        if (m_plan.fold->doubled)
+            file["doubled"] = true;
+        return file;
     }
 
     Json size() const
@@ -122,6 +128,13 @@ public:
                                {"radius", one(m_plan.basis.cornerRadius)},
                                {"bites", one(b.bias->bites)},
                                {"leastRadius", one(b.bias->least)}};
+        if (b.bias && b.bias->scallops) {
+            const ScallopPlan &edge = *b.bias->scallops;
+            binding["bias"]["scallops"] = {{"depth", one(edge.depth)},    {"along", edge.along},
+                                           {"across", edge.across},       {"chord", pair(edge.chord)},
+                                           {"radius", pair(edge.radius)}, {"arc", pair(edge.arc)},
+                                           {"border", one(edge.border)}};
+        }
         return binding;
     }
 

@@ -38,6 +38,8 @@ private:
     std::optional<std::size_t> m_current;
 };
 
+enum class Mishap;
+
 /// The step at hand at the present station: its figure, where the ruler lies, and what can be said of it.
 class StepModel : public QObject, public Single<StepModel> {
     Q_OBJECT
@@ -68,6 +70,8 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(QVariantList wrongAnswers READ wrongAnswers NOTIFY changed FINAL)
     Q_PROPERTY(QString lastAnswer READ lastAnswer NOTIFY answered FINAL)
     Q_PROPERTY(bool mayRemake READ mayRemake NOTIFY answered FINAL)
+    Q_PROPERTY(bool asksBlock READ asksBlock NOTIFY answered FINAL)
+    Q_PROPERTY(QStringList blocksMade READ blocksMade NOTIFY changed FINAL)
     Q_PROPERTY(QString block READ block NOTIFY changed FINAL)
     Q_PROPERTY(int strip READ strip WRITE setStrip NOTIFY changed FINAL)
     Q_PROPERTY(QString doing READ doing NOTIFY changed FINAL)
@@ -111,6 +115,10 @@ public:
     [[nodiscard]] QVariantList wrongAnswers() const;
     [[nodiscard]] QString lastAnswer() const { return m_answer; }
     [[nodiscard]] bool mayRemake() const { return m_mayRemake; }
+    /// Giving the piece up asks which block it is.
+    [[nodiscard]] bool asksBlock() const { return m_asksBlock; }
+    /// Labels of the good blocks, as they lie in the layout; spares last.
+    [[nodiscard]] QStringList blocksMade() const;
     /// The block in hand, where the step goes block by block.
     [[nodiscard]] QString block() const;
     /// The strip she works on at the Hoop; 0: the first one open.
@@ -131,10 +139,10 @@ public:
     Q_INVOKABLE void back();
     Q_INVOKABLE void answerUndo(const QString &answer);
     Q_INVOKABLE void goTo(int row);
-    /// Answers a mishap, with the measure it asked for where it did: {ok, says}.
+    /// Answers a mishap, with the measure or the block it asked for where it did: {ok, says}.
     Q_INVOKABLE QVariantMap wrong(const QString &kind, const QString &measure = {});
-    /// She judged: the piece is given up and made again.
-    Q_INVOKABLE void remake();
+    /// She judged: the piece, or the block of that name, is given up and made again.
+    Q_INVOKABLE void remake(const QString &block = {});
     Q_INVOKABLE void newBobbin();
     Q_INVOKABLE void putOffTrial();
     Q_INVOKABLE void takeTrialBack();
@@ -152,6 +160,7 @@ signals:
 private:
     void refresh();
     void spoilLast();
+    QVariantMap answerMishap(Mishap mishap, std::optional<Length> measure, const QString &block);
 
     Workspace &m_workspace;
     Session &m_session;
@@ -160,6 +169,7 @@ private:
     std::optional<std::size_t> m_chosen;
     QString m_answer;
     bool m_mayRemake = false;
+    bool m_asksBlock = false;
     int m_strip = 0;
     bool m_asking = false;
     bool m_resuming = false;

@@ -30,6 +30,8 @@ constexpr std::array fields{
     Worded{"/sashing/cutBack", QT_TRANSLATE_NOOP("Words", "back strip, cut")},
     Worded{"/sashing/allowance", QT_TRANSLATE_NOOP("Words", "block’s allowance")},
     Worded{"/fold/catch", QT_TRANSLATE_NOOP("Words", "catch")},
+    //: the back strip folded lengthwise before it is sewn on, so that nothing is turned under
+    Worded{"/fold/doubled", QT_TRANSLATE_NOOP("Words", "back strip doubled")},
     Worded{"/fold/turn", QT_TRANSLATE_NOOP("Words", "turn over the bulk")},
     Worded{"/hoop/kind", QT_TRANSLATE_NOOP("Words", "kind")},
     Worded{"/hoop/outside/0", QT_TRANSLATE_NOOP("Words", "outside, along")},
@@ -56,6 +58,10 @@ constexpr std::array fields{
     Worded{"/edge/sewn", QT_TRANSLATE_NOOP("Words", "sewn on the back")},
     Worded{"/edge/corner/kind", QT_TRANSLATE_NOOP("Words", "corners")},
     Worded{"/edge/corner/radius", QT_TRANSLATE_NOOP("Words", "corners’ radius")},
+    //: scallop: one of the round lobes an edge can be cut into
+    Worded{"/edge/corner/depth", QT_TRANSLATE_NOOP("Words", "scallops’ depth")},
+    Worded{"/edge/corner/along", QT_TRANSLATE_NOOP("Words", "scallops along")},
+    Worded{"/edge/corner/across", QT_TRANSLATE_NOOP("Words", "scallops across")},
     Worded{"/slack", QT_TRANSLATE_NOOP("Words", "to spare")},
     Worded{"/cloths/head", QT_TRANSLATE_NOOP("Words", "cloth")},
     Worded{"/cloths/name", QT_TRANSLATE_NOOP("Words", "name")},
@@ -99,6 +105,9 @@ constexpr std::array choices{
     Worded{"framed", QT_TRANSLATE_NOOP("Words", "framed")},
     Worded{"square", QT_TRANSLATE_NOOP("Words", "square")},
     Worded{"rounded", QT_TRANSLATE_NOOP("Words", "rounded, on bias")},
+    Worded{"circle", QT_TRANSLATE_NOOP("Words", "circle or round ends, on bias")},
+    //: the edge cut into round lobes
+    Worded{"scalloped", QT_TRANSLATE_NOOP("Words", "scalloped, on bias")},
     Worded{"double", QT_TRANSLATE_NOOP("Words", "double fold")},
     Worded{"single", QT_TRANSLATE_NOOP("Words", "single fold")},
     Worded{"hand", QT_TRANSLATE_NOOP("Words", "by hand")},

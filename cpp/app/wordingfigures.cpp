@@ -114,6 +114,9 @@ constexpr std::array terms{
     Worded{"table", QT_TRANSLATE_NOOP("Words", "table")},
     Worded{"size", QT_TRANSLATE_NOOP("Words", "finished size")},
     Worded{"length", QT_TRANSLATE_NOOP("Words", "binding, length")},
+    //: arc: the curved length of one scallop
+    Worded{"arcAlong", QT_TRANSLATE_NOOP("Words", "one arc along")},
+    Worded{"arcAcross", QT_TRANSLATE_NOOP("Words", "one arc across")},
     Worded{"radius", QT_TRANSLATE_NOOP("Words", "corners’ radius")},
     Worded{"tubeSeams", QT_TRANSLATE_NOOP("Words", "for the seams")},
     Worded{"wholeStep", QT_TRANSLATE_NOOP("Words", "rounded up to")},

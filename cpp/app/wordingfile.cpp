@@ -78,6 +78,7 @@ constexpr std::array remedies{
     //: framed: a border of sashing all round, then bound
     Worded{"choose-framed", QT_TRANSLATE_NOOP("Words", "Frame the piece with sashing.")},
     Worded{"set-radius", QT_TRANSLATE_NOOP("Words", "Round the corners by %1.")},
+    Worded{"set-depth", QT_TRANSLATE_NOOP("Words", "Make the scallops %1 deep.")},
     Worded{"square-corners", QT_TRANSLATE_NOOP("Words", "Leave the corners square.")},
     Worded{"reckon-gap", QT_TRANSLATE_NOOP("Words", "Let the gap be reckoned.")},
     Worded{"reckon-cut-back", QT_TRANSLATE_NOOP("Words", "Let the back sashing's width be reckoned.")},

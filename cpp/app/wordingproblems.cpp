@@ -56,8 +56,14 @@ constexpr std::array stops{
            QT_TRANSLATE_NOOP("Words", "A catch of %1 will not do: keep it between %2 and %3.")},
     Worded{"binding-wider-than-cloth",
            QT_TRANSLATE_NOOP("Words", "Binding cut %1 wide does not come out of cloth %2 wide.")},
+    Worded{"scallop-too-deep",
+           QT_TRANSLATE_NOOP("Words", "So many scallops cannot be %1 deep: no more than %2.")},
     Worded{"corner-too-round",
            QT_TRANSLATE_NOOP("Words", "Corners rounded by %1 do not fit on the piece; %2 is the most.")},
+    //: doubled: folded lengthwise first, so that its fold is ready made
+    Worded{"doubled-too-narrow",
+           QT_TRANSLATE_NOOP("Words",
+                             "Doubled, the back strip catches only %1 past the seam; at least %2 holds.")},
     //: bias: cloth cut slantwise, which goes round a curve
     Worded{"bias-wider-than-cloth",
            QT_TRANSLATE_NOOP("Words", "The bias wants a square of %1, and the cloth is only %2 wide.")},
@@ -126,6 +132,18 @@ constexpr std::array looks{
                              "before cutting.")},
     Worded{"corner-too-tight",
            QT_TRANSLATE_NOOP("Words", "A corner of %1 is tight for folded binding; it eases round from %2.")},
+    //: scallop: one of the round lobes the edge is cut into; its depth is measured from the raw edge
+    Worded{"scallop-bites",
+           QT_TRANSLATE_NOOP("Words",
+                             "Scallops %1 deep cut into the stippling: they need %2 of cloth outside the "
+                             "outline, and there is %3. Stay-stitch first.")},
+    Worded{"scallop-near",
+           QT_TRANSLATE_NOOP("Words",
+                             "Between scallops %1 deep the binding comes close to the outline: %2 of cloth "
+                             "outside it would clear it, and there is %3.")},
+    Worded{"scallop-too-tight",
+           QT_TRANSLATE_NOOP("Words",
+                             "A scallop’s arc of %1 is tight for folded binding; it eases round from %2.")},
     Worded{"stiff-lip",
            QT_TRANSLATE_NOOP("Words",
                              "Hanging over by only %1, the edge will stick out stiffly; it falls well "

@@ -21,6 +21,9 @@ struct Bench {
 [[nodiscard]] std::string clothId(const Project &project, ClothRole role);
 /// Sashings and binding without a cloth of their own come from the front's or the back's.
 [[nodiscard]] std::string bandCloth(const Project &project, ClothRole role);
+/// The figure of a join: what is turned under, or the catch of a doubled strip, or with a clean back the
+/// visible sashing.
+[[nodiscard]] std::string joinFigure(const Plan &plan);
 [[nodiscard]] bool reversible(const Project &project);
 /// Blocks to stitch for all kits, spares included.
 [[nodiscard]] std::int64_t blocksWanted(const Project &project);

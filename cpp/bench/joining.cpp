@@ -25,9 +25,9 @@ void joinBlocks(Bench &bench)
         step.takes = bothFaces(bench, piece);
         step.makes = {{makes, 1}};
         step.seam = bench.plan.basis.nextSeam; // as planned, or as the test join corrected it (F9)
-        if (bench.plan.fold)
+        if (bench.plan.fold && !bench.plan.fold->doubled)
             step.fold = bench.plan.fold->under;
-        step.figure = bench.plan.fold ? "fold.under" : "sashing.finished";
+        step.figure = joinFigure(bench.plan);
         step.caution = "needle";
         step.check = "both-strips-caught";
         return &step;
@@ -130,6 +130,13 @@ void bindEdge(Bench &bench)
 }
 
 } // namespace
+
+std::string joinFigure(const Plan &plan)
+{
+    if (!plan.fold)
+        return "sashing.finished";
+    return plan.fold->doubled ? "fold.catchShown" : "fold.under";
+}
 
 void addJoining(Bench &bench)
 {

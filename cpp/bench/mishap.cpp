@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "bench/mishap.h"
+#include "bench/mishapcase.h"
 
 #include "bench/account.h"
 #include "bench/progress.h"
@@ -13,19 +13,12 @@ namespace matside {
 
 namespace {
 
-constexpr std::array names{"too-narrow",   "spoiled",        "cloth-ran-out", "cloth-narrower",
-                           "done-already", "thread-ran-out", "pleat-or-hole", "patch-wrong",
-                           "power-failed", "strip-torn",     "will-not-fit",  "changed-mind"};
+constexpr std::array names{
+    "too-narrow",    "spoiled",     "cloth-ran-out", "cloth-narrower", "done-already", "thread-ran-out",
+    "pleat-or-hole", "patch-wrong", "power-failed",  "strip-torn",     "will-not-fit", "cut-into",
+    "size-off",      "sewn-wrong",  "fold-missed",   "block-gone",     "changed-mind"};
 
-/// What an answer is built from.
-struct Case {
-    const Project &project;
-    const Plan &plan;
-    const std::vector<Step> &steps;
-    const Step &step;
-    std::optional<Length> measure;
-    std::int64_t strip;
-};
+} // namespace
 
 Answered unchanged(const Case &at, std::vector<Said> says)
 {
@@ -79,6 +72,12 @@ void sayOfStrips(const Case &at, const Project &next, std::vector<Said> &says)
 
 Answered spoiled(const Case &at, bool narrow)
 {
+    if (!at.block.empty())
+        return blockGone(at, BlockState::Spoiled);
+    const bool sewn =
+        !at.step.trial && (at.step.station == Station::Join || at.step.station == Station::Edge);
+    if (sewn)
+        return joinSpoiled(at);
     Answered answer;
     answer.next = withSpoiled(at.project, at.plan, at.steps, at.step, at.strip);
     answer.changed = true;
@@ -99,6 +98,8 @@ Answered spoiled(const Case &at, bool narrow)
     sayOfStrips(at, answer.next, answer.says);
     return answer;
 }
+
+namespace {
 
 Answered ranOut(const Case &at)
 {
@@ -207,6 +208,7 @@ Answered torn(const Case &at)
         block.state = BlockState::Spoiled;
         ++lost;
     }
+    letASpareStandIn(answer.next);
     answer.next.made.events.push_back(
         {"strip-torn", progressName(at.step), "", "", number, lost, *at.measure, {}});
     answer.changed = true;
@@ -281,9 +283,30 @@ std::vector<Mishap> mishapsAt(const Step &step)
         return {ThreadRanOut, PleatOrHole, PatchWrong, PowerFailed, StripTorn, WillNotFit};
     if (step.does == Does::StitchTest)
         return {ThreadRanOut, PleatOrHole, PowerFailed, DoneAlready, ChangedMind};
-    if (goesBlockByBlock(step))
+    if (step.trial)
         return {Spoiled, DoneAlready, ChangedMind};
-    return {Spoiled, DoneAlready, ChangedMind};
+    switch (step.does) {
+    case Does::RoughApart:
+        return {CutInto, BlockGone, Spoiled, DoneAlready, ChangedMind};
+    case Does::TrimBlock:
+        return {CutInto, SizeOff, BlockGone, Spoiled, DoneAlready, ChangedMind};
+    case Does::JoinShort:
+    case Does::JoinLongRow:
+        return {SewnWrong, FoldMissed, CutInto, BlockGone, Spoiled, DoneAlready};
+    case Does::JoinRow:
+        return {SizeOff, SewnWrong, FoldMissed, CutInto, BlockGone, DoneAlready};
+    case Does::SquarePiece:
+        return {CutInto, SizeOff, SewnWrong, FoldMissed, DoneAlready, ChangedMind};
+    case Does::LayBacking:
+    case Does::BagOut:
+        return {SewnWrong, Spoiled, DoneAlready, ChangedMind};
+    case Does::SewBinding:
+        return {SewnWrong, FoldMissed, Spoiled, DoneAlready, ChangedMind};
+    case Does::LastLook:
+        return {FoldMissed, SewnWrong, DoneAlready, ChangedMind};
+    default:
+        return {Spoiled, DoneAlready, ChangedMind};
+    }
 }
 
 Asks asksOf(Mishap mishap)
@@ -295,15 +318,21 @@ Asks asksOf(Mishap mishap)
         return Asks::ClothWidth;
     case Mishap::StripTorn:
         return Asks::TornAt;
+    case Mishap::CutInto:
+        return Asks::LeftOutside;
+    case Mishap::SizeOff:
+        return Asks::SizeNow;
+    case Mishap::BlockGone:
+        return Asks::Block;
     default:
         return Asks::Nothing;
     }
 }
 
 Answered answerTo(const Project &project, const Plan &plan, const std::vector<Step> &steps, const Step &step,
-                  Mishap mishap, std::optional<Length> measure, std::int64_t strip)
+                  Mishap mishap, std::optional<Length> measure, std::int64_t strip, const std::string &block)
 {
-    const Case at{project, plan, steps, step, measure, strip};
+    const Case at{project, plan, steps, step, measure, strip, block};
     switch (mishap) {
     case Mishap::TooNarrow:
         return spoiled(at, true);
@@ -330,6 +359,16 @@ Answered answerTo(const Project &project, const Plan &plan, const std::vector<St
         return torn(at);
     case Mishap::WillNotFit:
         return willNotFit(at);
+    case Mishap::CutInto:
+        return cutInto(at);
+    case Mishap::SizeOff:
+        return sizeOff(at);
+    case Mishap::SewnWrong:
+        return sewnWrong(at);
+    case Mishap::FoldMissed:
+        return foldMissed(at);
+    case Mishap::BlockGone:
+        return blockGone(at, BlockState::Lost);
     case Mishap::ChangedMind:
         break;
     }

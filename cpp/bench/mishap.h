@@ -20,6 +20,11 @@ enum class Mishap {
     PowerFailed,
     StripTorn,
     WillNotFit,
+    CutInto,   ///< the blade went inside the allowance
+    SizeOff,   ///< trimmed, joined or squared, it does not measure what it should
+    SewnWrong, ///< a seam in the wrong place, or with the wrong piece
+    FoldMissed,
+    BlockGone, ///< lost, or given away
     ChangedMind
 };
 [[nodiscard]] std::string nameOf(Mishap mishap);
@@ -34,7 +39,7 @@ enum class Mishap {
 [[nodiscard]] std::vector<Mishap> mishapsAt(const Step &step);
 
 /// A measure that is needed before it can be answered.
-enum class Asks { Nothing, ClothLeft, ClothWidth, TornAt };
+enum class Asks { Nothing, ClothLeft, ClothWidth, TornAt, LeftOutside, SizeNow, Block };
 [[nodiscard]] Asks asksOf(Mishap mishap);
 
 /// One line of an answer; the app words it. Codes: keep-for-narrower, make-again (count, step id),
@@ -43,7 +48,13 @@ enum class Asks { Nothing, ClothLeft, ClothWidth, TornAt };
 /// becomes-wrong (step id), nothing-wrong-with-the-rest, counted, restart-thread, change-bobbin, judge-pleat,
 /// find-needle, patch-again (patch), power-again, torn (blocks), torn-carries, carries-over (count),
 /// sew-a-tail, smaller-gap (gap), not-changed, more-strips (count), fewer-per-strip (now, before),
-/// nothing-to-record.
+/// nothing-to-record; at Trim, Join and Edge also: allowance-will-do (left), patch-allowance (left, least),
+/// or-outer-edge, too-little-left (left, least), size-within (off, limit), trim-again (over), seam-from-line
+/// (under), far-under (under), ease-row (off, limit), seams-too-deep | seams-too-scant (each, off),
+/// find-the-one, piece-smaller (by), measure-round, unpick-seam, unpick-binding, sew-again-at (seam),
+/// strip-may-serve, strip-again (cloth, width, length), unpick-missed, fold-less (fold, catch), fold-by-hand,
+/// binding-missed, edge-covered (notch), edge-narrower (left, off), patch-edge (left), unpick-its-joins
+/// (block), no-such-block.
 struct Said {
     std::string code;
     std::vector<Argument> args;
@@ -55,13 +66,14 @@ struct Answered {
     Project next;
     bool changed = false;
     bool mayRemake = false; ///< she judges: the piece can still be given up as spoiled
+    bool asksBlock = false; ///< giving it up asks which block it is
 };
 
 /// Answers at once: what can be saved and how, what must be made again and of which cloth, whether the rest
 /// yields it, the shortest thing to buy if not, and what else becomes wrong (F25). Nothing made is altered.
-/// `measure` is what `asksOf` asked for.
+/// `measure` is what `asksOf` asked for, or `block` the name of the block it asked for.
 [[nodiscard]] Answered answerTo(const Project &project, const Plan &plan, const std::vector<Step> &steps,
                                 const Step &step, Mishap mishap, std::optional<Length> measure = {},
-                                std::int64_t strip = 0);
+                                std::int64_t strip = 0, const std::string &block = {});
 
 } // namespace matside

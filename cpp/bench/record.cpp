@@ -50,22 +50,6 @@ std::optional<MadeBlock> nextBlock(const Project &project, const Plan &plan, std
     return block;
 }
 
-/// A good spare takes the place of a block that is no longer good, so that nothing need be made again.
-void letASpareStandIn(Project &project)
-{
-    for (const MadeBlock &bad : project.made.blocks) {
-        if (bad.good() || bad.block.starts_with('+') || blockAt(project, bad.block))
-            continue;
-        const auto spare =
-            std::find_if(project.made.blocks.begin(), project.made.blocks.end(), [](const MadeBlock &block) {
-                return block.good() && block.block.starts_with('+') && block.replaces.empty();
-            });
-        if (spare == project.made.blocks.end())
-            return;
-        spare->replaces = bad.block;
-    }
-}
-
 MadeEvent spoiledAt(const Step &step)
 {
     MadeEvent event;
@@ -92,6 +76,21 @@ void spoilBehind(Project &project, const std::vector<Step> &steps, const Step &s
 }
 
 } // namespace
+
+void letASpareStandIn(Project &project)
+{
+    for (const MadeBlock &bad : project.made.blocks) {
+        if (bad.good() || bad.block.starts_with('+') || blockAt(project, bad.block))
+            continue;
+        const auto spare =
+            std::find_if(project.made.blocks.begin(), project.made.blocks.end(), [](const MadeBlock &block) {
+                return block.good() && block.block.starts_with('+') && block.replaces.empty();
+            });
+        if (spare == project.made.blocks.end())
+            return;
+        spare->replaces = bad.block;
+    }
+}
 
 bool goesBlockByBlock(const Step &step)
 {
@@ -179,6 +178,33 @@ Project withSpoiled(const Project &project, const Plan &plan, const std::vector<
         countUp(next, step, 1, 1);
     }
     letASpareStandIn(next);
+    next.made.events.push_back(std::move(event));
+    return next;
+}
+
+Project withBlockGone(const Project &project, const std::vector<Step> &steps, const Step &at,
+                      const std::string &block, BlockState as)
+{
+    Project next = project;
+    MadeBlock *gone = next.made.goodBlock(block);
+    if (!gone)
+        return next;
+    // Blocks pass each step in the order they were stitched in.
+    const auto before =
+        std::count_if(next.made.blocks.data(), gone, [](const MadeBlock &b) { return b.good(); });
+    const std::int64_t bySpares = madeGoodBySpares(project);
+    for (const Step &step : steps) {
+        if (!goesBlockByBlock(step) || before >= step.done - bySpares)
+            continue;
+        for (MadeCut &cut : next.made.cut)
+            if (cut.does == progressName(step) && cut.cloth == step.cloth && cut.spoiled < cut.count)
+                ++cut.spoiled;
+    }
+    gone->state = as;
+    letASpareStandIn(next);
+    MadeEvent event = spoiledAt(at);
+    event.event = as == BlockState::Lost ? "block-gone" : "spoiled";
+    event.block = block;
     next.made.events.push_back(std::move(event));
     return next;
 }

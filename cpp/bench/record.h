@@ -15,6 +15,12 @@ namespace matside {
 /// again; a spoiled block first uses up a spare. Nothing else changes.
 [[nodiscard]] Project withSpoiled(const Project &project, const Plan &plan, const std::vector<Step> &steps,
                                   const Step &step, std::int64_t strip = 0);
+/// Good spares take the places of blocks that are no longer good, so that nothing need be made again.
+void letASpareStandIn(Project &project);
+/// A block that was good is lost, given away or spoiled (`as`), wherever it is: every step it has passed
+/// counts one less, and a spare takes its place where there is one. Nothing without such a block.
+[[nodiscard]] Project withBlockGone(const Project &project, const std::vector<Step> &steps, const Step &at,
+                                    const std::string &block, BlockState as);
 /// The piece last done at this step turned out spoiled (it was counted already).
 [[nodiscard]] Project withLastSpoiled(const Project &project, const std::vector<Step> &steps,
                                       const Step &step);

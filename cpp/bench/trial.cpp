@@ -82,9 +82,9 @@ void trialJoin(Bench &bench)
     Step &join = add(bench, Station::Join, Does::TestJoin, 1);
     join.takes = pair;
     join.makes = {{"joint-tried", 1}};
-    join.figure = bench.plan.fold ? "fold.under" : "sashing.finished";
+    join.figure = joinFigure(bench.plan);
     join.seam = bench.plan.basis.seam;
-    if (bench.plan.fold)
+    if (bench.plan.fold && !bench.plan.fold->doubled)
         join.fold = bench.plan.fold->under;
     join.check = "measure-gap-and-distance";
     join.caution = "needle";

@@ -215,7 +215,7 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
             at(name + QLatin1Char('-') + QLatin1String(side), station,
                [&window, name, side] { openSide(window, name, side); });
     };
-    beside(Station::Join, {"test", "map", "gauge"});
+    beside(Station::Join, {"test", "map", "gauge", "ways"});
     beside(Station::Edge, {"measure", "joins", "section", "corners", "care"});
     // Two sides are cut to show the third, and taken back again.
     at(QStringLiteral("trim-side"), Station::Trim, [&room] { toASide(room, 0); });

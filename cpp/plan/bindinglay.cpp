@@ -277,10 +277,15 @@ std::optional<BindingLay> layBinding(const Project &project, const Plan &plan)
 {
     if (!plan.binding || plan.binding->strips <= 0)
         return std::nullopt;
+    const EdgeWalk walk = edgeWalkOf(project, plan);
+    // Scallops and a circle have no straight side for a place to be counted on.
+    const bool curved = walk.radius * 2 >= walk.size.along && walk.radius * 2 >= walk.size.across;
+    if (curved || (plan.binding->bias && plan.binding->bias->scallops))
+        return std::nullopt;
     BindingStrips strips{plan.binding->cut, plan.basis.usableBinding, project.slack, plan.binding->strips};
     if (plan.binding->bias) // one continuous strip, as long as it is needed; its arcs are rounded one by one
         strips.usable = plan.binding->length + Length::ticks(8);
-    return layBinding(edgeWalkOf(project, plan), strips, project.system);
+    return layBinding(walk, strips, project.system);
 }
 
 } // namespace matside

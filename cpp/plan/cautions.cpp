@@ -96,27 +96,59 @@ void lookAtEdges(const Plan &plan, const Measures &m, std::vector<Problem> &foun
     }
 }
 
+/// Scallops that cut into the quilting, or whose arcs are too tight for the folded edge (F16).
+void lookAtScallops(const Project &project, const Plan &plan, std::vector<Problem> &found)
+{
+    const BiasPlan &bias = *plan.binding->bias;
+    const ScallopPlan &scallops = *bias.scallops;
+    const std::string at = "/edge/corner/depth";
+    const Offer square = offer("square-corners", "/edge/corner", Remove{});
+    if (scallops.border > plan.basis.outside) {
+        Problem caution{at,
+                        bias.bites > Length() ? "scallop-bites" : "scallop-near",
+                        {told(scallops.depth), told(scallops.border), told(plan.basis.outside)},
+                        {}};
+        const Length spare = scallops.border - scallops.depth;
+        const Length shallow = show(plan.basis.outside - spare, project.marks(), Round::Down).mark;
+        if (shallow > Length())
+            caution.offers.push_back(offer("set-depth", at, shallow));
+        caution.offers.push_back(square);
+        found.push_back(std::move(caution));
+    }
+    const Length tightest = min(scallops.radius.along, scallops.radius.across);
+    if (tightest > Length() && tightest < bias.least)
+        found.push_back({at, "scallop-too-tight", {told(tightest), told(bias.least)}, {square}});
+}
+
 /// An arc that cuts into the quilting, or is too tight for the folded edge to ease round (F16).
 void lookAtCorners(const Project &project, const Plan &plan, std::vector<Problem> &found)
 {
     if (!plan.binding || !plan.binding->bias)
         return;
     const BiasPlan &bias = *plan.binding->bias;
-    const std::string at = "/edge/corner/radius";
+    if (bias.scallops) {
+        lookAtScallops(project, plan, found);
+        return;
+    }
+    // Ends as round as can be have no radius of their own to set: to be given one, they become corners.
+    const bool given = project.edge.corner.kind == CornerKind::Rounded;
+    const std::string at = given ? "/edge/corner/radius" : "/edge/corner/kind";
     const Offer square = offer("square-corners", "/edge/corner", Remove{});
     if (bias.bites > Length()) {
         Problem caution{at, "corner-bites", {told(bias.bites)}, {}};
         const Length clears = show(radiusThatClears(plan.basis.outside), project.marks(), Round::Down).mark;
-        if (clears > Length())
+        if (given && clears > Length())
             caution.offers.push_back(offer("set-radius", at, clears));
         caution.offers.push_back(square);
         found.push_back(std::move(caution));
     }
-    if (plan.basis.cornerRadius < bias.least)
-        found.push_back({at,
-                         "corner-too-tight",
-                         {told(plan.basis.cornerRadius), told(bias.least)},
-                         {offer("set-radius", at, bias.least.upTo(project.finest)), square}});
+    if (plan.basis.cornerRadius < bias.least) {
+        Problem caution{at, "corner-too-tight", {told(plan.basis.cornerRadius), told(bias.least)}, {}};
+        if (given)
+            caution.offers.push_back(offer("set-radius", at, bias.least.upTo(project.finest)));
+        caution.offers.push_back(square);
+        found.push_back(std::move(caution));
+    }
 }
 
 void lookAtTable(const Plan &plan, const Measures &m, std::vector<Problem> &found)

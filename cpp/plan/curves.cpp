@@ -101,6 +101,25 @@ BiasStrips biasStrips(Length height, Length usable, Length width, System system)
     return strips;
 }
 
+std::optional<LeastBias> leastBiasStrips(Length length, Length usable, Length width, System system)
+{
+    const Length step = either(system, Length::inches(9), Length::mm(250));
+    if (!length.valid() || !usable.valid() || length <= Length() || usable > Length::inches(1000))
+        return std::nullopt;
+    for (Length height = step; height < usable; height += step) {
+        BiasStrips strips = biasStrips(height, usable, width, system);
+        if (strips.number <= 0 || strips.joined < length)
+            continue;
+        // Each strip but the first loses as much to its join.
+        const Length lost = strips.each * strips.number - strips.joined;
+        const Length cost = strips.number > 1 ? lost.scaled(1, strips.number - 1) : Length();
+        strips.number = (length - cost).ceilDiv(strips.each - cost);
+        strips.joined = strips.each * strips.number - cost * (strips.number - 1);
+        return LeastBias{height, strips};
+    }
+    return std::nullopt;
+}
+
 Sleeve hangingSleeve(Length along, System system)
 {
     Sleeve sleeve;

@@ -47,6 +47,16 @@ struct BiasStrips {
 };
 [[nodiscard]] BiasStrips biasStrips(Length height, Length usable, Length width, System system);
 
+/// The least height of cloth, in steps of 9 in | 250 mm, whose bias strips come to `length` when joined, and
+/// how many of them that takes; nothing where the cloth is too narrow for it. Less height would mean many
+/// short strips (practice, no published source).
+struct LeastBias {
+    Length height;
+    BiasStrips strips;
+};
+[[nodiscard]] std::optional<LeastBias> leastBiasStrips(Length length, Length usable, Length width,
+                                                       System system);
+
 /// A hanging sleeve of 4 in | 100 mm finished: how wide and how long to cut it, least and most (published
 /// show rules: 8 1/2–9 in wide, 1–2 in shorter than the piece).
 struct Sleeve {

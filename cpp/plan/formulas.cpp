@@ -13,7 +13,7 @@ Measures inchMeasures()
     const auto thirtySeconds = [](std::int64_t n) { return Length::inches(0, n, 32); };
     Measures m;
     m.fray = m.leastFold = m.magnetMargin = m.tight = m.parElse = sixteenths(4);
-    m.eighth = m.truing = m.foldOver = m.usualCatch = m.bindingStep = sixteenths(2);
+    m.eighth = m.gapOpen = m.truing = m.foldOver = m.usualCatch = m.bindingStep = sixteenths(2);
     m.bindingMachine = m.bagLess = m.webLess = sixteenths(2);
     m.leastCatch = thirtySeconds(3);
     m.mostCatch = sixteenths(3);
@@ -32,6 +32,7 @@ Measures metricMeasures()
     Measures m;
     m.fray = m.leastFold = m.magnetMargin = m.tight = m.parElse = Length::mm(6);
     m.eighth = Length::mm(2);
+    m.gapOpen = Length::mm(3);
     m.truing = m.foldOver = m.usualCatch = m.bindingMachine = m.bagLess = m.webLess = Length::mm(3);
     m.leastCatch = Length::mmTenths(24);
     m.mostCatch = Length::mmTenths(48);

@@ -10,6 +10,7 @@ namespace matside {
 /// without a published standard unless a rule is named.
 struct Measures {
     Length fray;           ///< 1/4 in | 6 mm kept past an allowance at a strip's edge (F1, F4)
+    Length gapOpen;        ///< 1/8 in | 3 mm: a gap between two allowances that may stay open (F7)
     Length eighth;         ///< 1/8 in | 2 mm: step of gaps and end margins (F0)
     Length truing;         ///< 1/8 in | 3 mm lost in truing a harvested piece (F3)
     Length leastFold;      ///< 1/4 in | 6 mm: the least that can be pressed (F10)

@@ -229,14 +229,19 @@ std::vector<std::string> blocksToStitch(const Project &project)
             continue;
         }
         good.insert(block.block);
-        if (!block.replaces.empty())
-            good.insert(block.replaces);
+        if (block.replaces.empty())
+            continue;
+        good.insert(block.replaces);
+        // What a spare that is made stands in for has used up that spare, not one still to come.
+        if (block.block.starts_with(spareMark))
+            --spoiled;
     }
     for (std::string &name : blockNames(project))
         if (!good.contains(name))
             (name.front() == spareMark ? spares : left).push_back(std::move(name));
     // Each spoiled block has used up one spare, as long as there are any.
-    const std::size_t kept = spares.size() - std::min(spares.size(), static_cast<std::size_t>(spoiled));
+    const std::size_t kept =
+        spares.size() - std::min(spares.size(), static_cast<std::size_t>(std::max<std::int64_t>(spoiled, 0)));
     left.insert(left.end(), spares.begin(), spares.begin() + static_cast<std::ptrdiff_t>(kept));
     return left;
 }

@@ -48,6 +48,48 @@ SizePlan planSize(const Project &project, const Basis &basis, const BlockPlan &b
     return size;
 }
 
+namespace {
+
+/// Scallops from inside point to inside point, on the lines `depth` inside the raw edge.
+ScallopPlan planScallops(const Project &project, const Basis &basis, const Pair &finished)
+{
+    const Corner &corner = project.edge.corner;
+    ScallopPlan plan;
+    plan.depth = basis.scallopDepth;
+    plan.along = corner.along > 0 ? corner.along : project.blocks.columns;
+    plan.across = corner.across > 0 ? corner.across : project.blocks.rows;
+    plan.chord = {(finished.along - plan.depth * 2).scaled(1, plan.along),
+                  (finished.across - plan.depth * 2).scaled(1, plan.across)};
+    const auto along = scallop(plan.chord.along, plan.depth);
+    const auto across = scallop(plan.chord.across, plan.depth);
+    if (along && across) {
+        plan.radius = {along->radius, across->radius};
+        plan.arc = {along->arc, across->arc};
+    }
+    plan.border = scallopBorder(plan.depth, basis.edgeSeam, project.system);
+    return plan;
+}
+
+/// One continuous bias strip round a curved edge.
+void bindOnBias(const Project &project, const Basis &basis, const SizePlan &size, BindingPlan &binding)
+{
+    BiasPlan bias;
+    bias.least = leastRadius(basis.edgeSeam);
+    bias.bites = cornerBite(basis.cornerRadius, basis.outside);
+    if (project.edge.corner.kind == CornerKind::Scalloped) {
+        bias.scallops = planScallops(project, basis, size.finished);
+        const ScallopPlan &edge = *bias.scallops;
+        bias.bites = max(Length(), edge.depth - basis.outside);
+        binding.length =
+            (edge.arc.along * edge.along + edge.arc.across * edge.across) * 2 + binding.cut + project.slack;
+    }
+    bias.square = biasSquare(binding.length, binding.cut, project.system);
+    binding.strips = 1;
+    binding.bias = bias;
+}
+
+} // namespace
+
 std::optional<BindingPlan> planBinding(const Project &project, const Basis &basis, const SizePlan &size,
                                        const Measures &m)
 {
@@ -59,10 +101,8 @@ std::optional<BindingPlan> planBinding(const Project &project, const Basis &basi
     binding.cut = binding.width.upTo(m.bindingStep);
     const Length perimeter = (size.finished.along + size.finished.across) * 2;
     binding.length = perimeter - cornersSave(basis.cornerRadius) + binding.cut + project.slack;
-    if (project.edge.corner.kind == CornerKind::Rounded) {
-        binding.strips = 1;
-        binding.bias = BiasPlan{biasSquare(binding.length, binding.cut, project.system),
-                                cornerBite(basis.cornerRadius, basis.outside), leastRadius(basis.edgeSeam)};
+    if (project.edge.corner.kind != CornerKind::Square) {
+        bindOnBias(project, basis, size, binding);
         return binding;
     }
     // A diagonal join takes one strip width from each further strip (F15).

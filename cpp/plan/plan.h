@@ -59,9 +59,11 @@ struct SashingPlan {
     Length cutFront;
     std::optional<Length> cutBack; ///< absent for the clean back
     Length allowanceGap;           ///< g on paper (F7): finished − 2·allowance
-    Length expected;               ///< g − e_f (F9)
-    std::int64_t shorts = 0;       ///< per face
-    Length shortLength;            ///< before the spare
+    std::optional<Length>
+        filler;              ///< F7: batting laid in, as wide as the gap, where that is over what may stay
+    Length expected;         ///< g − e_f (F9)
+    std::int64_t shorts = 0; ///< per face
+    Length shortLength;      ///< before the spare
     Length shortSpare;
     std::int64_t longs = 0; ///< per face
     Length longLength;      ///< before the spare
@@ -76,6 +78,7 @@ struct FoldPlan {
     Length fold_catch; ///< as planned
     Length catchShown; ///< what folding the shown amount gives
     Length leastFold;
+    bool doubled = false; ///< F10's other way: `under` and `leastFold` are 0, the catch is the fold's own
 };
 
 struct SizePlan {
@@ -85,11 +88,24 @@ struct SizePlan {
     std::optional<Pair> backing; ///< clean back only (F11)
 };
 
-/// Bias for a piece with rounded corners (F16).
+/// Scallops all round (F16): their inside points lie on the line `depth` inside the raw edge, and four of
+/// them stand where those lines cross.
+struct ScallopPlan {
+    Length depth;
+    std::int64_t along = 1;  ///< on the top, and on the bottom
+    std::int64_t across = 1; ///< on the left, and on the right
+    Pair chord;              ///< from one inside point to the next
+    Pair radius;             ///< 0 where no arc is so deep
+    Pair arc;
+    Length border; ///< cloth outside the outline that leaves the quilting whole: y + b + 1/2 in | 12 mm
+};
+
+/// Bias for a piece with a curved edge (F16).
 struct BiasPlan {
     Length square; ///< of cloth, for one continuous strip
-    Length bites;  ///< how far the arc passes inside the outline's corner; 0 when it clears it
+    Length bites;  ///< how far the edge passes inside the outline; 0 when it clears it
     Length least;  ///< the least radius the folded edge eases round: 10 b
+    std::optional<ScallopPlan> scallops;
 };
 
 struct BindingPlan {

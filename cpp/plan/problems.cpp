@@ -159,6 +159,16 @@ void checkFold(const Project &project, const Plan &plan, const Measures &m, std:
 {
     const Length foldCatch = project.fold.fold_catch;
     const bool folded = plan.fold.has_value();
+    if (folded && plan.fold->doubled && plan.fold->catchShown < m.leastCatch) {
+        Problem problem{"/sashing/cutBack",
+                        "doubled-too-narrow",
+                        {told(plan.fold->catchShown, Round::Fine), told(m.leastCatch, Round::Fine)},
+                        {}};
+        const Length wider = *plan.sashing.cutBack + (m.leastCatch - plan.fold->catchShown) * 2;
+        problem.offers.push_back(offer("set-cut-back", problem.at, wider.upTo(m.cutStep)));
+        problem.offers.push_back(offer("reckon-cut-back", problem.at, Remove{}));
+        found.push_back(std::move(problem));
+    }
     if (folded && (foldCatch < m.leastCatch || foldCatch > m.mostCatch)) {
         Problem problem{
             "/fold/catch",
@@ -228,16 +238,38 @@ void checkBinding(const Project &project, const Plan &plan, const Measures &m, s
     found.push_back(std::move(problem));
 }
 
+/// The deepest scallop that is still an arc: half its chord, which grows shorter as it grows deeper.
+Length deepestScallop(const Plan &plan, const ScallopPlan &scallops)
+{
+    return min(plan.size.finished.along.scaled(1, 2 * (scallops.along + 1)),
+               plan.size.finished.across.scaled(1, 2 * (scallops.across + 1)));
+}
+
+void checkScallops(const Project &project, const Plan &plan, std::vector<Problem> &found)
+{
+    if (!plan.binding->bias->scallops || plan.binding->bias->scallops->arc.along > Length())
+        return;
+    const ScallopPlan &scallops = *plan.binding->bias->scallops;
+    const std::string at = "/edge/corner/depth";
+    const Length deepest = show(deepestScallop(plan, scallops), project.marks(), Round::Down).mark;
+    Problem problem{at, "scallop-too-deep", {told(scallops.depth), told(deepest)}, {}};
+    if (deepest > Length())
+        problem.offers.push_back(offer("set-depth", at, deepest));
+    problem.offers.push_back(offer("square-corners", "/edge/corner", Remove{}));
+    found.push_back(std::move(problem));
+}
+
 void checkCorners(const Project &project, const Plan &plan, const Measures &m, std::vector<Problem> &found)
 {
     if (!plan.binding || !plan.binding->bias)
         return;
+    checkScallops(project, plan, found);
     const std::string at = "/edge/corner/radius";
     const Offer square = offer("square-corners", "/edge/corner", Remove{});
     const Length most = show(min(plan.size.finished.along, plan.size.finished.across).scaled(1, 2),
                              project.marks(), Round::Down)
                             .mark;
-    if (plan.basis.cornerRadius > most)
+    if (project.edge.corner.kind == CornerKind::Rounded && plan.basis.cornerRadius > most)
         found.push_back({at,
                          "corner-too-round",
                          {told(plan.basis.cornerRadius), told(most)},

@@ -59,12 +59,16 @@ bool applyEdit(Project &p, std::string_view at, const OfferValue &value)
         return put(p.sashing.cutBack, value);
     if (at == "/fold/catch")
         return put(p.fold.fold_catch, value);
+    if (at == "/fold/doubled")
+        return put(p.fold.doubled, value);
     if (at == "/edge/outside")
         return put(p.edge.outside, value);
     if (at == "/edge/seam")
         return put(p.edge.seam, value);
     if (at == "/edge/corner/radius")
         return put(p.edge.corner.radius, value);
+    if (at == "/edge/corner/depth")
+        return put(p.edge.corner.depth, value);
     if (at == "/edge/corner") {
         p.edge.corner = Corner();
         return std::holds_alternative<Remove>(value);

@@ -122,11 +122,15 @@ SashingPlan planSashing(const Project &project, const Basis &basis, const BlockP
     sashing.finished = basis.finished;
     sashing.cutFront = basis.finished + basis.seam * 2;
     if (project.build == Build::Reversible) {
-        const Length needed = basis.sewnSeam + basis.between + basis.turn + project.fold.fold_catch +
-                              leastFoldFor(project.fold.fold_catch, m);
-        sashing.cutBack = project.sashing.cutBack.value_or(max(sashing.cutFront, needed).upTo(m.cutStep));
+        const Length caught = basis.sewnSeam + basis.between + basis.turn + project.fold.fold_catch;
+        const Length needed = project.fold.doubled
+                                  ? caught * 2
+                                  : max(sashing.cutFront, caught + leastFoldFor(project.fold.fold_catch, m));
+        sashing.cutBack = project.sashing.cutBack.value_or(needed.upTo(m.cutStep));
     }
     sashing.allowanceGap = basis.finished - basis.allowance * 2;
+    if (sashing.allowanceGap > m.gapOpen)
+        sashing.filler = sashing.allowanceGap;
     sashing.expected = sashing.allowanceGap - overTheBulk(basis.loft);
 
     sashing.shorts = rows * (columns - 1);
@@ -161,6 +165,11 @@ std::optional<FoldPlan> planFold(const Project &project, const Basis &basis, con
         return std::nullopt;
     FoldPlan fold;
     fold.fold_catch = project.fold.fold_catch;
+    if (project.fold.doubled) {
+        fold.doubled = true;
+        fold.catchShown = sashing.cutBack->scaled(1, 2) - basis.sewnSeam - basis.between - basis.turn;
+        return fold;
+    }
     fold.leastFold = leastFoldFor(fold.fold_catch, m);
     const Length beyond = *sashing.cutBack - basis.sewnSeam - basis.between - basis.turn;
     fold.under = beyond - fold.fold_catch;

@@ -76,16 +76,32 @@ Answer bindingCut(const Sums &a)
         .from("width", a.plan.binding->width, "binding.width")
         .fixed("bindingStep", a.m.bindingStep);
 }
+/// Each arc is given: its angle takes a sine that a sum on paper does not show.
+Answer scallopedLong(const Sums &a, const ScallopPlan &scallops)
+{
+    return Tell("F16", "2 * (along * arcAlong + across * arcAcross) + cut + slack", a.plan.binding->length,
+                Round::UpQuarter)
+        .given("along", scallops.along, "/edge/corner/along")
+        .given("arcAlong", scallops.arc.along, "/edge/corner/depth")
+        .given("across", scallops.across, "/edge/corner/across")
+        .given("arcAcross", scallops.arc.across, "/edge/corner/depth")
+        .from("cut", a.plan.binding->cut, "binding.cut")
+        .given("slack", a.project.slack, "/slack");
+}
 Answer bindingLong(const Sums &a)
 {
     if (!a.plan.binding)
         return std::nullopt;
+    if (a.plan.binding->bias && a.plan.binding->bias->scallops)
+        return scallopedLong(a, *a.plan.binding->bias->scallops);
     if (a.plan.binding->bias)
         return Tell("F16", "2 * (along + across) - radius * 194 / 113 + cut + slack", a.plan.binding->length,
                     Round::UpQuarter)
             .from("along", a.plan.size.finished.along, "size.finished.along")
             .from("across", a.plan.size.finished.across, "size.finished.across")
-            .given("radius", a.plan.basis.cornerRadius, "/edge/corner/radius")
+            .given("radius", a.plan.basis.cornerRadius,
+                   a.project.edge.corner.kind == CornerKind::Rounded ? "/edge/corner/radius"
+                                                                     : "/edge/corner/kind")
             .from("cut", a.plan.binding->cut, "binding.cut")
             .given("slack", a.project.slack, "/slack");
     return Tell("F15", "2 * (along + across) + cut + slack", a.plan.binding->length, Round::UpQuarter)

@@ -35,6 +35,14 @@ Answer cutBack(const Sums &a)
     if (a.project.sashing.cutBack)
         return Tell("F10", "cutBack", *a.plan.sashing.cutBack)
             .given("cutBack", *a.project.sashing.cutBack, "/sashing/cutBack");
+    if (a.project.fold.doubled)
+        return Tell("F10", "up(2 * (sewn + between + turn + catch), cutStep)", *a.plan.sashing.cutBack)
+            .given("sewn", a.plan.basis.sewnSeam, a.plan.basis.joinTried ? "/made/testJoin" : "/seam")
+            .given("between", a.plan.basis.between,
+                   a.plan.basis.joinTried ? "/made/testJoin" : "/sashing/finished")
+            .given("turn", a.plan.basis.turn, a.plan.basis.joinTried ? "/made/testJoin" : "/fold/turn")
+            .given("catch", a.project.fold.fold_catch, "/fold/catch")
+            .fixed("cutStep", a.m.cutStep);
     return Tell("F10", "up(max(cutFront, sewn + between + turn + catch + leastFold), cutStep)",
                 *a.plan.sashing.cutBack)
         .from("cutFront", a.plan.sashing.cutFront, "sashing.cutFront")
@@ -105,7 +113,7 @@ Tell foldTerms(const Sums &a, std::string formula, Length value, Round round)
 }
 Answer under(const Sums &a)
 {
-    if (!a.plan.fold)
+    if (!a.plan.fold || a.plan.fold->doubled)
         return std::nullopt;
     return foldTerms(a, "cutBack - sewn - between - turn - catch", a.plan.fold->under, Round::Down)
         .given("catch", a.plan.fold->fold_catch, "/fold/catch");
@@ -114,6 +122,8 @@ Answer catchShown(const Sums &a)
 {
     if (!a.plan.fold)
         return std::nullopt;
+    if (a.plan.fold->doubled)
+        return foldTerms(a, "cutBack / 2 - sewn - between - turn", a.plan.fold->catchShown, Round::Fine);
     const Length fold = show(a.plan.fold->under, a.project.marks(), Round::Down).mark;
     return foldTerms(a, "cutBack - sewn - between - turn - fold", a.plan.fold->catchShown, Round::Fine)
         .from("fold", fold, "fold.under");
@@ -126,6 +136,10 @@ bool hasFold(const Plan &plan)
 {
     return plan.fold.has_value();
 }
+bool isTurnedUnder(const Plan &plan)
+{
+    return plan.fold && !plan.fold->doubled;
+}
 std::size_t marks(const Plan &plan)
 {
     return plan.sashing.marks.size();
@@ -137,7 +151,7 @@ constexpr std::array sums{
     Sum{"sashing.expected", expected},         Sum{"sashing.shorts.count", shortCount},
     Sum{"sashing.shorts.length", shortLength}, Sum{"sashing.longs.count", longCount},
     Sum{"sashing.longs.length", longLength},   Sum{"sashing.marks", mark, nullptr, marks},
-    Sum{"fold.under", under, hasFold},         Sum{"fold.catchShown", catchShown, hasFold},
+    Sum{"fold.under", under, isTurnedUnder},   Sum{"fold.catchShown", catchShown, hasFold},
 };
 
 } // namespace

@@ -83,6 +83,25 @@ void takeTestJoin(const Project &project, Basis &basis)
     basis.turn = (Length::inches(18) + basis.loft * 240).scaled(1, 1000);
 }
 
+void takeCorner(const Project &project, Basis &basis)
+{
+    const Corner &corner = project.edge.corner;
+    const bool inch = project.system == System::Inch;
+    if (corner.kind == CornerKind::Rounded)
+        basis.cornerRadius = corner.radius.value_or(inch ? Length::inches(3) : Length::mm(75));
+    if (corner.kind == CornerKind::Scalloped)
+        basis.scallopDepth = corner.depth.value_or(inch ? Length::inches(1) : Length::mm(25));
+    if (corner.kind != CornerKind::Round)
+        return;
+    // Half the shorter finished side (F13), which is known before anything else of the plan.
+    const Blocks &blocks = project.blocks;
+    const auto side = [&](std::int64_t n, Length block) {
+        return block * n + basis.finished * (n - 1) + basis.outside * 2;
+    };
+    basis.cornerRadius =
+        min(side(blocks.columns, blocks.width), side(blocks.rows, blocks.height)).scaled(1, 2);
+}
+
 } // namespace
 
 std::optional<Length> measuredUsable(const Project &project, std::string_view cloth)
@@ -111,11 +130,9 @@ Basis basisOf(const Project &project)
     basis.seam = basis.sewnSeam = basis.nextSeam = project.seam;
     basis.finished = project.sashing.finished.value_or(project.seam * 2);
     basis.allowance = project.sashing.allowance.value_or(project.seam);
-    basis.outside = project.edge.outside.value_or(project.seam);
+    basis.outside = project.edge.outside.value_or(min(project.seam, basis.allowance));
     basis.edgeSeam = project.edge.seam.value_or(basis.outside);
-    if (project.edge.corner.kind == CornerKind::Rounded)
-        basis.cornerRadius = project.edge.corner.radius.value_or(
-            project.system == System::Inch ? Length::inches(3) : Length::mm(75));
+    takeCorner(project, basis);
     basis.between = basis.finished;
     basis.turn = project.fold.turn;
     basis.loft = project.loft;

@@ -19,7 +19,8 @@ struct Basis {
     Length allowance;       ///< the block's own allowance
     Length outside;         ///< a: cloth kept outside the outline
     Length edgeSeam;        ///< b: the binding's allowance
-    Length cornerRadius;    ///< ρ of the raw edge; 0 for square corners
+    Length cornerRadius;    ///< ρ of the raw edge; 0 for square corners and scallops
+    Length scallopDepth;    ///< y; 0 for an edge without scallops
     Length usable;          ///< U of the hoop strips
     Length usableSashFront; ///< U of the front sashing's cloth
     Length usableSashBack;

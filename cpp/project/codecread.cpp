@@ -102,6 +102,7 @@ void readSashing(Fields &fields, Project &project)
         Fields inner(*object, fields.at("fold"), fields.system(), fields.problems());
         inner.length("catch", project.fold.fold_catch);
         inner.length("turn", project.fold.turn, Least::Zero);
+        inner.flag("doubled", project.fold.doubled);
         project.fold.rest = inner.rest();
     }
     if (const Json *object = fields.object("drawUp")) {
@@ -111,6 +112,8 @@ void readSashing(Fields &fields, Project &project)
         project.drawUp.rest = inner.rest();
     }
 }
+
+constexpr std::int64_t mostScallops = 1000;
 
 void readEdge(Fields &fields, Edge &edge)
 {
@@ -127,6 +130,9 @@ void readEdge(Fields &fields, Edge &edge)
         Fields corner(*held, inner.at("corner"), fields.system(), fields.problems());
         corner.choice("kind", edge.corner.kind, std::span<const Spelling<CornerKind>>(spelling::cornerKind));
         corner.length("radius", edge.corner.radius);
+        corner.length("depth", edge.corner.depth);
+        corner.count("along", edge.corner.along, 0, mostScallops);
+        corner.count("across", edge.corner.across, 0, mostScallops);
         edge.corner.rest = corner.rest();
     }
     edge.rest = inner.rest();

@@ -62,7 +62,13 @@ Json cornerJson(const Corner &corner, System system)
     if (corner == Corner())
         return object;
     object["kind"] = spelling::wordFor(spelling::cornerKind, corner.kind);
-    Writer(object, system).length("radius", corner.radius);
+    Writer write(object, system);
+    write.length("radius", corner.radius);
+    write.length("depth", corner.depth);
+    if (corner.along != 0)
+        object["along"] = corner.along;
+    if (corner.across != 0)
+        object["across"] = corner.across;
     addRest(object, corner.rest);
     return object;
 }
@@ -204,6 +210,8 @@ void putWidths(Json &file, const Project &p)
     Writer folded(fold, p.system);
     folded.length("catch", p.fold.fold_catch);
     folded.length("turn", p.fold.turn);
+    if (p.fold.doubled)
+        fold["doubled"] = true;
     addRest(fold, p.fold.rest);
     file["fold"] = std::move(fold);
     file["loft"] = writeLength(p.loft, p.system);

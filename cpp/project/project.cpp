@@ -158,6 +158,7 @@ void widthsInMillimetres(Project &p, const Project &inches)
     follow(p.edge.outside, 1);
     follow(p.edge.seam, 1);
     mm.whole(p.edge.corner.radius);
+    mm.whole(p.edge.corner.depth);
 }
 
 void listsInMillimetres(Project &p)

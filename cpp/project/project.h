@@ -19,7 +19,9 @@ enum class CleanBack { Layered, Bagged };
 enum class EdgeKind { Bound, Framed, Bagged };
 enum class Binding { Double, Single };
 enum class Sewn { Hand, Machine };
-enum class CornerKind { Square, Rounded };
+/// How the outer edge runs: square corners, rounded ones, ends as round as they can be (a square piece
+/// becomes a circle), or scallops all round.
+enum class CornerKind { Square, Rounded, Round, Scalloped };
 enum class HoopKind { Ring, Magnetic };
 enum class ClothRole { Front, Back, Batting, Patch, Web, SashingFront, SashingBack, Binding };
 
@@ -62,21 +64,26 @@ struct Sashing {
 struct Fold {
     Length fold_catch; ///< how far the fold passes the seam line
     Length turn;       ///< cloth used going over the bulk (e)
+    bool doubled =
+        false; ///< the back strip is folded lengthwise first: a fold ready made, nothing turned under
     std::string rest;
     friend bool operator==(const Fold &, const Fold &) = default;
 };
 
-/// The piece's four corners.
+/// The piece's corners, and the scallops between them.
 struct Corner {
     CornerKind kind = CornerKind::Square;
-    std::optional<Length> radius; ///< of the raw edge; absent = 3 in | 75 mm
+    std::optional<Length> radius; ///< of the raw edge, rounded corners only; absent = 3 in | 75 mm
     std::string rest;
+    std::optional<Length> depth = {}; ///< of a scallop; absent = 1 in | 25 mm
+    std::int64_t along = 0;           ///< scallops on the top, and on the bottom; 0 = one to a block
+    std::int64_t across = 0;          ///< on the left, and on the right; 0 = one to a block
     friend bool operator==(const Corner &, const Corner &) = default;
 };
 
 struct Edge {
     EdgeKind kind = EdgeKind::Bound;
-    std::optional<Length> outside; ///< cloth kept outside the outline; absent = the seam
+    std::optional<Length> outside; ///< kept outside the outline; absent = the seam, or a pared allowance
     std::optional<Length> seam;    ///< binding's allowance; absent = outside
     Binding binding = Binding::Double;
     Sewn sewn = Sewn::Hand;

@@ -20,7 +20,9 @@ inline constexpr std::array binding{Spelling<Binding>{"double", Binding::Double}
 inline constexpr std::array sewn{Spelling<Sewn>{"hand", Sewn::Hand},
                                  Spelling<Sewn>{"machine", Sewn::Machine}};
 inline constexpr std::array cornerKind{Spelling<CornerKind>{"square", CornerKind::Square},
-                                       Spelling<CornerKind>{"rounded", CornerKind::Rounded}};
+                                       Spelling<CornerKind>{"rounded", CornerKind::Rounded},
+                                       Spelling<CornerKind>{"circle", CornerKind::Round},
+                                       Spelling<CornerKind>{"scalloped", CornerKind::Scalloped}};
 inline constexpr std::array hoopKind{Spelling<HoopKind>{"ring", HoopKind::Ring},
                                      Spelling<HoopKind>{"magnetic", HoopKind::Magnetic}};
 inline constexpr std::array role{

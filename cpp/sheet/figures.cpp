@@ -65,7 +65,8 @@ std::vector<Named> entered(const Job &job)
     list.add(QT_TRANSLATE_NOOP("Sheet", "usable width of the strip's cloth"), plan.strip.usable);
     if (plan.fold) {
         list.add(QT_TRANSLATE_NOOP("Sheet", "catch, planned"), plan.fold->fold_catch, Round::Fine);
-        list.add(QT_TRANSLATE_NOOP("Sheet", "least fold"), plan.fold->leastFold);
+        if (!plan.fold->doubled)
+            list.add(QT_TRANSLATE_NOOP("Sheet", "least fold"), plan.fold->leastFold);
     }
     if (plan.sashing.shorts > 0) {
         list.add(QT_TRANSLATE_NOOP("Sheet", "spare on a short sashing"), plan.sashing.shortSpare);

@@ -37,7 +37,8 @@ std::vector<TrueSize> trueSizes(const Job &job)
         sizes.push_back({tell(QT_TRANSLATE_NOOP("Sheet", "allowance")), plan.basis.allowance, Round::Fine});
     if (plan.fold) {
         //: how much of the back strip is turned under
-        sizes.push_back({tell(QT_TRANSLATE_NOOP("Sheet", "fold under")), plan.fold->under, Round::Down});
+        if (!plan.fold->doubled)
+            sizes.push_back({tell(QT_TRANSLATE_NOOP("Sheet", "fold under")), plan.fold->under, Round::Down});
         //: how far the fold passes the seam line
         sizes.push_back({tell(QT_TRANSLATE_NOOP("Sheet", "catch")), plan.fold->catchShown, Round::Fine});
     }

@@ -12,7 +12,8 @@ import "edges.js" as Edges
 Item {
     id: root
 
-    /** {alongMm, acrossMm, columns, rows, blockAlongMm, blockAcrossMm, sashingMm, outsideMm, seamMm, radiusMm, bitesMm} */
+    /** {alongMm, acrossMm, columns, rows, blockAlongMm, blockAcrossMm, sashingMm, outsideMm, seamMm, radiusMm, bitesMm,
+     *  depthMm, scallopsAlong, scallopsAcross} */
     property var view: null
     /** "square": readings; "bind": binding and joins; else the finished edge. */
     property string phase

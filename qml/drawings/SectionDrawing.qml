@@ -10,7 +10,7 @@ import "printing.js" as Printing
 Item {
     id: root
 
-    /** {backed, seamMm, finishedMm, allowanceMm, foldMm, catchMm, loftMm} */
+    /** {backed, doubled, filled, seamMm, finishedMm, allowanceMm, foldMm, catchMm, loftMm} */
     property var view: null
     property var seam: null
     property var fold: null
@@ -45,14 +45,16 @@ Item {
             Sections.paint(context, c, root.view, g, width, u);
             const above = g.top - 3.2 * g.cloth - 5 * root.mm;
             Printing.strokeLine(context, g.seamA, above - 3 * root.mm, g.seamA, g.top - 2 * g.cloth, c.ink, 1.4 * u);
-            Printing.strokeLine(context, g.edgeA, above - 3 * root.mm, g.edgeA, g.top, c.ink, 1.4 * u);
-            Printing.measure(context, c, g.seamA, g.edgeA, above, 0, u);
+            Printing.strokeLine(context, g.stripA, above - 3 * root.mm, g.stripA, g.top, c.ink, 1.4 * u);
+            Printing.measure(context, c, g.seamA, g.stripA, above, 0, u);
             if (!root.view.backed)
                 return;
             Printing.strokeLine(context, g.seamB, g.foot, g.seamB, root.footY + 8 * root.mm, c.ink, 1.4 * u);
             Printing.strokeLine(context, root.foldAt, g.foot, root.foldAt, root.footY + g.foldRow + 3 * root.mm, c.ink, 1.4 * u);
-            Printing.strokeLine(context, root.underAt, root.footY - 2 * root.mm, root.underAt, root.footY + g.foldRow + 3 * root.mm, c.ink, 1.4 * u);
             Printing.measure(context, c, g.seamB, root.foldAt, root.footY + 5 * root.mm, 0, u);
+            if (root.view.doubled)
+                return;
+            Printing.strokeLine(context, root.underAt, root.footY - 2 * root.mm, root.underAt, root.footY + g.foldRow + 3 * root.mm, c.ink, 1.4 * u);
             Printing.measure(context, c, root.underAt, root.foldAt, root.footY + g.foldRow, 0, u);
         }
     }
@@ -102,7 +104,7 @@ Item {
         }
     }
     Row {
-        visible: root.ready && root.view.backed
+        visible: root.ready && root.view.backed && !root.view.doubled
         x: root.place(root.underAt - Theme.mm(3), width, 1)
         y: root.footY + (root.lie?.foldRow ?? 0) - height / 2
         spacing: Theme.mm(1.6)

@@ -5,8 +5,12 @@
 // The whole piece seen from the front. `g` is where the raw edge lies in px: {x, y, w, h, s}, s px to a
 // millimetre. Sides are counted clockwise from the top.
 
-/** The raw edge as a path, its corners rounded by r. */
-function outline(context, x, y, w, h, r) {
+/** The raw edge as a path: its corners rounded by r, or scalloped where `cut` says how. */
+function outline(context, x, y, w, h, r, cut) {
+    if (cut) {
+        scallops(context, x, y, w, h, cut);
+        return;
+    }
     context.moveTo(x + r, y);
     context.lineTo(x + w - r, y);
     if (r > 0)
@@ -21,6 +25,49 @@ function outline(context, x, y, w, h, r) {
     if (r > 0)
         context.arc(x + r, y + r, r, Math.PI, Math.PI * 1.5, false);
     context.closePath();
+}
+
+/** How the piece is scalloped, in px: depth, and for each way the chord, the radius and half the angle of an arc. */
+function scalloping(view, g) {
+    if (!(view.depthMm > 0) || view.scallopsAlong < 1 || view.scallopsAcross < 1)
+        return null;
+    const d = view.depthMm * g.s;
+    const way = (side, count) => {
+        const q = (side - 2 * d) / count, r = (q * q / 4 + d * d) / (2 * d);
+        return { q: q, r: r, half: Math.asin(Math.min(1, q / (2 * r))), count: count };
+    };
+    return { d: d, along: way(g.w, view.scallopsAlong), across: way(g.h, view.scallopsAcross) };
+}
+
+/** Arcs from inside point to inside point, clockwise from the top left; crowns touch the raw edge. */
+function scallops(context, x, y, w, h, cut) {
+    const a = cut.along, b = cut.across, d = cut.d;
+    context.moveTo(x + d, y + d);
+    for (let i = 0; i < a.count; ++i)
+        context.arc(x + d + (i + 0.5) * a.q, y + a.r, a.r, -Math.PI / 2 - a.half, -Math.PI / 2 + a.half, false);
+    for (let i = 0; i < b.count; ++i)
+        context.arc(x + w - b.r, y + d + (i + 0.5) * b.q, b.r, -b.half, b.half, false);
+    for (let i = 0; i < a.count; ++i)
+        context.arc(x + w - d - (i + 0.5) * a.q, y + h - a.r, a.r, Math.PI / 2 - a.half, Math.PI / 2 + a.half, false);
+    for (let i = 0; i < b.count; ++i)
+        context.arc(x + b.r, y + h - d - (i + 0.5) * b.q, b.r, Math.PI - b.half, Math.PI + b.half, false);
+    context.closePath();
+}
+
+/** The edge in the blade's colour where it cuts inside the stitched outline. */
+function scallopBites(context, c, view, g, cut, u) {
+    const a = view.outsideMm * g.s;
+    context.save();
+    context.beginPath();
+    context.rect(g.x + a, g.y + a, g.w - 2 * a, g.h - 2 * a);
+    context.clip();
+    context.beginPath();
+    scallops(context, g.x, g.y, g.w, g.h, cut);
+    context.strokeStyle = c.blade;
+    context.lineWidth = 6 * u * c.lineScale;
+    context.lineJoin = "round"; // an inside point would grow a spike
+    context.stroke();
+    context.restore();
 }
 
 /** What the four arcs cut off the blocks: inside the stitched outline, outside the arc. */
@@ -49,9 +96,10 @@ function bites(context, c, view, g, u) {
 /** The piece: ground, blocks with their stitched outlines, sashings between, and its edge. */
 function piece(context, c, view, g, closed, u) {
     const r = closed ? Math.min(view.radiusMm * g.s, g.w / 2, g.h / 2) : 0;
+    const cut = closed ? scalloping(view, g) : null;
     const a = view.outsideMm * g.s, f = view.sashingMm * g.s;
     const bw = view.blockAlongMm * g.s, bh = view.blockAcrossMm * g.s;
-    const clip = () => outline(context, g.x, g.y, g.w, g.h, r);
+    const clip = () => outline(context, g.x, g.y, g.w, g.h, r, cut);
     Printing.clothShape(context, c, "sashing", g.x, g.y, g.w, g.h, u, clip);
     context.save();
     context.beginPath();
@@ -75,12 +123,19 @@ function piece(context, c, view, g, closed, u) {
         for (let row = 0; row < view.rows; ++row)
             for (let column = 0; column < view.columns; ++column)
                 Printing.roleRect(context, "stitched", g.x + a + column * (bw + f), g.y + a + row * (bh + f), bw, bh, c.stitched, 2.4 * u * c.lineScale);
-    if (closed && view.seamMm > 0) {
+    if (cut && view.seamMm > 0) {
+        // Half of the line lies outside the clip.
+        context.beginPath();
+        clip();
+        context.strokeStyle = c.binding;
+        context.lineWidth = 2 * view.seamMm * g.s;
+        context.stroke();
+    } else if (closed && view.seamMm > 0) {
         // The binding covers its seam's width all round.
         const b = view.seamMm * g.s;
         context.beginPath();
         context.fillStyle = c.binding;
-        outline(context, g.x, g.y, g.w, g.h, r);
+        outline(context, g.x, g.y, g.w, g.h, r, null);
         const inner = Math.max(0, r - b);
         context.moveTo(g.x + b + inner, g.y + b);
         if (inner > 0)
@@ -107,7 +162,10 @@ function piece(context, c, view, g, closed, u) {
     clip();
     context.strokeStyle = c.ink;
     context.lineWidth = 2.4 * u * c.lineScale;
+    context.lineJoin = cut ? "round" : "miter";
     context.stroke();
+    if (cut && view.bitesMm > 0)
+        scallopBites(context, c, view, g, cut, u);
 }
 
 function diagonals(context, c, g, u) {

@@ -21,6 +21,8 @@ function lay(view, width, height, mm, named) {
     const seamA = width / 2 - view.finishedMm * scale / 2, seamB = width / 2 + view.finishedMm * scale / 2;
     return { scale, narrow, foldRow, cloth, batting, middle, seamA, seamB,
              edgeA: seamA + view.allowanceMm * scale, edgeB: seamB - view.allowanceMm * scale,
+             middleX: width / 2,
+             stripA: seamA + view.seamMm * scale, // the strips' own raw edge: the seam is counted from it
              top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth,
              times: scale / mm };
 }
@@ -69,19 +71,28 @@ function block(context, c, g, x1, x2, backed, u) {
 function paint(context, c, view, g, width, u) {
     const backed = view.backed;
     const gap = 3 * u; // the two edges are told apart
+    if (view.filled && g.edgeB - g.edgeA > 2 * gap)
+        Printing.clothRect(context, c, "batting", g.edgeA + gap, g.top + g.cloth / 2, g.edgeB - g.edgeA - 2 * gap, g.batting + g.cloth, u);
     block(context, c, g, -20 * u, g.edgeA - gap / 2, backed, u);
     block(context, c, g, Math.max(g.edgeB, g.edgeA) + gap / 2, width + 20 * u, backed, u);
-    // Front strip: two folds lie over the blocks' allowances.
+    // Front strip: two folds lie over the blocks' allowances; where those are pared, they are pared with them.
     const thick = g.cloth * 0.9, over = 5 * u;
     ribbon(context, c, "sashing", g.seamA - thick / 2, g.seamB + thick / 2, g.top - 2 * thick - over, thick, { left: true, right: true }, u);
-    ribbon(context, c, "sashing", g.seamA - thick / 2, g.edgeA - gap / 2, g.top - thick - over / 2, thick, { left: true }, u);
-    ribbon(context, c, "sashing", Math.max(g.edgeB, g.edgeA) + gap / 2, g.seamB + thick / 2, g.top - thick - over / 2, thick, { right: true }, u);
+    const inA = Math.min(g.stripA, g.middleX), inB = Math.max(g.seamA + g.seamB - g.stripA, g.middleX);
+    ribbon(context, c, "sashing", g.seamA - thick / 2, inA - gap / 2, g.top - thick - over / 2, thick, { left: true }, u);
+    ribbon(context, c, "sashing", inB + gap / 2, g.seamB + thick / 2, g.top - thick - over / 2, thick, { right: true }, u);
     let foot = g.foot;
     if (backed) {
         const fold = g.seamB + view.catchMm * g.scale, under = fold - view.foldMm * g.scale;
-        ribbon(context, c, "back", g.seamA - thick / 2, g.edgeA - gap / 2, g.foot + over / 2, thick, { left: true }, u);
-        ribbon(context, c, "back", under, fold, g.foot + over / 2, thick, { right: true }, u);
-        ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, thick, { left: true, right: true }, u);
+        ribbon(context, c, "back", g.seamA - thick / 2, inA - gap / 2, g.foot + over / 2, thick, { left: true }, u);
+        if (view.doubled) {
+            // Two cloths from the first seam to the fold that is ready made.
+            ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, 1.4 * thick, { left: true, right: true }, u);
+            Printing.strokeLine(context, g.seamA, g.foot + over + 1.7 * thick, fold - thick, g.foot + over + 1.7 * thick, c.ink, 2 * u * c.lineScale);
+        } else {
+            ribbon(context, c, "back", under, fold, g.foot + over / 2, thick, { right: true }, u);
+            ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, thick, { left: true, right: true }, u);
+        }
         foot = g.foot + over + 2 * thick;
         Printing.roleLine(context, "stitched", g.seamB + Math.min(view.catchMm * g.scale * 0.5, 10 * u), g.top - over, g.seamB + Math.min(view.catchMm * g.scale * 0.5, 10 * u), foot + 4 * u, c.stitched, 4 * u * c.lineScale);
     }

@@ -39,7 +39,7 @@ Flickable {
         }
         SideRow {
             width: parent.width
-            visible: root.phase === "bind"
+            visible: root.phase === "bind" && EdgeModel.lay.length > 0
             height: visible ? implicitHeight : 0
             text: qsTr("Where the joins fall")
             detail: EdgeModel.joinsClear ? "" : EdgeModel.laySays
@@ -56,7 +56,7 @@ Flickable {
             width: parent.width
             visible: (root.phase === "square" || root.phase === "bind") && EdgeModel.cornerSays.length > 0
             height: visible ? implicitHeight : 0
-            text: EdgeModel.rounded ? qsTr("Rounded corners, {%1}").arg(EdgeModel.radius.text) : qsTr("Square corners")
+            text: EdgeModel.cornerName
             detail: EdgeModel.biteSays
             onClicked: root.opened("corners")
         }

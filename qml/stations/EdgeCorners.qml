@@ -6,15 +6,27 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** Square corners or rounded ones: the arc over the blocks, the bias it takes, and what it cuts into. */
+/**
+ * Square corners, rounded ones, a circle or scallops: the edge over the blocks, the bias it takes, and what it
+ * cuts into.
+ */
 Flickable {
     id: root
 
     signal enter(string name, string title, string text)
 
-    /** What is wrong with a typed radius, or nothing. */
+    readonly property bool free: EdgeModel.cornersFixed.length === 0
+    readonly property bool scalloped: EdgeModel.corner === "scalloped"
+    /** Drawn whole where the whole edge is curved. */
+    readonly property bool curved: scalloped || EdgeModel.corner === "circle"
+
+    /** What is wrong with a typed radius or depth, or nothing. */
     function take(name: string, text: string): string {
-        return EdgeModel.enterRadius(text);
+        return name === "depth" ? EdgeModel.enterDepth(text) : EdgeModel.enterRadius(text);
+    }
+    /** Cut shapes wholly outside the clip are drawn all the same without a graphics card: Qt 6.4.2. */
+    function seen(item: Item): bool {
+        return item.y < contentY + height && item.y + item.height > contentY;
     }
 
     clip: true
@@ -26,25 +38,29 @@ Flickable {
         width: root.width
         spacing: Theme.gap
 
-        Row {
+        Grid {
+            id: kinds
             width: parent.width
+            columns: 2
             spacing: Theme.gap
-            visible: EdgeModel.cornersFixed.length === 0
+            visible: root.free
             Repeater {
-                model: [[false, qsTr("square")], [true, qsTr("rounded")]]
+                model: [["square", qsTr("square")], ["rounded", qsTr("rounded")], ["circle", EdgeModel.squarePiece ? qsTr("circle") : qsTr("round ends")],
+                        ["scalloped", qsTr("scallops")]]
                 CutButton {
                     required property var modelData
+                    readonly property bool now: EdgeModel.corner === modelData[0]
                     width: (rows.width - Theme.gap) / 2
                     height: Theme.targetLeast
-                    bold: EdgeModel.rounded === modelData[0]
-                    text: EdgeModel.rounded === modelData[0] ? qsTr("%1 now").arg(modelData[1]) : modelData[1]
-                    onClicked: EdgeModel.setRounded(modelData[0])
+                    bold: now
+                    text: now ? qsTr("%1 now").arg(modelData[1]) : modelData[1]
+                    onClicked: EdgeModel.setCorner(modelData[0])
                 }
             }
         }
         Word {
             width: parent.width
-            visible: EdgeModel.cornersFixed.length > 0
+            visible: !root.free
             text: EdgeModel.cornersFixed
         }
         EdgeDrawing {
@@ -52,14 +68,13 @@ Flickable {
             height: Theme.mm(56)
             view: EdgeModel.view
             phase: "last"
-            cornerMm: Math.max(EdgeModel.view.radiusMm * 1.4, EdgeModel.view.outsideMm * 5, 60)
+            cornerMm: root.curved ? 0 : Math.max(EdgeModel.view.radiusMm * 1.4, EdgeModel.view.outsideMm * 5, 60)
             accessibleName: EdgeModel.cornerSays.replace(/[{}]/g, "")
         }
         Stepper {
-            id: stepper
-            // Cut shapes wholly outside the clip are drawn all the same without a graphics card: Qt 6.4.2.
-            opacity: y < root.contentY + root.height && y + height > root.contentY ? 1 : 0
-            visible: EdgeModel.rounded && EdgeModel.cornersFixed.length === 0
+            id: radius
+            opacity: root.seen(radius) ? 1 : 0
+            visible: EdgeModel.corner === "rounded" && root.free
             height: visible ? implicitHeight : 0
             width: parent.width
             label: qsTr("radius")
@@ -67,6 +82,35 @@ Flickable {
             onLess: EdgeModel.nudgeRadius(-1)
             onMore: EdgeModel.nudgeRadius(1)
             onAskKeypad: root.enter("radius", qsTr("Radius of the corners"), "")
+        }
+        Stepper {
+            id: depth
+            opacity: root.seen(depth) ? 1 : 0
+            visible: root.scalloped && root.free
+            height: visible ? implicitHeight : 0
+            width: parent.width
+            label: qsTr("depth")
+            figure: EdgeModel.depth
+            onLess: EdgeModel.nudgeDepth(-1)
+            onMore: EdgeModel.nudgeDepth(1)
+            onAskKeypad: root.enter("depth", qsTr("Depth of the scallops"), "")
+        }
+        Repeater {
+            model: root.scalloped && root.free ? [[true, qsTr("scallops along")], [false, qsTr("scallops across")]] : []
+            Stepper {
+                id: count
+                required property var modelData
+                readonly property int now: modelData[0] ? EdgeModel.scallopsAlong : EdgeModel.scallopsAcross
+                opacity: root.seen(count) ? 1 : 0
+                height: implicitHeight
+                width: rows.width
+                label: modelData[1]
+                valueText: now
+                askable: false
+                canLess: now > 1
+                onLess: EdgeModel.nudgeScallops(modelData[0], -1)
+                onMore: EdgeModel.nudgeScallops(modelData[0], 1)
+            }
         }
         InlineLength {
             width: parent.width

@@ -39,6 +39,15 @@ Flickable {
             onClicked: root.opened("gauge")
         }
         SideRow {
+            objectName: "ways"
+            width: parent.width
+            visible: JoinModel.ways.length > 1 && !StepModel.finished
+            height: visible ? implicitHeight : 0
+            text: qsTr("Filling and closing")
+            detail: JoinModel.sashingSays
+            onClicked: root.opened("ways")
+        }
+        SideRow {
             width: parent.width
             visible: JoinModel.tested && !StepModel.finished
             height: visible ? implicitHeight : 0

@@ -26,7 +26,7 @@ WidePage {
     telling: JoinModel.tells
     figure: JoinModel.figure
     aside: "JoinAside.qml"
-    sides: ({ gauge: "JoinGauge.qml", map: "JoinLayout.qml", row: "JoinRow.qml", test: "JoinTest.qml" })
+    sides: ({ gauge: "JoinGauge.qml", map: "JoinLayout.qml", row: "JoinRow.qml", test: "JoinTest.qml", ways: "JoinWays.qml" })
     onScanned: by => {
         if (JoinModel.marking)
             root.mark = Math.max(0, Math.min(JoinModel.marks.length - 1, root.mark + by));
@@ -41,8 +41,10 @@ WidePage {
         held: JoinModel.held
         first: root.names.length === 2 ? root.names[0].block : "A"
         second: root.names.length === 2 ? root.names[1].block : "B"
-        accessibleName: qsTr("Section of a join: seam %1, fold under %2, catch %3").arg(JoinModel.seam.text)
-                        .arg(JoinModel.fold.text).arg(JoinModel.held.text)
+        accessibleName: !JoinModel.held.valid ? qsTr("Section of a join: seam %1").arg(JoinModel.seam.text)
+                        : !JoinModel.fold.valid ? qsTr("Section of a join: seam %1, back strip doubled, catch %2").arg(JoinModel.seam.text).arg(JoinModel.held.text)
+                        : qsTr("Section of a join: seam %1, fold under %2, catch %3").arg(JoinModel.seam.text)
+                          .arg(JoinModel.fold.text).arg(JoinModel.held.text)
     }
     MarkTape {
         width: parent.width

@@ -16,12 +16,24 @@ Item {
     signal measure()
 
     property bool answered: false
+    /** A mishap that asks which block it is; or "remake": the block is given up. */
+    property string asking
+    readonly property bool picking: asking.length > 0
     readonly property real headHeight: Math.max(head.height, close.atHead ? close.height : 0)
     property string error
 
     /** The measure an answer asked for. */
     function take(kind: string, text: string) {
         settle(StepModel.wrong(kind, text));
+    }
+    /** The block she touched. */
+    function pick(block: string) {
+        const kind = asking;
+        asking = "";
+        if (kind === "remake")
+            StepModel.remake(block);
+        else
+            settle(StepModel.wrong(kind, block));
     }
     function settle(reply: var) {
         answered = reply.ok;
@@ -37,18 +49,18 @@ Item {
         width: parent.width - (close.atHead ? close.width + Theme.gap : 0)
         cap: Theme.capHead
         bold: true
-        text: root.answered ? qsTr("Here is what that means") : qsTr("What went wrong?")
+        text: root.picking ? qsTr("Which block?") : root.answered ? qsTr("Here is what that means") : qsTr("What went wrong?")
     }
     InlineLength {
         id: answer
-        visible: root.answered || root.error.length > 0
+        visible: !root.picking && (root.answered || root.error.length > 0)
         y: root.headHeight + Theme.gap
         width: parent.width
         text: root.answered ? StepModel.lastAnswer : root.error
     }
     CutButton {
         id: disagree
-        visible: !root.answered && Session.station === 4 && TrimModel.trimming
+        visible: !root.answered && !root.picking && Session.station === 4 && TrimModel.trimming
         y: (answer.visible ? answer.y + answer.implicitHeight : root.headHeight) + Theme.gap
         width: parent.width
         height: visible ? Theme.target : 0
@@ -57,7 +69,7 @@ Item {
     }
     Flickable {
         id: list
-        visible: !root.answered
+        visible: !root.answered && !root.picking
         y: disagree.y + (disagree.visible ? disagree.height + Theme.gap : 0)
         width: parent.width
         height: parent.height - y
@@ -82,7 +94,9 @@ Item {
                     kind: "outline"
                     text: modelData.says
                     onClicked: {
-                        if (modelData.asks.length > 0)
+                        if (modelData.block)
+                            root.asking = modelData.kind;
+                        else if (modelData.asks.length > 0)
                             root.enter(modelData.kind, modelData.asks);
                         else
                             root.settle(StepModel.wrong(modelData.kind));
@@ -91,26 +105,70 @@ Item {
             }
         }
     }
+    Flickable {
+        id: choice
+        objectName: "blocks"
+        visible: root.picking
+        y: root.headHeight + Theme.gap
+        width: parent.width
+        height: parent.height - y
+        contentHeight: blocks.height
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        interactive: contentHeight > height + 1
+
+        Grid {
+            id: blocks
+            columns: Math.max(1, Math.floor((choice.width + Theme.gap) / (Theme.mm(24) + Theme.gap)))
+            spacing: Theme.gap
+            Repeater {
+                model: root.picking ? StepModel.blocksMade : []
+                CutButton {
+                    required property string modelData
+                    width: (choice.width - (blocks.columns - 1) * Theme.gap) / blocks.columns
+                    height: Theme.targetLeast
+                    kind: "outline"
+                    text: modelData
+                    onClicked: root.pick(modelData)
+                }
+            }
+        }
+        Word {
+            width: parent.width
+            visible: root.picking && StepModel.blocksMade.length === 0
+            text: qsTr("No block is made yet.")
+        }
+    }
     CutButton {
         anchors.bottom: close.top
         anchors.bottomMargin: Theme.gapTargets
-        visible: root.answered && StepModel.mayRemake
+        visible: root.answered && !root.picking && StepModel.mayRemake
         width: parent.width
         height: Theme.target
         kind: "stop"
         text: qsTr("Make it again")
-        onClicked: StepModel.remake()
+        onClicked: {
+            if (StepModel.asksBlock)
+                root.asking = "remake";
+            else
+                StepModel.remake();
+        }
     }
     CutButton {
         id: close
         objectName: "close"
-        readonly property bool atHead: !root.answered
+        readonly property bool atHead: !root.answered || root.picking
         x: atHead ? parent.width - width : 0
         y: atHead ? 0 : parent.height - height
         width: atHead ? Theme.mm(24) : parent.width
         height: atHead ? Theme.control : Theme.target
-        kind: root.answered ? "action" : "outline"
-        text: root.answered ? qsTr("On with the work") : qsTr("Close")
-        onClicked: root.closed()
+        kind: atHead ? "outline" : "action"
+        text: root.picking ? qsTr("Back") : root.answered ? qsTr("On with the work") : qsTr("Close")
+        onClicked: {
+            if (root.picking)
+                root.asking = "";
+            else
+                root.closed();
+        }
     }
 }

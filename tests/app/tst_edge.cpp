@@ -45,6 +45,7 @@ private slots:
     void theBindingIsHeldAgainstTheMeasuredPiece();
     void theBindingIsLaidRound();
     void roundedCornersTakeBias();
+    void aCircleAndScallopsTakeBias();
     void cornersStayOnceTheBindingIsCut();
     void pinsMustAgree();
     void pinsAreExplained();
@@ -171,10 +172,10 @@ void EdgeTest::roundedCornersTakeBias()
     project.edge.seam = Length::inches(0, 1, 4);
     project.edge.binding = Binding::Single;
     Desk desk(project);
-    QVERIFY(!desk.edge.rounded());
+    QCOMPARE(desk.edge.corner(), QStringLiteral("square"));
     QCOMPARE(desk.edge.cornerSays(), QStringLiteral("Square corners, mitred."));
-    desk.edge.setRounded(true);
-    QVERIFY(desk.edge.rounded());
+    desk.edge.setCorner(QStringLiteral("rounded"));
+    QCOMPARE(desk.edge.corner(), QStringLiteral("rounded"));
     QCOMPARE(desk.edge.radius().text, QStringLiteral("3 in"));
     QVERIFY2(desk.edge.cornerSays().contains(QStringLiteral("78 7/8 in")),
              qPrintable(desk.edge.cornerSays()));
@@ -186,21 +187,54 @@ void EdgeTest::roundedCornersTakeBias()
     QVERIFY(!desk.edge.enterRadius(QStringLiteral("11")).isEmpty());
     desk.edge.nudgeRadius(1);
     QCOMPARE(*desk.kept().edge.corner.radius, Length::inches(1, 3, 4));
-    desk.edge.setRounded(false);
-    QVERIFY(!desk.edge.rounded());
+    desk.edge.setCorner(QStringLiteral("square"));
+    QCOMPARE(desk.edge.corner(), QStringLiteral("square"));
     // It has its own cut, and the binding closes on a straight.
-    desk.edge.setRounded(true);
+    desk.edge.setCorner(QStringLiteral("rounded"));
     QVERIFY(std::any_of(desk.workspace.steps().begin(), desk.workspace.steps().end(),
                         [](const Step &step) { return step.does == Does::CutBias; }));
     QCOMPARE(desk.edge.lay().size(), 1);
+}
+
+void EdgeTest::aCircleAndScallopsTakeBias()
+{
+    Project project = topper();
+    project.edge.seam = Length::inches(0, 1, 4);
+    project.edge.binding = Binding::Single;
+    Desk desk(project);
+    desk.edge.setCorner(QStringLiteral("circle"));
+    QCOMPARE(desk.edge.cornerName(), QStringLiteral("A circle"));
+    QVERIFY2(desk.edge.cornerSays().contains(QStringLiteral("{21 in} across")),
+             qPrintable(desk.edge.cornerSays()));
+    // π · 21 = 65.97
+    QVERIFY2(desk.edge.cornerSays().contains(QStringLiteral("66 in} round")),
+             qPrintable(desk.edge.cornerSays()));
+    QVERIFY(desk.edge.lay().isEmpty());
+    QVERIFY(!desk.edge.radius().valid);
+    desk.edge.setCorner(QStringLiteral("scalloped"));
+    QCOMPARE(desk.edge.depth().text, QStringLiteral("1 in"));
+    QCOMPARE(desk.edge.scallopsAlong(), 3);
+    QCOMPARE(desk.edge.view().scallopsAcross, 3);
+    QVERIFY(desk.edge.biteSays().contains(QStringLiteral("stippling")));
+    QVERIFY(desk.edge.sewSays().contains(QStringLiteral("crown")));
+    desk.edge.nudgeScallops(true, 1);
+    QCOMPARE(desk.edge.scallopsAlong(), 4);
+    desk.edge.nudgeDepth(-4);
+    QCOMPARE(desk.edge.depth().text, QStringLiteral("1/2 in"));
+    QVERIFY(!desk.edge.biteSays().contains(QStringLiteral("stippling")));
+    QVERIFY(!desk.edge.enterDepth(QStringLiteral("4")).isEmpty());
+    QVERIFY(desk.edge.enterDepth(QStringLiteral("3/4")).isEmpty());
+    QCOMPARE(*desk.kept().edge.corner.depth, Length::inches(0, 3, 4));
+    desk.edge.setCorner(QStringLiteral("nonsense"));
+    QCOMPARE(desk.edge.corner(), QStringLiteral("scalloped"));
 }
 
 void EdgeTest::cornersStayOnceTheBindingIsCut()
 {
     Desk desk(upTo(topper(), Does::SewBinding));
     QVERIFY(!desk.edge.cornersFixed().isEmpty());
-    desk.edge.setRounded(true);
-    QVERIFY(!desk.edge.rounded());
+    desk.edge.setCorner(QStringLiteral("rounded"));
+    QCOMPARE(desk.edge.corner(), QStringLiteral("square"));
 }
 
 void EdgeTest::pinsMustAgree()

@@ -47,11 +47,15 @@ void Sewing::join(const Json &step, std::int64_t count)
         m_marks = placesOf(step);
 }
 
-/// The back strip is sewn at one edge, turned, laid over the visible width and folded under.
+/// The back strip is sewn at one edge, turned, laid over the visible width and folded under; or it was folded
+/// in half first, and its two raw edges are sewn together.
 void Sewing::fold(const Json &step, const Rectangle &front, const Rectangle &back)
 {
     const Length visible = front.across - m_seam * 2;
-    m_passes.push_back(back.across - m_seam - visible - lengthOf(step.at("fold")));
+    const bool doubled = !step.contains("fold") || step.at("fold").is_null();
+    const Length over = doubled ? back.across.scaled(1, 2) : back.across - lengthOf(step.at("fold"));
+    m_passes.push_back(over - m_seam - visible);
+    m_turned = m_turned || !doubled;
     must(near(front.along, back.along), idOf(step) + ": front and back strips differ in length");
 }
 
@@ -66,11 +70,16 @@ void Sewing::row(const Json &step, std::int64_t count)
     for (std::size_t column = 1; column < columns; ++column) {
         const Rectangle strip = hand.at("short-join").at(column - 1);
         must(reaches(strip.along, whole.across), idOf(step) + ": a short does not reach across");
-        const Length between = strip.across - m_seam * 4;
-        m_centres.push_back(whole.along + between.scaled(1, 2));
-        whole.along += between + blocks[column].along;
+        m_centres.push_back(whole.along + between(strip).scaled(1, 2));
+        whole.along += between(strip) + blocks[column].along;
     }
     m_shelf.put(makes(step), count, whole);
+}
+
+/// The visible strip less both blocks' allowances, which lie under it.
+Length Sewing::between(const Rectangle &strip) const
+{
+    return strip.across - m_seam * 2 - m_room.allowance.value_or(m_seam) * 2;
 }
 
 Rectangle Sewing::piece(const Shelf::Hand &hand) const
@@ -81,7 +90,7 @@ Rectangle Sewing::piece(const Shelf::Hand &hand) const
     for (std::size_t r = 1; r < static_cast<std::size_t>(m_room.rows); ++r) {
         const Rectangle strip = hand.at("long-join").at(r - 1);
         must(near(strip.along, whole.along + m_room.longSpare), "a long is not its row with the spare");
-        whole.across += strip.across + rows[r].across - m_seam * 4;
+        whole.across += between(strip) + rows[r].across;
     }
     return whole;
 }
@@ -124,6 +133,8 @@ void Sewing::compare(const Json &plan) const
 void Sewing::compareFolds(const Json &plan) const
 {
     must(m_passes.empty() || !plan.at("fold").is_null(), "folded, with no fold planned");
+    must(m_passes.empty() || m_turned != plan.at("fold").contains("doubled"),
+         "turned under, or doubled, against the plan");
     for (const Length passes : m_passes) {
         must(reaches(passes, lengthOf(plan.at("fold").at("catch"))),
              "the fold does not pass the seam far enough");
@@ -171,6 +182,30 @@ void Sewing::compareBacking(const Json &plan) const
     }
 }
 
+/// The edge of a scalloped piece, walked along its arcs in short steps from the chord and depth alone.
+double scallopedEdge(const Json &plan)
+{
+    const Json &scallops = plan.at("binding").at("bias").at("scallops");
+    const double depth = lengthOf(scallops.at("depth")).asInches();
+    double around = 0;
+    for (const char *way : {"along", "across"}) {
+        const double side = lengthOf(plan.at("size").at("finished").at(way)).asInches() - 2 * depth;
+        const double chord = side / scallops.at(way).get<double>();
+        const double radius = (chord * chord / 4 + depth * depth) / (2 * depth);
+        constexpr int steps = 20'000;
+        double arc = 0;
+        double from = 0;
+        for (int i = 1; i <= steps; ++i) {
+            const double x = chord * i / steps - chord / 2;
+            const double to = std::sqrt(radius * radius - x * x) - (radius - depth);
+            arc += std::hypot(chord / steps, to - from);
+            from = to;
+        }
+        around += 2 * arc * scallops.at(way).get<double>();
+    }
+    return around;
+}
+
 /// One square, cut into a tube: two seams of 1/4 in | 6 mm run its whole side, the rest is strip.
 void Sewing::compareBias(const Json &plan) const
 {
@@ -186,7 +221,8 @@ void Sewing::compareBias(const Json &plan) const
     const Json &finished = plan.at("size").at("finished");
     const double around = 2 * (lengthOf(finished.at("along")) + lengthOf(finished.at("across"))).asInches();
     const double radius = lengthOf(plan.at("binding").at("bias").at("radius")).asInches();
-    const double edge = around - 8 * radius + 2 * std::acos(-1.0) * radius;
+    const bool scalloped = plan.at("binding").at("bias").contains("scallops");
+    const double edge = scalloped ? scallopedEdge(plan) : around - 8 * radius + 2 * std::acos(-1.0) * radius;
     must(std::abs(wanted - edge - strip - m_room.slack.asInches()) < 0.001,
          "the bias is not as long as its edge");
 }

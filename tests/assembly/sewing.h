@@ -22,6 +22,8 @@ public:
     void compare(const Json &plan) const;
 
 private:
+    /// What a strip adds between the raw edges of two blocks: less than nothing where it lies inside them.
+    [[nodiscard]] Length between(const Rectangle &strip) const;
     [[nodiscard]] Rectangle piece(const Shelf::Hand &hand) const;
     void fold(const Json &step, const Rectangle &front, const Rectangle &back);
     void compareFolds(const Json &plan) const;
@@ -42,6 +44,7 @@ private:
     Rectangle m_backing;
     Length m_seam;
     bool m_bagged = false;
+    bool m_turned = false; ///< some back strip was folded under
 };
 
 } // namespace workroom

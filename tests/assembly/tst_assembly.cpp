@@ -59,6 +59,23 @@ Json projectNamed(const QByteArray &name)
         project["kits"] = 5;
         project["edge"]["corner"] = {{"kind", "rounded"}, {"radius", "4 in"}};
     }
+    if (name == "back strip doubled")
+        project["fold"] = {{"doubled", true}};
+    if (name == "wide sashing, filled")
+        project["sashing"] = {{"finished", "1 1/2 in"}};
+    if (name == "wide sashing, larger allowances")
+        project["sashing"] = {{"finished", "1 1/2 in"}, {"allowance", "3/4 in"}};
+    if (name == "narrow sashing, pared, doubled") {
+        project["sashing"] = {{"finished", "3/4 in"}, {"allowance", "3/8 in"}};
+        project["edge"] = {{"outside", "3/8 in"}};
+        project["fold"] = {{"doubled", true}};
+    }
+    if (name == "a circle")
+        project["edge"] = {{"seam", "1/4 in"}, {"binding", "single"}, {"corner", {{"kind", "circle"}}}};
+    if (name == "scallops")
+        project["edge"] = {{"seam", "1/4 in"},
+                           {"binding", "single"},
+                           {"corner", {{"kind", "scalloped"}, {"depth", "3/4 in"}, {"across", 4}}}};
     if (name == "trial put off")
         project["made"] = {{"trial", "put-off"}};
     if (name == "metric")
@@ -105,6 +122,8 @@ Room roomFor(const Json &project)
     room.rows = project["blocks"]["rows"];
     room.spare = project["blocks"].value("spare", 0);
     room.kits = project.value("kits", 1);
+    if (project.contains("sashing") && project["sashing"].contains("allowance"))
+        room.allowance = read(project["sashing"]["allowance"] == "3/4 in" ? "0.75" : "0.375", 0);
     const workroom::Length usable = read("40.5", 1060);
     for (const char *cloth : {"front", "back", "batting", "sashing-front", "sashing-back", "binding"})
         room.usable[cloth] = usable;
@@ -157,11 +176,28 @@ private:
     static void names()
     {
         QTest::addColumn<QByteArray>("name");
-        for (const char *name :
-             {"example", "nine blocks", "metric", "clean back, layered", "clean back, bagged",
-              "bagged, both faces", "one row", "one column", "one block", "five kits", "shorts from the gaps",
-              "shorts from some gaps", "shorts from the gaps, four kits", "trial put off", "rounded corners",
-              "rounded corners, five kits"})
+        for (const char *name : {"example",
+                                 "nine blocks",
+                                 "metric",
+                                 "clean back, layered",
+                                 "clean back, bagged",
+                                 "bagged, both faces",
+                                 "one row",
+                                 "one column",
+                                 "one block",
+                                 "five kits",
+                                 "shorts from the gaps",
+                                 "shorts from some gaps",
+                                 "shorts from the gaps, four kits",
+                                 "trial put off",
+                                 "rounded corners",
+                                 "rounded corners, five kits",
+                                 "back strip doubled",
+                                 "wide sashing, filled",
+                                 "wide sashing, larger allowances",
+                                 "narrow sashing, pared, doubled",
+                                 "a circle",
+                                 "scallops"})
             QTest::newRow(name) << QByteArray(name);
     }
 };

@@ -3,6 +3,8 @@
 
 #include "shelf.h"
 
+#include <optional>
+
 /// A workroom on paper: it is handed the steps of a plan file and nothing else of it. It cuts rectangles
 /// from rectangles, sews edge to edge and folds; only at the end are its pieces compared with the plan.
 namespace workroom {
@@ -17,6 +19,7 @@ struct Room {
     std::int64_t rows = 1;
     std::int64_t kits = 1;
     std::int64_t spare = 0;
+    std::optional<Length> allowance = {}; ///< of the blocks, where it is not the seam
 };
 
 /// Does the steps in order. The answer is empty when the piece came out as the plan says it should,

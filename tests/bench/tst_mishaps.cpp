@@ -5,12 +5,14 @@
 #include "bench/mishap.h"
 #include "bench/progress.h"
 #include "bench/record.h"
-#include "benchhelp.h"
+#include "mishaphelp.h"
 #include "plan/onstrip.h"
 
 #include <algorithm>
 
 using namespace matside;
+using benchhelp::Bench;
+using benchhelp::says;
 using planhelp::in;
 
 namespace {
@@ -19,46 +21,6 @@ namespace {
 Project topper()
 {
     return benchhelp::nineBlocksOfCloth();
-}
-
-struct Bench {
-    Project project;
-    Plan plan;
-    std::vector<Step> all;
-    explicit Bench(Project p) : project(std::move(p)) { again(); }
-    void again()
-    {
-        plan = matside::plan(project);
-        all = steps(project, plan);
-    }
-    void take(Project p)
-    {
-        project = std::move(p);
-        again();
-    }
-    const Step &step(std::string_view id) const
-    {
-        const auto found = std::find_if(all.begin(), all.end(), [&](const Step &s) { return s.id == id; });
-        if (found == all.end())
-            qFatal("no such step");
-        return *found;
-    }
-    Answered answer(std::string_view id, Mishap mishap, std::optional<Length> measure = {},
-                    std::int64_t strip = 0) const
-    {
-        return answerTo(project, plan, all, step(id), mishap, measure, strip);
-    }
-    void done(std::string_view id, int times)
-    {
-        for (int i = 0; i < times; ++i)
-            take(withDone(project, plan, step(id)));
-    }
-};
-
-bool says(const Answered &answer, std::string_view code)
-{
-    return std::any_of(answer.says.begin(), answer.says.end(),
-                       [&](const Said &said) { return said.code == code; });
 }
 
 } // namespace
@@ -310,7 +272,7 @@ void Mishaps::everythingAddsUpOnRandomWork()
             std::int64_t good = 0;
             std::int64_t bad = 0;
             for (const MadeBlock &block : bench.project.made.blocks)
-                (block.state == BlockState::Spoiled ? bad : good) += 1;
+                (block.good() ? good : bad) += 1;
             const std::int64_t eaten = std::min(bad, project.blocks.spare);
             const auto toDo = static_cast<std::int64_t>(blocksToStitch(bench.project).size());
             QCOMPARE(good + eaten + toDo, wanted); // made + spoiled made good by spares + to do = needed

@@ -147,6 +147,11 @@ public:
         p.kitsShareStrips = coin();
         if (between(0, 3) == 0)
             p.edge.corner = {CornerKind::Rounded, marks(unit, 4 * unit), {}};
+        else if (between(0, 3) == 0)
+            p.edge.corner.kind = coin() ? CornerKind::Round : CornerKind::Scalloped;
+        if (p.edge.corner.kind == CornerKind::Scalloped)
+            p.edge.corner.depth = marks(2, unit);
+        p.fold.doubled = between(0, 3) == 0;
         return p;
     }
 

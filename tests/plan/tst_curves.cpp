@@ -3,6 +3,7 @@
 // Rounded edges and bias (F16), sleeve and pillow. Cases worked by hand before there was a program; printed
 // figures where a page gives one; and the arcs summed up point by point.
 #include "plan/curves.h"
+#include "plan/problems.h"
 #include "planhelp.h"
 
 #include <cmath>
@@ -24,6 +25,11 @@ private slots:
     void stripsAreThoseOfTheSheet();
     void cornersBite();
     void roundedCornersOfAPiece();
+    void aSquarePieceBecomesACircle();
+    void anOblongGetsRoundEnds();
+    void scallopedEdgeOfThePrintedExample();
+    void scallopsBiteWhereTheyPassTheOutline();
+    void leastHeightOfClothForBiasStrips();
     void cornersBeyondThePieceAreRefused();
     void squareCornersChangeNothing();
     void sleeve();
@@ -224,6 +230,117 @@ void CurvesTest::roundedCornersOfAPiece()
     // Where none is given the radius is 3 in.
     p.edge.corner.radius.reset();
     QCOMPARE(plan(p).binding->length, made.binding->length);
+}
+
+// F16 | independent derivation | π from the library: a circle is corners of half the side
+void CurvesTest::aSquarePieceBecomesACircle()
+{
+    Project p = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    p.edge.corner.kind = CornerKind::Round;
+    const Plan made = plan(p);
+    QVERIFY2(made.problems.empty(), planhelp::codes(made.problems));
+    QCOMPARE(made.basis.cornerRadius, in(10, 1, 2));
+    const double around = (made.binding->length - made.binding->cut - p.slack).asInches();
+    QVERIFY(std::abs(around - 21 * pi) < 0.001);
+    QVERIFY(std::abs(roundEdge(in(21)).asInches() - 21 * pi) < 0.001);
+    // The rim stands 10.5 √2 − 10.5 from the raw corner; the outline's corner stood √2/2 from it.
+    QVERIFY(std::abs(made.binding->bias->bites.asInches() - (10.5 * std::sqrt(2.0) - 10.5 - std::sqrt(0.5))) <
+            0.001);
+    // One block more, and it is a circle again.
+    p.blocks.columns = p.blocks.rows = 4;
+    QCOMPARE(plan(p).basis.cornerRadius * 2, plan(p).size.finished.along);
+}
+
+void CurvesTest::anOblongGetsRoundEnds()
+{
+    Project p = planhelp::piece(5, 2, in(6), planhelp::hoopP(), in(40, 1, 2));
+    p.edge.corner.kind = CornerKind::Round;
+    const Plan made = plan(p);
+    QVERIFY2(made.problems.empty(), planhelp::codes(made.problems));
+    // 35 × 14: two straights of 21 and a circle of 14.
+    const double around = (made.binding->length - made.binding->cut - p.slack).asInches();
+    QVERIFY(std::abs(around - (42 + 14 * pi)) < 0.001);
+}
+
+// F16 | independent derivation | the worked scallop of 6 × 1 in, and the rim of 28 of them walked by points
+void CurvesTest::scallopedEdgeOfThePrintedExample()
+{
+    // Seven chords of 6 in a side stand on the line 1 in inside a raw edge of 44 in.
+    Project p = planhelp::piece(5, 5, in(7), planhelp::hoopP(), in(40, 1, 2));
+    p.seam = in(0, 1, 2);
+    p.edge.kind = EdgeKind::Framed;
+    p.edge.outside = in(2, 1, 2);
+    p.edge.seam = in(0, 1, 4);
+    p.edge.binding = Binding::Single;
+    p.edge.corner.kind = CornerKind::Scalloped;
+    p.edge.corner.along = p.edge.corner.across = 7;
+    const Plan made = plan(p);
+    QVERIFY2(made.problems.empty(), planhelp::codes(made.problems));
+    QCOMPARE(made.size.finished.along, in(44));
+    const ScallopPlan &edge = *made.binding->bias->scallops;
+    QCOMPARE(edge.depth, in(1));
+    QCOMPARE(edge.chord, (Pair{in(6), in(6)}));
+    QCOMPARE(edge.radius, (Pair{in(5), in(5)}));
+    const double arc = walked([](double t) {
+        const double x = 6 * t - 3;
+        return std::pair(x, std::sqrt(25 - x * x) - 4);
+    });
+    const double around = (made.binding->length - made.binding->cut - p.slack).asInches();
+    QVERIFY(std::abs(around - 28 * arc) < 0.002);
+    // 180 1/4 in and two more, 1 1/4 in wide, by the printed rule √(L·W) + 3; in a border of 1 3/4 in and
+    // more.
+    QCOMPARE(made.binding->cut, in(1, 1, 4));
+    QCOMPARE(made.binding->bias->square, in(19));
+    QCOMPARE(edge.border, in(1, 3, 4));
+    QVERIFY(!planhelp::has(made.cautions, "scallop-bites") && !planhelp::has(made.cautions, "scallop-near"));
+}
+
+void CurvesTest::scallopsBiteWhereTheyPassTheOutline()
+{
+    Project p = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    p.edge.corner.kind = CornerKind::Scalloped;
+    // One to a block, and 1 in deep where nothing is said: half an inch into the stippling.
+    Plan made = plan(p);
+    QCOMPARE(made.binding->bias->scallops->along, 3);
+    QCOMPARE(made.binding->bias->bites, in(0, 1, 2));
+    QVERIFY(planhelp::has(made.cautions, "scallop-bites"));
+    // As deep as the allowance: the points stand on the outline.
+    p.edge.corner.depth = in(0, 1, 2);
+    made = plan(p);
+    QCOMPARE(made.binding->bias->bites, Length());
+    QVERIFY(planhelp::has(made.cautions, "scallop-near"));
+    // Half circles at most: 21 in with n of them are no deeper than 21 / 2 (n + 1).
+    p.edge.corner.along = p.edge.corner.across = 6;
+    p.edge.corner.depth = in(1, 1, 2);
+    QVERIFY(plan(p).problems.empty());
+    p.edge.corner.depth = in(1, 9, 16);
+    made = plan(p);
+    QVERIFY(planhelp::has(made.problems, "scallop-too-deep"));
+    QVERIFY(applyTo(p, made.problems.front().offers.front()));
+    QVERIFY(plan(p).problems.empty());
+    QCOMPARE(*p.edge.corner.depth, in(1, 1, 2));
+}
+
+void CurvesTest::leastHeightOfClothForBiasStrips()
+{
+    planhelp::Chance random(9);
+    for (int i = 0; i < 200; ++i) {
+        const Length width = in(0, random.between(16, 64), 16);
+        const Length usable = in(random.between(20, 60));
+        const Length length = in(random.between(20, 400));
+        const auto least = leastBiasStrips(length, usable, width, System::Inch);
+        for (Length height = in(9); height < (least ? least->height : usable); height += in(9))
+            QVERIFY(biasStrips(height, usable, width, System::Inch).joined < length);
+        if (!least)
+            continue;
+        const BiasStrips all = biasStrips(least->height, usable, width, System::Inch);
+        QVERIFY(least->strips.number <= all.number && least->strips.joined >= length);
+        // Laid end to end, one strip fewer is too short: joins of 1/4 in across the bias take √2 / 2 in.
+        const double each = least->height.asInches() * std::sqrt(2.0);
+        const auto fewer = static_cast<double>(least->strips.number - 1);
+        QVERIFY(fewer * each - (fewer - 1) * std::sqrt(0.5) < length.asInches() + 0.001);
+    }
+    QVERIFY(!leastBiasStrips(Length(), in(40), in(2), System::Inch));
 }
 
 void CurvesTest::cornersBeyondThePieceAreRefused()

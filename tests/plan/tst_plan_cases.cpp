@@ -22,6 +22,9 @@ private slots:
     void oneBlockHasNoJoins();
     void wholeMillimetresAndNoInches();
     void quarterInchSeamsNeedAWiderBack();
+    void doubledBackStripIsCutForItsCatch();
+    void aWideSashingIsFilledOrTakesLargerAllowances();
+    void aNarrowSashingHasItsAllowancesPared();
     void quarterInchSeamsWithDrawUp();
     void oblongInACloseHoop();
     void tableFits();
@@ -173,6 +176,70 @@ void PlanCases::quarterInchSeamsNeedAWiderBack()
     // With the usual catch the back strip grows by a sixteenth.
     project.fold.fold_catch = in(0, 1, 8);
     QCOMPARE(*plan(project).sashing.cutBack, in(1, 3, 16));
+}
+
+// F10 | published figure | two teachers' hand-outs cut the doubled back strip of a 1/4 in seam 1 3/4 in wide
+void PlanCases::doubledBackStripIsCutForItsCatch()
+{
+    Project project = planhelp::piece(4, 2, in(5), planhelp::hoopP(), in(40, 1, 2));
+    project.seam = in(0, 1, 4);
+    project.fold.fold_catch = in(0, 3, 32);
+    project.fold.doubled = true;
+    Plan p = plan(project);
+    QVERIFY2(p.problems.empty(), planhelp::codes(p.problems));
+    QCOMPARE(*p.sashing.cutBack, in(1, 3, 4));
+    QCOMPARE(p.sashing.cutFront, in(1));
+    QCOMPARE(p.fold->catchShown, in(0, 3, 32));
+    // Trade notes, F10: 3 5/16 in for a seam of 1/2 in.
+    project.seam = in(0, 1, 2);
+    project.fold.fold_catch = in(0, 1, 8);
+    p = plan(project);
+    QCOMPARE(*p.sashing.cutBack, in(3, 5, 16));
+    QCOMPARE(p.fold->catchShown, in(0, 1, 8));
+    // Cut to another width, half of what is added goes into the catch.
+    project.sashing.cutBack = in(3, 3, 8);
+    QCOMPARE(plan(project).fold->catchShown, in(0, 5, 32));
+    project.sashing.cutBack = in(3, 1, 8);
+    QVERIFY(planhelp::has(plan(project).problems, "doubled-too-narrow"));
+}
+
+void PlanCases::aWideSashingIsFilledOrTakesLargerAllowances()
+{
+    // Trade notes, F7: f = 1 1/2 with s = 1/2.
+    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    project.sashing.finished = in(1, 1, 2);
+    Plan p = plan(project);
+    QVERIFY2(p.problems.empty(), planhelp::codes(p.problems));
+    QCOMPARE(p.sashing.cutFront, in(2, 1, 2));
+    QCOMPARE(*p.sashing.filler, in(0, 1, 2));
+    QCOMPARE(p.block.trimmed.along, in(7));
+    project.sashing.allowance = in(0, 3, 4);
+    p = plan(project);
+    QVERIFY2(p.problems.empty(), planhelp::codes(p.problems));
+    QCOMPARE(p.sashing.cutFront, in(2, 1, 2));
+    QCOMPARE(p.block.trimmed.along, in(7, 1, 2));
+    QCOMPARE(p.sashing.allowanceGap, Length());
+    QVERIFY(!p.sashing.filler);
+    // The outline is where it was: only the raw edge lies farther out.
+    QCOMPARE(p.size.outline.along, in(21));
+    // An eighth may stay open in low loft.
+    project.sashing.allowance.reset();
+    project.sashing.finished = in(1, 1, 8);
+    QVERIFY(!plan(project).sashing.filler);
+}
+
+void PlanCases::aNarrowSashingHasItsAllowancesPared()
+{
+    // Trade notes, part 7: f = 3/4 with s = 1/2 is refused; 3/8 in is left of each when they are pared.
+    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    project.sashing.finished = in(0, 3, 4);
+    QVERIFY(!plan(project).problems.empty());
+    project.sashing.allowance = in(0, 3, 8);
+    const Plan p = plan(project);
+    QVERIFY2(p.problems.empty(), planhelp::codes(p.problems));
+    QCOMPARE(p.sashing.allowanceGap, Length());
+    QCOMPARE(p.block.trimmed.along, in(6, 3, 4));
+    QCOMPARE(p.sashing.cutFront, in(1, 3, 4));
 }
 
 void PlanCases::quarterInchSeamsWithDrawUp()

@@ -49,6 +49,7 @@ private slots:
     void gapHoldsTwoAllowancesAndNoFrame();
     void firstFrameLiesOnCloth();
     void sectionOfAJoinIsWalked();
+    void doubledStripIsFoldedFirst();
     void backingIsTurnedOrCoversThePiece();
     void bindingGoesRoundTheEdge();
     void battingReachesPastEveryOutline();
@@ -176,6 +177,36 @@ void PlanCoordinates::sectionOfAJoinIsWalked()
         });
         QCOMPARE(*p.sashing.cutBack, back);
         QCOMPARE(p.fold->under, back - out);
+    }
+}
+
+// F10 | independent derivation | a doubled strip is folded in half first, its raw edges sewn with seam A: the
+//    | half is laid over and must end the catch past seam B
+void PlanCoordinates::doubledStripIsFoldedFirst()
+{
+    planhelp::Chance chance(planhelp::seed(71));
+    for (int i = 0; i < planhelp::count(500); ++i) {
+        Project project = randomPiece(chance);
+        project.fold.doubled = true;
+        project.sashing.finished = project.seam * 2 + mark * chance.between(-4, 8);
+        if (chance.coin())
+            project.sashing.allowance = project.sashing.finished->scaled(1, 2);
+        project.fold.fold_catch = in(0, 1, 32) * chance.between(3, 6);
+        const Plan p = plan(project);
+        // Half the strip, from its raw edges at −s, over the bulk, to the fold.
+        const Length seamB = *project.sashing.finished;
+        const auto foldAt = [&](Length cut) { return cut.scaled(1, 2) - project.seam - project.fold.turn; };
+        const Length cut =
+            firstThat(mark, [&](Length width) { return foldAt(width) - seamB >= project.fold.fold_catch; });
+        QCOMPARE(*p.sashing.cutBack, cut);
+        QCOMPARE(p.fold->catchShown, foldAt(cut) - seamB);
+        QVERIFY(p.fold->catchShown - project.fold.fold_catch < mark);
+        QVERIFY(p.fold->doubled && p.fold->under == Length());
+        // What lies between the allowances is what is filled, from an eighth on not left open.
+        const Length between = seamB - p.basis.allowance * 2;
+        QCOMPARE(p.sashing.filler.has_value(), between > eighth);
+        if (p.sashing.filler)
+            QCOMPARE(*p.sashing.filler, between);
     }
 }
 

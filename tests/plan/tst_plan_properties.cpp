@@ -88,7 +88,10 @@ void PlanProperties::totalsAreTheSumsOfTheirParts()
         QCOMPARE(p.size.raw.along, outline + p.basis.allowance * 2);
         if (p.strip.perStrip > 0)
             QCOMPARE(p.strip.used + p.strip.remainder, p.strip.usable);
-        if (p.fold)
+        if (p.fold && p.fold->doubled)
+            QCOMPARE(p.fold->catchShown + p.basis.turn + p.basis.between + p.basis.sewnSeam,
+                     p.sashing.cutBack->scaled(1, 2));
+        else if (p.fold)
             QCOMPARE(p.fold->under + p.fold->fold_catch + p.basis.turn + p.basis.between + p.basis.sewnSeam,
                      *p.sashing.cutBack);
         if (p.binding && p.binding->bias) {

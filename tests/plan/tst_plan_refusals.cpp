@@ -49,6 +49,11 @@ const Refusal refusals[] = {
      [](Project &p) { p.strip.usable = in(3); }},
     {"back strip too narrow to fold", "fold-too-small", "/sashing/cutBack", false, true,
      [](Project &p) { p.sashing.cutBack = in(1, 3, 4); }},
+    {"doubled back strip too narrow", "doubled-too-narrow", "/sashing/cutBack", false, true,
+     [](Project &p) {
+         p.fold.doubled = true;
+         p.sashing.cutBack = in(3, 1, 8);
+     }},
     {"catch that will be missed", "catch-out-of-range", "/fold/catch", false, true,
      [](Project &p) { p.fold.fold_catch = in(0, 1, 32); }},
     {"catch that curls", "catch-out-of-range", "/fold/catch", false, true,
@@ -94,6 +99,26 @@ const Refusal refusals[] = {
      [](Project &p) { p.strip.margin = in(0, 1, 4); }},
     {"little left on the strip", "strip-is-tight", "/strip", true, true,
      [](Project &p) { p.strip.usable = in(34, 1, 2); }},
+    {"scallops deeper than half their chord", "scallop-too-deep", "/edge/corner/depth", false, true,
+     [](Project &p) {
+         p.edge.corner.kind = CornerKind::Scalloped;
+         p.edge.corner.depth = in(3);
+     }},
+    {"scallops that cut into the quilting", "scallop-bites", "/edge/corner/depth", true, true,
+     [](Project &p) { p.edge.corner.kind = CornerKind::Scalloped; }},
+    {"scallops whose binding lies on the outline", "scallop-near", "/edge/corner/depth", true, true,
+     [](Project &p) {
+         p.edge.corner.kind = CornerKind::Scalloped;
+         p.edge.corner.depth = in(0, 1, 4);
+     }},
+    {"scallops too tight to ease round", "scallop-too-tight", "/edge/corner/depth", true, true,
+     [](Project &p) {
+         p.edge.corner.kind = CornerKind::Scalloped;
+         p.edge.corner.along = p.edge.corner.across = 12;
+         p.edge.corner.depth = in(0, 3, 4);
+     }},
+    {"a circle cut into its corner blocks", "corner-bites", "/edge/corner/kind", true, true,
+     [](Project &p) { p.edge.corner.kind = CornerKind::Round; }},
     {"lip too wide", "lip-is-wide", "/fold", true, true,
      [](Project &p) { p.fold.fold_catch = in(0, 3, 16); }},
     {"harvested pieces without spare", "harvest-is-short", "/strip/harvest", true, true,

@@ -52,15 +52,18 @@ void RandomProject::widths(Project &p)
     p.seam = length();
     p.sashing.rest = rest();
     for (std::optional<Length> *width : {&p.sashing.finished, &p.sashing.cutBack, &p.sashing.allowance,
-                                         &p.edge.outside, &p.edge.seam, &p.edge.corner.radius})
+                                         &p.edge.outside, &p.edge.seam, &p.edge.corner.radius,
+                                         &p.edge.corner.depth})
         maybe(*width);
-    p.fold = {length(), length(), rest()};
+    p.fold = {length(), length(), often(), rest()};
     p.loft = length();
     p.drawUp = {Share{upTo(150'000)}, Share{upTo(150'000)}, rest()};
     p.edge.kind = choice<EdgeKind>(2);
     p.edge.binding = choice<Binding>(1);
     p.edge.sewn = choice<Sewn>(1);
-    p.edge.corner.kind = choice<CornerKind>(1);
+    p.edge.corner.kind = choice<CornerKind>(3);
+    p.edge.corner.along = upTo(12);
+    p.edge.corner.across = upTo(12);
     p.edge.corner.rest = rest();
     p.edge.rest = rest();
     p.slack = length();

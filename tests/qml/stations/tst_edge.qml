@@ -53,7 +53,7 @@ StepCase {
         page().openSide("corners");
         tryVerify(() => called("rounded"));
         press(called("rounded"));
-        tryVerify(() => EdgeModel.rounded);
+        tryCompare(EdgeModel, "corner", "rounded");
         const radius = EdgeModel.radius.text;
         press(called("radius more"));
         tryVerify(() => EdgeModel.radius.text !== radius);
@@ -61,6 +61,26 @@ StepCase {
         lookAt("corners", "stay-stitch");
         Session.undo();
         tryCompare(EdgeModel.radius, "text", radius);
+    }
+    function test_aCircleAndScallopsAreChosenByATouch() {
+        page().openSide("corners");
+        tryVerify(() => called("circle"));
+        press(called("circle"));
+        tryCompare(EdgeModel, "corner", "circle");
+        lookAt("corners", "A circle of");
+        page().openSide("corners");
+        tryVerify(() => called("scallops"));
+        press(called("scallops"));
+        tryCompare(EdgeModel, "corner", "scalloped");
+        const depth = EdgeModel.depth.text;
+        tryVerify(() => called("depth more"));
+        press(called("depth more"));
+        tryVerify(() => EdgeModel.depth.text !== depth);
+        EdgeModel.nudgeScallops(true, 1);
+        compare(EdgeModel.scallopsAlong, 4);
+        lookAt("corners", "inside point");
+        while (EdgeModel.corner !== "square")
+            Session.undo();
     }
     function test_theBindingIsLaidRound() {
         doOnce();

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+//
+// How the edge runs: its corners, a circle, scallops (F16).
+#include "app/edgemodel.h"
+#include "app/figures.h"
+#include "app/wording.h"
+#include "length/read.h"
+#include "project/spelling.h"
+
+#include <algorithm>
+
+namespace matside {
+
+namespace {
+
+constexpr std::int64_t mostScallops = 99;
+
+const ScallopPlan *scallopsOf(const Plan &plan)
+{
+    return plan.binding && plan.binding->bias && plan.binding->bias->scallops ? &*plan.binding->bias->scallops
+                                                                              : nullptr;
+}
+
+/// A plate or a saucer is drawn round: quarters of an inch tell them apart.
+Length stepOf(System system)
+{
+    return system == System::Inch ? Length::inches(0, 1, 4) : Length::mm(5);
+}
+
+Length mostRadius(const Plan &plan)
+{
+    return min(plan.size.finished.along, plan.size.finished.across).scaled(1, 2);
+}
+
+/// A scallop is no deeper than half its chord, which grows shorter as it grows deeper.
+Length mostDepth(const Plan &plan)
+{
+    const ScallopPlan *scallops = scallopsOf(plan);
+    if (!scallops)
+        return {};
+    return min(plan.size.finished.along.scaled(1, 2 * (scallops->along + 1)),
+               plan.size.finished.across.scaled(1, 2 * (scallops->across + 1)));
+}
+
+} // namespace
+
+QString EdgeModel::corner() const
+{
+    if (!m_workspace.plan().binding)
+        return {};
+    return toQt(spelling::wordFor(spelling::cornerKind, m_workspace.project().edge.corner.kind));
+}
+
+QString EdgeModel::cornerName() const
+{
+    if (!m_workspace.plan().binding)
+        return {};
+    switch (m_workspace.project().edge.corner.kind) {
+    case CornerKind::Rounded:
+        return tr("Rounded corners, {%1}").arg(radius().text);
+    case CornerKind::Round:
+        return squarePiece() ? tr("A circle") : tr("Round ends");
+    case CornerKind::Scalloped:
+        return tr("Scallops, {%1} deep").arg(depth().text);
+    case CornerKind::Square:
+        break;
+    }
+    return tr("Square corners");
+}
+
+bool EdgeModel::squarePiece() const
+{
+    const Pair &size = m_workspace.plan().size.finished;
+    return size.along == size.across;
+}
+
+FigureView EdgeModel::radius() const
+{
+    return corner() == QStringLiteral("rounded")
+               ? figureOf(m_workspace.plan().basis.cornerRadius, m_workspace.project().marks())
+               : FigureView();
+}
+
+FigureView EdgeModel::depth() const
+{
+    const ScallopPlan *scallops = scallopsOf(m_workspace.plan());
+    return scallops ? figureOf(scallops->depth, m_workspace.project().marks()) : FigureView();
+}
+
+int EdgeModel::scallopsAlong() const
+{
+    const ScallopPlan *scallops = scallopsOf(m_workspace.plan());
+    return scallops ? static_cast<int>(scallops->along) : 0;
+}
+
+int EdgeModel::scallopsAcross() const
+{
+    const ScallopPlan *scallops = scallopsOf(m_workspace.plan());
+    return scallops ? static_cast<int>(scallops->across) : 0;
+}
+
+void EdgeModel::keepCorner(const Corner &corner)
+{
+    if (!cornersFixed().isEmpty() || m_session.readOnly() || corner == m_workspace.project().edge.corner)
+        return;
+    Project next = m_workspace.project();
+    next.edge.corner = corner;
+    (void)m_workspace.commit("edit", next);
+}
+
+void EdgeModel::setCorner(const QString &kind)
+{
+    const auto named =
+        std::find_if(spelling::cornerKind.begin(), spelling::cornerKind.end(),
+                     [&](const Spelling<CornerKind> &one) { return kind == toQt(std::string(one.word)); });
+    if (named == spelling::cornerKind.end())
+        return;
+    Corner next = m_workspace.project().edge.corner;
+    next.kind = named->value;
+    keepCorner(next);
+}
+
+void EdgeModel::nudgeRadius(int marks)
+{
+    const Plan &plan = m_workspace.plan();
+    const Length step = stepOf(m_workspace.project().system);
+    Corner next = m_workspace.project().edge.corner;
+    next.kind = CornerKind::Rounded;
+    next.radius =
+        min(mostRadius(plan).downTo(step), max(step, plan.basis.cornerRadius.nearestTo(step) + step * marks));
+    keepCorner(next);
+}
+
+void EdgeModel::nudgeDepth(int marks)
+{
+    const Plan &plan = m_workspace.plan();
+    if (!scallopsOf(plan))
+        return;
+    // Halves of that step: a scallop is shallow.
+    const Length step =
+        m_workspace.project().system == System::Inch ? Length::inches(0, 1, 8) : Length::mm(2);
+    Corner next = m_workspace.project().edge.corner;
+    next.depth =
+        max(step, min(mostDepth(plan).downTo(step), plan.basis.scallopDepth.nearestTo(step) + step * marks));
+    keepCorner(next);
+}
+
+QString EdgeModel::typeCorner(const QString &text, Length most, CornerKind kind)
+{
+    const Project &project = m_workspace.project();
+    const auto typed = readLength(text.toStdString(), project.system);
+    if (!typed)
+        return sentence(typed.error(), project.system);
+    const bool scallop = kind == CornerKind::Scalloped;
+    if (typed.value() <= Length() || typed.value() > most) {
+        const QString up = figureText(most, project.marks(), Round::Down);
+        return scallop ? tr("A scallop’s depth is more than nothing and no more than %1.").arg(up)
+                       : tr("A corner’s radius is more than nothing and no more than %1.").arg(up);
+    }
+    Corner next = project.edge.corner;
+    next.kind = kind;
+    (scallop ? next.depth : next.radius) = typed.value();
+    keepCorner(next);
+    return {};
+}
+
+QString EdgeModel::enterRadius(const QString &text)
+{
+    return typeCorner(text, mostRadius(m_workspace.plan()), CornerKind::Rounded);
+}
+
+QString EdgeModel::enterDepth(const QString &text)
+{
+    return typeCorner(text, mostDepth(m_workspace.plan()), CornerKind::Scalloped);
+}
+
+void EdgeModel::nudgeScallops(bool along, int by)
+{
+    const ScallopPlan *scallops = scallopsOf(m_workspace.plan());
+    if (!scallops)
+        return;
+    Corner next = m_workspace.project().edge.corner;
+    const std::int64_t now = along ? scallops->along : scallops->across;
+    (along ? next.along : next.across) = std::clamp<std::int64_t>(now + by, 1, mostScallops);
+    keepCorner(next);
+}
+
+} // namespace matside
