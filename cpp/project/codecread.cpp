@@ -3,6 +3,7 @@
 
 #include "length/read.h"
 #include "project/fields.h"
+#include "project/lesson.h"
 #include "project/readmade.h"
 #include "project/spelling.h"
 
@@ -229,6 +230,16 @@ void readCloths(Fields &fields, std::vector<Cloth> &cloths)
         inner.number("price", cloth.price);
         inner.word("colour", cloth.colour);
         inner.flag("directional", cloth.directional);
+        inner.each("owned", mostOwned, [&](Fields &piece) {
+            OwnedPiece owned;
+            piece.length("length", owned.length);
+            piece.length("width", owned.width);
+            owned.rest = piece.rest();
+            for (const char *side : {"length", "width"})
+                if (!piece.has(side))
+                    piece.needed(side, {Fields::takeAway(piece.at())});
+            cloth.owned.push_back(std::move(owned));
+        });
         cloth.rest = inner.rest();
         places.push_back(inner.at("id"));
         cloths.push_back(std::move(cloth));
@@ -360,6 +371,7 @@ Project readFields(const Json &file, std::vector<Problem> &problems)
     readPatches(fields, project);
     readRulers(fields, project);
     fields.count("kits", project.kits, 1, 10'000);
+    readLesson(fields, project);
     fields.flag("kitsShareStrips", project.kitsShareStrips);
     fields.length("slack", project.slack, Least::Zero);
     if (const Json *made = fields.object("made"))

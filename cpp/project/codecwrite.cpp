@@ -2,6 +2,7 @@
 #include "project/codec.h"
 
 #include "length/read.h"
+#include "project/lesson.h"
 #include "project/readmade.h"
 #include "project/spelling.h"
 
@@ -132,6 +133,14 @@ Json threadJson(const Thread &thread, System system)
     return object;
 }
 
+template <class Item, class Write> Json listOf(const std::vector<Item> &items, Write write)
+{
+    Json list = Json::array();
+    for (const Item &item : items)
+        list.push_back(write(item));
+    return list;
+}
+
 Json clothJson(const Cloth &cloth, System system)
 {
     Json object = {
@@ -144,6 +153,13 @@ Json clothJson(const Cloth &cloth, System system)
     if (!cloth.colour.empty())
         object["colour"] = cloth.colour;
     object["directional"] = cloth.directional;
+    if (!cloth.owned.empty())
+        object["owned"] = listOf(cloth.owned, [&](const OwnedPiece &owned) {
+            Json piece = {{"length", writeLength(owned.length, system)},
+                          {"width", writeLength(owned.width, system)}};
+            addRest(piece, owned.rest);
+            return piece;
+        });
     addRest(object, cloth.rest);
     return object;
 }
@@ -179,14 +195,6 @@ Json designJson(const Design &design)
         object["up"] = design.up;
     addRest(object, design.rest);
     return object;
-}
-
-template <class Item, class Write> Json listOf(const std::vector<Item> &items, Write write)
-{
-    Json list = Json::array();
-    for (const Item &item : items)
-        list.push_back(write(item));
-    return list;
 }
 
 void putWidths(Json &file, const Project &p)
@@ -263,6 +271,8 @@ std::string writeProject(const Project &p)
         file["thread"] = std::move(thread);
     putLists(file, p);
     file["kits"] = p.kits;
+    if (p.lesson)
+        file["class"] = lessonJson(*p.lesson);
     file["kitsShareStrips"] = p.kitsShareStrips;
     file["slack"] = writeLength(p.slack, p.system);
     if (Json made = writeMade(p.made, p.system); !made.empty())

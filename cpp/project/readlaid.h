@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "project/fields.h"
+#include "project/readmade.h"
+
+namespace matside {
+
+/// One entry of `made.layouts`; the caller keeps what is not understood.
+void readLayout(Fields &fields, MadeLayout &layout);
+[[nodiscard]] Json layoutJson(const MadeLayout &layout, System system);
+
+} // namespace matside
