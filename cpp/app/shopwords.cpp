@@ -26,7 +26,12 @@ QString clothCutSays(const Project &project, const Buy &buy)
 QString clothProofSays(const Buy &buy)
 {
     QString proof;
-    if (!buy.least)
+    if (buy.fixed)
+        proof =
+            buy.more > Length()
+                ? ShopModel::tr("This much is short: what is cut stays, and the rest no longer yields all.")
+                : ShopModel::tr("Bought or begun: this way of cutting stays.");
+    else if (!buy.least)
         proof = ShopModel::tr(
             "A piece is wider than this cloth: it has to be pieced, and no least length is known.");
     else if (buy.proved())

@@ -28,8 +28,13 @@ void cutPatches(Bench &bench)
     for (const PatchPlan &patch : bench.plan.patches) {
         if (patch.count == 0)
             continue;
+        ++number;
+        const std::vector<Piece> bands =
+            bandsFrom(bench, patch.cloth, nameOf(Does::CutPatch) + '-' + std::to_string(number));
+        straighten(bench, patch.cloth);
         Step &cut =
-            add(bench, Station::Cut, Does::CutPatch, patch.count * bench.project.kits, patch.cloth, ++number);
+            add(bench, Station::Cut, Does::CutPatch, patch.count * bench.project.kits, patch.cloth, number);
+        cut.takes = bands;
         cut.size = patch.rectangle;
         cut.ruler = placeRulers(bench.project.rulers, patch.rectangle.across, patch.rectangle.along, 1);
         cut.makes = {{"patch/" + std::to_string(number), 1}};

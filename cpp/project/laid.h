@@ -11,7 +11,7 @@ namespace matside {
 
 /// Pieces of one step side by side in a strip.
 struct LaidPiece {
-    std::string does; ///< progress name of the step they are cut at
+    std::string does; ///< progress name of the step they are cut at; empty: left over, nothing is cut
     Length across;    ///< from selvage to selvage
     Length along;     ///< along the selvage, at most the strip's height
     std::int64_t count = 1;
