@@ -3,7 +3,6 @@
 
 #include "bench/account.h"
 #include "bench/nest.h"
-#include "bench/progress.h"
 #include "cutting/solve.h"
 
 #include <algorithm>
@@ -13,32 +12,6 @@ namespace matside {
 namespace {
 
 using From = Wanted::From;
-
-constexpr std::int64_t mostPieces = 100'000; // of one step; more is refused by the plan
-
-bool crossCut(const Step &step)
-{
-    return step.does == Does::CutShort || step.does == Does::CutLong || step.does == Does::CutLongPiece;
-}
-
-/// How a step takes its pieces from the cloth; nothing where it takes none.
-std::optional<From> fromOf(const Step &step)
-{
-    switch (step.does) {
-    case Does::CutStrip:
-    case Does::CutBinding:
-        return From::Cloth;
-    case Does::CutBand:
-        return step.trial ? std::optional(From::Cloth) : std::nullopt;
-    case Does::CutPatch:
-        return From::Row;
-    case Does::CutBacking:
-    case Does::CutBias:
-        return From::Whole;
-    default:
-        return crossCut(step) && !step.trial ? std::optional(From::Band) : std::nullopt;
-    }
-}
 
 /// Bands of one width, each filled from end to end.
 void addBands(std::vector<LaidStrip> &strips, const std::vector<Wanted> &wanted, Length height, Length usable)
@@ -179,16 +152,6 @@ Length toStraighten(const Ground &ground, Length cut)
     return cut > Length() && ground.straighten ? straightening(ground.system, cut) : Length();
 }
 
-ClothLay measured(std::vector<LaidStrip> strips, const Ground &ground)
-{
-    ClothLay lay;
-    lay.cut = cutOf(strips);
-    lay.straighten = toStraighten(ground, lay.cut);
-    lay.bought = (lay.cut + lay.straighten).upTo(ground.step);
-    lay.strips = std::move(strips);
-    return lay;
-}
-
 } // namespace
 
 std::string bandName(Length height, bool ofSashings)
@@ -205,64 +168,19 @@ Length cutOf(const std::vector<LaidStrip> &strips)
     return cut;
 }
 
-Length usableOf(const Project &project, const Plan &plan, const std::string &cloth)
+ClothLay laidAs(std::vector<LaidStrip> strips, const Ground &ground)
 {
-    if (const auto measured = measuredUsable(project, cloth))
-        return *measured;
-    const Cloth *listed = clothNamed(project, cloth);
-    return listed && listed->usable ? *listed->usable : plan.strip.usable;
-}
-
-std::vector<Wanted> wantedOf(const Project &project, const Plan &plan, const std::vector<Step> &steps,
-                             const std::string &cloth)
-{
-    const Length usable = usableOf(project, plan, cloth);
-    const Cloth *listed = clothNamed(project, cloth);
-    const bool mayTurn = !(listed && listed->directional);
-    std::vector<Wanted> wanted;
-    for (const Step &step : steps) {
-        const std::optional<From> from = fromOf(step);
-        if (!from || step.cloth != cloth || step.station != Station::Cut || !step.size ||
-            step.size->across <= Length() || step.count > mostPieces)
-            continue;
-        Wanted want{progressName(step),
-                    *from,
-                    step.size->along,
-                    step.size->across,
-                    step.count - step.done,
-                    false,
-                    {}};
-        if (want.from == From::Cloth)
-            want.across = usable;
-        if (want.from == From::Row || want.from == From::Whole)
-            want.mayTurn = mayTurn || want.from == From::Whole;
-        if (want.from == From::Whole) {
-            Step alone = step;
-            alone.takes.clear(); // as if it came from the cloth itself
-            want.takes = takenBy(alone, plan, 1, usable);
-        }
-        wanted.push_back(std::move(want));
-    }
-    return wanted;
-}
-
-Ground groundOf(const Project &project, const Plan &plan, const std::string &cloth)
-{
-    Ground ground;
-    ground.usable = usableOf(project, plan, cloth);
-    ground.system = project.system;
-    const Cloth *listed = clothNamed(project, cloth);
-    ground.step = listed ? listed->soldStep : usualSoldStep(project.system);
-    if (listed)
-        for (const OwnedPiece &owned : listed->owned)
-            ground.owned.push_back(
-                {max(owned.length - straightening(project.system, Length()), Length()), owned.width});
-    return ground;
+    ClothLay lay;
+    lay.cut = cutOf(strips);
+    lay.straighten = toStraighten(ground, lay.cut);
+    lay.bought = (lay.cut + lay.straighten).upTo(ground.step);
+    lay.strips = std::move(strips);
+    return lay;
 }
 
 ClothLay layApart(const std::vector<Wanted> &wanted, const Ground &ground)
 {
-    return measured(apart(wanted, ground.usable), ground);
+    return laidAs(apart(wanted, ground.usable), ground);
 }
 
 ClothLay layOut(const std::vector<Wanted> &wanted, const Ground &ground)
@@ -272,7 +190,7 @@ ClothLay layOut(const std::vector<Wanted> &wanted, const Ground &ground)
     const auto answer = cutting::solve(job, {ground.effort, ground.effort / 4});
     if (!answer)
         return lay;
-    ClothLay mixed = measured(stripsOf(answer.value().plan, wanted), ground);
+    ClothLay mixed = laidAs(stripsOf(answer.value().plan, wanted), ground);
     if (ground.owned.empty() ? mixed.bought < lay.bought : mixed.bought <= lay.bought)
         lay = std::move(mixed);
     const bool squared = job.sizes.size() > wanted.size();

@@ -58,6 +58,14 @@ struct ClothLay {
 /// layout on every machine.
 [[nodiscard]] ClothLay layOut(const std::vector<Wanted> &wanted, const Ground &ground);
 
+/// What strips come to on a ground: cut, straightening, bought; nothing is said of the least.
+[[nodiscard]] ClothLay laidAs(std::vector<LaidStrip> strips, const Ground &ground);
+
+/// What is still to be cut of a cloth, all kits laid out together in one job; where one kit's layout taken
+/// as often as there are kits should cut less, that is taken: together is never more than one by one.
+[[nodiscard]] ClothLay layKits(const Project &project, const Plan &plan, const std::vector<Step> &steps,
+                               const std::string &cloth, std::int64_t effort = 16'000);
+
 /// The same with every width in strips of its own.
 [[nodiscard]] ClothLay layApart(const std::vector<Wanted> &wanted, const Ground &ground);
 

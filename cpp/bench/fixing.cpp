@@ -26,7 +26,7 @@ Project withLayout(const Project &project, const Plan &plan, const std::vector<S
     begun = begun || (cuts.all.contains(bandName({}, true)) && cuts.all.at(bandName({}, true)) > 0);
     if (begun)
         ground.owned.clear();
-    const ClothLay lay = begun ? layApart(wanted, ground) : layOut(wanted, ground);
+    const ClothLay lay = begun ? layApart(wanted, ground) : layKits(project, plan, steps, cloth);
     if (!lay.strips.empty())
         next.made.layouts.push_back({cloth, ground.usable, lay.bought, lay.strips, {}});
     return next;

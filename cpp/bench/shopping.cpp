@@ -114,14 +114,13 @@ std::vector<Buy> shoppingList(const Project &project, const Plan &plan, const st
             continue;
         Buy buy;
         buy.cloth = first.cloth;
-        Ground ground = groundOf(project, plan, first.cloth);
-        ground.effort = effort;
+        const Ground ground = groundOf(project, plan, first.cloth);
         buy.usable = ground.usable;
         buy.step = ground.step;
         if (const MadeLayout *layout = project.made.layoutOf(first.cloth))
             takeFixed(buy, project, plan, steps, *layout);
         else
-            takeLaid(buy, layOut(wantedOf(project, plan, steps, first.cloth), ground));
+            takeLaid(buy, layKits(project, plan, steps, first.cloth, effort));
         if (buy.strips.empty() || !buy.cut.valid() || !buy.bought.valid())
             continue;
         const Cloth *cloth = clothNamed(project, first.cloth);
