@@ -831,6 +831,17 @@
     </message>
 </context>
 <context>
+    <name>KitsSheet</name>
+    <message>
+        <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
+        <translation>Wie viele lernen? Jeder bekommt einen Satz, einer ist für Sie, und auf je zehn Lernende kommt ein Reservesatz.</translation>
+    </message>
+    <message>
+        <source>What is cut</source>
+        <translation>Was geschnitten wird</translation>
+    </message>
+</context>
+<context>
     <name>LanguageChoice</name>
     <message>
         <source>Language</source>
@@ -1893,6 +1904,21 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>ShopFoot</name>
+    <message>
+        <source>Cost and price</source>
+        <translation>Kosten und Preis</translation>
+    </message>
+    <message>
+        <source>Kits for a class</source>
+        <translation>Sätze für einen Kurs</translation>
+    </message>
+    <message>
+        <source>Cloth you have</source>
+        <translation>Vorhandener Stoff</translation>
+    </message>
+</context>
+<context>
     <name>ShopPage</name>
     <message>
         <source>To buy</source>
@@ -1923,8 +1949,9 @@ Schnittkante</translation>
         <translation>Wie %1 geschnitten wird</translation>
     </message>
     <message>
-        <source>Cost and price</source>
-        <translation>Kosten und Preis</translation>
+        <source>List to take</source>
+        <extracomment>opens the list to take to the shop</extracomment>
+        <translation>Liste mitnehmen</translation>
     </message>
 </context>
 <context>
@@ -1998,6 +2025,27 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>StockSheet</name>
+    <message>
+        <source>Add this piece</source>
+        <extracomment>adds the piece of cloth just entered</extracomment>
+        <translation>Stück hinzufügen</translation>
+    </message>
+    <message>
+        <source>These are cut up first. Press one to take it away.</source>
+        <translation>Diese werden zuerst verschnitten. Drücken nimmt ein Stück heraus.</translation>
+    </message>
+    <message>
+        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
+        <translation>Ein Rest oder eine vorhandene Länge wird verschnitten, bevor etwas gekauft wird. Ohne Webkanten messen.</translation>
+    </message>
+    <message>
+        <source>take away: %1</source>
+        <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
+        <translation>herausnehmen: %1</translation>
+    </message>
+</context>
+<context>
     <name>Store</name>
     <message>
         <source>The disk is full. Nothing was lost; free some room and try again.</source>
@@ -2057,6 +2105,26 @@ Schnittkante</translation>
     <message>
         <source>size of the piece: drag, or use the arrow keys</source>
         <translation>Größe des Stücks: ziehen oder mit den Pfeiltasten</translation>
+    </message>
+</context>
+<context>
+    <name>TakeSheet</name>
+    <message>
+        <source>To take</source>
+        <translation>Mitzunehmen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>puts the list to take away again</extracomment>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>in the basket</source>
+        <translation>im Korb</translation>
+    </message>
+    <message>
+        <source>not in the basket yet</source>
+        <translation>noch nicht im Korb</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4480,22 @@ Schnittkante</translation>
         <source>Edge</source>
         <translation>Kante</translation>
     </message>
+    <message>
+        <source>kits of the class changed</source>
+        <translation>Sätze des Kurses geändert</translation>
+    </message>
+    <message>
+        <source>cloth you have changed</source>
+        <translation>vorhandener Stoff geändert</translation>
+    </message>
+    <message>
+        <source>The band may be wider than the piece: then trim its long side too.</source>
+        <translation>Ist das Band breiter als das Stück, auch die lange Seite beschneiden.</translation>
+    </message>
+    <message>
+        <source>Cut a band of %1 right across.</source>
+        <translation>Ein Band aus %1 über die ganze Breite schneiden.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5205,6 +5289,112 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>matside::KitsModel</name>
+    <message>
+        <source>1 kit</source>
+        <translation>1 Satz</translation>
+    </message>
+    <message>
+        <source>%1 kits</source>
+        <translation>%1 Sätze</translation>
+    </message>
+    <message>
+        <source>Nothing can be changed now.</source>
+        <translation>Jetzt kann nichts geändert werden.</translation>
+    </message>
+    <message>
+        <source>A whole number up to %1.</source>
+        <translation>Eine ganze Zahl bis %1.</translation>
+    </message>
+    <message>
+        <source>Say first how many students there are.</source>
+        <translation>Zuerst sagen, wie viele lernen.</translation>
+    </message>
+    <message>
+        <source>%1: %2, yours, and %3</source>
+        <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
+        <translation>%1: %2, Ihrer und %3</translation>
+    </message>
+    <message>
+        <source>1 student</source>
+        <translation>1 Lernender</translation>
+    </message>
+    <message>
+        <source>%1 students</source>
+        <translation>%1 Lernende</translation>
+    </message>
+    <message>
+        <source>%1 spare</source>
+        <extracomment>so many spare kits</extracomment>
+        <translation>%1 in Reserve</translation>
+    </message>
+    <message>
+        <source>students</source>
+        <translation>Lernende</translation>
+    </message>
+    <message>
+        <source>spare kits</source>
+        <translation>Reservesätze</translation>
+    </message>
+    <message>
+        <source>machines in the room</source>
+        <translation>Maschinen im Raum</translation>
+    </message>
+    <message>
+        <source>who learns</source>
+        <translation>wer lernt</translation>
+    </message>
+    <message>
+        <source>All grown up</source>
+        <translation>Alle erwachsen</translation>
+    </message>
+    <message>
+        <source>Some under eighteen</source>
+        <translation>Manche unter achtzehn</translation>
+    </message>
+    <message>
+        <source>%1: %2 together; kit by kit it would be %3</source>
+        <translation>%1: %2 zusammen; Satz für Satz wären es %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, together or kit by kit</source>
+        <translation>%1: %2, zusammen wie Satz für Satz</translation>
+    </message>
+    <message>
+        <source>%1 %2 × %3</source>
+        <extracomment>%1 what is cut, %2 × %3 its two sides</extracomment>
+        <translation>%1 %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 in each kit</source>
+        <translation>%1 je Satz</translation>
+    </message>
+    <message>
+        <source>for all kits</source>
+        <translation>für alle Sätze</translation>
+    </message>
+    <message>
+        <source>%1 on the day</source>
+        <translation>%1 am Zuschneidetag</translation>
+    </message>
+    <message>
+        <source>%1 hours at the machine in all.</source>
+        <translation>Insgesamt %1 Stunden an der Maschine.</translation>
+    </message>
+    <message>
+        <source>Stitch ahead, or bring more machines.</source>
+        <translation>Vorab sticken oder mehr Maschinen mitbringen.</translation>
+    </message>
+    <message>
+        <source>At %1 machines side by side, %2 hours each.</source>
+        <translation>An %1 Maschinen nebeneinander je %2 Stunden.</translation>
+    </message>
+    <message>
+        <source>Some are under eighteen: an adult at each cutting place, at each machine and each iron.</source>
+        <translation>Manche sind unter achtzehn: ein Erwachsener an jedem Schneideplatz, jeder Maschine und jedem Bügeleisen.</translation>
+    </message>
+</context>
+<context>
     <name>matside::OpenFiles</name>
     <message>
         <source>The file cannot be read.</source>
@@ -5462,8 +5652,50 @@ Schnittkante</translation>
         <translation>Stoffe mit Preis: %1</translation>
     </message>
     <message>
-        <source>For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.</source>
-        <translation>Für %1 Blöcke etwa %2 m Garn, %3 gewickelte Spulen, %4 Nadeln.</translation>
+        <source>from what you have: %1</source>
+        <extracomment>%1 strips, &quot;3 × 11 3/4 in&quot;</extracomment>
+        <translation>aus Vorhandenem: %1</translation>
+    </message>
+    <message>
+        <source>This much is short: what is cut stays, and the rest no longer yields all.</source>
+        <translation>So viel fehlt: Geschnittenes bleibt, und der Rest gibt nicht mehr alles her.</translation>
+    </message>
+    <message>
+        <source>Bought or begun: this way of cutting stays.</source>
+        <translation>Gekauft oder begonnen: Dieser Zuschnitt bleibt.</translation>
+    </message>
+    <message>
+        <source>What you have yields all of it: nothing to buy.</source>
+        <translation>Vorhandenes reicht für alles: nichts zu kaufen.</translation>
+    </message>
+    <message>
+        <source>1 needle</source>
+        <translation>1 Nadel</translation>
+    </message>
+    <message>
+        <source>%1 needles</source>
+        <translation>%1 Nadeln</translation>
+    </message>
+    <message>
+        <source>For %1 about %2 m of thread, %3 wound, %4.</source>
+        <extracomment>%1 &quot;9 blocks&quot;, %2 metres, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
+        <translation>Für %1 etwa %2 m Garn, %3 gespult, %4.</translation>
+    </message>
+    <message>
+        <source>1 block</source>
+        <translation>1 Block</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <translation>%1 Blöcke</translation>
+    </message>
+    <message>
+        <source>1 bobbin</source>
+        <translation>1 Spule</translation>
+    </message>
+    <message>
+        <source>%1 bobbins</source>
+        <translation>%1 Spulen</translation>
     </message>
 </context>
 <context>
@@ -5548,6 +5780,99 @@ Schnittkante</translation>
     <message>
         <source>That cannot be less than nothing.</source>
         <translation>Das kann nicht weniger als nichts sein.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::StockModel</name>
+    <message>
+        <source>1 piece</source>
+        <extracomment>pieces of cloth she has already</extracomment>
+        <translation>1 Stück</translation>
+    </message>
+    <message>
+        <source>%1 pieces</source>
+        <translation>%1 Stücke</translation>
+    </message>
+    <message>
+        <source>a piece of</source>
+        <translation>ein Stück von</translation>
+    </message>
+    <message>
+        <source>its length, along the selvedge</source>
+        <translation>Länge, an der Webkante entlang</translation>
+    </message>
+    <message>
+        <source>its width, selvedges off</source>
+        <translation>Breite ohne Webkanten</translation>
+    </message>
+    <message>
+        <source>%1 × %2 of %3</source>
+        <extracomment>a piece of cloth: length × width, and which cloth</extracomment>
+        <translation>%1 × %2 von %3</translation>
+    </message>
+    <message>
+        <source>List the cloth at Fit first.</source>
+        <translation>Den Stoff zuerst unter Planen eintragen.</translation>
+    </message>
+    <message>
+        <source>Say which cloth it is.</source>
+        <translation>Sagen, welcher Stoff es ist.</translation>
+    </message>
+    <message>
+        <source>%1 pieces of one cloth are laid out together at most. Take a small one away first.</source>
+        <translation>Höchstens %1 Stücke eines Stoffs werden zusammen ausgelegt. Zuerst ein kleines herausnehmen.</translation>
+    </message>
+    <message>
+        <source>This cloth is bought or begun, so its layout stays. Take the tick away first.</source>
+        <translation>Dieser Stoff ist gekauft oder begonnen, sein Zuschnitt bleibt. Zuerst den Haken wegnehmen.</translation>
+    </message>
+    <message>
+        <source>This cannot be changed here.</source>
+        <translation>Das kann hier nicht geändert werden.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation>Zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>Strips of this piece are in a layout that stays.</source>
+        <translation>Streifen dieses Stücks gehören zu einem Zuschnitt, der bleibt.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::TakeModel</name>
+    <message>
+        <source>at least %1 wide between the selvedges</source>
+        <extracomment>on the list to take: the cloth must be at least this wide between its selvedges</extracomment>
+        <translation>mindestens %1 breit zwischen den Webkanten</translation>
+    </message>
+    <message>
+        <source>%1 m of thread</source>
+        <translation>%1 m Garn</translation>
+    </message>
+    <message>
+        <source>for 1 bobbin and the top</source>
+        <translation>für 1 Spule und das Obergarn</translation>
+    </message>
+    <message>
+        <source>for %1 bobbins and the top</source>
+        <translation>für %1 Spulen und das Obergarn</translation>
+    </message>
+    <message>
+        <source>quilting needles, a new one every 8 hours</source>
+        <translation>Quiltnadeln, alle 8 Stunden eine neue</translation>
+    </message>
+    <message>
+        <source>All of it is in the basket.</source>
+        <translation>Alles liegt im Korb.</translation>
+    </message>
+    <message>
+        <source>1 thing to find</source>
+        <translation>Noch 1 zu finden</translation>
+    </message>
+    <message>
+        <source>%1 things to find</source>
+        <translation>Noch %1 zu finden</translation>
     </message>
 </context>
 <context>

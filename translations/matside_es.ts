@@ -831,6 +831,17 @@
     </message>
 </context>
 <context>
+    <name>KitsSheet</name>
+    <message>
+        <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
+        <translation>Decir cuántos alumnos hay: un juego para cada uno, otro para usted y uno de reserva por cada diez alumnos.</translation>
+    </message>
+    <message>
+        <source>What is cut</source>
+        <translation>Lo que se corta</translation>
+    </message>
+</context>
+<context>
     <name>LanguageChoice</name>
     <message>
         <source>Language</source>
@@ -1893,6 +1904,21 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>ShopFoot</name>
+    <message>
+        <source>Cost and price</source>
+        <translation>Coste y precio</translation>
+    </message>
+    <message>
+        <source>Kits for a class</source>
+        <translation>Juegos para una clase</translation>
+    </message>
+    <message>
+        <source>Cloth you have</source>
+        <translation>Tela que ya hay</translation>
+    </message>
+</context>
+<context>
     <name>ShopPage</name>
     <message>
         <source>To buy</source>
@@ -1923,8 +1949,9 @@ borde cortado</translation>
         <translation>Cómo se corta %1</translation>
     </message>
     <message>
-        <source>Cost and price</source>
-        <translation>Coste y precio</translation>
+        <source>List to take</source>
+        <extracomment>opens the list to take to the shop</extracomment>
+        <translation>Lista para llevar</translation>
     </message>
 </context>
 <context>
@@ -1998,6 +2025,27 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>StockSheet</name>
+    <message>
+        <source>Add this piece</source>
+        <extracomment>adds the piece of cloth just entered</extracomment>
+        <translation>Añadir esta pieza</translation>
+    </message>
+    <message>
+        <source>These are cut up first. Press one to take it away.</source>
+        <translation>Estas se cortan primero. Pulsar una para quitarla.</translation>
+    </message>
+    <message>
+        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
+        <translation>Un retal o un largo que ya hay se corta antes de comprar nada. Medirlo sin los orillos.</translation>
+    </message>
+    <message>
+        <source>take away: %1</source>
+        <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
+        <translation>quitar: %1</translation>
+    </message>
+</context>
+<context>
     <name>Store</name>
     <message>
         <source>The disk is full. Nothing was lost; free some room and try again.</source>
@@ -2057,6 +2105,26 @@ borde cortado</translation>
     <message>
         <source>size of the piece: drag, or use the arrow keys</source>
         <translation>tamaño de la pieza: arrastrar o usar las teclas de flecha</translation>
+    </message>
+</context>
+<context>
+    <name>TakeSheet</name>
+    <message>
+        <source>To take</source>
+        <translation>Para llevar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>puts the list to take away again</extracomment>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <source>in the basket</source>
+        <translation>en la cesta</translation>
+    </message>
+    <message>
+        <source>not in the basket yet</source>
+        <translation>aún no está en la cesta</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4480,22 @@ borde cortado</translation>
         <source>Edge</source>
         <translation>Borde</translation>
     </message>
+    <message>
+        <source>kits of the class changed</source>
+        <translation>juegos de la clase cambiados</translation>
+    </message>
+    <message>
+        <source>cloth you have changed</source>
+        <translation>tela que ya hay, cambiada</translation>
+    </message>
+    <message>
+        <source>The band may be wider than the piece: then trim its long side too.</source>
+        <translation>Si la banda es más ancha que la pieza, recortar también el lado largo.</translation>
+    </message>
+    <message>
+        <source>Cut a band of %1 right across.</source>
+        <translation>Cortar una banda de %1 a todo lo ancho.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5205,6 +5289,112 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>matside::KitsModel</name>
+    <message>
+        <source>1 kit</source>
+        <translation>1 juego</translation>
+    </message>
+    <message>
+        <source>%1 kits</source>
+        <translation>%1 juegos</translation>
+    </message>
+    <message>
+        <source>Nothing can be changed now.</source>
+        <translation>Ahora no se puede cambiar nada.</translation>
+    </message>
+    <message>
+        <source>A whole number up to %1.</source>
+        <translation>Un número entero hasta %1.</translation>
+    </message>
+    <message>
+        <source>Say first how many students there are.</source>
+        <translation>Decir primero cuántos alumnos hay.</translation>
+    </message>
+    <message>
+        <source>%1: %2, yours, and %3</source>
+        <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
+        <translation>%1: %2, el suyo y %3</translation>
+    </message>
+    <message>
+        <source>1 student</source>
+        <translation>1 alumno</translation>
+    </message>
+    <message>
+        <source>%1 students</source>
+        <translation>%1 alumnos</translation>
+    </message>
+    <message>
+        <source>%1 spare</source>
+        <extracomment>so many spare kits</extracomment>
+        <translation>%1 de reserva</translation>
+    </message>
+    <message>
+        <source>students</source>
+        <translation>alumnos</translation>
+    </message>
+    <message>
+        <source>spare kits</source>
+        <translation>juegos de reserva</translation>
+    </message>
+    <message>
+        <source>machines in the room</source>
+        <translation>máquinas en la sala</translation>
+    </message>
+    <message>
+        <source>who learns</source>
+        <translation>quién aprende</translation>
+    </message>
+    <message>
+        <source>All grown up</source>
+        <translation>Todos adultos</translation>
+    </message>
+    <message>
+        <source>Some under eighteen</source>
+        <translation>Hay menores de dieciocho</translation>
+    </message>
+    <message>
+        <source>%1: %2 together; kit by kit it would be %3</source>
+        <translation>%1: %2 en conjunto; juego a juego serían %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, together or kit by kit</source>
+        <translation>%1: %2, en conjunto o juego a juego</translation>
+    </message>
+    <message>
+        <source>%1 %2 × %3</source>
+        <extracomment>%1 what is cut, %2 × %3 its two sides</extracomment>
+        <translation>%1 %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 in each kit</source>
+        <translation>%1 en cada juego</translation>
+    </message>
+    <message>
+        <source>for all kits</source>
+        <translation>para todos los juegos</translation>
+    </message>
+    <message>
+        <source>%1 on the day</source>
+        <translation>%1 el día del corte</translation>
+    </message>
+    <message>
+        <source>%1 hours at the machine in all.</source>
+        <translation>%1 horas de máquina en total.</translation>
+    </message>
+    <message>
+        <source>Stitch ahead, or bring more machines.</source>
+        <translation>Bordar antes, o llevar más máquinas.</translation>
+    </message>
+    <message>
+        <source>At %1 machines side by side, %2 hours each.</source>
+        <translation>En %1 máquinas a la vez, %2 horas cada una.</translation>
+    </message>
+    <message>
+        <source>Some are under eighteen: an adult at each cutting place, at each machine and each iron.</source>
+        <translation>Hay menores de dieciocho: un adulto en cada puesto de corte, en cada máquina y en cada plancha.</translation>
+    </message>
+</context>
+<context>
     <name>matside::OpenFiles</name>
     <message>
         <source>The file cannot be read.</source>
@@ -5462,8 +5652,50 @@ borde cortado</translation>
         <translation>Telas con precio: %1</translation>
     </message>
     <message>
-        <source>For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.</source>
-        <translation>Para %1 bloques unos %2 m de hilo, %3 canillas devanadas, %4 agujas.</translation>
+        <source>from what you have: %1</source>
+        <extracomment>%1 strips, &quot;3 × 11 3/4 in&quot;</extracomment>
+        <translation>de lo que ya hay: %1</translation>
+    </message>
+    <message>
+        <source>This much is short: what is cut stays, and the rest no longer yields all.</source>
+        <translation>Falta esto: lo cortado se queda y el resto ya no da para todo.</translation>
+    </message>
+    <message>
+        <source>Bought or begun: this way of cutting stays.</source>
+        <translation>Comprada o empezada: este corte se mantiene.</translation>
+    </message>
+    <message>
+        <source>What you have yields all of it: nothing to buy.</source>
+        <translation>Lo que ya hay alcanza para todo: nada que comprar.</translation>
+    </message>
+    <message>
+        <source>1 needle</source>
+        <translation>1 aguja</translation>
+    </message>
+    <message>
+        <source>%1 needles</source>
+        <translation>%1 agujas</translation>
+    </message>
+    <message>
+        <source>For %1 about %2 m of thread, %3 wound, %4.</source>
+        <extracomment>%1 &quot;9 blocks&quot;, %2 metres, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
+        <translation>Para %1, unos %2 m de hilo, %3 devanadas, %4.</translation>
+    </message>
+    <message>
+        <source>1 block</source>
+        <translation>1 bloque</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <translation>%1 bloques</translation>
+    </message>
+    <message>
+        <source>1 bobbin</source>
+        <translation>1 bobina</translation>
+    </message>
+    <message>
+        <source>%1 bobbins</source>
+        <translation>%1 bobinas</translation>
     </message>
 </context>
 <context>
@@ -5548,6 +5780,99 @@ borde cortado</translation>
     <message>
         <source>That cannot be less than nothing.</source>
         <translation>No puede ser menos que cero.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::StockModel</name>
+    <message>
+        <source>1 piece</source>
+        <extracomment>pieces of cloth she has already</extracomment>
+        <translation>1 pieza</translation>
+    </message>
+    <message>
+        <source>%1 pieces</source>
+        <translation>%1 piezas</translation>
+    </message>
+    <message>
+        <source>a piece of</source>
+        <translation>una pieza de</translation>
+    </message>
+    <message>
+        <source>its length, along the selvedge</source>
+        <translation>su largo, a lo largo del orillo</translation>
+    </message>
+    <message>
+        <source>its width, selvedges off</source>
+        <translation>su ancho, sin orillos</translation>
+    </message>
+    <message>
+        <source>%1 × %2 of %3</source>
+        <extracomment>a piece of cloth: length × width, and which cloth</extracomment>
+        <translation>%1 × %2 de %3</translation>
+    </message>
+    <message>
+        <source>List the cloth at Fit first.</source>
+        <translation>Anotar primero la tela en Planear.</translation>
+    </message>
+    <message>
+        <source>Say which cloth it is.</source>
+        <translation>Decir qué tela es.</translation>
+    </message>
+    <message>
+        <source>%1 pieces of one cloth are laid out together at most. Take a small one away first.</source>
+        <translation>Se colocan juntas como mucho %1 piezas de una tela. Quitar antes una pequeña.</translation>
+    </message>
+    <message>
+        <source>This cloth is bought or begun, so its layout stays. Take the tick away first.</source>
+        <translation>Esta tela está comprada o empezada y su corte se mantiene. Quitar antes la marca.</translation>
+    </message>
+    <message>
+        <source>This cannot be changed here.</source>
+        <translation>Esto no se puede cambiar aquí.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation>Entre %1 y %2.</translation>
+    </message>
+    <message>
+        <source>Strips of this piece are in a layout that stays.</source>
+        <translation>Hay tiras de esta pieza en un corte que se mantiene.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::TakeModel</name>
+    <message>
+        <source>at least %1 wide between the selvedges</source>
+        <extracomment>on the list to take: the cloth must be at least this wide between its selvedges</extracomment>
+        <translation>al menos %1 de ancho entre orillos</translation>
+    </message>
+    <message>
+        <source>%1 m of thread</source>
+        <translation>%1 m de hilo</translation>
+    </message>
+    <message>
+        <source>for 1 bobbin and the top</source>
+        <translation>para 1 bobina y el hilo superior</translation>
+    </message>
+    <message>
+        <source>for %1 bobbins and the top</source>
+        <translation>para %1 bobinas y el hilo superior</translation>
+    </message>
+    <message>
+        <source>quilting needles, a new one every 8 hours</source>
+        <translation>agujas de acolchar, una nueva cada 8 horas</translation>
+    </message>
+    <message>
+        <source>All of it is in the basket.</source>
+        <translation>Todo está en la cesta.</translation>
+    </message>
+    <message>
+        <source>1 thing to find</source>
+        <translation>Queda 1 por encontrar</translation>
+    </message>
+    <message>
+        <source>%1 things to find</source>
+        <translation>Quedan %1 por encontrar</translation>
     </message>
 </context>
 <context>

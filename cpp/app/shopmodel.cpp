@@ -90,10 +90,13 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     case Strips: {
         QVariantList strips;
         for (const ShopStrip &strip : buy.strips) {
+            if (strip.owned > 0)
+                continue; // not on the cloth that is drawn
             QVariantList pieces;
             for (const ShopPiece &piece : strip.pieces)
                 pieces.append(QVariantMap{{QStringLiteral("mm"), piece.across.asMm()},
                                           {QStringLiteral("along"), piece.along.asMm()},
+                                          {QStringLiteral("gap"), piece.gap},
                                           {QStringLiteral("count"), static_cast<int>(piece.count)}});
             strips.append(QVariantMap{{QStringLiteral("mm"), strip.height.asMm()},
                                       {QStringLiteral("repeats"), static_cast<int>(strip.repeats)},

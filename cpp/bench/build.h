@@ -37,6 +37,8 @@ Step &cutAcross(Bench &bench, Does does, const std::string &cloth, std::int64_t 
 /// none where the layout is not fixed or the pieces come straight from the cloth.
 std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::string &does,
                              const char *sashingFigure = "");
+/// Some of these bands are wider than the pieces: each is to be trimmed once more.
+bool bandsAreWider(const Bench &bench, const std::string &cloth, const std::string &does);
 
 /// The centre line and a tick at every place of a layered strip; with harvest also the gaps between them.
 Step &markStrip(Bench &bench, std::int64_t count, const char *takes, const char *places);

@@ -83,8 +83,10 @@ cutting::Job jobOf(const std::vector<Wanted> &wanted, const Ground &ground, Leng
     job.usable = ground.usable.count();
     job.step = ground.step.count();
     for (const Wanted &want : wanted)
-        job.sizes.push_back({want.across.count(), want.along.count(),
-                             static_cast<int>(std::max<std::int64_t>(want.count, 0)), want.mayTurn});
+        job.sizes.push_back(
+            {want.across.count(), want.along.count(),
+             static_cast<int>(std::clamp<std::int64_t>(want.count, 0, cutting::limits::pieces + 1)),
+             want.mayTurn});
     for (const Pair &owned : ground.owned)
         job.owned.push_back({std::max<std::int64_t>(owned.across.count(), 1),
                              std::max<std::int64_t>(owned.along.count(), 1)});

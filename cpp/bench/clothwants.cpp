@@ -12,8 +12,6 @@ namespace {
 
 using From = Wanted::From;
 
-constexpr std::int64_t mostPieces = 100'000; // of one step; more is refused by the plan
-
 bool crossCut(const Step &step)
 {
     return step.does == Does::CutShort || step.does == Does::CutLong || step.does == Does::CutLongPiece;
@@ -79,7 +77,7 @@ std::vector<Wanted> wantedOf(const Project &project, const Plan &plan, const std
     for (const Step &step : steps) {
         const std::optional<From> from = fromOf(step);
         if (!from || step.cloth != cloth || step.station != Station::Cut || !step.size ||
-            step.size->across <= Length() || step.count > mostPieces)
+            step.size->across <= Length())
             continue;
         Wanted want{progressName(step),
                     *from,

@@ -40,6 +40,17 @@ Bands bandsNamed(const Project &project, const MadeLayout &layout, const std::st
 
 } // namespace
 
+bool bandsAreWider(const Bench &bench, const std::string &cloth, const std::string &does)
+{
+    const MadeLayout *layout = bench.project.made.layoutOf(cloth);
+    return layout && std::any_of(layout->strips.begin(), layout->strips.end(), [&](const LaidStrip &strip) {
+               return holds(strip, does) &&
+                      std::any_of(strip.pieces.begin(), strip.pieces.end(), [&](const LaidPiece &piece) {
+                          return piece.does == does && piece.along < strip.height;
+                      });
+           });
+}
+
 std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::string &does,
                              const char *sashingFigure)
 {

@@ -8,6 +8,22 @@
 
 namespace matside {
 
+namespace {
+
+/// What a project file holds: 10 000 m, and a million of anything.
+bool canBeKept(const ClothLay &lay)
+{
+    constexpr std::int64_t most = 1'000'000;
+    return lay.bought <= Length::mm(10'000'000) &&
+           std::all_of(lay.strips.begin(), lay.strips.end(), [](const LaidStrip &strip) {
+               return strip.repeats <= most &&
+                      std::all_of(strip.pieces.begin(), strip.pieces.end(),
+                                  [](const LaidPiece &piece) { return piece.count <= most; });
+           });
+}
+
+} // namespace
+
 Project withLayout(const Project &project, const Plan &plan, const std::vector<Step> &steps,
                    const std::string &cloth, bool apart)
 {
@@ -27,7 +43,7 @@ Project withLayout(const Project &project, const Plan &plan, const std::vector<S
     if (begun)
         ground.owned.clear();
     const ClothLay lay = begun ? layApart(wanted, ground) : layKits(project, plan, steps, cloth);
-    if (!lay.strips.empty())
+    if (!lay.strips.empty() && canBeKept(lay))
         next.made.layouts.push_back({cloth, ground.usable, lay.bought, lay.strips, {}});
     return next;
 }

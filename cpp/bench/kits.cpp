@@ -52,7 +52,7 @@ KitPlan kitPlan(const Project &project, const Plan &plan, const std::vector<Step
     const std::vector<Step> oneSteps = matside::steps(one, onePlan);
     for (const Step &step : steps)
         if (onTheList(step))
-            kits.cuts.push_back({step.cloth, step.does, *step.size, countOf(oneSteps, step.id), step.count});
+            kits.cuts.push_back({step, countOf(oneSteps, step.id), step.count});
     const std::vector<Buy> alone = shoppingList(one, onePlan, oneSteps);
     for (const Buy &buy : list) {
         const auto same =

@@ -7,9 +7,7 @@ namespace matside {
 
 /// One line of a class's cut list.
 struct KitCut {
-    std::string cloth;
-    Does does = Does::CutStrip;
-    Pair size;
+    Step step;
     std::int64_t each = 0; ///< in one kit; 0: only cut on the day, as bands are
     std::int64_t all = 0;  ///< on the cutting day
 };

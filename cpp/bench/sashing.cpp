@@ -43,7 +43,7 @@ Step &crossCut(Bench &bench, const Face &face, Does does, std::int64_t count, Le
     Step &cut = add(bench, Station::Cut, does, count, face.cloth, number);
     cut.size = Pair{length, face.width};
     cut.ruler = placeRulers(bench.project.rulers, length, face.width, 1);
-    cut.check = "ends-square";
+    cut.check = bandsAreWider(bench, face.cloth, name) ? "band-is-wider" : "ends-square";
     cut.takes = std::move(bands);
     return cut;
 }

@@ -17,7 +17,7 @@ std::int64_t wasteOf(const std::vector<LaidStrip> &strips, const Buy &buy)
     long double used = 0;
     for (const LaidStrip &strip : strips)
         for (const LaidPiece &piece : strip.pieces)
-            if (strip.owned == 0)
+            if (strip.owned == 0 && !piece.does.empty())
                 used += static_cast<long double>(piece.across.count()) *
                         static_cast<long double>(piece.along.count()) *
                         static_cast<long double>(piece.count * strip.repeats);
@@ -34,7 +34,7 @@ std::vector<ShopStrip> shopStrips(const std::vector<LaidStrip> &laid)
     for (const LaidStrip &from : laid) {
         ShopStrip strip{from.height, from.repeats, from.owned, {}};
         for (const LaidPiece &piece : from.pieces)
-            strip.pieces.push_back({piece.across, piece.along, piece.count});
+            strip.pieces.push_back({piece.across, piece.along, piece.count, piece.does.empty()});
         strips.push_back(std::move(strip));
     }
     return strips;

@@ -10,6 +10,7 @@ struct ShopPiece {
     Length across;          ///< from selvage to selvage
     Length along;           ///< less than the strip's height where it is trimmed
     std::int64_t count = 0; ///< in each strip
+    bool gap = false;       ///< room left over, not a piece
 };
 
 /// Strips of one width as they are cut across a cloth, and what is cut out of each.

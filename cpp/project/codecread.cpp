@@ -4,6 +4,7 @@
 #include "length/read.h"
 #include "project/fields.h"
 #include "project/lesson.h"
+#include "project/readlaid.h"
 #include "project/readmade.h"
 #include "project/spelling.h"
 
@@ -230,16 +231,7 @@ void readCloths(Fields &fields, std::vector<Cloth> &cloths)
         inner.number("price", cloth.price);
         inner.word("colour", cloth.colour);
         inner.flag("directional", cloth.directional);
-        inner.each("owned", mostOwned, [&](Fields &piece) {
-            OwnedPiece owned;
-            piece.length("length", owned.length);
-            piece.length("width", owned.width);
-            owned.rest = piece.rest();
-            for (const char *side : {"length", "width"})
-                if (!piece.has(side))
-                    piece.needed(side, {Fields::takeAway(piece.at())});
-            cloth.owned.push_back(std::move(owned));
-        });
+        readOwned(inner, cloth.owned);
         cloth.rest = inner.rest();
         places.push_back(inner.at("id"));
         cloths.push_back(std::move(cloth));

@@ -3,6 +3,7 @@
 
 #include "length/read.h"
 #include "project/lesson.h"
+#include "project/readlaid.h"
 #include "project/readmade.h"
 #include "project/spelling.h"
 
@@ -154,12 +155,8 @@ Json clothJson(const Cloth &cloth, System system)
         object["colour"] = cloth.colour;
     object["directional"] = cloth.directional;
     if (!cloth.owned.empty())
-        object["owned"] = listOf(cloth.owned, [&](const OwnedPiece &owned) {
-            Json piece = {{"length", writeLength(owned.length, system)},
-                          {"width", writeLength(owned.width, system)}};
-            addRest(piece, owned.rest);
-            return piece;
-        });
+        object["owned"] =
+            listOf(cloth.owned, [&](const OwnedPiece &owned) { return ownedJson(owned, system); });
     addRest(object, cloth.rest);
     return object;
 }

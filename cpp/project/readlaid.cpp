@@ -91,4 +91,26 @@ Json layoutJson(const MadeLayout &layout, System system)
     return object;
 }
 
+void readOwned(Fields &cloth, std::vector<OwnedPiece> &owned)
+{
+    cloth.each("owned", mostOwned, [&](Fields &fields) {
+        OwnedPiece piece;
+        fields.length("length", piece.length);
+        fields.length("width", piece.width);
+        piece.rest = fields.rest();
+        for (const char *side : {"length", "width"})
+            if (!fields.has(side))
+                fields.needed(side, {Fields::takeAway(fields.at())});
+        owned.push_back(std::move(piece));
+    });
+}
+
+Json ownedJson(const OwnedPiece &owned, System system)
+{
+    Json object = {{"length", writeLength(owned.length, system)},
+                   {"width", writeLength(owned.width, system)}};
+    addRest(object, owned.rest);
+    return object;
+}
+
 } // namespace matside

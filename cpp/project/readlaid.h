@@ -10,4 +10,8 @@ namespace matside {
 void readLayout(Fields &fields, MadeLayout &layout);
 [[nodiscard]] Json layoutJson(const MadeLayout &layout, System system);
 
+/// The pieces of a cloth that are there already.
+void readOwned(Fields &cloth, std::vector<OwnedPiece> &owned);
+[[nodiscard]] Json ownedJson(const OwnedPiece &owned, System system);
+
 } // namespace matside

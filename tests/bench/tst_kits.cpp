@@ -71,11 +71,11 @@ void Kits::twelveStudentsByHand()
     QCOMPARE(clothIn(kits, "bands").oneByOne, in(4, 1, 2) * 15);
     // Each kit: one hoop strip of front, back and batting, two sashings of either face.
     for (const KitCut &cut : kits.cuts) {
-        if (cut.does == Does::CutStrip)
+        if (cut.step.does == Does::CutStrip)
             QCOMPARE(std::pair(cut.each, cut.all), std::pair(std::int64_t(1), std::int64_t(15)));
-        if (cut.does == Does::CutShort)
+        if (cut.step.does == Does::CutShort)
             QCOMPARE(std::pair(cut.each, cut.all), std::pair(std::int64_t(2), std::int64_t(30)));
-        if (cut.does == Does::CutBand && cut.cloth == "bands")
+        if (cut.step.does == Does::CutBand && cut.step.cloth == "bands")
             QCOMPARE(std::pair(cut.each, cut.all), std::pair(std::int64_t(0), std::int64_t(6)));
     }
     // 60 blocks shared by four machines: 15 each, a quarter of the hours.
@@ -124,7 +124,7 @@ void Kits::perKitTimesKitsIsTheDay()
         if (!plan(project).problems.empty())
             continue;
         for (const KitCut &cut : kitsOf(project).cuts) {
-            if (cut.does == Does::CutBand)
+            if (cut.step.does == Does::CutBand)
                 continue;
             QCOMPARE(cut.each * project.kits, cut.all);
             ++lines;

@@ -135,6 +135,8 @@ private slots:
     void theFirstCutFixesIt();
     void aSpoiledBandIsLaidOutAgain();
     void shortClothIsBoughtAsOneLength();
+    void ownedPiecesAreUsedFirst();
+    void ownedPiecesByChance();
     void cutPiecesNeverMove();
 };
 
@@ -242,13 +244,92 @@ void Layouts::shortClothIsBoughtAsOneLength()
     QCOMPARE(stillToBuy(project, benchhelp::stepsOf(project), *project.made.layoutOf("ground")), in(27));
 }
 
+void Layouts::ownedPiecesAreUsedFirst()
+{
+    // Three strips of 11 3/4 in and three bands of 2 for the sashings. A remnant of 26 in holds two of the
+    // strips once 2 in of its end are squared off (23 1/2 of 24). Bought: 11 3/4 + 6 and 2 = 19 3/4 in, 5
+    // steps of 4 1/2 = 22 1/2 in.
+    Project project = benchhelp::nineBlocksOfCloth();
+    project.cloths.front().owned = {{in(26), in(40, 1, 2), {}}};
+    const auto buyIn = [](const Project &of, const char *id) {
+        for (const Buy &buy : shoppingList(of, plan(of), benchhelp::stepsOf(of)))
+            if (buy.cloth == id)
+                return buy;
+        return Buy();
+    };
+    const Buy ground = buyIn(project, "ground");
+    QCOMPARE(ground.cut, in(17, 3, 4));
+    QCOMPARE(ground.bought, in(22, 1, 2));
+    QCOMPARE(ground.least, std::optional(in(22, 1, 2)));
+    QVERIFY(std::any_of(ground.strips.begin(), ground.strips.end(), [](const ShopStrip &strip) {
+        return strip.owned == 1 && strip.height == in(11, 3, 4);
+    }));
+    // 41 1/4 in a whole length of 44: nothing is bought. A remnant too narrow for the strips yields the
+    // sashings: 35 1/4 and 2 = 37 1/4 in are bought as 40 1/2.
+    project.cloths.front().owned = {{in(44), in(41), {}}};
+    QCOMPARE(buyIn(project, "ground").bought, Length());
+    project.cloths.front().owned = {{in(40), in(30), {}}};
+    QCOMPARE(buyIn(project, "ground").bought, in(40, 1, 2));
+    // Bought and cut: the strips of the remnant are steps like the others, and its cloth is not counted.
+    project.cloths.front().owned = {{in(26), in(40, 1, 2), {}}};
+    const Project fixed = withBought(project, plan(project), benchhelp::stepsOf(project), "ground");
+    QCOMPARE(fixed.made.layoutOf("ground")->bought, in(22, 1, 2));
+    QCOMPARE(stillToBuy(fixed, benchhelp::stepsOf(fixed), *fixed.made.layoutOf("ground")), Length());
+    checkLayout(fixed, *fixed.made.layoutOf("ground"));
+}
+
+void Layouts::ownedPiecesByChance()
+{
+    planhelp::Chance chance(planhelp::seed(12));
+    int used = 0;
+    for (int i = 0; i < planhelp::count(60); ++i) {
+        Project project = twoPatches();
+        project.patches[0].width = in(chance.between(2, 24));
+        project.patches[1].height = in(chance.between(1, 6));
+        if (!plan(project).problems.empty())
+            continue;
+        const std::vector<Step> all = benchhelp::stepsOf(project);
+        const Plan p = plan(project);
+        const std::vector<Wanted> wanted = wantedOf(project, p, all, "leaf");
+        Cloth &leaf = project.cloths.back();
+        const Length without = layOut(wanted, groundOf(project, p, "leaf")).bought;
+        for (std::int64_t pieces = chance.between(1, 3); pieces > 0; --pieces)
+            leaf.owned.push_back({in(chance.between(1, 40)), in(chance.between(1, 44)), {}});
+        const Ground ground = groundOf(project, p, "leaf");
+        const ClothLay lay = layOut(wanted, ground);
+        QVERIFY(lay.bought <= without);
+        QVERIFY(!lay.least || *lay.least <= lay.bought);
+        // Nothing overlaps and nothing lies beyond a piece: strip by strip, on each ground.
+        std::vector<Length> run(leaf.owned.size());
+        std::map<std::string, std::int64_t> laid;
+        for (const LaidStrip &strip : lay.strips) {
+            Length across;
+            for (const LaidPiece &piece : strip.pieces) {
+                across += piece.across * piece.count;
+                laid[piece.does] += piece.count * strip.repeats;
+                QVERIFY(piece.along <= strip.height);
+            }
+            const auto owned = static_cast<std::size_t>(strip.owned);
+            QVERIFY(across <= (owned > 0 ? leaf.owned[owned - 1].width : ground.usable));
+            if (owned > 0)
+                run[owned - 1] += strip.height * strip.repeats;
+            used += owned > 0 ? 1 : 0;
+        }
+        for (std::size_t k = 0; k < run.size(); ++k)
+            QVERIFY(run[k] == Length() || run[k] + in(2) <= leaf.owned[k].length);
+        for (const Wanted &want : wanted)
+            QCOMPARE(laid[want.does], want.count);
+    }
+    QVERIFY(used > 30);
+}
+
 void Layouts::cutPiecesNeverMove()
 {
     planhelp::Chance chance(planhelp::seed(11));
     int cut = 0;
     int relaid = 0;
     int mixed = 0;
-    for (int i = 0; i < planhelp::count(40); ++i) {
+    for (int i = 0; i < planhelp::count(25); ++i) {
         Project project = twoPatches();
         project.patches[0].width = in(chance.between(2, 24));
         project.patches[0].height = in(chance.between(1, 6));
