@@ -39,7 +39,7 @@ FocusScope {
     function show(group: string) {
         opened = group;
         if (group !== "")
-            Qt.callLater(toTheHead);
+            settled.restart();
     }
     function toTheHead() {
         const foot = list.footerItem as ShopFoot;
@@ -54,6 +54,12 @@ FocusScope {
         keypad.ask(key, label, kind, "");
     }
 
+    // What was opened must be laid out before the page can be scrolled to it.
+    Timer {
+        id: settled
+        interval: 30
+        onTriggered: root.toTheHead()
+    }
     Word {
         id: head
         x: Theme.margin
