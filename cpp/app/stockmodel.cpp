@@ -86,7 +86,8 @@ QVariantList StockModel::amounts() const
                         {QStringLiteral("says"), tr("a piece of")},
                         {QStringLiteral("kind"), QStringLiteral("choice")},
                         {QStringLiteral("value"), toQt(m_cloth)},
-                        {QStringLiteral("choices"), choices}},
+                        {QStringLiteral("choices"), choices},
+                        {QStringLiteral("perRow"), std::min<int>(static_cast<int>(choices.size()), 2)}},
             amount(lengthName, tr("its length, along the selvedge"), m_length),
             amount(widthName, tr("its width, selvedges off"), m_width)};
 }

@@ -27,7 +27,7 @@ Rectangle {
         text: qsTr("To take")
     }
     Word {
-        id: left
+        id: toFind
         anchors.left: head.left
         anchors.top: head.bottom
         width: head.width
@@ -44,7 +44,7 @@ Rectangle {
     ListView {
         id: list
         x: (root.width - width) / 2
-        y: Math.max(back.y + back.height, left.y + left.height) + Theme.gap
+        y: Math.max(back.y + back.height, toFind.y + toFind.height) + Theme.gap
         width: root.column
         height: parent.height - y
         clip: true
