@@ -116,6 +116,8 @@ Field kits()
     field.put = [](Project &project, const OfferValue &value) {
         if (const std::int64_t *given = std::get_if<std::int64_t>(&value))
             project.kits = *given;
+        if (project.lesson && project.lesson->kits() != project.kits)
+            project.lesson.reset(); // the class stood for another number
     };
     field.most = 10'000;
     return field;

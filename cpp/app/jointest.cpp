@@ -16,7 +16,7 @@ namespace {
 bool bandsCut(const Project &project)
 {
     return std::any_of(project.made.cut.begin(), project.made.cut.end(),
-                       [](const MadeCut &cut) { return cut.does == "cut-band" && cut.count > 0; });
+                       [](const MadeCut &cut) { return cut.does.starts_with("cut-band") && cut.count > 0; });
 }
 
 } // namespace

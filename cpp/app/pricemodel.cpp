@@ -40,13 +40,6 @@ QJsonObject keptIn(Store &store)
     return kept && kept.value() ? QJsonDocument::fromJson(kept.value()->toUtf8()).object() : QJsonObject();
 }
 
-/// Hours with one decimal, half up.
-QString hoursText(std::int64_t minuteTenths)
-{
-    const std::int64_t tenths = (minuteTenths + 30) / 60;
-    return QLocale().toString(static_cast<double>(tenths) / 10, 'f', 1);
-}
-
 FigureView moneyFigure(std::int64_t hundredths)
 {
     FigureView view;

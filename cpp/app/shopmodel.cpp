@@ -4,8 +4,21 @@
 #include "app/money.h"
 #include "app/shopwords.h"
 #include "app/wording.h"
+#include "bench/relay.h"
+
+#include <algorithm>
 
 namespace matside {
+
+namespace {
+
+/// What goes into the basket: all of it, or what is short of a cloth already there.
+Length toBuyNow(const Buy &buy)
+{
+    return buy.more > Length() ? buy.more : buy.bought;
+}
+
+} // namespace
 
 ShopModel::ShopModel(Workspace &workspace, Session &session) : m_workspace(workspace), m_session(session)
 {
@@ -21,11 +34,20 @@ void ShopModel::refresh()
         return;
     if (m_of == m_workspace.project() && !m_list.empty())
         return;
-    beginResetModel();
     m_of = m_workspace.project();
-    m_list = m_workspace.plan().problems.empty() ? shoppingList(m_of, m_workspace.plan(), m_workspace.steps())
-                                                 : std::vector<Buy>();
-    endResetModel();
+    std::vector<Buy> list = m_workspace.plan().problems.empty()
+                                ? shoppingList(m_of, m_workspace.plan(), m_workspace.steps())
+                                : std::vector<Buy>();
+    const bool sameCloths = std::equal(list.begin(), list.end(), m_list.begin(), m_list.end(),
+                                       [](const Buy &a, const Buy &b) { return a.cloth == b.cloth; });
+    if (sameCloths && !list.empty()) { // a tick leaves the page where it was scrolled to
+        m_list = std::move(list);
+        emit dataChanged(index(0), index(count() - 1));
+    } else {
+        beginResetModel();
+        m_list = std::move(list);
+        endResetModel();
+    }
     emit changed();
 }
 
@@ -34,13 +56,9 @@ int ShopModel::rowCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : count();
 }
 
-bool ShopModel::isBought(const std::string &cloth) const
+bool ShopModel::isBought(const Buy &buy) const
 {
-    bool bought = false;
-    for (const MadeEvent &event : m_workspace.project().made.events)
-        if (event.cloth == cloth && (event.event == "bought" || event.event == "not-bought"))
-            bought = event.event == "bought";
-    return bought;
+    return tickedAsBought(m_of, buy.cloth) && buy.more <= Length();
 }
 
 QVariant ShopModel::data(const QModelIndex &index, int role) const
@@ -56,7 +74,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
         return cloth && !cloth->colour.empty() ? toQt(cloth->colour) : QStringLiteral("#c9bda2");
     }
     case BuyText:
-        return inSign(toQt(textSold(buy.bought, buy.step, m_of.system)));
+        return inSign(toQt(textSold(toBuyNow(buy), buy.step, m_of.system)));
     case CutSays:
         return clothCutSays(m_of, buy);
     case ProofSays:
@@ -66,16 +84,20 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     case UsableMm:
         return buy.usable.asMm();
     case LengthMm:
-        return buy.bought.asMm();
+        return (buy.bought + buy.more).asMm();
     case Bought:
-        return isBought(buy.cloth);
+        return isBought(buy);
     case Strips: {
         QVariantList strips;
         for (const ShopStrip &strip : buy.strips) {
+            if (strip.owned > 0)
+                continue; // not on the cloth that is drawn
             QVariantList pieces;
-            for (const auto &[length, times] : strip.pieces)
-                pieces.append(QVariantMap{{QStringLiteral("mm"), length.asMm()},
-                                          {QStringLiteral("count"), static_cast<int>(times)}});
+            for (const ShopPiece &piece : strip.pieces)
+                pieces.append(QVariantMap{{QStringLiteral("mm"), piece.across.asMm()},
+                                          {QStringLiteral("along"), piece.along.asMm()},
+                                          {QStringLiteral("gap"), piece.gap},
+                                          {QStringLiteral("count"), static_cast<int>(piece.count)}});
             strips.append(QVariantMap{{QStringLiteral("mm"), strip.height.asMm()},
                                       {QStringLiteral("repeats"), static_cast<int>(strip.repeats)},
                                       {QStringLiteral("pieces"), pieces}});
@@ -108,15 +130,11 @@ void ShopModel::tick(int row)
 {
     if (row < 0 || row >= count() || m_session.readOnly())
         return;
-    const std::string cloth = m_list[static_cast<std::size_t>(row)].cloth;
-    Project next = m_workspace.project();
-    MadeEvent event;
-    event.event = isBought(cloth) ? "not-bought" : "bought";
-    event.cloth = cloth;
-    next.made.events.push_back(std::move(event));
-    m_of = next; // the list itself is unchanged by a tick
-    if (m_workspace.commit("bought", next))
-        emit dataChanged(index(row), index(row));
+    const Buy &buy = m_list[static_cast<std::size_t>(row)];
+    const Project &project = m_workspace.project();
+    (void)m_workspace.commit(
+        "bought", isBought(buy) ? withoutBought(project, m_workspace.steps(), buy.cloth)
+                                : withBought(project, m_workspace.plan(), m_workspace.steps(), buy.cloth));
 }
 
 } // namespace matside

@@ -52,7 +52,7 @@ signals:
 
 private:
     void refresh();
-    [[nodiscard]] bool isBought(const std::string &cloth) const;
+    [[nodiscard]] bool isBought(const Buy &buy) const;
 
     Workspace &m_workspace;
     Session &m_session;

@@ -8,25 +8,53 @@
 
 #include <QLocale>
 
+#include <algorithm>
 #include <cmath>
 
 namespace matside {
 
 QString clothCutSays(const Project &project, const Buy &buy)
 {
-    QStringList parts;
     const Marks marks = project.marks();
-    for (const ShopStrip &strip : buy.strips)
-        //: so many strips of one width: "3 × 11 3/4 in"
-        parts.append(ShopModel::tr("%1 × %2").arg(strip.repeats).arg(braced(strip.height, marks)));
-    return ShopModel::tr("%1, and %2 to straighten")
-        .arg(parts.join(QStringLiteral(", ")), braced(buy.straighten, marks));
+    // Strips of one height are one thing to cut, whatever lies in them.
+    std::vector<std::pair<Length, std::int64_t>> heights;
+    std::vector<std::pair<Length, std::int64_t>> owned;
+    for (const ShopStrip &strip : buy.strips) {
+        auto &to = strip.owned > 0 ? owned : heights;
+        const auto same =
+            std::find_if(to.begin(), to.end(), [&](const auto &had) { return had.first == strip.height; });
+        if (same != to.end())
+            same->second += strip.repeats;
+        else
+            to.emplace_back(strip.height, strip.repeats);
+    }
+    const auto list = [&](const auto &strips) {
+        QStringList parts;
+        for (const auto &[height, repeats] : strips)
+            //: so many strips of one width: "3 × 11 3/4 in"
+            parts.append(ShopModel::tr("%1 × %2").arg(repeats).arg(braced(height, marks)));
+        return parts.join(QStringLiteral(", "));
+    };
+    QStringList says;
+    if (!owned.empty())
+        //: %1 strips, "3 × 11 3/4 in"
+        says << ShopModel::tr("from what you have: %1").arg(list(owned));
+    if (!heights.empty())
+        says << ShopModel::tr("%1, and %2 to straighten").arg(list(heights), braced(buy.straighten, marks));
+    return says.join(QStringLiteral("; "));
 }
 
 QString clothProofSays(const Buy &buy)
 {
     QString proof;
-    if (!buy.least)
+    if (buy.fixed)
+        proof =
+            buy.more > Length()
+                ? ShopModel::tr("This much is short: what is cut stays, and the rest no longer yields all.")
+                : ShopModel::tr("Bought or begun: this way of cutting stays.");
+    else if (buy.bought <= Length())
+        proof = ShopModel::tr("What you have yields all of it: nothing to buy.");
+    else if (!buy.least)
         proof = ShopModel::tr(
             "A piece is wider than this cloth: it has to be pieced, and no least length is known.");
     else if (buy.proved())
@@ -34,6 +62,8 @@ QString clothProofSays(const Buy &buy)
     else
         proof = ShopModel::tr("At most %1 % above the least possible.")
                     .arg(QLocale().toString(static_cast<double>(buy.overPerMille()) / 10, 'f', 1));
+    if (buy.bought <= Length())
+        return proof;
     return ShopModel::tr("%1 Waste %2 %.").arg(proof).arg((buy.waste + 5) / 10);
 }
 
@@ -51,25 +81,39 @@ QString shopTotalSays(const std::vector<Buy> &list)
                : ShopModel::tr("Cloths with a price: %1").arg(moneyText(cents));
 }
 
+Sundries sundriesOf(const Project &project, const Plan &plan)
+{
+    Sundries sundries;
+    const Forecast forecast = forecastOf(project, plan);
+    sundries.blocks = (project.blocks.columns * project.blocks.rows + project.blocks.spare) * project.kits;
+    if (forecast.blocksPerBobbin <= 0)
+        return sundries;
+    const ThreadUse lines = threadFor(sashingPath(project, plan));
+    sundries.metres = static_cast<std::int64_t>(std::ceil(
+        (forecast.use.all.asMm() * static_cast<double>(sundries.blocks) + lines.all.asMm()) / 1000 * 1.12));
+    sundries.bobbins = (sundries.blocks + forecast.blocksPerBobbin - 1) / forecast.blocksPerBobbin +
+                       lines.bobbin.ceilDiv(bobbinOf(project));
+    // A new needle after every 8 hours of stitching (trade notes, step 14; common practice).
+    sundries.needles = (sundries.blocks * forecast.minuteTenths + 4799) / 4800;
+    return sundries;
+}
+
+QString needlesText(std::int64_t needles)
+{
+    return counted(needles, ShopModel::tr("1 needle"), ShopModel::tr("%1 needles"));
+}
+
 QString sundriesSays(const Project &project, const Plan &plan)
 {
-    const Forecast forecast = forecastOf(project, plan);
-    const std::int64_t blocks =
-        (project.blocks.columns * project.blocks.rows + project.blocks.spare) * project.kits;
-    if (forecast.blocksPerBobbin <= 0)
+    const Sundries all = sundriesOf(project, plan);
+    if (all.metres <= 0)
         return {};
-    const ThreadUse lines = threadFor(sashingPath(project, plan));
-    const auto metres = static_cast<std::int64_t>(
-        std::ceil((forecast.use.all.asMm() * static_cast<double>(blocks) + lines.all.asMm()) / 1000 * 1.12));
-    const std::int64_t bobbins = (blocks + forecast.blocksPerBobbin - 1) / forecast.blocksPerBobbin +
-                                 lines.bobbin.ceilDiv(bobbinOf(project));
-    // A new needle after every 8 hours of stitching (trade notes, step 14; common practice).
-    const std::int64_t needles = (blocks * forecast.minuteTenths + 4799) / 4800;
-    return ShopModel::tr("For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.")
-        .arg(blocks)
-        .arg(metres)
-        .arg(bobbins)
-        .arg(needles);
+    //: %1 "9 blocks", %2 metres, %3 "5 bobbins", %4 "1 needle"
+    return ShopModel::tr("For %1 about %2 m of thread, %3 wound, %4.")
+        .arg(counted(all.blocks, ShopModel::tr("1 block"), ShopModel::tr("%1 blocks")))
+        .arg(all.metres)
+        .arg(counted(all.bobbins, ShopModel::tr("1 bobbin"), ShopModel::tr("%1 bobbins")),
+             needlesText(all.needles));
 }
 
 } // namespace matside

@@ -18,7 +18,13 @@ namespace matside {
 [[nodiscard]] QString clothProofSays(const Buy &buy);
 /// What all cloths with a price cost together; empty when none has one.
 [[nodiscard]] QString shopTotalSays(const std::vector<Buy> &list);
-/// Thread, bobbins and needles for all kits.
+/// Thread, bobbins and needles for all kits; nothing but blocks where no thread can be reckoned.
+struct Sundries {
+    std::int64_t blocks = 0, metres = 0, bobbins = 0, needles = 0;
+};
+[[nodiscard]] Sundries sundriesOf(const Project &project, const Plan &plan);
+[[nodiscard]] QString needlesText(std::int64_t needles);
+/// The same as a sentence.
 [[nodiscard]] QString sundriesSays(const Project &project, const Plan &plan);
 
 } // namespace matside

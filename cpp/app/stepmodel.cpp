@@ -114,7 +114,8 @@ FigureView StepModel::figure() const
     }
     if (!step->size)
         return {};
-    const bool crossCut = step->does == Does::CutLongPiece;
+    const bool crossCut = step->does == Does::CutLongPiece ||
+                          (step->does == Does::CutPatch && !step->takes.empty()); // out of bands
     return figureOf(crossCut ? step->size->along : step->size->across, m_workspace.project().marks());
 }
 

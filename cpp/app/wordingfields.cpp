@@ -178,6 +178,8 @@ constexpr std::array commands{
     Worded{"measured", QT_TRANSLATE_NOOP("Words", "measured")},
     Worded{"common-size", QT_TRANSLATE_NOOP("Words", "common size taken")},
     Worded{"bought", QT_TRANSLATE_NOOP("Words", "ticked as bought")},
+    Worded{"class", QT_TRANSLATE_NOOP("Words", "kits of the class changed")},
+    Worded{"owned", QT_TRANSLATE_NOOP("Words", "cloth you have changed")},
     Worded{"re-zero", QT_TRANSLATE_NOOP("Words", "last outline measured")},
     Worded{"hoop", QT_TRANSLATE_NOOP("Words", "hoop chosen")},
     Worded{"test-join", QT_TRANSLATE_NOOP("Words", "sashing strips changed")},

@@ -27,6 +27,8 @@ constexpr std::array checks{
     Worded{"off-hoop-pressed-rested",
            QT_TRANSLATE_NOOP("Words", "Off the hoop, pressed and ten minutes rested before measuring.")},
     Worded{"ends-square", QT_TRANSLATE_NOOP("Words", "Both ends square to the band’s long edge.")},
+    Worded{"band-is-wider",
+           QT_TRANSLATE_NOOP("Words", "The band may be wider than the piece: then trim its long side too.")},
     Worded{"measure-gap-and-distance",
            QT_TRANSLATE_NOOP(
                "Words",

@@ -16,6 +16,7 @@ constexpr std::array does{
     Worded{"cut-strip", QT_TRANSLATE_NOOP("Words", "Cut a hoop strip of %1.")},
     //: band: a strip as long as the cloth is wide, cut across later into sashings
     Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Cut a sashing band of %1.")},
+    Worded{"cut-mixed-band", QT_TRANSLATE_NOOP("Words", "Cut a band of %1 right across.")},
     Worded{"cut-short", QT_TRANSLATE_NOOP("Words", "Cut a short sashing from a band of %1.")},
     Worded{"cut-long", QT_TRANSLATE_NOOP("Words", "Cut a long sashing from a band of %1.")},
     Worded{"cut-long-piece", QT_TRANSLATE_NOOP("Words", "Cut a piece of a long sashing from a band of %1.")},
@@ -57,6 +58,7 @@ constexpr std::array titles{
     Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Square the end")},
     Worded{"cut-strip", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
     Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
+    Worded{"cut-mixed-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
     Worded{"cut-short", QT_TRANSLATE_NOOP("Words", "Short sashing %1 of %2")},
     Worded{"cut-long", QT_TRANSLATE_NOOP("Words", "Long sashing %1 of %2")},
     Worded{"cut-long-piece", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2")},
@@ -113,6 +115,8 @@ constexpr std::array actions{
 /// The name its words stand under: the test block is pressed before any patch is trimmed.
 std::string wordedName(const Step &step)
 {
+    if (step.does == Does::CutBand && step.figure.empty())
+        return "cut-mixed-band"; // of another width than the sashings'
     return step.trial && step.does == Does::PressBlock ? "press-test-block" : std::string(nameOf(step.does));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/workspace.h"
 
+#include "bench/relay.h"
 #include "project/codec.h"
 
 #include <QCoreApplication>
@@ -133,7 +134,9 @@ bool Workspace::commit(const char *code, const Project &next, const std::string 
         m_previewing = false;
         return true;
     }
-    return !refusedForFaults() && commitText(code, writeProject(next), about);
+    return !refusedForFaults() &&
+           write(code, writeProject(afterChange(m_saved, next)), about,
+                 [this](const Command &command) { return m_store.applyEdit(m_id, command); });
 }
 
 std::string Workspace::lastAbout() const
@@ -147,7 +150,11 @@ std::string Workspace::lastAbout() const
 
 bool Workspace::commitText(const char *code, const std::string &document, const std::string &about)
 {
-    return write(code, document, about,
+    auto read = readProject(document);
+    const bool sound = read && read.value().problems.empty();
+    const std::string settled =
+        sound && m_faults.empty() ? writeProject(afterChange(m_saved, read.value().project)) : document;
+    return write(code, settled, about,
                  [this](const Command &command) { return m_store.applyEdit(m_id, command); });
 }
 
@@ -155,7 +162,8 @@ bool Workspace::commitBy(const char *code, const Project &next, const std::strin
 {
     if (!(next == m_saved) && refusedForFaults())
         return false;
-    return write(code, next == m_saved ? m_document.toStdString() : writeProject(next), about, save);
+    return write(code, next == m_saved ? m_document.toStdString() : writeProject(afterChange(m_saved, next)),
+                 about, save);
 }
 
 bool Workspace::write(const char *code, const std::string &document, const std::string &about,

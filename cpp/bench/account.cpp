@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "bench/account.h"
 
+#include "bench/clothlay.h"
 #include "bench/progress.h"
+#include "bench/relay.h"
 
 #include <algorithm>
 
@@ -28,6 +30,12 @@ Counted countedAt(const Project &project, const Step &step)
     return counted;
 }
 
+bool outOfBands(const Step &step)
+{
+    return std::any_of(step.takes.begin(), step.takes.end(),
+                       [](const Piece &piece) { return piece.name.starts_with(nameOf(Does::CutBand)); });
+}
+
 Length measuredLength(const Project &project, const std::string &cloth, bool &known)
 {
     for (const MadeCloth &made : project.made.cloths)
@@ -36,6 +44,44 @@ Length measuredLength(const Project &project, const std::string &cloth, bool &kn
             return *made.length;
         }
     return {};
+}
+
+/// The same account of a fixed layout, strip by strip; owned pieces are accounts of their own.
+ClothAccount layoutAccount(const Project &project, const std::vector<Step> &steps, const MadeLayout &layout)
+{
+    ClothAccount account;
+    account.cloth = layout.cloth;
+    const LayoutState state = stateOf(project, steps, layout);
+    account.used = cutOf(state.cut);
+    for (const LaidStrip &strip : state.cut)
+        if (strip.spoiled && strip.owned == 0)
+            account.spoiled += strip.height * strip.repeats;
+    for (const MadeCut &cut : project.made.cut)
+        for (const LaidStrip &strip : state.cut)
+            if (cut.cloth == layout.cloth && cut.does == strip.does && strip.owned == 0 &&
+                strip.pieces.size() == 1 && strip.pieces.front().count == 1 &&
+                strip.pieces.front().does == strip.does) {
+                account.spoiled += strip.height * cut.spoiled; // strips that are pieces themselves
+                break;
+            }
+    account.spoiled = min(account.spoiled, account.used);
+    account.used -= account.spoiled;
+    account.toDo = cutOf(state.open);
+    const Length once = straightening(project.system, Length());
+    const bool straight = std::any_of(steps.begin(), steps.end(), [&](const Step &step) {
+        return step.cloth == layout.cloth && step.does == Does::Straighten && step.done > 0;
+    });
+    if (straight || !state.cut.empty())
+        account.used += once;
+    else if (account.toDo > Length())
+        account.toDo += once;
+    bool known = false;
+    const Length measured = measuredLength(project, layout.cloth, known);
+    if (known || tickedAsBought(project, layout.cloth)) {
+        account.owned = known ? measured : layout.bought;
+        account.left = *account.owned - account.used - account.spoiled;
+    }
+    return account;
 }
 
 } // namespace
@@ -61,7 +107,7 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
         return step.size->across * pieces;
     case Does::CutBias:
     case Does::CutBacking: {
-        if (usable <= Length())
+        if (usable <= Length() || outOfBands(step))
             return {};
         const Length along = step.size->along;
         const Length across = step.size->across;
@@ -71,6 +117,8 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
         return min(across * along.ceilDiv(usable), along * across.ceilDiv(usable)) * pieces;
     }
     case Does::CutPatch: {
+        if (outOfBands(step))
+            return {};
         // Patches side by side across the cloth, row by row.
         const std::int64_t across = std::max<std::int64_t>(usable.floorDiv(step.size->along), 1);
         return step.size->across * ((pieces + across - 1) / across);
@@ -83,6 +131,8 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
 ClothAccount clothAccount(const Project &project, const Plan &plan, const std::vector<Step> &steps,
                           const std::string &cloth)
 {
+    if (const MadeLayout *layout = project.made.layoutOf(cloth))
+        return layoutAccount(project, steps, *layout);
     ClothAccount account;
     account.cloth = cloth;
     bool straight = false;

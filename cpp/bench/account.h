@@ -8,7 +8,7 @@ namespace matside {
 /// What became of one cloth, as lengths along its selvage: used + spoiled + left = owned, always.
 struct ClothAccount {
     std::string cloth;
-    std::optional<Length> owned; ///< measured; absent when nobody has measured it
+    std::optional<Length> owned; ///< measured, or as bought; absent when nobody has told
     Length used;                 ///< in good pieces, the squared end with them
     Length spoiled;
     Length toDo;                ///< still to be cut

@@ -28,12 +28,19 @@ void cutPatches(Bench &bench)
     for (const PatchPlan &patch : bench.plan.patches) {
         if (patch.count == 0)
             continue;
+        ++number;
+        const std::string name = nameOf(Does::CutPatch) + '-' + std::to_string(number);
+        const std::vector<Piece> bands = bandsFrom(bench, patch.cloth, name);
+        straighten(bench, patch.cloth);
         Step &cut =
-            add(bench, Station::Cut, Does::CutPatch, patch.count * bench.project.kits, patch.cloth, ++number);
+            add(bench, Station::Cut, Does::CutPatch, patch.count * bench.project.kits, patch.cloth, number);
+        cut.takes = bands;
         cut.size = patch.rectangle;
-        cut.ruler = placeRulers(bench.project.rulers, patch.rectangle.across, patch.rectangle.along, 1);
+        cut.ruler = bands.empty()
+                        ? placeRulers(bench.project.rulers, patch.rectangle.across, patch.rectangle.along, 1)
+                        : placeRulers(bench.project.rulers, patch.rectangle.along, patch.rectangle.across, 1);
         cut.makes = {{"patch/" + std::to_string(number), 1}};
-        cut.check = "web-on-wrong-side";
+        cut.check = bandsAreWider(bench, patch.cloth, name) ? "band-is-wider" : "web-on-wrong-side";
     }
 }
 

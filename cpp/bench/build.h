@@ -35,7 +35,13 @@ Step &add(Bench &bench, Station station, Does does, std::int64_t count, const st
 void straighten(Bench &bench, const std::string &cloth);
 /// A strip cut across a cloth: width × usable.
 Step &cutAcross(Bench &bench, Does does, const std::string &cloth, std::int64_t count, Pair size,
-                Length usedLength);
+                Length usedLength, std::int64_t number = 0);
+/// Cuts the bands a fixed layout takes a step's pieces from, where that is not done yet, and gives them back;
+/// none where the layout is not fixed or the pieces come straight from the cloth.
+std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::string &does,
+                             const char *sashingFigure = "");
+/// Some of these bands are wider than the pieces: each is to be trimmed once more.
+bool bandsAreWider(const Bench &bench, const std::string &cloth, const std::string &does);
 
 /// The centre line and a tick at every place of a layered strip; with harvest also the gaps between them.
 Step &markStrip(Bench &bench, std::int64_t count, const char *takes, const char *places);

@@ -75,11 +75,14 @@ void layBacking(Bench &bench, std::vector<Piece> piece, bool bagged)
 {
     const std::string cloth = clothId(bench.project, ClothRole::Back);
     straighten(bench, cloth);
+    std::vector<Piece> from = bandsFrom(bench, cloth, nameOf(Does::CutBacking));
+    if (from.empty())
+        from.push_back({"straight/" + cloth, 0});
     Step &cut = add(bench, Station::Cut, Does::CutBacking, bench.project.kits, cloth);
     cut.size = bench.plan.size.backing;
     cut.ruler =
         placeRulers(bench.project.rulers, bench.plan.size.backing->across, bench.plan.size.backing->along, 1);
-    cut.takes = {{"straight/" + cloth, 0}};
+    cut.takes = std::move(from);
     cut.makes = {{"backing", 1}};
     cut.check = "line-at-both-ends";
     Step &lay = add(bench, Station::Edge, bagged ? Does::BagOut : Does::LayBacking, bench.project.kits);
@@ -111,10 +114,13 @@ void bindEdge(Bench &bench)
     if (binding.bias) {
         straighten(bench, cloth);
         const Length side = binding.bias->square;
+        std::vector<Piece> from = bandsFrom(bench, cloth, nameOf(Does::CutBias));
+        if (from.empty())
+            from.push_back({"straight/" + cloth, 0});
         Step &square = add(bench, Station::Cut, Does::CutBias, kits, cloth);
         square.size = Pair{side, side};
         square.ruler = placeRulers(bench.project.rulers, side, side, 1);
-        square.takes = {{"straight/" + cloth, 0}};
+        square.takes = std::move(from);
         square.makes = {{"binding-strip", 1}};
         square.figure = "binding.square";
         square.check = "line-at-both-ends";

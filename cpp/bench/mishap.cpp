@@ -4,6 +4,7 @@
 #include "bench/account.h"
 #include "bench/progress.h"
 #include "bench/record.h"
+#include "bench/relay.h"
 #include "plan/onstrip.h"
 
 #include <algorithm>
@@ -34,11 +35,22 @@ void nameWhatBecomesWrong(const Case &at, const Project &next, std::vector<Said>
         says.push_back({"nothing-wrong-with-the-rest", {}});
 }
 
-/// Whether the rest of a cloth yields what is still to be cut of it, and the shortest thing to buy if not.
-void sayWhetherTheRestYields(const Project &project, const std::string &cloth, std::vector<Said> &says)
+void sayWhatIsShort(const Project &project, const std::string &cloth, Length left, Length buy,
+                    std::vector<Said> &says)
 {
+    const Cloth *sold = clothNamed(project, cloth);
+    const Length step = sold ? sold->soldStep : usualSoldStep(project.system);
+    says.push_back({"rest-short", {cloth, Told{max(left, Length()), Round::Down}}});
+    says.push_back({"buy", {cloth, textSold(buy, step, project.system)}});
+}
+
+/// Whether the rest of a cloth yields what is still to be cut of it, and the shortest thing to buy if not.
+void sayWhetherTheRestYields(const Project &changed, const std::string &cloth, std::vector<Said> &says)
+{
+    const Project project = withLayoutsSettled(changed); // as it will stand once this is saved
     const Plan now = plan(project);
-    const ClothAccount account = clothAccount(project, now, steps(project, now), cloth);
+    const std::vector<Step> all = steps(project, now);
+    const ClothAccount account = clothAccount(project, now, all, cloth);
     if (account.toDo <= Length()) {
         says.push_back({"nothing-more-needed", {cloth}});
         return;
@@ -48,17 +60,15 @@ void sayWhetherTheRestYields(const Project &project, const std::string &cloth, s
         says.push_back({"measure-rest", {cloth}});
         return;
     }
-    if (account.toDo <= *account.left) {
-        says.push_back({"rest-yields", {cloth, Told{*account.left, Round::Down}}});
-        return;
-    }
+    const MadeLayout *layout = project.made.layoutOf(cloth);
     // A new length has its own end to square; what is left stays a remnant only when a whole strip fits it.
     const Length least = account.toDo - max(*account.left, Length());
-    const Length buy = least + straightening(project.system, least);
-    const Cloth *sold = clothNamed(project, cloth);
-    const Length step = sold ? sold->soldStep : usualSoldStep(project.system);
-    says.push_back({"rest-short", {cloth, Told{max(*account.left, Length()), Round::Down}}});
-    says.push_back({"buy", {cloth, textSold(buy, step, project.system)}});
+    const Length buy = layout ? stillToBuy(project, all, *layout)
+                              : max(least + straightening(project.system, least), Length());
+    if (layout ? buy <= Length() : account.toDo <= *account.left)
+        says.push_back({"rest-yields", {cloth, Told{*account.left, Round::Down}}});
+    else
+        sayWhatIsShort(project, cloth, *account.left, buy, says);
 }
 
 void sayOfStrips(const Case &at, const Project &next, std::vector<Said> &says)

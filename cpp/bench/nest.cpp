@@ -2,59 +2,80 @@
 #include "bench/nest.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace matside {
 
 namespace {
 
-/// Bands with the same room left, counted together: thousands of kits stay a handful of groups.
+/// Bands with the same room left and the same contents, counted together: thousands of kits stay a handful
+/// of groups.
 struct Open {
     Length room;
-    std::int64_t bands = 0;
+    FilledBand band;
 };
 
-void fill(std::vector<Open> &open, Lot lot, Length usable)
+Open with(const Open &group, std::size_t lot, std::int64_t pieces, Length length, std::int64_t bands)
 {
-    for (std::size_t i = 0; i < open.size() && lot.count > 0; ++i) {
-        const std::int64_t each = open[i].room.floorDiv(lot.length);
-        if (each == 0)
-            continue;
-        const std::int64_t full = std::min(open[i].bands, lot.count / each);
-        const std::int64_t rest = full < open[i].bands ? lot.count - full * each : 0;
-        lot.count -= full * each + rest;
-        const Open group = open[i];
-        open[i].bands -= full + (rest > 0 ? 1 : 0);
-        if (rest > 0)
-            open.insert(open.begin() + static_cast<std::ptrdiff_t>(i), {group.room - lot.length * rest, 1}),
-                ++i;
+    Open filled = group;
+    filled.room -= length * pieces;
+    filled.band.repeats = bands;
+    filled.band.pieces[lot] += pieces;
+    return filled;
+}
+
+/// Splits a group into bands filled as far as they hold, one filled with what is left over, and the others.
+void fill(std::vector<Open> &open, const std::vector<Lot> &lots, std::size_t lot, Length usable)
+{
+    const Length length = lots[lot].length;
+    std::int64_t count = lots[lot].count;
+    std::vector<Open> next;
+    for (const Open &group : open) {
+        const std::int64_t each = std::max<std::int64_t>(group.room.floorDiv(length), 0);
+        const std::int64_t full = each > 0 ? std::min(group.band.repeats, count / each) : 0;
+        const std::int64_t rest =
+            each > 0 && full < group.band.repeats ? std::min(each, count - full * each) : 0;
         if (full > 0)
-            open.insert(open.begin() + static_cast<std::ptrdiff_t>(i),
-                        {group.room - lot.length * each, full}),
-                ++i;
+            next.push_back(with(group, lot, each, length, full));
+        if (rest > 0)
+            next.push_back(with(group, lot, rest, length, 1));
+        if (const std::int64_t others = group.band.repeats - full - (rest > 0 ? 1 : 0); others > 0)
+            next.push_back(with(group, lot, 0, length, others));
+        count -= full * each + rest;
     }
-    if (lot.count <= 0)
-        return;
-    const std::int64_t each = std::max<std::int64_t>(usable.floorDiv(lot.length), 1);
-    const std::int64_t full = lot.count / each;
-    const std::int64_t rest = lot.count % each;
-    if (full > 0)
-        open.push_back({usable - lot.length * each, full});
-    if (rest > 0)
-        open.push_back({usable - lot.length * rest, 1});
+    const Open fresh{usable, {0, std::vector<std::int64_t>(lots.size(), 0)}};
+    const std::int64_t each = std::max<std::int64_t>(usable.floorDiv(length), 1);
+    if (const std::int64_t full = count / each; full > 0)
+        next.push_back(with(fresh, lot, each, length, full));
+    if (const std::int64_t rest = count % each; rest > 0)
+        next.push_back(with(fresh, lot, rest, length, 1));
+    open = std::move(next);
 }
 
 } // namespace
 
-std::int64_t bandsFor(std::vector<Lot> lots, Length usable)
+std::vector<FilledBand> fillBands(const std::vector<Lot> &lots, Length usable)
 {
-    std::erase_if(lots, [](const Lot &lot) { return lot.count <= 0 || lot.length <= Length(); });
-    std::sort(lots.begin(), lots.end(), [](const Lot &a, const Lot &b) { return a.length > b.length; });
+    std::vector<std::size_t> order(lots.size());
+    std::iota(order.begin(), order.end(), std::size_t(0));
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return lots[a].length > lots[b].length; });
     std::vector<Open> open;
-    for (const Lot &lot : lots)
-        fill(open, lot, usable);
+    for (const std::size_t lot : order)
+        if (lots[lot].count > 0 && lots[lot].length > Length())
+            fill(open, lots, lot, usable);
+    std::vector<FilledBand> bands;
+    bands.reserve(open.size());
+    for (Open &group : open)
+        bands.push_back(std::move(group.band));
+    return bands;
+}
+
+std::int64_t bandsFor(const std::vector<Lot> &lots, Length usable)
+{
     std::int64_t bands = 0;
-    for (const Open &group : open)
-        bands += group.bands;
+    for (const FilledBand &band : fillBands(lots, usable))
+        bands += band.repeats;
     return bands;
 }
 

@@ -14,8 +14,15 @@ struct Lot {
     std::int64_t count = 0;
 };
 
-/// How many bands of a usable length hold all the pieces, first fit by falling length. A piece longer than
-/// a band takes a band of its own.
-[[nodiscard]] std::int64_t bandsFor(std::vector<Lot> lots, Length usable);
+/// Bands with the same pieces in them: how many of each lot, in the order the lots were given.
+struct FilledBand {
+    std::int64_t repeats = 0;
+    std::vector<std::int64_t> pieces;
+};
+
+/// Bands of a usable length that hold all the pieces, first fit by falling length. A piece longer than a band
+/// takes a band of its own.
+[[nodiscard]] std::vector<FilledBand> fillBands(const std::vector<Lot> &lots, Length usable);
+[[nodiscard]] std::int64_t bandsFor(const std::vector<Lot> &lots, Length usable);
 
 } // namespace matside

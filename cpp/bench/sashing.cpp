@@ -36,11 +36,15 @@ std::vector<Lot> lotsOf(const Bench &bench, const Face &face, std::int64_t short
 Step &crossCut(Bench &bench, const Face &face, Does does, std::int64_t count, Length length,
                std::int64_t number = 0)
 {
+    const std::string name = nameOf(does) + (number > 0 ? '-' + std::to_string(number) : std::string());
+    std::vector<Piece> bands = bandsFrom(bench, face.cloth, name, face.figure);
+    if (bands.empty())
+        bands.push_back({"band/" + face.name, 0});
     Step &cut = add(bench, Station::Cut, does, count, face.cloth, number);
     cut.size = Pair{length, face.width};
     cut.ruler = placeRulers(bench.project.rulers, length, face.width, 1);
-    cut.check = "ends-square";
-    cut.takes = {{"band/" + face.name, 0}};
+    cut.check = bandsAreWider(bench, face.cloth, name) ? "band-is-wider" : "ends-square";
+    cut.takes = std::move(bands);
     return cut;
 }
 
@@ -73,6 +77,19 @@ void cutLongs(Bench &bench, const Face &face)
     join.caution = "needle";
 }
 
+/// Bands of the sashing's own width, where no fixed layout says otherwise.
+void cutBands(Bench &bench, const Face &face, std::int64_t bands, Length cutShort)
+{
+    const SashingPlan &sashing = bench.plan.sashing;
+    const Length longest = sashing.longs == 0 ? cutShort
+                           : face.pieces.pieces.empty()
+                               ? sashing.longLength + sashing.longSpare
+                               : *std::max_element(face.pieces.pieces.begin(), face.pieces.pieces.end());
+    Step &band = cutAcross(bench, Does::CutBand, face.cloth, bands, {face.usable, face.width}, longest);
+    band.figure = face.figure;
+    band.makes = {{"band/" + face.name, 1}};
+}
+
 void cutFace(Bench &bench, const Face &face)
 {
     const SashingPlan &sashing = bench.plan.sashing;
@@ -94,14 +111,8 @@ void cutFace(Bench &bench, const Face &face)
     const std::int64_t bands = bandsFor(lotsOf(bench, face, shorts), face.usable);
     if (bands == 0)
         return;
-    const std::int64_t longs = sashing.longs;
-    const Length longest = longs == 0 ? cutShort
-                           : face.pieces.pieces.empty()
-                               ? sashing.longLength + sashing.longSpare
-                               : *std::max_element(face.pieces.pieces.begin(), face.pieces.pieces.end());
-    Step &band = cutAcross(bench, Does::CutBand, face.cloth, bands, {face.usable, face.width}, longest);
-    band.figure = face.figure;
-    band.makes = {{"band/" + face.name, 1}};
+    if (!bench.project.made.layoutOf(face.cloth))
+        cutBands(bench, face, bands, cutShort);
     if (shorts > 0) {
         Step &cut = crossCut(bench, face, Does::CutShort, shorts, cutShort);
         cut.figure = "sashing.shorts.length";

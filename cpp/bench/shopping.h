@@ -5,22 +5,33 @@
 
 namespace matside {
 
+/// Pieces of one size side by side in a strip.
+struct ShopPiece {
+    Length across;          ///< from selvage to selvage
+    Length along;           ///< less than the strip's height where it is trimmed
+    std::int64_t count = 0; ///< in each strip
+    bool gap = false;       ///< room left over, not a piece
+};
+
 /// Strips of one width as they are cut across a cloth, and what is cut out of each.
 struct ShopStrip {
     Length height; ///< along the selvage
     std::int64_t repeats = 0;
-    std::vector<std::pair<Length, std::int64_t>> pieces; ///< length across the cloth, how many in each strip
+    std::int64_t owned = 0; ///< from the n-th owned piece; 0 = from what is bought
+    std::vector<ShopPiece> pieces;
 };
 
 /// What to buy of one cloth, with how good it is. used = what the Cut station cuts, so what is bought is what
 /// is cut.
 struct Buy {
     std::string cloth;
-    Length usable;     ///< width between the selvages
-    Length cut;        ///< summed strip widths
-    Length straighten; ///< trade notes, step 8
-    Length bought;     ///< cut + straighten, up to how it is sold
-    Length step;       ///< sold by
+    Length usable;      ///< width between the selvages
+    Length cut;         ///< summed strip widths
+    Length straighten;  ///< trade notes, step 8
+    Length bought;      ///< cut + straighten, up to how it is sold
+    Length more;        ///< on top of what was bought: the layout is fixed, and no longer yields all
+    bool fixed = false; ///< bought or begun: the layout stays, and says nothing of the least
+    Length step;        ///< sold by
     std::optional<Length>
         least; ///< no way of cutting buys less; absent where a piece is wider than the cloth
     std::vector<ShopStrip> strips;

@@ -103,10 +103,10 @@ void straighten(Bench &bench, const std::string &cloth)
 }
 
 Step &cutAcross(Bench &bench, Does does, const std::string &cloth, std::int64_t count, Pair size,
-                Length usedLength)
+                Length usedLength, std::int64_t number)
 {
     straighten(bench, cloth);
-    Step &step = add(bench, Station::Cut, does, count, cloth);
+    Step &step = add(bench, Station::Cut, does, count, cloth, number);
     const std::int64_t layers = layersFor(bench.project.system, size.across, usedLength);
     step.size = size;
     step.ruler = placeRulers(bench.project.rulers, size.across,

@@ -12,8 +12,9 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
       m_hoops(m_workspace, m_session), m_would(m_workspace, m_session, m_hoops), m_trim(m_workspace, m_steps),
       m_measure(m_workspace, m_session, m_steps), m_join(m_workspace, m_session, m_steps),
       m_edge(m_workspace, m_session, m_steps), m_shop(m_workspace, m_session),
-      m_price(m_workspace, m_session, m_shop), m_book(*m_store), m_keeper(m_book),
-      m_sharing(m_workspace, m_session, m_keeper), m_backups(m_workspace, m_keeper),
+      m_price(m_workspace, m_session, m_shop), m_kits(m_workspace, m_session, m_shop),
+      m_stock(m_workspace, m_session), m_take(m_workspace, m_session, m_shop), m_book(*m_store),
+      m_keeper(m_book), m_sharing(m_workspace, m_session, m_keeper), m_backups(m_workspace, m_keeper),
       m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper)
 {
     Single<Session>::hand(&m_session);
@@ -32,6 +33,9 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
     Single<Backups>::hand(&m_backups);
     Single<Sharing>::hand(&m_sharing);
     Single<PriceModel>::hand(&m_price);
+    Single<KitsModel>::hand(&m_kits);
+    Single<StockModel>::hand(&m_stock);
+    Single<TakeModel>::hand(&m_take);
     Single<BlockLog>::hand(&m_log);
     Single<Gallery>::hand(&m_gallery);
     Single<Language>::hand(&m_language);

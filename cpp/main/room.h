@@ -10,6 +10,7 @@
 #include "app/hoopmodel.h"
 #include "app/hoopshelf.h"
 #include "app/joinmodel.h"
+#include "app/kitsmodel.h"
 #include "app/language.h"
 #include "app/pricemodel.h"
 #include "app/session.h"
@@ -17,6 +18,8 @@
 #include "app/shelf.h"
 #include "app/shopmodel.h"
 #include "app/stepmodel.h"
+#include "app/stockmodel.h"
+#include "app/takemodel.h"
 #include "app/trimmodel.h"
 #include "app/wouldfit.h"
 
@@ -69,6 +72,9 @@ private:
     EdgeModel m_edge;
     ShopModel m_shop;
     PriceModel m_price;
+    KitsModel m_kits;
+    StockModel m_stock;
+    TakeModel m_take;
     NoteBook m_book;
     PhotoKeeper m_keeper;
     CameraSource m_camera;

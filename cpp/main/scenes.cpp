@@ -99,16 +99,22 @@ void openLayouts(Room &room, QQuickWindow &window, bool wishes)
         room.wouldFit().choose(1);
 }
 
-/// The sum of cost and price, at the foot of the shopping list.
-void openPrice(QQuickWindow &window)
+/// A group under the shopping list, or the list to take.
+void openAtShop(QQuickWindow &window, const char *what)
 {
     settle(40);
     QQuickItem *page = visibleItem(window, QStringLiteral("shop-page"));
     if (!page)
         return;
-    page->setProperty("pricing", true);
-    settle(40);
+    if (what == std::string_view("take")) {
+        page->setProperty("taking", true);
+        return;
+    }
     QMetaObject::invokeMethod(page, "toTheFoot");
+    settle(40);
+    QMetaObject::invokeMethod(page, "show", Q_ARG(QString, QString::fromLatin1(what)));
+    settle(40);
+    QMetaObject::invokeMethod(page, "toTheHead");
 }
 
 /// The log of the first block, with what lies over it.
@@ -230,7 +236,8 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
         if (QQuickItem *lies = over(window))
             lies->setProperty("shows", QStringLiteral("measure"));
     });
-    at(QStringLiteral("price"), Station::Shop, [&window] { openPrice(window); });
+    for (const char *what : {"price", "kits", "stock", "take"})
+        at(QString::fromLatin1(what), Station::Shop, [&window, what] { openAtShop(window, what); });
     at(QStringLiteral("layouts"), Station::Fit, [&room, &window] { openLayouts(room, window, false); });
     at(QStringLiteral("wishes"), Station::Fit, [&room, &window] { openLayouts(room, window, true); });
     const auto atCut = [&](const char *name, std::function<void()> opens) {

@@ -3,6 +3,8 @@
 
 #include "length/read.h"
 #include "project/fields.h"
+#include "project/lesson.h"
+#include "project/readlaid.h"
 #include "project/readmade.h"
 #include "project/spelling.h"
 
@@ -235,6 +237,7 @@ void readCloths(Fields &fields, std::vector<Cloth> &cloths)
         inner.number("price", cloth.price);
         inner.word("colour", cloth.colour);
         inner.flag("directional", cloth.directional);
+        readOwned(inner, cloth.owned);
         cloth.rest = inner.rest();
         places.push_back(inner.at("id"));
         cloths.push_back(std::move(cloth));
@@ -366,6 +369,7 @@ Project readFields(const Json &file, std::vector<Problem> &problems)
     readPatches(fields, project);
     readRulers(fields, project);
     fields.count("kits", project.kits, 1, 10'000);
+    readLesson(fields, project);
     fields.flag("kitsShareStrips", project.kitsShareStrips);
     fields.length("slack", project.slack, Least::Zero);
     if (const Json *made = fields.object("made"))

@@ -2,6 +2,8 @@
 #include "project/codec.h"
 
 #include "length/read.h"
+#include "project/lesson.h"
+#include "project/readlaid.h"
 #include "project/readmade.h"
 #include "project/spelling.h"
 
@@ -138,6 +140,14 @@ Json threadJson(const Thread &thread, System system)
     return object;
 }
 
+template <class Item, class Write> Json listOf(const std::vector<Item> &items, Write write)
+{
+    Json list = Json::array();
+    for (const Item &item : items)
+        list.push_back(write(item));
+    return list;
+}
+
 Json clothJson(const Cloth &cloth, System system)
 {
     Json object = {
@@ -150,6 +160,9 @@ Json clothJson(const Cloth &cloth, System system)
     if (!cloth.colour.empty())
         object["colour"] = cloth.colour;
     object["directional"] = cloth.directional;
+    if (!cloth.owned.empty())
+        object["owned"] =
+            listOf(cloth.owned, [&](const OwnedPiece &owned) { return ownedJson(owned, system); });
     addRest(object, cloth.rest);
     return object;
 }
@@ -185,14 +198,6 @@ Json designJson(const Design &design)
         object["up"] = design.up;
     addRest(object, design.rest);
     return object;
-}
-
-template <class Item, class Write> Json listOf(const std::vector<Item> &items, Write write)
-{
-    Json list = Json::array();
-    for (const Item &item : items)
-        list.push_back(write(item));
-    return list;
 }
 
 void putWidths(Json &file, const Project &p)
@@ -271,6 +276,8 @@ std::string writeProject(const Project &p)
         file["thread"] = std::move(thread);
     putLists(file, p);
     file["kits"] = p.kits;
+    if (p.lesson)
+        file["class"] = lessonJson(*p.lesson);
     file["kitsShareStrips"] = p.kitsShareStrips;
     file["slack"] = writeLength(p.slack, p.system);
     if (Json made = writeMade(p.made, p.system); !made.empty())

@@ -9,7 +9,7 @@ namespace matside {
 bool Made::started() const
 {
     return !cloths.empty() || testBlock || testJoin || drawUp || !strips.empty() || !blocks.empty() ||
-           !rows.empty() || !cut.empty() || piece || pins || !events.empty();
+           !rows.empty() || !cut.empty() || piece || pins || !events.empty() || !layouts.empty();
 }
 
 MadeStrip &Made::recordOf(std::int64_t strip)
@@ -30,6 +30,13 @@ MadeCloth &Made::recordOf(const std::string &cloth)
         return *held;
     cloths.push_back({cloth, {}, {}, false, {}});
     return cloths.back();
+}
+
+const MadeLayout *Made::layoutOf(std::string_view cloth) const
+{
+    const auto held = std::find_if(layouts.begin(), layouts.end(),
+                                   [&](const MadeLayout &layout) { return layout.cloth == cloth; });
+    return held == layouts.end() ? nullptr : &*held;
 }
 
 const MadeBlock *Made::goodBlock(std::string_view name) const

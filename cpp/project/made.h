@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "length/length.h"
+#include "project/laid.h"
 
 #include <array>
 #include <cstdint>
@@ -146,6 +146,7 @@ struct Made {
     std::optional<MadePiece> piece;
     std::optional<Pins> pins;
     std::vector<MadeEvent> events;
+    std::vector<MadeLayout> layouts; ///< at most one a cloth
     std::string rest;
     friend bool operator==(const Made &, const Made &) = default;
     /// True once anything was cut, stitched or measured: such a piece keeps its unit system.
@@ -153,6 +154,8 @@ struct Made {
     /// The record of a strip, or of a cloth; begun when there is none yet.
     MadeStrip &recordOf(std::int64_t strip);
     MadeCloth &recordOf(const std::string &cloth);
+    /// The fixed layout of a cloth, or nullptr.
+    [[nodiscard]] const MadeLayout *layoutOf(std::string_view cloth) const;
     /// The good block of a name, or nullptr.
     [[nodiscard]] const MadeBlock *goodBlock(std::string_view name) const;
     [[nodiscard]] MadeBlock *goodBlock(std::string_view name);

@@ -168,6 +168,10 @@ void listsInMillimetres(Project &p)
         mm.whole(cloth.usable);
         cloth.soldBy = "10 cm";
         cloth.soldStep = Length::mm(100);
+        for (OwnedPiece &owned : cloth.owned) { // never more than there is
+            owned.length = max(owned.length.downTo(Length::mm(1)), Length::mm(1));
+            owned.width = max(owned.width.downTo(Length::mm(1)), Length::mm(1));
+        }
         if (cloth.price)
             cloth.price = perMetre(*cloth.price);
     }

@@ -121,6 +121,17 @@ struct Strip {
     friend bool operator==(const Strip &, const Strip &) = default;
 };
 
+/// A piece of a cloth that is there already, usable width and length as measured.
+struct OwnedPiece {
+    Length length;
+    Length width;
+    std::string rest;
+    friend bool operator==(const OwnedPiece &, const OwnedPiece &) = default;
+};
+
+/// As many owned pieces of a cloth as are laid out together.
+constexpr std::size_t mostOwned = 8;
+
 struct Cloth {
     std::string id;
     std::string name;
@@ -131,6 +142,7 @@ struct Cloth {
     std::optional<std::string> price; ///< per yard | metre, the decimal as written
     std::string colour;
     bool directional = false;
+    std::vector<OwnedPiece> owned; ///< used before any is bought
     std::string rest;
     friend bool operator==(const Cloth &, const Cloth &) = default;
 };
@@ -153,6 +165,23 @@ struct Ruler {
     std::optional<Length> finest;
     std::string rest;
     friend bool operator==(const Ruler &, const Ruler &) = default;
+};
+
+/// Bounds of a class: with all of them it asks for no more than the 10 000 kits a project may have.
+constexpr std::int64_t mostStudents = 8'000;
+constexpr std::int64_t mostSpareKits = 1'000;
+constexpr std::int64_t mostMachines = 100;
+
+/// Kits for a class: one for every student, the teacher's own, and spare ones (F28).
+struct Lesson {
+    std::int64_t students = 1;
+    std::optional<std::int64_t> spare; ///< absent = one for every ten students begun
+    std::int64_t machines = 1;         ///< hooping at the same time
+    bool young = false;                ///< some are under eighteen
+    std::string rest;
+    [[nodiscard]] std::int64_t spareKits() const { return spare.value_or((students + 9) / 10); }
+    [[nodiscard]] std::int64_t kits() const { return students + 1 + spareKits(); }
+    friend bool operator==(const Lesson &, const Lesson &) = default;
 };
 
 /// One block design (stops and stitches); kept with the project, used by the Hoop station.
@@ -202,7 +231,8 @@ struct Project {
     std::vector<Cloth> cloths;
     std::vector<Patch> patches;
     std::vector<Ruler> rulers;
-    std::int64_t kits = 1;
+    std::int64_t kits = 1;        ///< those of `lesson` where there is one
+    std::optional<Lesson> lesson; ///< key "class"
     bool kitsShareStrips = false;
     Length slack;
     Made made;

@@ -2,6 +2,7 @@
 #include "project/readmade.h"
 
 #include "length/read.h"
+#include "project/readlaid.h"
 #include "project/spelling.h"
 
 namespace matside {
@@ -281,6 +282,7 @@ Made readMade(const Json &object, const std::string &pointer, System system, std
         made.pins->rest = inner.rest();
     }
     readList(fields, "events", made.events, readEvent);
+    readList(fields, "layouts", made.layouts, readLayout);
     made.rest = fields.rest();
     return made;
 }
@@ -333,6 +335,8 @@ Json writeMade(const Made &made, System system)
         addRest(object["pins"], made.pins->rest);
     }
     putList(object, "events", made.events, [&](const MadeEvent &event) { return eventJson(event, system); });
+    putList(object, "layouts", made.layouts,
+            [&](const MadeLayout &layout) { return layoutJson(layout, system); });
     addRest(object, made.rest);
     return object;
 }

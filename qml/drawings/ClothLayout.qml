@@ -7,7 +7,7 @@ import "printing.js" as Printing
 PrintCanvas {
     id: root
 
-    /** [{mm, repeats, pieces: [{mm, count}]}] */
+    /** [{mm, repeats, pieces: [{mm, along, count, gap}]}]; `along` is less than the strip where a piece is trimmed */
     property var strips: []
     property real usableMm: 0
     property real lengthMm: 0
@@ -31,11 +31,13 @@ PrintCanvas {
                 let y = 2 * u;
                 for (const piece of strip.pieces)
                     for (let j = 0; j < Math.min(piece.count, 200); ++j) {
-                        const h = piece.mm * k;
-                        Printing.clothRect(context, c, clothRole, x, y, w, h, u * 0.7);
-                        context.strokeStyle = c.ink;
-                        context.lineWidth = 1.2 * u * c.lineScale;
-                        context.strokeRect(x, y, w, h);
+                        const h = piece.mm * k, deep = Math.min(w, (piece.along ?? strip.mm) * k);
+                        if (!piece.gap) {
+                            Printing.clothRect(context, c, clothRole, x, y, deep, h, u * 0.7);
+                            context.strokeStyle = c.ink;
+                            context.lineWidth = 1.2 * u * c.lineScale;
+                            context.strokeRect(x, y, deep, h);
+                        }
                         y += h;
                     }
                 x += w;

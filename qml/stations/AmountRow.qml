@@ -7,7 +7,7 @@ import Matside.Theme
 Item {
     id: root
 
-    /** {key, says, kind, figure}, or {key, says, kind: "choice", choices, value}. */
+    /** {key, says, kind, figure}, or {key, says, kind: "choice", choices, value, perRow}. */
     required property var amount
 
     signal ask(string key, string label, string kind)
@@ -83,6 +83,7 @@ Item {
         inList: true
         accessibleName: root.label
         choices: root.amount.choices ?? []
+        perRow: root.amount.perRow ?? Math.max(1, choices.length)
         value: root.amount.value
         onChosen: value => root.picked(root.amount.key, value)
     }

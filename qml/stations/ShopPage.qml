@@ -13,37 +13,74 @@ FocusScope {
     id: root
     objectName: "shop-page"
 
-    /** The sum of cost and price lies open. */
-    property bool pricing: false
+    /** What lies open under the list: "price", "kits", "stock", or nothing. */
+    property string opened: ""
+    /** The list to take lies over the page. */
+    property bool taking: false
+    /** Whose value the keypad asks for. */
+    property string asking: ""
 
     function leave(): bool {
         if (keypad.open) {
             keypad.close();
             return true;
         }
-        const lay = pricing;
-        pricing = false;
+        const lay = taking || opened !== "";
+        if (taking)
+            taking = false;
+        else
+            opened = "";
         return lay;
     }
     function toTheFoot() {
         list.positionViewAtEnd();
     }
-    function begin(key: string, label: string, kind: string) {
+    /** Opens a group under the list with its head at the top of the page, or closes it. */
+    function show(group: string) {
+        opened = group;
+        if (group !== "")
+            settled.restart();
+    }
+    function toTheHead() {
+        const foot = list.footerItem as ShopFoot;
+        if (!foot || opened === "")
+            return;
+        list.forceLayout();
+        const most = list.originY + list.contentHeight - list.height;
+        list.contentY = Math.max(list.originY, Math.min(most, foot.y + foot.headOf(opened).y));
+    }
+    function begin(group: string, key: string, label: string, kind: string) {
+        asking = group;
         keypad.ask(key, label, kind, "");
     }
 
+    // What was opened must be laid out before the page can be scrolled to it.
+    Timer {
+        id: settled
+        interval: 30
+        onTriggered: root.toTheHead()
+    }
     Word {
         id: head
         x: Theme.margin
         y: Theme.margin
-        width: parent.width - 2 * Theme.margin
+        width: parent.width - 2 * Theme.margin - (take.visible ? take.width + Theme.gap : 0)
         cap: Theme.capHead
         bold: true
         text: ShopModel.count > 0 ? qsTr("To buy") : StepModel.elsewhereText
     }
+    CutButton {
+        id: take
+        visible: ShopModel.count > 0
+        x: parent.width - width - Theme.margin
+        y: Theme.mm(2)
+        //: opens the list to take to the shop
+        text: qsTr("List to take")
+        onClicked: root.taking = true
+    }
     ListView {
         id: list
-        y: head.y + head.height + Theme.gap
+        y: Math.max(head.y + head.height, take.visible ? take.y + take.height : 0) + Theme.gap
         width: parent.width
         height: parent.height - y
         clip: true
@@ -133,60 +170,30 @@ FocusScope {
             }
             FocusOutline { visible: row.keyboardFocus }
         }
-        footer: Column {
+        footer: ShopFoot {
             width: parent?.width ?? 0
-            KeyLine { width: parent.width }
-            Item {
-                width: parent.width
-                height: Theme.gap
-            }
-            Word {
-                x: Theme.margin
-                width: parent.width - 2 * Theme.margin
-                bold: true
-                text: ShopModel.totalSays
-            }
-            Word {
-                x: Theme.margin
-                width: parent.width - 2 * Theme.margin
-                text: ShopModel.sundriesSays
-            }
-            Item {
-                width: parent.width
-                height: Theme.gap
-            }
-            GroupHead {
-                visible: PriceModel.known
-                width: parent.width
-                text: qsTr("Cost and price")
-                summary: PriceModel.priceText
-                open: root.pricing
-                onClicked: root.pricing = !open
-            }
-            Loader {
-                active: root.pricing && PriceModel.known
-                visible: active
-                x: Theme.margin
-                width: parent.width - 2 * Theme.margin
-                sourceComponent: PriceSheet {
-                    onAsk: (key, label, kind) => root.begin(key, label, kind)
-                }
-            }
-            Item {
-                width: parent.width
-                height: Theme.margin
-            }
+            open: root.opened
+            onToggled: group => root.show(root.opened === group ? "" : group)
+            onAsk: (group, key, label, kind) => root.begin(group, key, label, kind)
         }
     }
     EntrySheet {
         id: keypad
         home: list
         onGiven: (key, text) => {
-            const answer = PriceModel.enter(key, text);
+            const answer = root.asking === "kits" ? KitsModel.enter(key, text)
+                         : root.asking === "stock" ? StockModel.enter(key, text) : PriceModel.enter(key, text);
             error = answer.ok ? "" : answer.says;
             if (answer.ok)
                 close();
         }
         onClosed: root.forceActiveFocus()
+    }
+    Loader {
+        active: root.taking
+        anchors.fill: parent
+        sourceComponent: TakeSheet {
+            onClosed: root.taking = false
+        }
     }
 }

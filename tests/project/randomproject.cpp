@@ -105,6 +105,8 @@ void RandomProject::cloths(Project &p)
             cloth.price = prices[static_cast<std::size_t>(upTo(5))];
         cloth.colour = often() ? "#c9bda2" : "";
         cloth.directional = often();
+        for (std::int64_t pieces = upTo(3); pieces > 0; --pieces)
+            cloth.owned.push_back({length(), length(), rest()});
         cloth.rest = rest();
         p.cloths.push_back(std::move(cloth));
     }
@@ -164,6 +166,10 @@ void RandomProject::made(Made &made)
         made.events.push_back({word(), word(), "", "A1", upTo(9), upTo(9), length(), rest()});
         made.rows.push_back({"A", length(), {length(), length()}, rest()});
         made.cut.push_back({word(), word(), upTo(100), upTo(3), rest()});
+        LaidStrip strip{word(), length(), 1 + upTo(99), upTo(8), often(), {}, rest()};
+        for (std::int64_t pieces = upTo(3); pieces > 0; --pieces)
+            strip.pieces.push_back({word(), length(), length(), 1 + upTo(99), often(), rest()});
+        made.layouts.push_back({word(), length(), length(), {strip, strip}, rest()});
         MadeBlock block;
         block.block = "A" + std::to_string(i);
         block.strip = upTo(9);
@@ -207,6 +213,12 @@ Project RandomProject::project()
     cloths(p);
     designs(p);
     p.kits = 1 + upTo(9'999);
+    if (often()) {
+        p.lesson = Lesson{1 + upTo(mostStudents - 1), {}, 1 + upTo(mostMachines - 1), often(), rest()};
+        if (often())
+            p.lesson->spare = upTo(mostSpareKits);
+        p.kits = p.lesson->kits();
+    }
     p.kitsShareStrips = often();
     if (often())
         made(p.made);

@@ -35,8 +35,6 @@ StationCase {
         const before = PriceModel.priceText;
         called("an hour of your work more").press();
         tryVerify(() => PriceModel.priceText !== before);
-        byName("shop-page").toTheFoot();
-        wait(60);
         pressables().find(item => /^an hour of your work \d/.test(item.accessibleName)).press();
         tryVerify(() => called("Done"));
         wait(250);
@@ -55,5 +53,42 @@ StationCase {
         openPrice();
         verifySizes("price, left hand");
         Session.leftHanded = false;
+    }
+    /** Kits, cloth she has and the list to take, each looked at and used on every screen. */
+    function test_kitsStockAndTake_data() {
+        return screens;
+    }
+    function test_kitsStockAndTake(data) {
+        resize(data);
+        const page = byName("shop-page");
+        page.toTheFoot();
+        wait(60);
+        page.show("kits");
+        tryVerify(() => called("students more"));
+        called("students more").press();
+        tryVerify(() => KitsModel.headSays.includes("3 kits"));
+        wait(60);
+        verifySizes(data.tag + ", kits");
+        called("students less").press();
+        tryVerify(() => KitsModel.headSays === "");
+        page.show("stock");
+        tryVerify(() => called("Add this piece"));
+        wait(60);
+        verifySizes(data.tag + ", stock");
+        called("Add this piece").press();
+        tryVerify(() => StockModel.pieces.length === 1);
+        pressables().find(item => item.accessibleName.startsWith("take away: ")).press();
+        tryVerify(() => StockModel.pieces.length === 0);
+        page.show("");
+        page.taking = true;
+        tryVerify(() => byName("take-list"));
+        wait(60);
+        verifySizes(data.tag + ", list to take");
+        verify(TakeModel.count > 2);
+        const before = TakeModel.leftSays;
+        TakeModel.tick(0);
+        tryVerify(() => TakeModel.leftSays !== before);
+        TakeModel.tick(0);
+        page.taking = false;
     }
 }

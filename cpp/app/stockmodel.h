@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/session.h"
+#include "app/views.h"
+
+#include <QStringList>
+#include <QVariantList>
+#include <QVariantMap>
+
+namespace matside {
+
+/// Cloth she has already: pieces and remnants of the listed cloths, cut up before any is bought.
+class StockModel : public QObject, public Single<StockModel> {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(QString headSays READ headSays NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList amounts READ amounts NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList pieces READ pieces NOTIFY changed FINAL)
+    Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed FINAL)
+public:
+    StockModel(Workspace &workspace, Session &session);
+    using Single<StockModel>::create;
+
+    /// "2 pieces"; empty when there is none.
+    [[nodiscard]] QString headSays() const;
+    /// The piece being entered: which cloth, its length, its width.
+    [[nodiscard]] QVariantList amounts() const;
+    /// What is there, piece by piece.
+    [[nodiscard]] QStringList pieces() const;
+    /// Why the piece being entered cannot be added; empty when it can.
+    [[nodiscard]] QString whyNot() const;
+
+    Q_INVOKABLE void nudge(const QString &key, int steps);
+    /// {ok, says}
+    Q_INVOKABLE QVariantMap enter(const QString &key, const QString &text);
+    Q_INVOKABLE void pick(const QString &cloth);
+    Q_INVOKABLE void add();
+    /// Takes a piece away again, by its place in `pieces`.
+    Q_INVOKABLE void takeAway(int row);
+
+signals:
+    void changed();
+
+private:
+    void begin();
+    [[nodiscard]] Length *lengthOf(const QString &key);
+
+    Workspace &m_workspace;
+    Session &m_session;
+    std::string m_cloth;
+    Length m_length;
+    Length m_width;
+};
+
+} // namespace matside

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+#include "bench/build.h"
+#include "bench/clothlay.h"
+
+#include <algorithm>
+
+namespace matside {
+
+namespace {
+
+bool holds(const LaidStrip &strip, const std::string &does)
+{
+    return strip.does != does && std::any_of(strip.pieces.begin(), strip.pieces.end(),
+                                             [&](const LaidPiece &piece) { return piece.does == does; });
+}
+
+/// The bands of one name in a layout.
+struct Bands {
+    Length height;
+    Length longest; ///< piece cut from them
+    std::int64_t count = 0;
+};
+
+Bands bandsNamed(const Project &project, const MadeLayout &layout, const std::string &name)
+{
+    Bands bands;
+    for (const LaidStrip &strip : layout.strips) {
+        if (strip.does != name)
+            continue;
+        bands.height = strip.height; // bands of the sashings' width carry the newest one
+        bands.count += strip.repeats;
+        for (const LaidPiece &piece : strip.pieces)
+            bands.longest = max(bands.longest, piece.across);
+    }
+    for (const MadeCut &cut : project.made.cut)
+        if (cut.cloth == layout.cloth && cut.does == name)
+            bands.count -= cut.spoiled;
+    return bands;
+}
+
+} // namespace
+
+bool bandsAreWider(const Bench &bench, const std::string &cloth, const std::string &does)
+{
+    const MadeLayout *layout = bench.project.made.layoutOf(cloth);
+    return layout && std::any_of(layout->strips.begin(), layout->strips.end(), [&](const LaidStrip &strip) {
+               return holds(strip, does) &&
+                      std::any_of(strip.pieces.begin(), strip.pieces.end(), [&](const LaidPiece &piece) {
+                          return piece.does == does && piece.along < strip.height;
+                      });
+           });
+}
+
+std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::string &does,
+                             const char *sashingFigure)
+{
+    std::vector<Piece> from;
+    const MadeLayout *layout = bench.project.made.layoutOf(cloth);
+    if (!layout)
+        return from;
+    const std::string sashings = bandName({}, true);
+    for (const LaidStrip &strip : layout->strips) {
+        const std::string piece = strip.does + '/' + cloth;
+        if (!holds(strip, does) ||
+            std::any_of(from.begin(), from.end(), [&](const Piece &had) { return had.name == piece; }))
+            continue;
+        from.push_back({piece, 0});
+        if (std::any_of(bench.steps.begin(), bench.steps.end(),
+                        [&](const Step &step) { return step.id == piece; }))
+            continue;
+        const Bands bands = bandsNamed(bench.project, *layout, strip.does);
+        const bool own = strip.does == sashings;
+        Step &band = cutAcross(bench, Does::CutBand, cloth, std::max<std::int64_t>(bands.count, 0),
+                               {layout->usable, bands.height}, bands.longest, own ? 0 : bands.height.count());
+        if (own)
+            band.figure = sashingFigure;
+        band.makes = {{piece, 1}};
+    }
+    return from;
+}
+
+} // namespace matside

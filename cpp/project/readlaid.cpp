@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+#include "project/readlaid.h"
+
+#include "length/read.h"
+
+namespace matside {
+
+namespace {
+
+constexpr std::size_t mostLists = 20'000;
+constexpr std::int64_t mostCount = 1'000'000;
+
+void readPiece(Fields &fields, LaidPiece &piece)
+{
+    fields.word("does", piece.does);
+    fields.length("across", piece.across);
+    fields.length("along", piece.along);
+    fields.count("count", piece.count, 1, mostCount);
+    fields.flag("turned", piece.turned);
+    piece.rest = fields.rest();
+}
+
+void readStrip(Fields &fields, LaidStrip &strip)
+{
+    fields.word("does", strip.does);
+    fields.length("height", strip.height);
+    fields.count("repeats", strip.repeats, 1, mostCount);
+    fields.count("owned", strip.owned, 0, 8);
+    fields.flag("spoiled", strip.spoiled);
+    fields.each("pieces", mostLists, [&](Fields &inner) {
+        LaidPiece piece;
+        readPiece(inner, piece);
+        strip.pieces.push_back(std::move(piece));
+    });
+    strip.rest = fields.rest();
+}
+
+Json pieceJson(const LaidPiece &piece, System system)
+{
+    Json object = {{"does", piece.does},
+                   {"across", writeLength(piece.across, system)},
+                   {"along", writeLength(piece.along, system)},
+                   {"count", piece.count}};
+    if (piece.turned)
+        object["turned"] = true;
+    addRest(object, piece.rest);
+    return object;
+}
+
+Json stripJson(const LaidStrip &strip, System system)
+{
+    Json object = {
+        {"does", strip.does}, {"height", writeLength(strip.height, system)}, {"repeats", strip.repeats}};
+    if (strip.owned > 0)
+        object["owned"] = strip.owned;
+    if (strip.spoiled)
+        object["spoiled"] = true;
+    Json pieces = Json::array();
+    for (const LaidPiece &piece : strip.pieces)
+        pieces.push_back(pieceJson(piece, system));
+    if (!pieces.empty())
+        object["pieces"] = std::move(pieces);
+    addRest(object, strip.rest);
+    return object;
+}
+
+} // namespace
+
+void readLayout(Fields &fields, MadeLayout &layout)
+{
+    fields.word("cloth", layout.cloth);
+    fields.length("usable", layout.usable);
+    fields.length("bought", layout.bought, Least::Zero);
+    fields.each("strips", mostLists, [&](Fields &inner) {
+        LaidStrip strip;
+        readStrip(inner, strip);
+        layout.strips.push_back(std::move(strip));
+    });
+}
+
+Json layoutJson(const MadeLayout &layout, System system)
+{
+    Json object = {{"cloth", layout.cloth},
+                   {"usable", writeLength(layout.usable, system)},
+                   {"bought", writeLength(layout.bought, system)}};
+    Json strips = Json::array();
+    for (const LaidStrip &strip : layout.strips)
+        strips.push_back(stripJson(strip, system));
+    object["strips"] = std::move(strips);
+    addRest(object, layout.rest);
+    return object;
+}
+
+void readOwned(Fields &cloth, std::vector<OwnedPiece> &owned)
+{
+    cloth.each("owned", mostOwned, [&](Fields &fields) {
+        OwnedPiece piece;
+        fields.length("length", piece.length);
+        fields.length("width", piece.width);
+        piece.rest = fields.rest();
+        for (const char *side : {"length", "width"})
+            if (!fields.has(side))
+                fields.needed(side, {Fields::takeAway(fields.at())});
+        owned.push_back(std::move(piece));
+    });
+}
+
+Json ownedJson(const OwnedPiece &owned, System system)
+{
+    Json object = {{"length", writeLength(owned.length, system)},
+                   {"width", writeLength(owned.width, system)}};
+    addRest(object, owned.rest);
+    return object;
+}
+
+} // namespace matside

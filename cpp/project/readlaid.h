@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "project/fields.h"
+#include "project/readmade.h"
+
+namespace matside {
+
+/// One entry of `made.layouts`; the caller keeps what is not understood.
+void readLayout(Fields &fields, MadeLayout &layout);
+[[nodiscard]] Json layoutJson(const MadeLayout &layout, System system);
+
+/// The pieces of a cloth that are there already.
+void readOwned(Fields &cloth, std::vector<OwnedPiece> &owned);
+[[nodiscard]] Json ownedJson(const OwnedPiece &owned, System system);
+
+} // namespace matside

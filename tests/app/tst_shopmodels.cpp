@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: MIT
+//
+// What Shop asks and tells beside the price: ticks and the list to take, kits for a class, cloth she has; and
+// requests that make no sense, which are answered in words.
+#include "app/kitsmodel.h"
+#include "app/plancommand.h"
+#include "app/stockmodel.h"
+#include "app/takemodel.h"
+#include "desk.h"
+
+#include <QtTest>
+
+using namespace matside;
+
+namespace {
+
+Project cloths(Project project = desk::topper())
+{
+    for (const auto &[id, role] : {std::pair("oat", ClothRole::Front), std::pair("blue", ClothRole::Back),
+                                   std::pair("wool", ClothRole::Batting)}) {
+        Cloth cloth;
+        cloth.id = cloth.name = id;
+        cloth.role = role;
+        cloth.usable = Length::inches(40, 1, 2);
+        cloth.soldBy = "1/8 yd";
+        cloth.soldStep = usualSoldStep(System::Inch);
+        project.cloths.push_back(cloth);
+    }
+    return project;
+}
+
+struct Counter {
+    explicit Counter(const Project &project = cloths()) : open(project, Station::Shop)
+    {
+        open.session.setStation(static_cast<int>(Station::Fit));
+        open.session.setStation(static_cast<int>(Station::Shop));
+    }
+    QString take(int row, int role) const { return list.data(list.index(row), role).toString(); }
+    bool ticked(int row) const { return list.data(list.index(row), TakeModel::Ticked).toBool(); }
+
+    desk::Open open;
+    ShopModel shop{open.workspace, open.session};
+    KitsModel kits{open.workspace, open.session, shop};
+    StockModel stock{open.workspace, open.session};
+    TakeModel list{open.workspace, open.session, shop};
+};
+
+} // namespace
+
+class ShopModels : public QObject {
+    Q_OBJECT
+private slots:
+    void initTestCase() { QLocale::setDefault(QLocale::c()); }
+    void ticksAreKeptAndUndone();
+    void whatIsThereIsNotOnTheList();
+    void aClassIsAskedFor();
+    void aPieceSheHas();
+    void sillyRequests_data();
+    void sillyRequests();
+};
+
+void ShopModels::ticksAreKeptAndUndone()
+{
+    Counter at;
+    const int rows = at.list.count();
+    QVERIFY(rows >= 5); // three cloths, thread and needles
+    QVERIFY(at.take(0, TakeModel::Says).contains(QStringLiteral("oat")));
+    QVERIFY(!at.ticked(0));
+    at.list.tick(0);
+    QVERIFY(at.ticked(0));
+    QVERIFY(at.open.kept().made.layoutOf("oat")); // bought: its layout is fixed
+    at.list.tick(rows - 1);
+    QVERIFY(at.ticked(rows - 1));
+    QCOMPARE(at.list.leftSays(), QStringLiteral("%1 things to find").arg(rows - 2));
+    // Read anew the ticks still stand, and each is undone by itself.
+    QVERIFY(at.open.workspace.open(at.open.workspace.id()));
+    QVERIFY(at.ticked(0) && at.ticked(rows - 1));
+    QVERIFY(at.open.workspace.undo());
+    QVERIFY(at.ticked(0) && !at.ticked(rows - 1));
+    QVERIFY(at.open.workspace.undo());
+    QVERIFY(!at.ticked(0));
+    QVERIFY(!at.open.kept().made.layoutOf("oat"));
+    at.list.tick(0);
+    at.list.tick(0); // ticked and unticked
+    QVERIFY(!at.ticked(0));
+    QVERIFY(at.take(rows - 1, TakeModel::Says).endsWith(QStringLiteral("needle")) ||
+            at.take(rows - 1, TakeModel::Says).endsWith(QStringLiteral("needles")));
+    QVERIFY(!at.shop.sundriesSays().contains(QStringLiteral(" 1 needles")));
+}
+
+void ShopModels::whatIsThereIsNotOnTheList()
+{
+    Project project = cloths();
+    project.cloths.front().owned = {{Length::inches(72), Length::inches(44), {}}};
+    Counter at(project);
+    for (int row = 0; row < at.list.count(); ++row)
+        QVERIFY(!at.take(row, TakeModel::Says).contains(QStringLiteral("oat")));
+    const QModelIndex oat = at.shop.index(0);
+    QVERIFY(at.shop.data(oat, ShopModel::ProofSays).toString().contains(QStringLiteral("nothing to buy")));
+    QVERIFY(at.shop.data(oat, ShopModel::CutSays).toString().contains(QStringLiteral("from what you have")));
+}
+
+void ShopModels::aClassIsAskedFor()
+{
+    Counter at;
+    QCOMPARE(at.kits.headSays(), QString());
+    at.kits.setOpen(true);
+    QVERIFY(
+        at.kits.enter(QStringLiteral("students"), QStringLiteral("12")).value(QStringLiteral("ok")).toBool());
+    QCOMPARE(at.kits.headSays(), QStringLiteral("15 kits: 12 students, yours, and 2 spare"));
+    QCOMPARE(at.open.kept().kits, 15);
+    QCOMPARE(at.kits.cloths().size(), at.shop.count());
+    QVERIFY(!at.kits.cuts().isEmpty());
+    QVERIFY(at.kits.hoursSay().contains(QStringLiteral("hours at the machine")));
+    QCOMPARE(at.kits.cautionSays(), QString());
+    at.kits.pick(QStringLiteral("young"), true);
+    QVERIFY(at.kits.cautionSays().contains(QStringLiteral("an adult at each cutting place")));
+    at.kits.nudge(QStringLiteral("spare"), -2);
+    QCOMPARE(at.open.kept().kits, 13);
+    QVERIFY(!at.kits.enter(QStringLiteral("students"), QStringLiteral("9000"))
+                 .value(QStringLiteral("ok"))
+                 .toBool());
+    QVERIFY(
+        at.kits.enter(QStringLiteral("students"), QStringLiteral("0")).value(QStringLiteral("ok")).toBool());
+    QCOMPARE(at.open.kept().kits, 1);
+    QVERIFY(!at.open.kept().lesson);
+}
+
+void ShopModels::aPieceSheHas()
+{
+    Counter at;
+    const Length before = at.shop.list().front().bought;
+    QVERIFY(
+        at.stock.enter(QStringLiteral("length"), QStringLiteral("26")).value(QStringLiteral("ok")).toBool());
+    QVERIFY(
+        !at.stock.enter(QStringLiteral("length"), QStringLiteral("0")).value(QStringLiteral("ok")).toBool());
+    QVERIFY(at.stock.enter(QStringLiteral("width"), QStringLiteral("40 1/2"))
+                .value(QStringLiteral("ok"))
+                .toBool());
+    QCOMPARE(at.stock.whyNot(), QString());
+    at.stock.add();
+    QCOMPARE(at.stock.pieces().size(), 1);
+    QVERIFY(at.shop.list().front().bought < before);
+    QCOMPARE(at.open.kept().cloths.front().owned.size(), std::size_t(1));
+    for (std::size_t i = 1; i < mostOwned; ++i)
+        at.stock.add();
+    QVERIFY(!at.stock.whyNot().isEmpty()); // as many as can be laid out
+    at.stock.add();
+    QCOMPARE(at.stock.pieces().size(), static_cast<qsizetype>(mostOwned));
+    for (std::size_t i = 0; i < mostOwned; ++i)
+        at.stock.takeAway(0);
+    QCOMPARE(at.shop.list().front().bought, before);
+    at.shop.tick(0);
+    QVERIFY(!at.stock.whyNot().isEmpty()); // bought: its layout stays
+}
+
+void ShopModels::sillyRequests_data()
+{
+    QTest::addColumn<QByteArray>("text");
+    QTest::addColumn<bool>("listed"); // a shopping list stands all the same
+    const auto row = [](const char *name, const Project &project, bool listed) {
+        QTest::newRow(name) << QByteArray::fromStdString(writeProject(project)) << listed;
+    };
+    Project project = cloths();
+    project.blocks.width = project.blocks.height = Length::inches(200);
+    project.table = Table{Length::inches(60), Length::inches(36), {}, {}};
+    row("block larger than the table", project, false);
+    project = cloths();
+    for (Cloth &cloth : project.cloths)
+        cloth.usable = Length::inches(5);
+    project.strip.usable.reset();
+    row("cloth 5 in wide", project, false);
+    project = cloths();
+    project.blocks.columns = 0;
+    row("no blocks", project, false);
+    project = cloths();
+    project.kits = 10'000;
+    row("10 000 kits", project, true);
+    project.lesson = Lesson{mostStudents, mostSpareKits, 1, false, {}};
+    row("the largest class", project, true);
+}
+
+void ShopModels::sillyRequests()
+{
+    QFETCH(QByteArray, text);
+    QFETCH(bool, listed);
+    const PlanAnswer told = planText(text);
+    QVERIFY(!told.file.isEmpty());
+    QVERIFY2(!told.sentences.isEmpty(), "not a word");
+    if (!listed)
+        QVERIFY(told.exit != 0);
+    const auto read = readProject(text.toStdString());
+    QVERIFY(read.ok());
+    if (!read.value().problems.empty())
+        return; // refused when it was read, in the words above
+    Counter at(read.value().project);
+    QCOMPARE(at.shop.count() > 0, listed);
+    if (!listed) {
+        QVERIFY(!at.open.workspace.plan().problems.empty());
+        return;
+    }
+    at.kits.setOpen(true);
+    for (int i = 0; i < at.shop.count(); ++i) {
+        QVERIFY(!at.shop.data(at.shop.index(i), ShopModel::BuyText).toString().isEmpty());
+        at.shop.tick(i);
+        QVERIFY(at.open.workspace.faults().empty()); // what is kept can be read again
+    }
+}
+
+QTEST_GUILESS_MAIN(ShopModels)
+#include "tst_shopmodels.moc"
