@@ -24,6 +24,17 @@ Light mixed(Light light, double grey, double part)
     return {channel(light.red), channel(light.green), channel(light.blue)};
 }
 
+/// The strongest colour of a hue with this luminance: the pure hue with less light where that is dark enough,
+/// else paled towards white.
+Light strongest(double hue, double y)
+{
+    const Light full{pure(hue, 0), pure(hue, 120), pure(hue, 240)};
+    const double most = luminance(full);
+    if (y <= most)
+        return {full.red * y / most, full.green * y / most, full.blue * y / most};
+    return mixed(full, 1.0, most < 1 ? (1.0 - y) / (1.0 - most) : 0.0);
+}
+
 } // namespace
 
 double lightness(double luminance)
@@ -72,16 +83,30 @@ Colour greyOfStep(int step)
     return colourOf(Light{y, y, y});
 }
 
-Colour colourOf(double hue, double lightness, double strength)
+Shade shadeOf(Colour colour)
 {
-    const double y = luminanceOfLightness(lightness);
-    const Light full{lightOf(pure(hue, 0)), lightOf(pure(hue, 120)), lightOf(pure(hue, 240))};
-    // Dark enough: the pure hue with less light. Lighter than it can be: paled towards white.
-    const double most = luminance(full);
-    Light met{full.red * y / most, full.green * y / most, full.blue * y / most};
-    if (y > most)
-        met = mixed(full, 1.0, (1.0 - y) / (1.0 - most));
-    return colourOf(mixed(met, y, std::clamp(strength, 0.0, 1.0)));
+    const Light light = lightOf(colour);
+    const double y = luminance(light);
+    const double most = std::max({light.red, light.green, light.blue});
+    const double span = most - std::min({light.red, light.green, light.blue});
+    if (span < 1e-9)
+        return {0, matside::lightness(y), 0};
+    double hue = 240 + 60 * (light.red - light.green) / span;
+    if (most == light.red)
+        hue = 60 * (light.green - light.blue) / span;
+    else if (most == light.green)
+        hue = 120 + 60 * (light.blue - light.red) / span;
+    if (hue < 0)
+        hue += 360;
+    const Light full = strongest(hue, y);
+    const double reach = std::max({full.red, full.green, full.blue}) - y;
+    return {hue, matside::lightness(y), reach > 0 ? std::clamp((most - y) / reach, 0.0, 1.0) : 0.0};
+}
+
+Colour colourOf(const Shade &shade)
+{
+    const double y = luminanceOfLightness(shade.lightness);
+    return colourOf(mixed(strongest(shade.hue, y), y, std::clamp(shade.strength, 0.0, 1.0)));
 }
 
 double stepsApart(Colour a, Colour b)

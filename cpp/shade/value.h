@@ -24,10 +24,18 @@ namespace matside {
 /// The grey in the middle of a step 1…10, to draw the scale with.
 [[nodiscard]] Colour greyOfStep(int step);
 
-/// A colour of this hue (degrees, any number) with this lightness (0…100), as strong as the screen can show
-/// it up to `strength` (0…1 of the way from grey): the palette's and steppers' colours. HSL's hue, with the
-/// light scaled or paled until the lightness is met to within what 256 levels allow.
-[[nodiscard]] Colour colourOf(double hue, double lightness, double strength);
+/// A colour as it is stepped: its hue on the hexagon of red, green and blue light (0…360°, 0 red, 120 green,
+/// 240 blue; 0 for a grey), its lightness L* (0…100), and how strong it is (0 grey … 1 the strongest colour
+/// of that hue and lightness the screen can show).
+struct Shade {
+    double hue = 0;
+    double lightness = 0;
+    double strength = 0;
+};
+[[nodiscard]] Shade shadeOf(Colour colour);
+/// The way back, to within one of the 256 levels. Any hue is taken round the circle; lightness and strength
+/// beyond their ends are taken as the nearer end.
+[[nodiscard]] Colour colourOf(const Shade &shade);
 
 /// How much the value of two cloths differs, in steps of the scale.
 [[nodiscard]] double stepsApart(Colour a, Colour b);

@@ -83,6 +83,7 @@ private slots:
     void valueIsSolvedBack();
     void stepsOfTheScale();
     void huesKeepTheirLightness();
+    void everyColourIsItsShade();
 };
 
 void ValueTest::colourIsReadAndWritten()
@@ -242,16 +243,39 @@ void ValueTest::huesKeepTheirLightness()
     for (int hue = -720; hue <= 720; hue += 15)
         for (int wanted = 5; wanted <= 95; wanted += 5)
             for (const double strength : {0.0, 0.4, 1.0}) {
-                const Colour colour = colourOf(hue, wanted, strength);
+                const Colour colour = colourOf(Shade{double(hue), double(wanted), strength});
                 QVERIFY2(near(lightnessOf(colour), wanted, 0.75),
                          qPrintable(QString::asprintf("%d %d %f", hue, wanted, strength)));
                 if (strength == 0.0)
                     QVERIFY(colour.red == colour.green && colour.green == colour.blue);
             }
-    QVERIFY(colourOf(0, 53.23, 1) == (Colour{255, 0, 0}));
-    QVERIFY(colourOf(360, 53.23, 1) == colourOf(0, 53.23, 1));
-    const Colour leaf = colourOf(120, 40, 1);
+    QVERIFY(colourOf(Shade{0, 53.23, 1}) == (Colour{255, 0, 0}));
+    QVERIFY(colourOf(Shade{360, 53.23, 9}) == (Colour{255, 0, 0}));
+    QVERIFY(colourOf(Shade{77, 200, 1}) == (Colour{255, 255, 255}));
+    QVERIFY(colourOf(Shade{77, -1, 1}) == (Colour{0, 0, 0}));
+    const Colour leaf = colourOf(Shade{120, 40, 1});
     QVERIFY(leaf.green > leaf.red && leaf.green > leaf.blue);
+}
+
+void ValueTest::everyColourIsItsShade()
+{
+    const auto within = [](int a, int b) { return std::abs(a - b) <= 1; };
+    for (int red = 0; red < 256; red += 15)
+        for (int green = 0; green < 256; green += 15)
+            for (int blue = 0; blue < 256; blue += 15) {
+                const Colour colour{static_cast<std::uint8_t>(red), static_cast<std::uint8_t>(green),
+                                    static_cast<std::uint8_t>(blue)};
+                const Shade shade = shadeOf(colour);
+                QVERIFY(shade.hue >= 0 && shade.hue < 360 && shade.strength >= 0 && shade.strength <= 1);
+                const Colour again = colourOf(shade);
+                QVERIFY2(within(again.red, red) && within(again.green, green) && within(again.blue, blue),
+                         writeColour(colour).c_str());
+            }
+    QCOMPARE(shadeOf({0, 255, 0}).hue, 120.0);
+    QCOMPARE(shadeOf({0, 0, 200}).hue, 240.0);
+    QCOMPARE(shadeOf({255, 0, 255}).hue, 300.0);
+    QCOMPARE(shadeOf({80, 80, 80}).strength, 0.0);
+    QCOMPARE(shadeOf({255, 0, 0}).strength, 1.0);
 }
 
 QTEST_MAIN(ValueTest)
