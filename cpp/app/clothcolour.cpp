@@ -110,7 +110,12 @@ QString ClothColour::says() const
 
 QVariantList ClothColour::palette() const
 {
-    return paletteOf();
+    return paletteOf(false);
+}
+
+QVariantList ClothColour::paletteByHue() const
+{
+    return paletteOf(true);
 }
 
 bool ClothColour::canTake() const

@@ -25,6 +25,7 @@ class ClothColour : public QObject, public Single<ClothColour> {
     Q_PROPERTY(QString grey READ grey NOTIFY changed FINAL)
     Q_PROPERTY(QString says READ says NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList palette READ palette NOTIFY reworded FINAL)
+    Q_PROPERTY(QVariantList paletteByHue READ paletteByHue NOTIFY reworded FINAL)
     Q_PROPERTY(bool canTake READ canTake NOTIFY changed FINAL)
     Q_PROPERTY(QUrl picture READ picture NOTIFY changed FINAL)
     Q_PROPERTY(bool looking READ looking NOTIFY changed FINAL)
@@ -52,7 +53,9 @@ public:
     [[nodiscard]] QString colour() const;
     [[nodiscard]] QString grey() const;
     [[nodiscard]] QString says() const;
+    /// Seven to a row, lightest first; by hue: five to a row, a hue a row. {value, says}
     [[nodiscard]] QVariantList palette() const;
+    [[nodiscard]] QVariantList paletteByHue() const;
     /// There is a colour, and it is not the one the cloth has.
     [[nodiscard]] bool canTake() const;
     /// The photograph looked at; empty when there is none.

@@ -68,14 +68,23 @@ QString colourSays(Colour colour)
         .arg(stepOf(valueOf(colour)));
 }
 
-QVariantList paletteOf()
+QVariantList paletteOf(bool byHue)
 {
+    constexpr double strong = 0.6;
+    constexpr std::array lightnesses{90.0, 72.0, 54.0, 38.0, 22.0};
+    constexpr std::array<Shade, 7> columns{
+        Shade{0, 0, strong},   Shade{18, 0, strong},  Shade{46, 0, strong}, Shade{110, 0, strong},
+        Shade{214, 0, strong}, Shade{290, 0, strong}, Shade{0, 0, 0}};
     QVariantList palette;
-    for (const double lightness : {88.0, 68.0, 48.0, 26.0}) {
-        for (const Hue &hue : hues)
-            add(palette, {hue.degrees, lightness, 0.6});
-        add(palette, {0, lightness, 0});
+    if (byHue) {
+        for (const Shade &column : columns)
+            for (const double lightness : lightnesses)
+                add(palette, {column.hue, lightness, column.strength});
+        return palette;
     }
+    for (const double lightness : lightnesses)
+        for (const Shade &column : columns)
+            add(palette, {column.hue, lightness, column.strength});
     return palette;
 }
 

@@ -99,6 +99,23 @@ void openPrice(QQuickWindow &window)
     QMetaObject::invokeMethod(page, "toTheFoot");
 }
 
+/// Light and dark of the cloths; a cloth's own sheet; or the way to a photograph of it.
+void openShade(Room &room, QQuickWindow &window, const char *cloth, const char *over)
+{
+    settle(40);
+    QQuickItem *page = visibleItem(window, QStringLiteral("shop-page"));
+    if (!page)
+        return;
+    page->setProperty("shading", true);
+    settle(40);
+    if (*cloth == 0)
+        return;
+    room.clothColour().setCloth(QString::fromLatin1(cloth));
+    settle(40);
+    if (QQuickItem *sheet = visibleItem(window, QStringLiteral("shade-cloth")))
+        sheet->setProperty("over", QString::fromLatin1(over));
+}
+
 /// The log of the first block, with what lies over it.
 void openLog(QQuickWindow &window, const char *over)
 {
@@ -206,6 +223,13 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     beside(Station::Join, {"test", "map", "gauge"});
     beside(Station::Edge, {"measure", "joins", "section", "corners", "care"});
     at(QStringLiteral("price"), Station::Shop, [&window] { openPrice(window); });
+    const auto shade = [&](const char *name, const char *cloth, const char *over) {
+        at(QString::fromLatin1(name), Station::Shop,
+           [&room, &window, cloth, over] { openShade(room, window, cloth, over); });
+    };
+    shade("shade", "", "");
+    shade("shade-cloth", "rust", "");
+    shade("shade-photo", "rust", "photo");
     at(QStringLiteral("layouts"), Station::Fit, [&room, &window] { openLayouts(room, window, false); });
     at(QStringLiteral("wishes"), Station::Fit, [&room, &window] { openLayouts(room, window, true); });
     const auto atCut = [&](const char *name, std::function<void()> opens) {

@@ -15,10 +15,17 @@ FocusScope {
 
     /** The sum of cost and price lies open. */
     property bool pricing: false
+    /** Light and dark of the cloths lies over the list. */
+    property bool shading: false
 
     function leave(): bool {
         if (keypad.open) {
             keypad.close();
+            return true;
+        }
+        if (shading) {
+            if (!(shade.item as ShadePage)?.leave())
+                shading = false;
             return true;
         }
         const lay = pricing;
@@ -36,14 +43,28 @@ FocusScope {
         id: head
         x: Theme.margin
         y: Theme.margin
-        width: parent.width - 2 * Theme.margin
+        visible: !root.shading
+        width: shades.x - x - Theme.gap
         cap: Theme.capHead
         bold: true
         text: ShopModel.count > 0 ? qsTr("To buy") : StepModel.elsewhereText
     }
+    CutButton {
+        id: shades
+        objectName: "shop-shades"
+        visible: !root.shading
+        x: parent.width - width - Theme.margin
+        y: Theme.mm(2)
+        width: Math.min(implicitWidth, parent.width * 0.5)
+        height: Math.max(Theme.control, contentHeight)
+        //: the page on how light and how dark the cloths are
+        text: qsTr("Light and dark")
+        onClicked: root.shading = true
+    }
     ListView {
         id: list
-        y: head.y + head.height + Theme.gap
+        visible: !root.shading
+        y: Math.max(head.y + head.height, shades.y + shades.height) + Theme.gap
         width: parent.width
         height: parent.height - y
         clip: true
@@ -176,6 +197,20 @@ FocusScope {
                 width: parent.width
                 height: Theme.margin
             }
+        }
+    }
+    Loader {
+        id: shade
+        anchors.fill: parent
+        active: root.shading
+        focus: active
+        source: "ShadePage.qml"
+    }
+    Connections {
+        target: shade.item
+        ignoreUnknownSignals: true
+        function onClosed() {
+            root.shading = false;
         }
     }
     EntrySheet {
