@@ -294,6 +294,11 @@
         <source>A file of this project</source>
         <translation>Eine Datei dieses Projekts</translation>
     </message>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Hell und Dunkel</translation>
+    </message>
 </context>
 <context>
     <name>FigureRow</name>
@@ -1158,23 +1163,6 @@
         <translation>Irgendwo tippen: %1 von Block %2</translation>
     </message>
     <message>
-        <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
-        <extracomment>%1 is the name of a folder</extracomment>
-        <translation>Im Ordner „%1“ sind keine Bilder. Welche hineinlegen oder ohne weitermachen.</translation>
-    </message>
-    <message>
-        <source>Folder above</source>
-        <translation>Ordner darüber</translation>
-    </message>
-    <message>
-        <source>Use the camera</source>
-        <translation>Kamera benutzen</translation>
-    </message>
-    <message>
-        <source>Choose a picture</source>
-        <translation>Bild wählen</translation>
-    </message>
-    <message>
         <source>Back without a picture</source>
         <translation>Ohne Bild zurück</translation>
     </message>
@@ -1200,6 +1188,26 @@
     <message>
         <source>The disk is full, so the picture was not kept. Nothing else was lost; free some room.</source>
         <translation>Der Speicher ist voll, das Bild wurde nicht aufbewahrt. Sonst ging nichts verloren; Platz schaffen.</translation>
+    </message>
+</context>
+<context>
+    <name>PictureFinder</name>
+    <message>
+        <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
+        <extracomment>%1 is the name of a folder</extracomment>
+        <translation>Im Ordner „%1“ sind keine Bilder. Welche hineinlegen oder ohne weitermachen.</translation>
+    </message>
+    <message>
+        <source>Folder above</source>
+        <translation>Ordner darüber</translation>
+    </message>
+    <message>
+        <source>Use the camera</source>
+        <translation>Kamera benutzen</translation>
+    </message>
+    <message>
+        <source>Choose a picture</source>
+        <translation>Bild wählen</translation>
     </message>
 </context>
 <context>
@@ -1434,6 +1442,239 @@ Schnittkante</translation>
     <message>
         <source>Back to the shelf</source>
         <translation>Zurück zum Regal</translation>
+    </message>
+</context>
+<context>
+    <name>Shade</name>
+    <message>
+        <source>red</source>
+        <translation>rot</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>orange</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>gelb</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>blue-green</source>
+        <extracomment>between green and blue</extracomment>
+        <translation>blaugrün</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>blau</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>violett</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>grau</translation>
+    </message>
+    <message>
+        <source>%1, step %2 of 10</source>
+        <extracomment>a colour: its hue and its step on the scale from black to white</extracomment>
+        <translation>%1, Stufe %2 von 10</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. That is clear from across the room.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale</extracomment>
+        <translation>Am nächsten: %1 auf %2, %3 Stufen auseinander. Das ist auch von weitem deutlich.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
+        <translation>Am nächsten: %1 auf %2, %3 Stufen auseinander. Von weitem wirkt es blass: Zwei Stufen trennen deutlich.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
+        <translation>Am nächsten: %1 auf %2, nur %3 Stufen auseinander. Von weitem geht %1 unter: für eines von beiden helleren oder dunkleren Stoff nehmen.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeCloth</name>
+    <message>
+        <source>Another picture</source>
+        <translation>Anderes Bild</translation>
+    </message>
+    <message>
+        <source>From a photograph</source>
+        <translation>Von einem Foto</translation>
+    </message>
+    <message>
+        <source>Take this colour</source>
+        <translation>Diese Farbe nehmen</translation>
+    </message>
+    <message>
+        <source>Back to the palette</source>
+        <translation>Zurück zur Palette</translation>
+    </message>
+    <message>
+        <source>Back to the cloths</source>
+        <translation>Zurück zu den Stoffen</translation>
+    </message>
+    <message>
+        <source>Opening the picture</source>
+        <translation>Bild wird geöffnet</translation>
+    </message>
+    <message>
+        <source>Choose a picture of %1</source>
+        <extracomment>%1 is a cloth</extracomment>
+        <translation>Bild wählen: %1</translation>
+    </message>
+    <message>
+        <source>Tap anywhere: %1</source>
+        <translation>Irgendwo tippen: %1</translation>
+    </message>
+    <message>
+        <source>Take a picture of %1</source>
+        <translation>Bild aufnehmen: %1</translation>
+    </message>
+    <message>
+        <source>Back without a picture</source>
+        <translation>Ohne Bild zurück</translation>
+    </message>
+    <message>
+        <source>A photograph holds the light of the room as well as the cloth. Take it by daylight, without flash. The picture is only looked at: it is not kept.</source>
+        <translation>Ein Foto zeigt auch das Licht im Raum, nicht nur den Stoff. Bei Tageslicht aufnehmen, ohne Blitz. Das Bild wird nur angesehen und nicht behalten.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeFaces</name>
+    <message>
+        <source>Front</source>
+        <extracomment>the front face of the piece</extracomment>
+        <translation>Vorderseite</translation>
+    </message>
+    <message>
+        <source>The front in grey</source>
+        <translation>Die Vorderseite in Grau</translation>
+    </message>
+    <message>
+        <source>The front in colour</source>
+        <translation>Die Vorderseite in Farbe</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>the back face of the piece</extracomment>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>The back in grey</source>
+        <translation>Die Rückseite in Grau</translation>
+    </message>
+    <message>
+        <source>The back in colour</source>
+        <translation>Die Rückseite in Farbe</translation>
+    </message>
+    <message>
+        <source>Show in colour</source>
+        <translation>In Farbe zeigen</translation>
+    </message>
+    <message>
+        <source>Show in grey</source>
+        <translation>In Grau zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeFindings</name>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Hell und Dunkel</translation>
+    </message>
+    <message>
+        <source>The cloths on the scale from 1, black, to 10, white</source>
+        <translation>Die Stoffe auf der Skala von 1, schwarz, bis 10, weiß</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <extracomment>which of the block designs is judged</extracomment>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>Lay them in this order</source>
+        <translation>In dieser Folge legen</translation>
+    </message>
+    <message>
+        <source>The patches are drawn as plain rectangles. A screen shows cloth only roughly: lay the patch on the ground and look at it from across the room.</source>
+        <translation>Die Flicken sind als einfache Rechtecke gezeichnet. Ein Bildschirm zeigt Stoff nur ungefähr: Flicken auf den Grund legen und von weitem ansehen.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeHeld</name>
+    <message>
+        <source>This is the cloth in that light, not the cloth itself. Compare it with the cloth in your hand.</source>
+        <translation>Das ist der Stoff in jenem Licht, nicht der Stoff selbst. Mit dem Stoff in der Hand vergleichen.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePage</name>
+    <message>
+        <source>Back to the work</source>
+        <translation>Zurück zur Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePair</name>
+    <message>
+        <source>%1 steps</source>
+        <extracomment>so many steps of the scale from black to white lie between two cloths</extracomment>
+        <translation>%1 Stufen</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePalette</name>
+    <message>
+        <source>lightness</source>
+        <translation>Helligkeit</translation>
+    </message>
+    <message>
+        <source>hue</source>
+        <extracomment>red, orange, yellow, green …</extracomment>
+        <translation>Farbton</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <extracomment>how strong a colour is, from grey to the strongest there is</extracomment>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePicture</name>
+    <message>
+        <source>The picture: tap the cloth</source>
+        <translation>Das Bild: auf den Stoff tippen</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeRow</name>
+    <message>
+        <source>gives the cloth its colour</source>
+        <translation>gibt dem Stoff seine Farbe</translation>
     </message>
 </context>
 <context>
@@ -1925,6 +2166,11 @@ Schnittkante</translation>
     <message>
         <source>Cost and price</source>
         <translation>Kosten und Preis</translation>
+    </message>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Hell und Dunkel</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4658,14 @@ Schnittkante</translation>
         <source>Edge</source>
         <translation>Kante</translation>
     </message>
+    <message>
+        <source>colour of a cloth</source>
+        <translation>Farbe eines Stoffs</translation>
+    </message>
+    <message>
+        <source>order of the patches</source>
+        <translation>Folge der Flicken</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -4555,6 +4809,29 @@ Schnittkante</translation>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 verliert je Seite %2 in die Nähte.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::ClothColour</name>
+    <message>
+        <source>no colour yet</source>
+        <translation>noch ohne Farbe</translation>
+    </message>
+    <message>
+        <source>Tap the cloth in the picture.</source>
+        <translation>Im Bild auf den Stoff tippen.</translation>
+    </message>
+    <message>
+        <source>Light and dark meet in this place: a print, a fold or a shadow. The mean of all of it is shown.</source>
+        <translation>Hier treffen Hell und Dunkel zusammen: ein Druck, eine Falte oder ein Schatten. Gezeigt wird das Mittel aus allem.</translation>
+    </message>
+    <message>
+        <source>The mean about the place you tapped. Tap another place to compare.</source>
+        <translation>Das Mittel um die getippte Stelle. Zum Vergleich eine andere antippen.</translation>
+    </message>
+    <message>
+        <source>This picture cannot be read. Choose another one.</source>
+        <translation>Dieses Bild ist nicht lesbar. Ein anderes wählen.</translation>
     </message>
 </context>
 <context>
@@ -5374,6 +5651,52 @@ Schnittkante</translation>
     <message>
         <source>How much of it is left?</source>
         <translation>Wie viel ist davon übrig?</translation>
+    </message>
+</context>
+<context>
+    <name>matside::ShadeModel</name>
+    <message>
+        <source>step %1</source>
+        <extracomment>of the scale from black to white</extracomment>
+        <translation>Stufe %1</translation>
+    </message>
+    <message>
+        <source>no colour yet</source>
+        <translation>noch ohne Farbe</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <extracomment>one patch lies on another, or on the ground</extracomment>
+        <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>No patches are listed: look how far apart the cloths lie on the scale.</source>
+        <translation>Es sind keine Flicken aufgeführt: ansehen, wie weit die Stoffe auf der Skala auseinanderliegen.</translation>
+    </message>
+    <message>
+        <source>Give the ground and the patches their colours: press a cloth.</source>
+        <translation>Dem Grund und den Flicken ihre Farben geben: auf einen Stoff tippen.</translation>
+    </message>
+    <message>
+        <source>Blocks are stitched already: the order stays as it is.</source>
+        <translation>Es sind schon Blöcke gestickt: Die Folge bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Patches of one name cannot be put in order.</source>
+        <translation>Flicken mit gleichem Namen lassen sich nicht ordnen.</translation>
+    </message>
+    <message>
+        <source>An order is sought for up to %1 patches; here there are %2.</source>
+        <translation>Eine Folge wird für bis zu %1 Flicken gesucht; hier sind es %2.</translation>
+    </message>
+    <message>
+        <source>Laid from the lowest up as %1, patches that follow each other would be %2 steps apart or more, not %3.</source>
+        <extracomment>%1 lists patches, %2 and %3 are numbers of steps of the ten-step scale</extracomment>
+        <translation>Von unten nach oben so gelegt: %1. Dann lägen aufeinanderfolgende Flicken mindestens %2 Stufen auseinander statt %3.</translation>
+    </message>
+    <message>
+        <source>Look first whether your design lets one lie over the other.</source>
+        <translation>Zuerst ansehen, ob der Entwurf das zulässt.</translation>
     </message>
 </context>
 <context>

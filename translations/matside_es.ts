@@ -294,6 +294,11 @@
         <source>A file of this project</source>
         <translation>Un archivo de este proyecto</translation>
     </message>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Claro y oscuro</translation>
+    </message>
 </context>
 <context>
     <name>FigureRow</name>
@@ -1158,23 +1163,6 @@
         <translation>Tocar donde sea: %1 del bloque %2</translation>
     </message>
     <message>
-        <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
-        <extracomment>%1 is the name of a folder</extracomment>
-        <translation>No hay fotos en la carpeta «%1». Ponerlas allí o seguir sin foto.</translation>
-    </message>
-    <message>
-        <source>Folder above</source>
-        <translation>Carpeta de arriba</translation>
-    </message>
-    <message>
-        <source>Use the camera</source>
-        <translation>Usar la cámara</translation>
-    </message>
-    <message>
-        <source>Choose a picture</source>
-        <translation>Elegir una foto</translation>
-    </message>
-    <message>
         <source>Back without a picture</source>
         <translation>Volver sin foto</translation>
     </message>
@@ -1200,6 +1188,26 @@
     <message>
         <source>The disk is full, so the picture was not kept. Nothing else was lost; free some room.</source>
         <translation>El disco está lleno y la foto no se guardó. No se perdió nada más; hacer sitio.</translation>
+    </message>
+</context>
+<context>
+    <name>PictureFinder</name>
+    <message>
+        <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
+        <extracomment>%1 is the name of a folder</extracomment>
+        <translation>No hay fotos en la carpeta «%1». Ponerlas allí o seguir sin foto.</translation>
+    </message>
+    <message>
+        <source>Folder above</source>
+        <translation>Carpeta de arriba</translation>
+    </message>
+    <message>
+        <source>Use the camera</source>
+        <translation>Usar la cámara</translation>
+    </message>
+    <message>
+        <source>Choose a picture</source>
+        <translation>Elegir una foto</translation>
     </message>
 </context>
 <context>
@@ -1434,6 +1442,239 @@ borde cortado</translation>
     <message>
         <source>Back to the shelf</source>
         <translation>Volver al estante</translation>
+    </message>
+</context>
+<context>
+    <name>Shade</name>
+    <message>
+        <source>red</source>
+        <translation>rojo</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>naranja</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>amarillo</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>verde</translation>
+    </message>
+    <message>
+        <source>blue-green</source>
+        <extracomment>between green and blue</extracomment>
+        <translation>verde azulado</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>azul</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>violeta</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>gris</translation>
+    </message>
+    <message>
+        <source>%1, step %2 of 10</source>
+        <extracomment>a colour: its hue and its step on the scale from black to white</extracomment>
+        <translation>%1, paso %2 de 10</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. That is clear from across the room.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale</extracomment>
+        <translation>Lo más cercano: %1 sobre %2, a %3 pasos. Se distingue bien desde lejos.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
+        <translation>Lo más cercano: %1 sobre %2, a %3 pasos. Desde lejos se ve apagado: dos pasos separan bien.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
+        <translation>Lo más cercano: %1 sobre %2, a solo %3 pasos. Desde lejos %1 se pierde: tome una tela más clara o más oscura para uno de los dos.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeCloth</name>
+    <message>
+        <source>Another picture</source>
+        <translation>Otra foto</translation>
+    </message>
+    <message>
+        <source>From a photograph</source>
+        <translation>De una foto</translation>
+    </message>
+    <message>
+        <source>Take this colour</source>
+        <translation>Tomar este color</translation>
+    </message>
+    <message>
+        <source>Back to the palette</source>
+        <translation>Volver a la paleta</translation>
+    </message>
+    <message>
+        <source>Back to the cloths</source>
+        <translation>Volver a las telas</translation>
+    </message>
+    <message>
+        <source>Opening the picture</source>
+        <translation>Abriendo la foto</translation>
+    </message>
+    <message>
+        <source>Choose a picture of %1</source>
+        <extracomment>%1 is a cloth</extracomment>
+        <translation>Elegir una foto: %1</translation>
+    </message>
+    <message>
+        <source>Tap anywhere: %1</source>
+        <translation>Toque donde sea: %1</translation>
+    </message>
+    <message>
+        <source>Take a picture of %1</source>
+        <translation>Hacer una foto: %1</translation>
+    </message>
+    <message>
+        <source>Back without a picture</source>
+        <translation>Volver sin foto</translation>
+    </message>
+    <message>
+        <source>A photograph holds the light of the room as well as the cloth. Take it by daylight, without flash. The picture is only looked at: it is not kept.</source>
+        <translation>Una foto lleva también la luz del cuarto, no solo la tela. Hágala con luz de día y sin flash. La foto solo se mira: no se guarda.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeFaces</name>
+    <message>
+        <source>Front</source>
+        <extracomment>the front face of the piece</extracomment>
+        <translation>Delantera</translation>
+    </message>
+    <message>
+        <source>The front in grey</source>
+        <translation>La delantera en gris</translation>
+    </message>
+    <message>
+        <source>The front in colour</source>
+        <translation>La delantera en color</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>the back face of the piece</extracomment>
+        <translation>Trasera</translation>
+    </message>
+    <message>
+        <source>The back in grey</source>
+        <translation>La trasera en gris</translation>
+    </message>
+    <message>
+        <source>The back in colour</source>
+        <translation>La trasera en color</translation>
+    </message>
+    <message>
+        <source>Show in colour</source>
+        <translation>Ver en color</translation>
+    </message>
+    <message>
+        <source>Show in grey</source>
+        <translation>Ver en gris</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeFindings</name>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Claro y oscuro</translation>
+    </message>
+    <message>
+        <source>The cloths on the scale from 1, black, to 10, white</source>
+        <translation>Las telas en la escala del 1, negro, al 10, blanco</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <extracomment>which of the block designs is judged</extracomment>
+        <translation>Diseño</translation>
+    </message>
+    <message>
+        <source>Lay them in this order</source>
+        <translation>Ponerlos en este orden</translation>
+    </message>
+    <message>
+        <source>The patches are drawn as plain rectangles. A screen shows cloth only roughly: lay the patch on the ground and look at it from across the room.</source>
+        <translation>Los parches se dibujan como simples rectángulos. Una pantalla muestra la tela solo aproximadamente: ponga el parche sobre el fondo y mírelo desde lejos.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeHeld</name>
+    <message>
+        <source>This is the cloth in that light, not the cloth itself. Compare it with the cloth in your hand.</source>
+        <translation>Es la tela con aquella luz, no la tela misma. Compárela con la tela en la mano.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePage</name>
+    <message>
+        <source>Back to the work</source>
+        <translation>Volver al trabajo</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePair</name>
+    <message>
+        <source>%1 steps</source>
+        <extracomment>so many steps of the scale from black to white lie between two cloths</extracomment>
+        <translation>%1 pasos</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePalette</name>
+    <message>
+        <source>lightness</source>
+        <translation>claridad</translation>
+    </message>
+    <message>
+        <source>hue</source>
+        <extracomment>red, orange, yellow, green …</extracomment>
+        <translation>tono</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <extracomment>how strong a colour is, from grey to the strongest there is</extracomment>
+        <translation>fuerza</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1, menos</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1, más</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePicture</name>
+    <message>
+        <source>The picture: tap the cloth</source>
+        <translation>La foto: toque la tela</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeRow</name>
+    <message>
+        <source>gives the cloth its colour</source>
+        <translation>da a la tela su color</translation>
     </message>
 </context>
 <context>
@@ -1925,6 +2166,11 @@ borde cortado</translation>
     <message>
         <source>Cost and price</source>
         <translation>Coste y precio</translation>
+    </message>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Claro y oscuro</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4658,14 @@ borde cortado</translation>
         <source>Edge</source>
         <translation>Borde</translation>
     </message>
+    <message>
+        <source>colour of a cloth</source>
+        <translation>color de una tela</translation>
+    </message>
+    <message>
+        <source>order of the patches</source>
+        <translation>orden de los parches</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -4555,6 +4809,29 @@ borde cortado</translation>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 pierde %2 por lado en las costuras.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::ClothColour</name>
+    <message>
+        <source>no colour yet</source>
+        <translation>aún sin color</translation>
+    </message>
+    <message>
+        <source>Tap the cloth in the picture.</source>
+        <translation>Toque la tela en la foto.</translation>
+    </message>
+    <message>
+        <source>Light and dark meet in this place: a print, a fold or a shadow. The mean of all of it is shown.</source>
+        <translation>Aquí se juntan claro y oscuro: un estampado, un pliegue o una sombra. Se muestra la media de todo.</translation>
+    </message>
+    <message>
+        <source>The mean about the place you tapped. Tap another place to compare.</source>
+        <translation>La media alrededor de donde tocó. Toque otro lugar para comparar.</translation>
+    </message>
+    <message>
+        <source>This picture cannot be read. Choose another one.</source>
+        <translation>Esta foto no se puede leer. Elija otra.</translation>
     </message>
 </context>
 <context>
@@ -5374,6 +5651,52 @@ borde cortado</translation>
     <message>
         <source>How much of it is left?</source>
         <translation>¿Cuánto queda?</translation>
+    </message>
+</context>
+<context>
+    <name>matside::ShadeModel</name>
+    <message>
+        <source>step %1</source>
+        <extracomment>of the scale from black to white</extracomment>
+        <translation>paso %1</translation>
+    </message>
+    <message>
+        <source>no colour yet</source>
+        <translation>aún sin color</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <extracomment>one patch lies on another, or on the ground</extracomment>
+        <translation>%1 sobre %2</translation>
+    </message>
+    <message>
+        <source>No patches are listed: look how far apart the cloths lie on the scale.</source>
+        <translation>No hay parches en la lista: mire cuánto se separan las telas en la escala.</translation>
+    </message>
+    <message>
+        <source>Give the ground and the patches their colours: press a cloth.</source>
+        <translation>Dé sus colores al fondo y a los parches: toque una tela.</translation>
+    </message>
+    <message>
+        <source>Blocks are stitched already: the order stays as it is.</source>
+        <translation>Ya hay bloques bordados: el orden se queda como está.</translation>
+    </message>
+    <message>
+        <source>Patches of one name cannot be put in order.</source>
+        <translation>Los parches con el mismo nombre no se pueden ordenar.</translation>
+    </message>
+    <message>
+        <source>An order is sought for up to %1 patches; here there are %2.</source>
+        <translation>Se busca un orden para %1 parches como máximo; aquí hay %2.</translation>
+    </message>
+    <message>
+        <source>Laid from the lowest up as %1, patches that follow each other would be %2 steps apart or more, not %3.</source>
+        <extracomment>%1 lists patches, %2 and %3 are numbers of steps of the ten-step scale</extracomment>
+        <translation>Puestos de abajo arriba así: %1, los parches que se siguen distarían %2 pasos o más, no %3.</translation>
+    </message>
+    <message>
+        <source>Look first whether your design lets one lie over the other.</source>
+        <translation>Mire antes si su diseño deja poner uno sobre otro.</translation>
     </message>
 </context>
 <context>

@@ -3,7 +3,9 @@
 
 #include "app/shadewords.h"
 #include "app/wording.h"
+#include "store/photo.h"
 
+#include <QBuffer>
 #include <QColorSpace>
 #include <QFile>
 #include <QImageReader>
@@ -20,10 +22,16 @@ constexpr qint64 mostPixels = 50'000'000;
 /// A place as uneven as this is told: common practice, no published source.
 constexpr double unevenFrom = 12;
 
-/// The picture upright, in sRGB; null when it cannot be read.
+/// The picture upright, in sRGB; null when it cannot be read whole.
 QImage uprightInSrgb(const QString &path)
 {
-    QImageReader reader(path);
+    const auto bytes = readPicture(path);
+    if (!bytes || !lookAt(bytes.value()))
+        return {};
+    QBuffer buffer;
+    buffer.setData(bytes.value());
+    buffer.open(QIODevice::ReadOnly);
+    QImageReader reader(&buffer);
     reader.setAutoTransform(true);
     const QSize size = reader.size();
     const qint64 pixels = qint64(size.width()) * size.height();
@@ -169,6 +177,11 @@ void ClothColour::nudge(const QString &what, int steps)
 
 void ClothColour::receive(const QString &path, bool passing)
 {
+    if (m_cloth.isEmpty()) { // it comes too late
+        if (passing)
+            QFile::remove(path);
+        return;
+    }
     const int asked = ++m_asked;
     m_looking = true;
     m_problem.clear();

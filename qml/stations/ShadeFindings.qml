@@ -107,7 +107,7 @@ Flickable {
             x: Theme.margin
             width: parent.width - 2 * Theme.margin
             color: Theme.colors.inkSoft
-            text: qsTr("The patches are drawn as plain rectangles. A screen shows cloth only roughly: lay the patch on the ground and look at it from 6 ft.")
+            text: qsTr("The patches are drawn as plain rectangles. A screen shows cloth only roughly: lay the patch on the ground and look at it from across the room.")
         }
         Item {
             width: 1
