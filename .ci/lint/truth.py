@@ -25,7 +25,8 @@ FORMULAS = [
     "binding: strip width", "binding: length and strips", "bias and curves", "batting", "patches and web",
     "thread, bobbin, stitches", "time", "draw-up", "fit on the table", "squaring from six readings",
     "rows and tolerances", "accept, correct, remake", "the bend at the fold", "cost and price",
-    "kits of a class",
+    "kits of a class", "lightness of a colour", "ten-step value of a colour",
+    "cloth's colour in a photograph", "order of patches by contrast",
 ]
 KINDS = ["published figure", "independent derivation", "general-purpose library", "hand-worked case only"]
 BEGIN, END = "<!-- formulas: begin -->", "<!-- formulas: end -->"

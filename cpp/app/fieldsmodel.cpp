@@ -2,6 +2,7 @@
 #include "app/fieldsmodel.h"
 
 #include "app/figures.h"
+#include "app/shadewords.h"
 #include "app/wording.h"
 #include "length/read.h"
 #include "project/spelling.h"
@@ -118,6 +119,14 @@ bool alike(Marks a, Marks b)
     return a.system == b.system && a.finest == b.finest;
 }
 
+/// A value in words: a choice by its own, a colour of hers by its hue and step.
+QString valueSays(FieldKind kind, const std::string &code)
+{
+    if (const auto colour = kind == FieldKind::Colour ? readColour(code) : std::nullopt)
+        return colourSays(*colour);
+    return wordsOrCode(choiceWords(), code);
+}
+
 /// A price as it is written, with the point of the reader's language.
 FigureView priceOf(const OfferValue &value)
 {
@@ -157,7 +166,7 @@ FieldsModel::State FieldsModel::stateOf(std::size_t row, const State *before) co
         if (field.kind == FieldKind::Choice || field.kind == FieldKind::Flag ||
             field.kind == FieldKind::Colour)
             now.said = before && now.value == before->value ? before->said
-                                                            : wordsOrCode(choiceWords(), codeOf(now.value));
+                                                            : valueSays(field.kind, codeOf(now.value));
     }
     if (!m_workspace.plan().problems.empty())
         now.problem = problemAt(m_workspace.plan(), field, now.marks);

@@ -164,6 +164,8 @@ constexpr std::array commands{
     Worded{"add-ruler", QT_TRANSLATE_NOOP("Words", "ruler added")},
     Worded{"take-cloth-away", QT_TRANSLATE_NOOP("Words", "cloth taken away")},
     Worded{"take-ruler-away", QT_TRANSLATE_NOOP("Words", "ruler taken away")},
+    Worded{"cloth-colour", QT_TRANSLATE_NOOP("Words", "colour of a cloth")},
+    Worded{"patch-order", QT_TRANSLATE_NOOP("Words", "order of the patches")},
     Worded{"offer", QT_TRANSLATE_NOOP("Words", "remedy")},
     Worded{"drag", QT_TRANSLATE_NOOP("Words", "drag")},
     Worded{"done", QT_TRANSLATE_NOOP("Words", "done")},

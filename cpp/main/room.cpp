@@ -15,7 +15,9 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
       m_price(m_workspace, m_session, m_shop), m_kits(m_workspace, m_session, m_shop),
       m_stock(m_workspace, m_session), m_take(m_workspace, m_session, m_shop), m_book(*m_store),
       m_keeper(m_book), m_sharing(m_workspace, m_session, m_keeper), m_backups(m_workspace, m_keeper),
-      m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper)
+      m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper),
+      m_shade(m_workspace, m_session),
+      m_clothColour(m_workspace, m_session, m_keeper, m_clothCamera, m_clothPicker)
 {
     Single<Session>::hand(&m_session);
     Single<Look>::hand(&m_look);
@@ -38,6 +40,8 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
     Single<TakeModel>::hand(&m_take);
     Single<BlockLog>::hand(&m_log);
     Single<Gallery>::hand(&m_gallery);
+    Single<ShadeModel>::hand(&m_shade);
+    Single<ClothColour>::hand(&m_clothColour);
     Single<Language>::hand(&m_language);
     QObject::connect(&m_language, &Language::changed, &m_engine, [this] { reword(); });
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));

@@ -4,6 +4,7 @@
 #include "app/backups.h"
 #include "app/blocklog.h"
 #include "app/blockmeasure.h"
+#include "app/clothcolour.h"
 #include "app/edgemodel.h"
 #include "app/fitmodel.h"
 #include "app/gallery.h"
@@ -14,6 +15,7 @@
 #include "app/language.h"
 #include "app/pricemodel.h"
 #include "app/session.h"
+#include "app/shademodel.h"
 #include "app/sharing.h"
 #include "app/shelf.h"
 #include "app/shopmodel.h"
@@ -48,6 +50,7 @@ public:
     [[nodiscard]] Backups &backups() { return m_backups; }
     [[nodiscard]] Sharing &sharing() { return m_sharing; }
     [[nodiscard]] WouldFit &wouldFit() { return m_would; }
+    [[nodiscard]] ClothColour &clothColour() { return m_clothColour; }
     [[nodiscard]] Workspace &workspace() { return m_workspace; }
     [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
 
@@ -83,6 +86,10 @@ private:
     Backups m_backups;
     BlockLog m_log;
     Gallery m_gallery;
+    ShadeModel m_shade;
+    CameraSource m_clothCamera;
+    PicturePicker m_clothPicker;
+    ClothColour m_clothColour;
     QQmlApplicationEngine m_engine;
 };
 

@@ -117,6 +117,23 @@ void openAtShop(QQuickWindow &window, const char *what)
     QMetaObject::invokeMethod(page, "toTheHead");
 }
 
+/// Light and dark of the cloths; a cloth's own sheet; or the way to a photograph of it.
+void openShade(Room &room, QQuickWindow &window, const char *cloth, const char *over)
+{
+    settle(40);
+    QQuickItem *page = visibleItem(window, QStringLiteral("shop-page"));
+    if (!page)
+        return;
+    page->setProperty("shading", true);
+    settle(40);
+    if (*cloth == 0)
+        return;
+    room.clothColour().setCloth(QString::fromLatin1(cloth));
+    settle(40);
+    if (QQuickItem *sheet = visibleItem(window, QStringLiteral("shade-cloth")))
+        sheet->setProperty("over", QString::fromLatin1(over));
+}
+
 /// The log of the first block, with what lies over it.
 void openLog(QQuickWindow &window, const char *over)
 {
@@ -238,6 +255,13 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     });
     for (const char *what : {"price", "kits", "stock", "take"})
         at(QString::fromLatin1(what), Station::Shop, [&window, what] { openAtShop(window, what); });
+    const auto shade = [&](const char *name, const char *cloth, const char *over) {
+        at(QString::fromLatin1(name), Station::Shop,
+           [&room, &window, cloth, over] { openShade(room, window, cloth, over); });
+    };
+    shade("shade", "", "");
+    shade("shade-cloth", "rust", "");
+    shade("shade-photo", "rust", "photo");
     at(QStringLiteral("layouts"), Station::Fit, [&room, &window] { openLayouts(room, window, false); });
     at(QStringLiteral("wishes"), Station::Fit, [&room, &window] { openLayouts(room, window, true); });
     const auto atCut = [&](const char *name, std::function<void()> opens) {

@@ -11,6 +11,8 @@ Flow {
     /** List of {value, says}. */
     property var choices: []
     property string value
+    /** The side of a cell, px. */
+    property real cell: Theme.step
 
     signal chosen(string value)
 
@@ -23,8 +25,8 @@ Flow {
             required property var modelData
             readonly property bool here: modelData.value === root.value
 
-            width: Theme.step
-            height: Theme.step
+            width: root.cell
+            height: root.cell
             inList: true
             accessibleName: modelData.says
             Accessible.role: Accessible.RadioButton

@@ -24,6 +24,8 @@ Flickable {
     signal working(string key)
     /** Asks for the layouts that would fit. */
     signal layouts()
+    /** Asks for light and dark of the cloths. */
+    signal shades()
 
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -87,6 +89,23 @@ Flickable {
                 onTurned: root.openGroup = open ? "" : group
                 onItemTurned: item => root.openItem = item
                 onAsk: (pointer, label, kind, text) => root.ask(pointer, label, kind, text)
+            }
+        }
+        Item {
+            width: parent.width
+            height: shade.height + 2 * Theme.gap
+            KeyLine { width: parent.width }
+            CutButton {
+                id: shade
+                objectName: "fit-shades"
+                x: Theme.margin
+                y: Theme.gap
+                width: parent.width - 2 * Theme.margin
+                height: Theme.control
+                inList: true
+                //: the page on how light and how dark the cloths are
+                text: qsTr("Light and dark")
+                onClicked: root.shades()
             }
         }
         GroupHead {

@@ -17,7 +17,7 @@ FocusScope {
     readonly property bool ample: !upright && height > Theme.mm(115)
     /** The column takes what its steppers need; on a small screen it leaves the larger half to the drawing. */
     readonly property real columnWidth: Theme.small ? Math.min(Theme.column, width * 0.5) : Math.min(Theme.mm(105), width * 0.66)
-    /** What stands in the column: "fields", "working", "layouts". */
+    /** What stands in the column: "fields", "working", "layouts"; or "shade", light and dark over all of it. */
     property string shows: "fields"
     /** The face that lies up while layouts are looked at. */
     property string face: "front"
@@ -32,6 +32,8 @@ FocusScope {
                 closeLayouts();
             return true;
         }
+        if (shows === "shade" && (shade.item as ShadePage)?.leave())
+            return true;
         const lay = shows !== "fields";
         shows = "fields";
         return lay;
@@ -56,6 +58,7 @@ FocusScope {
 
     Item {
         id: scene
+        visible: root.shows !== "shade"
         x: root.upright || !Theme.left ? 0 : column.width
         width: root.width - (root.upright ? 0 : column.width)
         height: root.upright ? root.height * 0.4 : root.height
@@ -127,6 +130,7 @@ FocusScope {
     }
     SheetColumn {
         id: column
+        visible: scene.visible
         // Upright its own line falls on the band's: one key line, not two.
         x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
         y: root.upright ? scene.height : 0
@@ -150,6 +154,7 @@ FocusScope {
             onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
             onWorking: key => root.explain([key])
             onLayouts: root.openLayouts()
+            onShades: root.shows = "shade"
         }
         FitLayouts {
             id: layouts
@@ -170,6 +175,20 @@ FocusScope {
             x: -Theme.margin
             y: -Theme.margin
             width: column.width
+        }
+    }
+    Loader {
+        id: shade
+        anchors.fill: parent
+        active: root.shows === "shade"
+        focus: active
+        source: "ShadePage.qml"
+    }
+    Connections {
+        target: shade.item
+        ignoreUnknownSignals: true
+        function onClosed() {
+            root.shows = "fields";
         }
     }
     EntrySheet {

@@ -17,12 +17,19 @@ FocusScope {
     property string opened: ""
     /** The list to take lies over the page. */
     property bool taking: false
+    /** Light and dark of the cloths lies over the list. */
+    property bool shading: false
     /** Whose value the keypad asks for. */
     property string asking: ""
 
     function leave(): bool {
         if (keypad.open) {
             keypad.close();
+            return true;
+        }
+        if (shading) {
+            if (!(shade.item as ShadePage)?.leave())
+                shading = false;
             return true;
         }
         const lay = taking || opened !== "";
@@ -64,23 +71,39 @@ FocusScope {
         id: head
         x: Theme.margin
         y: Theme.margin
-        width: parent.width - 2 * Theme.margin - (take.visible ? take.width + Theme.gap : 0)
+        visible: !root.shading
+        width: shades.x - x - Theme.gap
         cap: Theme.capHead
         bold: true
         text: ShopModel.count > 0 ? qsTr("To buy") : StepModel.elsewhereText
     }
     CutButton {
+        id: shades
+        objectName: "shop-shades"
+        visible: !root.shading
+        x: (take.visible ? take.x - Theme.gapTargets : parent.width - Theme.margin) - width
+        y: Theme.mm(2)
+        width: Math.min(implicitWidth, parent.width * 0.3)
+        height: Math.max(Theme.control, contentHeight)
+        //: the page on how light and how dark the cloths are
+        text: qsTr("Light and dark")
+        onClicked: root.shading = true
+    }
+    CutButton {
         id: take
-        visible: ShopModel.count > 0
+        visible: ShopModel.count > 0 && !root.shading
         x: parent.width - width - Theme.margin
         y: Theme.mm(2)
+        width: Math.min(implicitWidth, parent.width * 0.3)
+        height: Math.max(Theme.control, contentHeight)
         //: opens the list to take to the shop
         text: qsTr("List to take")
         onClicked: root.taking = true
     }
     ListView {
         id: list
-        y: Math.max(head.y + head.height, take.visible ? take.y + take.height : 0) + Theme.gap
+        visible: !root.shading
+        y: Math.max(head.y + head.height, shades.y + shades.height, take.visible ? take.y + take.height : 0) + Theme.gap
         width: parent.width
         height: parent.height - y
         clip: true
@@ -175,6 +198,20 @@ FocusScope {
             open: root.opened
             onToggled: group => root.show(root.opened === group ? "" : group)
             onAsk: (group, key, label, kind) => root.begin(group, key, label, kind)
+        }
+    }
+    Loader {
+        id: shade
+        anchors.fill: parent
+        active: root.shading
+        focus: active
+        source: "ShadePage.qml"
+    }
+    Connections {
+        target: shade.item
+        ignoreUnknownSignals: true
+        function onClosed() {
+            root.shading = false;
         }
     }
     EntrySheet {
