@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <QUuid>
 
 namespace matside {
 
@@ -46,6 +47,20 @@ Project projectIn(const QString &document)
     auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
     return read ? std::move(read.value().project) : Project();
 }
+
+namespace {
+
+/// What was noted just now gets a name no other tablet gives; what came from an older file has none.
+Project named(Project next, const Project &before)
+{
+    std::vector<MadeEvent> &events = next.made.events;
+    for (std::size_t i = before.made.events.size(); i < events.size(); ++i)
+        if (events[i].id.empty())
+            events[i].id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+    return next;
+}
+
+} // namespace
 
 Workspace::Workspace(Store &store) : m_store(store) {}
 
@@ -121,7 +136,7 @@ bool Workspace::commit(const char *code, const Project &next, const std::string 
         m_previewing = false;
         return true;
     }
-    return !refusedForFaults() && commitText(code, writeProject(next), about);
+    return !refusedForFaults() && commitText(code, writeProject(named(next, m_saved)), about);
 }
 
 std::string Workspace::lastAbout() const
@@ -143,7 +158,8 @@ bool Workspace::commitBy(const char *code, const Project &next, const std::strin
 {
     if (!(next == m_saved) && refusedForFaults())
         return false;
-    return write(code, next == m_saved ? m_document.toStdString() : writeProject(next), about, save);
+    return write(code, next == m_saved ? m_document.toStdString() : writeProject(named(next, m_saved)), about,
+                 save);
 }
 
 bool Workspace::write(const char *code, const std::string &document, const std::string &about,
