@@ -988,6 +988,22 @@
         <source>The language is one of %1.</source>
         <translation>Die Sprache ist eine von %1.</translation>
     </message>
+    <message>
+        <source>--diagrams FOLDER needs a project file after it.</source>
+        <translation>Nach --diagrams FOLDER fehlt eine Projektdatei.</translation>
+    </message>
+    <message>
+        <source>The form is long, short or class.</source>
+        <translation>Die Form ist long, short oder class.</translation>
+    </message>
+    <message>
+        <source>Write the drawings of the sheet as SVG files.</source>
+        <translation>Die Zeichnungen des Blattes als SVG-Dateien schreiben.</translation>
+    </message>
+    <message>
+        <source>Form of the sheet: long, short, or class, with a list for every kit.</source>
+        <translation>Form des Blattes: long, short oder class, mit einer Liste für jeden Satz.</translation>
+    </message>
 </context>
 <context>
     <name>MeasureSheet</name>
@@ -1010,6 +1026,321 @@
     <message>
         <source>Keep these readings</source>
         <translation>Diese Messwerte behalten</translation>
+    </message>
+</context>
+<context>
+    <name>Merge</name>
+    <message>
+        <source>the project’s name</source>
+        <translation>Name des Projekts</translation>
+    </message>
+    <message>
+        <source>cutting hand</source>
+        <extracomment>the hand she holds the cutter in</extracomment>
+        <translation>Schneidehand</translation>
+    </message>
+    <message>
+        <source>which block goes where</source>
+        <translation>welcher Block wohin kommt</translation>
+    </message>
+    <message>
+        <source>draw-up</source>
+        <translation>Einzug</translation>
+    </message>
+    <message>
+        <source>corners</source>
+        <translation>Ecken</translation>
+    </message>
+    <message>
+        <source>hoop</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>hoop’s field</source>
+        <translation>Stickfeld</translation>
+    </message>
+    <message>
+        <source>hoop’s opening</source>
+        <translation>Rahmenöffnung</translation>
+    </message>
+    <message>
+        <source>hoop’s outside</source>
+        <translation>Außenmaß des Rahmens</translation>
+    </message>
+    <message>
+        <source>thickest sandwich in the hoop</source>
+        <extracomment>sandwich: front, batting and back together</extracomment>
+        <translation>dickste Lagen im Rahmen</translation>
+    </message>
+    <message>
+        <source>side of the hoop’s bracket</source>
+        <translation>Seite der Rahmenhalterung</translation>
+    </message>
+    <message>
+        <source>gaps that give sashing</source>
+        <translation>Lücken, die Zwischenstreifen geben</translation>
+    </message>
+    <message>
+        <source>kits cut from the same strips</source>
+        <translation>Sätze aus denselben Streifen</translation>
+    </message>
+    <message>
+        <source>between stippling lines</source>
+        <translation>zwischen den Linien der Füllquiltung</translation>
+    </message>
+    <message>
+        <source>stitch length</source>
+        <translation>Stichlänge</translation>
+    </message>
+    <message>
+        <source>thread on a bobbin</source>
+        <translation>Faden auf einer Spule</translation>
+    </message>
+    <message>
+        <source>stitches a minute</source>
+        <translation>Stiche in der Minute</translation>
+    </message>
+    <message>
+        <source>patches trimmed at the machine</source>
+        <translation>Flicken an der Maschine beschnitten</translation>
+    </message>
+    <message>
+        <source>ruler “%1”</source>
+        <translation>Lineal „%1“</translation>
+    </message>
+    <message>
+        <source>design “%1”</source>
+        <translation>Muster „%1“</translation>
+    </message>
+    <message>
+        <source>cloth “%1”</source>
+        <translation>Stoff „%1“</translation>
+    </message>
+    <message>
+        <source>patch “%1”</source>
+        <extracomment>patch: a shape of cloth stitched onto the block</extracomment>
+        <translation>Flicken „%1“</translation>
+    </message>
+    <message>
+        <source>test block, as measured</source>
+        <translation>Probeblock, gemessen</translation>
+    </message>
+    <message>
+        <source>test join, as measured</source>
+        <translation>Probeverbindung, gemessen</translation>
+    </message>
+    <message>
+        <source>draw-up taken from the first blocks</source>
+        <translation>Einzug der ersten Blöcke</translation>
+    </message>
+    <message>
+        <source>trial put off</source>
+        <translation>Probe aufgeschoben</translation>
+    </message>
+    <message>
+        <source>whole piece, as measured</source>
+        <translation>ganzes Stück, gemessen</translation>
+    </message>
+    <message>
+        <source>pins counted, in and out</source>
+        <translation>Nadeln gezählt, hinein und heraus</translation>
+    </message>
+    <message>
+        <source>cloth “%1”, as bought</source>
+        <translation>Stoff „%1“, wie gekauft</translation>
+    </message>
+    <message>
+        <source>row %1, as measured</source>
+        <translation>Reihe %1, gemessen</translation>
+    </message>
+    <message>
+        <source>strip %1</source>
+        <translation>Streifen %1</translation>
+    </message>
+    <message>
+        <source>block %1</source>
+        <translation>Block %1</translation>
+    </message>
+    <message>
+        <source>block %1, how far it is</source>
+        <translation>Block %1, wie weit er ist</translation>
+    </message>
+    <message>
+        <source>block %1, size sent to the machine</source>
+        <extracomment>sent: the size given to the embroidery machine</extracomment>
+        <translation>Block %1, Maß an die Maschine</translation>
+    </message>
+    <message>
+        <source>block %1, outline as measured</source>
+        <translation>Block %1, Umriss gemessen</translation>
+    </message>
+    <message>
+        <source>block %1, sides as measured</source>
+        <translation>Block %1, Seiten gemessen</translation>
+    </message>
+    <message>
+        <source>block %1, diagonals as measured</source>
+        <translation>Block %1, Diagonalen gemessen</translation>
+    </message>
+    <message>
+        <source>block %1, minutes at the machine</source>
+        <translation>Block %1, Minuten an der Maschine</translation>
+    </message>
+    <message>
+        <source>block %1, where it lies</source>
+        <translation>Block %1, wo er liegt</translation>
+    </message>
+    <message>
+        <source>block %1, its strip</source>
+        <translation>Block %1, sein Streifen</translation>
+    </message>
+    <message>
+        <source>block %1, place on its strip</source>
+        <translation>Block %1, Platz auf dem Streifen</translation>
+    </message>
+    <message>
+        <source>done: %1</source>
+        <extracomment>how many pieces were cut or sewn; %1 is the work in words</extracomment>
+        <translation>getan: %1</translation>
+    </message>
+    <message>
+        <source>spoiled: %1</source>
+        <translation>verdorben: %1</translation>
+    </message>
+    <message>
+        <source>stitched</source>
+        <translation>gestickt</translation>
+    </message>
+    <message>
+        <source>trimmed</source>
+        <translation>beschnitten</translation>
+    </message>
+    <message>
+        <source>joined</source>
+        <translation>verbunden</translation>
+    </message>
+    <message>
+        <source>spoiled</source>
+        <translation>verdorben</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a cloth, a strip or a block, %2 what is told of it
+----------
+what is told, and its value on the other tablet</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>nothing of it</source>
+        <extracomment>in place of a value: one of the two tablets says nothing of it</extracomment>
+        <translation>nichts davon</translation>
+    </message>
+    <message>
+        <source>one block made on the other tablet</source>
+        <translation>ein Block vom anderen Tablet</translation>
+    </message>
+    <message>
+        <source>%1 blocks made on the other tablet</source>
+        <translation>%1 Blöcke vom anderen Tablet</translation>
+    </message>
+    <message>
+        <source>one thing that happened there</source>
+        <translation>ein Vorfall dort</translation>
+    </message>
+    <message>
+        <source>%1 things that happened there</source>
+        <translation>%1 Vorfälle dort</translation>
+    </message>
+    <message>
+        <source>one note</source>
+        <translation>eine Notiz</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 Notizen</translation>
+    </message>
+    <message>
+        <source>one photograph</source>
+        <translation>ein Foto</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 Fotos</translation>
+    </message>
+    <message>
+        <source>One tablet has this piece in inches, the other in millimetres. Bring it in as a project of its own.</source>
+        <translation>Ein Tablet hat dieses Stück in Zoll, das andere in Millimetern. Als eigenes Projekt holen.</translation>
+    </message>
+    <message>
+        <source>The project on this tablet has something to be mended first, at Fit.</source>
+        <translation>Am Projekt auf diesem Tablet ist erst etwas zu richten, unter Planen.</translation>
+    </message>
+    <message>
+        <source>The two do not fit together. Bring it in as a project of its own.</source>
+        <translation>Die beiden passen nicht zusammen. Als eigenes Projekt holen.</translation>
+    </message>
+    <message>
+        <source>place %1</source>
+        <translation>Platz %1</translation>
+    </message>
+</context>
+<context>
+    <name>MergeFile</name>
+    <message>
+        <source>This project is on this tablet already. Put together, all that stands here stays, and one Undo takes the rest back.</source>
+        <translation>Dieses Projekt ist schon auf diesem Tablet. Beim Zusammenlegen bleibt alles, was hier steht, und einmal Rückgängig nimmt den Rest zurück.</translation>
+    </message>
+    <message>
+        <source>One moment: the photographs are being kept.</source>
+        <translation>Einen Augenblick: Die Fotos werden abgelegt.</translation>
+    </message>
+    <message>
+        <source>All that is in the file is here already.</source>
+        <translation>Alles aus der Datei ist schon hier.</translation>
+    </message>
+    <message>
+        <source>This comes from the other tablet</source>
+        <translation>Das kommt vom anderen Tablet</translation>
+    </message>
+    <message>
+        <source>Told differently: choose what holds. Still to choose: %1</source>
+        <extracomment>two tablets tell a thing differently; %1 is how many she has yet to choose</extracomment>
+        <translation>Verschieden angegeben: wählen, was gilt. Noch zu wählen: %1</translation>
+    </message>
+    <message>
+        <source>Told differently: all of it is chosen.</source>
+        <translation>Verschieden angegeben: Alles ist gewählt.</translation>
+    </message>
+    <message>
+        <source>Here: %1</source>
+        <extracomment>the value on the tablet in her hands</extracomment>
+        <translation>Hier: %1</translation>
+    </message>
+    <message>
+        <source>The other tablet: %1</source>
+        <extracomment>the value on the other tablet</extracomment>
+        <translation>Das andere Tablet: %1</translation>
+    </message>
+    <message>
+        <source>Both together: %1</source>
+        <extracomment>pieces counted on both tablets, added up</extracomment>
+        <translation>Beide zusammen: %1</translation>
     </message>
 </context>
 <context>
@@ -1126,6 +1457,14 @@
     <message>
         <source>Back to the shelf</source>
         <translation>Zurück zum Regal</translation>
+    </message>
+    <message>
+        <source>Put the two together</source>
+        <translation>Beide zusammenlegen</translation>
+    </message>
+    <message>
+        <source>As a project of its own</source>
+        <translation>Als eigenes Projekt</translation>
     </message>
 </context>
 <context>
@@ -1858,6 +2197,64 @@ Schnittkante</translation>
         <source>%1: %2</source>
         <extracomment>a heading and the cloth it goes on with</extracomment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>For a class: %1 kits.</source>
+        <translation>Für einen Kurs: %1 Sätze.</translation>
+    </message>
+    <message>
+        <source>Kits share their hoop strips: stitch them ahead and hand out the blocks.</source>
+        <translation>Sätze teilen sich die Rahmenstreifen: vorher sticken und die Blöcke austeilen.</translation>
+    </message>
+    <message>
+        <source>To cut for all kits</source>
+        <translation>Zu schneiden für alle Sätze</translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <extracomment>heads of a table: pieces for all kits together, pieces in one kit</extracomment>
+        <translation>in allem</translation>
+    </message>
+    <message>
+        <source>in a kit</source>
+        <translation>je Satz</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>Blocks, stitched ahead; the size is when trimmed.</source>
+        <translation>Blöcke, vorher gestickt; das Maß gilt beschnitten.</translation>
+    </message>
+    <message>
+        <source>Kit %1 of %2</source>
+        <translation>Satz %1 von %2</translation>
+    </message>
+    <message>
+        <source>A kit: copy this page, once for each of %1</source>
+        <translation>Ein Satz: diese Seite kopieren, für %1 je einmal</translation>
+    </message>
+    <message>
+        <source>Name:</source>
+        <extracomment>whose kit it is: a line to write on follows</extracomment>
+        <translation>Name:</translation>
+    </message>
+    <message>
+        <source>In the kit</source>
+        <translation>Im Satz</translation>
+    </message>
+    <message>
+        <source>The diagram could not be written to %1: %2. Choose another place.</source>
+        <translation>Die Zeichnung konnte nicht nach %1 geschrieben werden: %2. Einen anderen Ort wählen.</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner kann nicht angelegt werden</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4809,11 @@ Schnittkante</translation>
         <source>Edge</source>
         <translation>Kante</translation>
     </message>
+    <message>
+        <source>two tablets together</source>
+        <extracomment>the work of another tablet put together with what is here</extracomment>
+        <translation>zwei Tablets zusammen</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5202,6 +5604,21 @@ Schnittkante</translation>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
         <translation>Kreuzungen sind dick: kräftig bügeln und das Rad darüber von Hand drehen.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Merging</name>
+    <message>
+        <source>Both tablets changed it.</source>
+        <translation>Beide Tablets haben es geändert.</translation>
+    </message>
+    <message>
+        <source>Which of the two is newer is not known.</source>
+        <translation>Was davon neuer ist, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Something made meanwhile hangs on it.</source>
+        <translation>Etwas inzwischen Gemachtes hängt daran.</translation>
     </message>
 </context>
 <context>

@@ -988,6 +988,22 @@
         <source>The language is one of %1.</source>
         <translation>El idioma es uno de %1.</translation>
     </message>
+    <message>
+        <source>--diagrams FOLDER needs a project file after it.</source>
+        <translation>Tras --diagrams FOLDER falta un archivo de proyecto.</translation>
+    </message>
+    <message>
+        <source>The form is long, short or class.</source>
+        <translation>La forma es long, short o class.</translation>
+    </message>
+    <message>
+        <source>Write the drawings of the sheet as SVG files.</source>
+        <translation>Escribir los dibujos de la hoja como archivos SVG.</translation>
+    </message>
+    <message>
+        <source>Form of the sheet: long, short, or class, with a list for every kit.</source>
+        <translation>Forma de la hoja: long, short o class, con una lista para cada juego.</translation>
+    </message>
 </context>
 <context>
     <name>MeasureSheet</name>
@@ -1010,6 +1026,321 @@
     <message>
         <source>Keep these readings</source>
         <translation>Conservar estas lecturas</translation>
+    </message>
+</context>
+<context>
+    <name>Merge</name>
+    <message>
+        <source>the project’s name</source>
+        <translation>nombre del proyecto</translation>
+    </message>
+    <message>
+        <source>cutting hand</source>
+        <extracomment>the hand she holds the cutter in</extracomment>
+        <translation>mano de corte</translation>
+    </message>
+    <message>
+        <source>which block goes where</source>
+        <translation>qué bloque va en qué lugar</translation>
+    </message>
+    <message>
+        <source>draw-up</source>
+        <translation>encogido</translation>
+    </message>
+    <message>
+        <source>corners</source>
+        <translation>esquinas</translation>
+    </message>
+    <message>
+        <source>hoop</source>
+        <translation>bastidor</translation>
+    </message>
+    <message>
+        <source>hoop’s field</source>
+        <translation>campo de bordado</translation>
+    </message>
+    <message>
+        <source>hoop’s opening</source>
+        <translation>abertura del bastidor</translation>
+    </message>
+    <message>
+        <source>hoop’s outside</source>
+        <translation>exterior del bastidor</translation>
+    </message>
+    <message>
+        <source>thickest sandwich in the hoop</source>
+        <extracomment>sandwich: front, batting and back together</extracomment>
+        <translation>capas más gruesas del bastidor</translation>
+    </message>
+    <message>
+        <source>side of the hoop’s bracket</source>
+        <translation>lado del soporte del bastidor</translation>
+    </message>
+    <message>
+        <source>gaps that give sashing</source>
+        <translation>huecos que dan tiras de unión</translation>
+    </message>
+    <message>
+        <source>kits cut from the same strips</source>
+        <translation>juegos cortados de las mismas tiras</translation>
+    </message>
+    <message>
+        <source>between stippling lines</source>
+        <translation>entre líneas del punteado</translation>
+    </message>
+    <message>
+        <source>stitch length</source>
+        <translation>largo de puntada</translation>
+    </message>
+    <message>
+        <source>thread on a bobbin</source>
+        <translation>hilo en una canilla</translation>
+    </message>
+    <message>
+        <source>stitches a minute</source>
+        <translation>puntadas por minuto</translation>
+    </message>
+    <message>
+        <source>patches trimmed at the machine</source>
+        <translation>parches recortados en la máquina</translation>
+    </message>
+    <message>
+        <source>ruler “%1”</source>
+        <translation>regla «%1»</translation>
+    </message>
+    <message>
+        <source>design “%1”</source>
+        <translation>diseño «%1»</translation>
+    </message>
+    <message>
+        <source>cloth “%1”</source>
+        <translation>tela «%1»</translation>
+    </message>
+    <message>
+        <source>patch “%1”</source>
+        <extracomment>patch: a shape of cloth stitched onto the block</extracomment>
+        <translation>parche «%1»</translation>
+    </message>
+    <message>
+        <source>test block, as measured</source>
+        <translation>bloque de prueba, medido</translation>
+    </message>
+    <message>
+        <source>test join, as measured</source>
+        <translation>unión de prueba, medida</translation>
+    </message>
+    <message>
+        <source>draw-up taken from the first blocks</source>
+        <translation>encogido de los primeros bloques</translation>
+    </message>
+    <message>
+        <source>trial put off</source>
+        <translation>prueba aplazada</translation>
+    </message>
+    <message>
+        <source>whole piece, as measured</source>
+        <translation>pieza entera, medida</translation>
+    </message>
+    <message>
+        <source>pins counted, in and out</source>
+        <translation>alfileres contados, puestos y quitados</translation>
+    </message>
+    <message>
+        <source>cloth “%1”, as bought</source>
+        <translation>tela «%1», tal como se compró</translation>
+    </message>
+    <message>
+        <source>row %1, as measured</source>
+        <translation>fila %1, medida</translation>
+    </message>
+    <message>
+        <source>strip %1</source>
+        <translation>tira %1</translation>
+    </message>
+    <message>
+        <source>block %1</source>
+        <translation>bloque %1</translation>
+    </message>
+    <message>
+        <source>block %1, how far it is</source>
+        <translation>bloque %1, hasta dónde llega</translation>
+    </message>
+    <message>
+        <source>block %1, size sent to the machine</source>
+        <extracomment>sent: the size given to the embroidery machine</extracomment>
+        <translation>bloque %1, medida enviada a la máquina</translation>
+    </message>
+    <message>
+        <source>block %1, outline as measured</source>
+        <translation>bloque %1, contorno medido</translation>
+    </message>
+    <message>
+        <source>block %1, sides as measured</source>
+        <translation>bloque %1, lados medidos</translation>
+    </message>
+    <message>
+        <source>block %1, diagonals as measured</source>
+        <translation>bloque %1, diagonales medidas</translation>
+    </message>
+    <message>
+        <source>block %1, minutes at the machine</source>
+        <translation>bloque %1, minutos en la máquina</translation>
+    </message>
+    <message>
+        <source>block %1, where it lies</source>
+        <translation>bloque %1, dónde está puesto</translation>
+    </message>
+    <message>
+        <source>block %1, its strip</source>
+        <translation>bloque %1, su tira</translation>
+    </message>
+    <message>
+        <source>block %1, place on its strip</source>
+        <translation>bloque %1, lugar en su tira</translation>
+    </message>
+    <message>
+        <source>done: %1</source>
+        <extracomment>how many pieces were cut or sewn; %1 is the work in words</extracomment>
+        <translation>hecho: %1</translation>
+    </message>
+    <message>
+        <source>spoiled: %1</source>
+        <translation>estropeado: %1</translation>
+    </message>
+    <message>
+        <source>stitched</source>
+        <translation>bordado</translation>
+    </message>
+    <message>
+        <source>trimmed</source>
+        <translation>recortado</translation>
+    </message>
+    <message>
+        <source>joined</source>
+        <translation>unido</translation>
+    </message>
+    <message>
+        <source>spoiled</source>
+        <translation>estropeado</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdido</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>derecha</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a cloth, a strip or a block, %2 what is told of it
+----------
+what is told, and its value on the other tablet</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>nothing of it</source>
+        <extracomment>in place of a value: one of the two tablets says nothing of it</extracomment>
+        <translation>nada de ello</translation>
+    </message>
+    <message>
+        <source>one block made on the other tablet</source>
+        <translation>un bloque hecho en la otra tableta</translation>
+    </message>
+    <message>
+        <source>%1 blocks made on the other tablet</source>
+        <translation>%1 bloques hechos en la otra tableta</translation>
+    </message>
+    <message>
+        <source>one thing that happened there</source>
+        <translation>una cosa que pasó allí</translation>
+    </message>
+    <message>
+        <source>%1 things that happened there</source>
+        <translation>%1 cosas que pasaron allí</translation>
+    </message>
+    <message>
+        <source>one note</source>
+        <translation>una nota</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 notas</translation>
+    </message>
+    <message>
+        <source>one photograph</source>
+        <translation>una foto</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 fotos</translation>
+    </message>
+    <message>
+        <source>One tablet has this piece in inches, the other in millimetres. Bring it in as a project of its own.</source>
+        <translation>Una tableta tiene esta pieza en pulgadas, la otra en milímetros. Traerla como proyecto aparte.</translation>
+    </message>
+    <message>
+        <source>The project on this tablet has something to be mended first, at Fit.</source>
+        <translation>En el proyecto de esta tableta hay algo que arreglar antes, en Planear.</translation>
+    </message>
+    <message>
+        <source>The two do not fit together. Bring it in as a project of its own.</source>
+        <translation>Los dos no encajan. Traerlo como proyecto aparte.</translation>
+    </message>
+    <message>
+        <source>place %1</source>
+        <translation>lugar %1</translation>
+    </message>
+</context>
+<context>
+    <name>MergeFile</name>
+    <message>
+        <source>This project is on this tablet already. Put together, all that stands here stays, and one Undo takes the rest back.</source>
+        <translation>Este proyecto ya está en esta tableta. Al juntarlos se queda todo lo de aquí, y deshacer una vez quita lo demás.</translation>
+    </message>
+    <message>
+        <source>One moment: the photographs are being kept.</source>
+        <translation>Un momento: se guardan las fotos.</translation>
+    </message>
+    <message>
+        <source>All that is in the file is here already.</source>
+        <translation>Todo lo del archivo ya está aquí.</translation>
+    </message>
+    <message>
+        <source>This comes from the other tablet</source>
+        <translation>Esto viene de la otra tableta</translation>
+    </message>
+    <message>
+        <source>Told differently: choose what holds. Still to choose: %1</source>
+        <extracomment>two tablets tell a thing differently; %1 is how many she has yet to choose</extracomment>
+        <translation>Dicho de dos maneras: elegir lo que vale. Por elegir: %1</translation>
+    </message>
+    <message>
+        <source>Told differently: all of it is chosen.</source>
+        <translation>Dicho de dos maneras: todo está elegido.</translation>
+    </message>
+    <message>
+        <source>Here: %1</source>
+        <extracomment>the value on the tablet in her hands</extracomment>
+        <translation>Aquí: %1</translation>
+    </message>
+    <message>
+        <source>The other tablet: %1</source>
+        <extracomment>the value on the other tablet</extracomment>
+        <translation>La otra tableta: %1</translation>
+    </message>
+    <message>
+        <source>Both together: %1</source>
+        <extracomment>pieces counted on both tablets, added up</extracomment>
+        <translation>Las dos juntas: %1</translation>
     </message>
 </context>
 <context>
@@ -1126,6 +1457,14 @@
     <message>
         <source>Back to the shelf</source>
         <translation>Volver al estante</translation>
+    </message>
+    <message>
+        <source>Put the two together</source>
+        <translation>Juntar las dos</translation>
+    </message>
+    <message>
+        <source>As a project of its own</source>
+        <translation>Como proyecto aparte</translation>
     </message>
 </context>
 <context>
@@ -1858,6 +2197,64 @@ borde cortado</translation>
         <source>%1: %2</source>
         <extracomment>a heading and the cloth it goes on with</extracomment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>For a class: %1 kits.</source>
+        <translation>Para una clase: %1 juegos.</translation>
+    </message>
+    <message>
+        <source>Kits share their hoop strips: stitch them ahead and hand out the blocks.</source>
+        <translation>Los juegos comparten las tiras de bastidor: bordarlas antes y repartir los bloques.</translation>
+    </message>
+    <message>
+        <source>To cut for all kits</source>
+        <translation>Para cortar, todos los juegos</translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <extracomment>heads of a table: pieces for all kits together, pieces in one kit</extracomment>
+        <translation>en total</translation>
+    </message>
+    <message>
+        <source>in a kit</source>
+        <translation>por juego</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>Blocks, stitched ahead; the size is when trimmed.</source>
+        <translation>Bloques ya bordados; la medida es recortados.</translation>
+    </message>
+    <message>
+        <source>Kit %1 of %2</source>
+        <translation>Juego %1 de %2</translation>
+    </message>
+    <message>
+        <source>A kit: copy this page, once for each of %1</source>
+        <translation>Un juego: copiar esta página, una por cada uno de %1</translation>
+    </message>
+    <message>
+        <source>Name:</source>
+        <extracomment>whose kit it is: a line to write on follows</extracomment>
+        <translation>Nombre:</translation>
+    </message>
+    <message>
+        <source>In the kit</source>
+        <translation>En el juego</translation>
+    </message>
+    <message>
+        <source>The diagram could not be written to %1: %2. Choose another place.</source>
+        <translation>El dibujo no pudo escribirse en %1: %2. Elegir otro lugar.</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>la carpeta no puede crearse</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4809,11 @@ borde cortado</translation>
         <source>Edge</source>
         <translation>Borde</translation>
     </message>
+    <message>
+        <source>two tablets together</source>
+        <extracomment>the work of another tablet put together with what is here</extracomment>
+        <translation>dos tabletas juntas</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5202,6 +5604,21 @@ borde cortado</translation>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
         <translation>Los cruces son gruesos: planchar fuerte y girar el volante a mano sobre ellos.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Merging</name>
+    <message>
+        <source>Both tablets changed it.</source>
+        <translation>Las dos tabletas lo cambiaron.</translation>
+    </message>
+    <message>
+        <source>Which of the two is newer is not known.</source>
+        <translation>No se sabe cuál de los dos es más nuevo.</translation>
+    </message>
+    <message>
+        <source>Something made meanwhile hangs on it.</source>
+        <translation>Algo hecho entretanto depende de ello.</translation>
     </message>
 </context>
 <context>

@@ -8,6 +8,7 @@
 #include <QCoreApplication>
 
 #include <array>
+#include <set>
 
 namespace matside {
 
@@ -151,6 +152,23 @@ QString listText(const Json &list, Marks marks)
     return parts.join(list.size() == 2 ? QStringLiteral(" × ") : QStringLiteral(", "));
 }
 
+/// A record without what its label says already: of pieces counted off only how many.
+QString recordText(const Json &record, Marks marks)
+{
+    static const std::set<std::string, std::less<>> said{"block", "cloth", "does", "row", "id", "notes"};
+    QStringList parts;
+    for (const auto &held : record.items()) {
+        const QString text = valueOf(held.value(), marks);
+        if (text.isEmpty() || said.find(held.key()) != said.end())
+            continue;
+        parts.append(held.key() == "strip" ? tell(QT_TRANSLATE_NOOP("Merge", "strip %1")).arg(text)
+                     //: a block's place on its strip
+                     : held.key() == "place" ? tell(QT_TRANSLATE_NOOP("Merge", "place %1")).arg(text)
+                                             : text);
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
 QString valueOf(const Json &value, Marks marks)
 {
     if (const auto *word = value.get_ptr<const std::string *>())
@@ -161,13 +179,7 @@ QString valueOf(const Json &value, Marks marks)
         return wordsOrCode(choiceWords(), value.get<bool>() ? "true" : "false");
     if (value.is_array())
         return listText(value, marks);
-    if (!value.is_object())
-        return {};
-    QStringList parts;
-    for (const auto &held : value.items())
-        if (const QString text = valueOf(held.value(), marks); held.key() != "notes" && !text.isEmpty())
-            parts.append(text);
-    return parts.join(QStringLiteral(", "));
+    return value.is_object() ? recordText(value, marks) : QString();
 }
 
 QString counted(qint64 number, const char *one, const char *many)

@@ -74,7 +74,7 @@ QVariant Merging::data(const QModelIndex &index, int role) const
     case Together:
         return asked.together.empty() ? QString() : mergeValue(asked.together, marks);
     case Why:
-        return asked.bears ? tr("Something made already hangs on it.")
+        return asked.bears ? tr("Something made meanwhile hangs on it.")
                : m_base    ? tr("Both tablets changed it.")
                            : tr("Which of the two is newer is not known.");
     case Said: {

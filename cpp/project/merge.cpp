@@ -74,8 +74,8 @@ struct Place {
 class Merger {
 public:
     Merger(const Json *base, const Json &mine, const Json &theirs, const Answers &answers)
-        : m_base(base), m_mine(mine), m_theirs(theirs), m_answers(answers),
-          m_started(mine.contains("made") || theirs.contains("made"))
+        : m_base(base), m_mine(mine), m_theirs(theirs), m_answers(answers), m_madeHere(hasMadeSince(mine)),
+          m_madeThere(hasMadeSince(theirs))
     {
         findCloths(mine);
         findCloths(theirs);
@@ -87,6 +87,11 @@ public:
 
 private:
     using Value = std::optional<Json>;
+
+    [[nodiscard]] bool hasMadeSince(const Json &file) const
+    {
+        return !same(childOf(m_base, "made"), childOf(&file, "made"));
+    }
 
     static Value valueOf(const Json *held) { return held ? Value(*held) : Value(); }
 
@@ -193,9 +198,9 @@ private:
     {
         const bool byMine = m_base && same(place.base, place.theirs);
         const bool byTheirs = m_base && same(place.base, place.mine);
-        const bool bears = m_started && !place.ofMade() && piecesHangOn(place.pattern);
         if (byMine || byTheirs) {
-            if (bears)
+            const bool unaware = byMine ? m_madeThere : m_madeHere;
+            if (unaware && !place.ofMade() && piecesHangOn(place.pattern))
                 return asked(place, {}, true);
             if (byTheirs)
                 take(place);
@@ -262,7 +267,8 @@ private:
     const Json &m_mine;
     const Json &m_theirs;
     const Answers &m_answers;
-    bool m_started;
+    bool m_madeHere; ///< something since they parted, not knowing what the other decided
+    bool m_madeThere;
     std::set<std::string, std::less<>> m_cloths;
 };
 

@@ -26,7 +26,7 @@ struct MergeQuestion {
     MergeDifference differs;
     /// Of pieces counted on both since they parted: those before and both tablets' own, as JSON; else empty.
     std::string together;
-    /// Only one tablet changed it, but something was cut or stitched already that hangs on it.
+    /// Only one tablet changed it, but meanwhile the other made something that hangs on it.
     bool bears = false;
 };
 
@@ -46,7 +46,7 @@ struct Merged {
 /// Puts two tablets' documents of one project together. `base` is what both had when they parted, if that is
 /// known. The log of what happened loses nothing and doubles nothing: by the ids made on the tablets, by
 /// content where older files have none. A decision that one tablet changed since is taken from it, unless
-/// something made hangs on it; of what both changed, or what differs when no base is known, she chooses.
+/// the other made something meanwhile that hangs on it; of what both changed, or what differs when no base is known, she chooses.
 /// What stands in records of finished work goes to the further state; of counts she may take the sum.
 /// Swapping the two gives the same document when every question is answered alike.
 ///

@@ -71,7 +71,11 @@ void MergeTest::piecesThatHangOnItAsk()
     Project theirs = base;
     theirs.seam = Length::inches(0, 3, 8);
     theirs.name = "Another name";
-    for (const auto &[mine, other] : {std::pair(base, theirs), std::pair(theirs, base)}) {
+    // She changed it knowing of A1: nothing was made since that she did not know of.
+    QVERIFY(merged(base, base, theirs).questions.empty());
+    Project working = base;
+    working.made.blocks.push_back(stitched("A2")); // meanwhile, with the seam as it was
+    for (const auto &[mine, other] : {std::pair(working, theirs), std::pair(theirs, working)}) {
         const Merged asked = merged(base, mine, other);
         QCOMPARE(asked.questions.size(), std::size_t(1));
         QCOMPARE(asked.questions[0].differs.at, std::string("/seam"));

@@ -119,7 +119,7 @@ private slots:
 
 void MergeRandomTest::aProjectWithItselfIsItself()
 {
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(150)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(60)); ++seed) {
         const std::string text = writeProject(RandomProject(seed).project());
         if (!readProject(text).value().problems.empty())
             continue;
@@ -135,7 +135,7 @@ void MergeRandomTest::aProjectWithItselfIsItself()
 
 void MergeRandomTest::theSideDoesNotMatter()
 {
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(400)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(200)); ++seed) {
         Chance chance(seed);
         std::multiset<std::string> all;
         Project base = example();
@@ -162,7 +162,7 @@ void MergeRandomTest::theSideDoesNotMatter()
 
 void MergeRandomTest::noNoteIsLostOrDoubled()
 {
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(1000)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(500)); ++seed) {
         Chance chance(seed);
         std::multiset<std::string> all;
         Project base = example();
@@ -184,7 +184,7 @@ void MergeRandomTest::noNoteIsLostOrDoubled()
 void MergeRandomTest::unrelatedProjectsAreTakenOrRefused()
 {
     int taken = 0;
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(300)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(150)); ++seed) {
         const std::string mine = writeProject(RandomProject(seed).project());
         const std::string theirs = writeProject(RandomProject(seed + 100'000).project());
         const std::string base = writeProject(RandomProject(seed + 200'000).project());
@@ -243,7 +243,7 @@ void MergeRandomTest::logsMergeInAnyOrder()
 
 void MergeRandomTest::equalContentsWithoutIds()
 {
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(300)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(150)); ++seed) {
         Chance chance(seed);
         const auto some = [&] {
             Keys keys;

@@ -44,10 +44,40 @@ StationCase {
             verifySizes(screen.tag + ", looked into");
         }
         resize(screens[0]);
-        press(called("Lay it on the shelf"));
+        verify(Sharing.merging.possible && Sharing.merging.nothingNew); // it lies here already
+        verify(!called("Put the two together").enabled);
+        press(called("As a project of its own"));
         tryCompare(Session, "view", "station", 20000);
         Session.view = "shelf";
         tryVerify(() => Shelf.count === count + 1);
+    }
+    function test_twoTabletsArePutTogether() {
+        verify(Stage.workOnTwoTablets());
+        const count = Shelf.count;
+        press(called("Open, bring in, back up"));
+        tryVerify(() => called("Other tablet"));
+        settle();
+        press(called("Other tablet"));
+        tryCompare(Sharing.merging, "count", 2, 20000);
+        verify(Sharing.merging.possible && !Sharing.merging.ready);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", two tablets");
+        }
+        resize(screens[0]);
+        verify(printed().includes("Runner of two"), printed());
+        verify(!called("Put the two together").enabled);
+        press(called("The other tablet: 5/8 in"));
+        press(called("Both together: 4")); // 1 before, 1 here and 2 there
+        verify(Sharing.merging.ready);
+        press(called("Put the two together"));
+        tryCompare(Session, "view", "station", 20000);
+        compare(Stage.seam(), "5/8 in");
+        compare(Session.projectName, "Runner of two");
+        Session.undo();
+        compare(Stage.seam(), "3/8 in");
+        Session.view = "shelf";
+        tryVerify(() => Shelf.count === count); // no second one
     }
     function test_everythingIsBackedUp() {
         press(called("Open, bring in, back up"));
