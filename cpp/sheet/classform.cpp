@@ -115,7 +115,7 @@ void kitRow(Paper &paper, Columns &table, const QString &count, const QString &s
 void pieces(Paper &paper, const Job &job, const OneKit &kit)
 {
     const Project &project = job.project;
-    Columns table(paper, {10, 16, 62, paper.width() - 88}, {});
+    Columns table(paper, {10, 16, 84, paper.width() - 110}, {});
     if (sharesStrips(project))
         kitRow(
             paper, table,

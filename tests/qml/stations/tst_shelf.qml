@@ -51,6 +51,18 @@ StationCase {
         Session.view = "shelf";
         tryVerify(() => Shelf.count === count + 1);
     }
+    /** Brings a pressable of the sheet into its middle: the list is longer than the screen. */
+    function brought(name: string): var {
+        const item = called(name);
+        let sheet = item?.parent ?? null;
+        while (sheet && sheet.contentY === undefined)
+            sheet = sheet.parent;
+        verify(sheet, name);
+        const at = item.mapToItem(sheet.contentItem, 0, 0).y - sheet.height / 2;
+        sheet.contentY = Math.max(0, Math.min(at, sheet.contentHeight - sheet.height));
+        settle();
+        return called(name);
+    }
     function test_twoTabletsArePutTogether() {
         verify(Stage.workOnTwoTablets());
         const count = Shelf.count;
@@ -67,8 +79,8 @@ StationCase {
         resize(screens[0]);
         verify(printed().includes("Runner of two"), printed());
         verify(!called("Put the two together").enabled);
-        press(called("The other tablet: 5/8 in"));
-        press(called("Both together: 4")); // 1 before, 1 here and 2 there
+        press(brought("The other tablet: 5/8 in"));
+        press(brought("Both together: 4")); // 1 before, 1 here and 2 there
         verify(Sharing.merging.ready);
         press(called("Put the two together"));
         tryCompare(Session, "view", "station", 20000);
