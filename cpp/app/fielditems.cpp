@@ -5,6 +5,7 @@
 #include "project/spelling.h"
 
 #include <QCoreApplication>
+#include <QUuid>
 
 #include <algorithm>
 #include <charconv>
@@ -45,8 +46,10 @@ std::string freeId(const Project &project)
                std::any_of(project.made.events.begin(), project.made.events.end(), is) ||
                std::any_of(project.patches.begin(), project.patches.end(), is);
     };
-    for (std::size_t number = project.cloths.size() + 1;; ++number)
-        if (std::string id = "cloth-" + std::to_string(number); !taken(id))
+    // Made by chance, not counted: another tablet may add a cloth to the same piece.
+    for (;;)
+        if (std::string id = "cloth-" + QUuid::createUuid().toString(QUuid::Id128).left(8).toStdString();
+            !taken(id))
             return id;
 }
 

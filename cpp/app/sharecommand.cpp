@@ -94,6 +94,7 @@ int share(const QCommandLineParser &options)
         writeShare(parcel.value(), book.folder(), path, kept ? Photographs::AsTheyCame : Photographs::Bare);
     if (!written)
         return refuse(written.error());
+    (void)store.value()->sentOut(id, parcel.value().document);
     std::printf("%s\n", qPrintable(path));
     return done;
 }

@@ -54,8 +54,11 @@ void Sharing::share(const QString &id)
         [parcel = parcel.value(), folder = m_keeper.book().folder(), path] {
             return writeShare(parcel, folder, path);
         },
-        [this, id, path](const ShareResult<Done> &done) {
+        [this, id, path, document = parcel.value().document](const ShareResult<Done> &done) {
             setBusy(false);
+            // Where it was not to be remembered, only more is asked when it comes back.
+            if (done)
+                (void)m_workspace.store().sentOut(id, document);
             if (done)
                 say(id,
                     tr("Written to %1. The photographs in it do not say where or with what they were taken.")
@@ -112,9 +115,10 @@ void Sharing::looked(const QString &path, const ShareResult<Inside> &found)
     if (m_chosen != path) // put back meanwhile
         return;
     m_found = found.ok();
-    if (found)
+    if (found) {
         m_inside = found.value();
-    else
+        m_merging.look(m_inside);
+    } else
         m_refusal = shareSentence(found.error());
     emit chosenChanged();
 }
@@ -125,6 +129,7 @@ void Sharing::leave()
     m_refusal.clear();
     m_inside = {};
     m_found = false;
+    m_merging.leave();
     emit chosenChanged();
 }
 
@@ -154,6 +159,7 @@ void Sharing::takeOffer(int row, int index)
         return;
     m_inside.parcel.document = QString::fromStdString(text);
     m_inside.problems = std::move(read.value().problems);
+    m_merging.look(m_inside);
     emit chosenChanged();
 }
 
@@ -161,26 +167,40 @@ void Sharing::bringIn()
 {
     if (m_busy || !ready())
         return;
+    fetch(m_inside, [this](const std::vector<Note> &notes) {
+        return m_keeper.book().bringIn(m_inside.parcel.project, m_inside.parcel.document, notes);
+    });
+}
+
+void Sharing::takeIn()
+{
+    if (m_busy || !ready() || !m_merging.ready())
+        return;
+    fetch(m_merging.missing(), [this](const std::vector<Note> &notes) { return m_merging.takeIn(notes); });
+}
+
+void Sharing::fetch(const Inside &part, const Arrive &arrive)
+{
     setBusy(true);
     m_keeper.answer<ShareResult<std::vector<Note>>>(
         this,
-        [path = m_chosen, inside = m_inside, folder = m_keeper.book().folder()] {
-            return keepPictures(path, inside, folder);
+        [path = m_chosen, part, folder = m_keeper.book().folder()] {
+            return keepPictures(path, part, folder);
         },
-        [this](const ShareResult<std::vector<Note>> &notes) {
+        [this, arrive](const ShareResult<std::vector<Note>> &notes) {
             setBusy(false);
-            kept(notes);
+            kept(notes, arrive);
         });
 }
 
-void Sharing::kept(const ShareResult<std::vector<Note>> &notes)
+void Sharing::kept(const ShareResult<std::vector<Note>> &notes, const Arrive &arrive)
 {
     if (!notes) {
         m_refusal = shareSentence(notes.error());
         emit chosenChanged();
         return;
     }
-    const auto id = m_keeper.book().bringIn(m_inside.parcel.project, m_inside.parcel.document, notes.value());
+    const auto id = arrive(notes.value());
     if (!id) {
         m_refusal = storeSentence(id.error());
         emit chosenChanged();

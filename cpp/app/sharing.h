@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/merging.h"
 #include "app/photokeeper.h"
 #include "app/session.h"
 #include "share/backup.h"
@@ -17,8 +18,8 @@ namespace matside {
 using SheetPrinter = std::function<QString(const Project &project, const Plan &plan, const QString &path)>;
 
 /// A project sent out as one file with its notes and photographs, and one that came so: first what is inside,
-/// then, when she says so, a new project on the shelf. Nothing is ever written over. The photographs' thread
-/// does the work; meanwhile `busy`.
+/// then, when she says so, a new project on the shelf, or put together with the same project here
+/// (`merging`). Nothing is ever written over. The photographs' thread does the work; meanwhile `busy`.
 class Sharing : public QObject, public Single<Sharing> {
     Q_OBJECT
     QML_ELEMENT
@@ -33,6 +34,7 @@ class Sharing : public QObject, public Single<Sharing> {
     Q_PROPERTY(QStringList inside READ inside NOTIFY chosenChanged FINAL)
     Q_PROPERTY(QVariantList problems READ problems NOTIFY chosenChanged FINAL)
     Q_PROPERTY(bool ready READ ready NOTIFY chosenChanged FINAL)
+    Q_PROPERTY(matside::Merging *merging READ merging CONSTANT FINAL)
 public:
     Sharing(Workspace &workspace, Session &session, PhotoKeeper &keeper);
     using Single<Sharing>::create;
@@ -52,6 +54,8 @@ public:
     /// What must be mended first, as OpenFiles::problems().
     [[nodiscard]] QVariantList problems() const;
     [[nodiscard]] bool ready() const;
+    /// What it would bring to the same project on this tablet.
+    [[nodiscard]] Merging *merging() { return &m_merging; }
     /// The folder files are written to; the maker's documents unless a test says otherwise.
     void setDocuments(const QString &folder) { m_documents = folder; }
 
@@ -68,6 +72,9 @@ public:
     Q_INVOKABLE void takeOffer(int row, int index);
     /// Adds what was looked into to the shelf; broughtIn() follows, or `refusal` says why not.
     Q_INVOKABLE void bringIn();
+    /// Puts it together with the same project here, as chosen; broughtIn() follows, or `refusal` says why
+    /// not.
+    Q_INVOKABLE void takeIn();
 
 signals:
     void busyChanged();
@@ -79,12 +86,16 @@ private:
     void setBusy(bool busy);
     void say(const QString &id, const QString &words, bool refused);
     void looked(const QString &path, const ShareResult<Inside> &found);
-    void kept(const ShareResult<std::vector<Note>> &notes);
+    using Arrive = std::function<StoreResult<QString>(const std::vector<Note> &)>;
+    /// Keeps the photographs of `part`, then lets it arrive in the store.
+    void fetch(const Inside &part, const Arrive &arrive);
+    void kept(const ShareResult<std::vector<Note>> &notes, const Arrive &arrive);
     [[nodiscard]] QString pathFor(const QString &name, QLatin1String end) const;
 
     Workspace &m_workspace;
     Session &m_session;
     PhotoKeeper &m_keeper;
+    Merging m_merging{m_workspace, m_keeper};
     SheetPrinter m_printer;
     QString m_documents;
     QString m_sharedId;

@@ -153,6 +153,8 @@ constexpr std::array commands{
     Worded{"metric-copy", QT_TRANSLATE_NOOP("Words", "copy in millimetres")},
     //: a project taken out of a share file
     Worded{"bring-in", QT_TRANSLATE_NOOP("Words", "bring in")},
+    //: the work of another tablet put together with what is here
+    Worded{"merge", QT_TRANSLATE_NOOP("Words", "two tablets together")},
     Worded{"rename", QT_TRANSLATE_NOOP("Words", "rename")},
     Worded{"put-away", QT_TRANSLATE_NOOP("Words", "put away")},
     Worded{"bring-back", QT_TRANSLATE_NOOP("Words", "bring back")},

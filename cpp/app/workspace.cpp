@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <QUuid>
 
 namespace matside {
 
@@ -59,6 +60,20 @@ Project projectIn(const QString &document)
     auto read = readProject({text.constData(), static_cast<std::size_t>(text.size())});
     return read ? std::move(read.value().project) : Project();
 }
+
+namespace {
+
+/// What was noted just now gets a name no other tablet gives; what came from an older file has none.
+Project named(Project next, const Project &before)
+{
+    std::vector<MadeEvent> &events = next.made.events;
+    for (std::size_t i = before.made.events.size(); i < events.size(); ++i)
+        if (events[i].id.empty())
+            events[i].id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+    return next;
+}
+
+} // namespace
 
 Workspace::Workspace(Store &store) : m_store(store) {}
 
@@ -135,8 +150,7 @@ bool Workspace::commit(const char *code, const Project &next, const std::string 
         return true;
     }
     return !refusedForFaults() &&
-           write(code, writeProject(afterChange(m_saved, next)), about,
-                 [this](const Command &command) { return m_store.applyEdit(m_id, command); });
+           commitText(code, writeProject(named(afterChange(m_saved, next), m_saved)), about);
 }
 
 std::string Workspace::lastAbout() const
@@ -162,7 +176,9 @@ bool Workspace::commitBy(const char *code, const Project &next, const std::strin
 {
     if (!(next == m_saved) && refusedForFaults())
         return false;
-    return write(code, next == m_saved ? m_document.toStdString() : writeProject(afterChange(m_saved, next)),
+    return write(code,
+                 next == m_saved ? m_document.toStdString()
+                                 : writeProject(named(afterChange(m_saved, next), m_saved)),
                  about, save);
 }
 

@@ -124,16 +124,32 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
     return QGuiApplication::exec();
 }
 
+int runDiagrams(const QCommandLineParser &options)
+{
+    if (options.positionalArguments().isEmpty())
+        return refuse(QGuiApplication::translate("Main", "--diagrams FOLDER needs a project file after it."));
+    const SheetAnswer answer =
+        diagramsOf(options.positionalArguments().constFirst(), options.value(QStringLiteral("diagrams")));
+    std::fprintf(stderr, "%s", qPrintable(answer.sentences));
+    if (answer.pages > 0 && answer.exit == 0)
+        std::fprintf(stdout, "%d diagrams written\n", answer.pages);
+    return answer.exit;
+}
+
 int runSheet(const QCommandLineParser &options)
 {
     const auto paper = paperNamed(options.value(QStringLiteral("paper")));
     if (!paper)
         return refuse(QGuiApplication::translate("Main", "The paper is a4 or letter."));
+    auto form = formNamed(options.value(QStringLiteral("form")));
+    if (!form)
+        return refuse(QGuiApplication::translate("Main", "The form is long, short or class."));
+    form->paper = *paper;
+    form->brief = form->brief || options.isSet(QStringLiteral("short"));
     if (options.positionalArguments().isEmpty())
         return refuse(QGuiApplication::translate("Main", "--sheet OUT.pdf needs a project file after it."));
     const SheetAnswer answer =
-        sheetOf(options.positionalArguments().constFirst(), options.value(QStringLiteral("sheet")),
-                {*paper, options.isSet(QStringLiteral("short"))});
+        sheetOf(options.positionalArguments().constFirst(), options.value(QStringLiteral("sheet")), *form);
     std::fprintf(stderr, "%s", qPrintable(answer.sentences));
     if (answer.pages > 0)
         std::fprintf(stdout, "%d pages written\n", answer.pages);
@@ -159,7 +175,7 @@ int run(int argc, char **argv)
             return runShareCommand(QCoreApplication::arguments());
         }
     if (asked(argc, argv, "--pictures") || asked(argc, argv, "--self-test") ||
-        asked(argc, argv, "--check-words") || asked(argc, argv, "--sheet"))
+        asked(argc, argv, "--check-words") || asked(argc, argv, "--sheet") || asked(argc, argv, "--diagrams"))
         drawWithoutScreen();
     const QGuiApplication app(argc, argv);
     // What is said before the store with her choice is open.
@@ -196,9 +212,16 @@ int run(int argc, char **argv)
     options.addOption({QStringLiteral("sheet"),
                        QGuiApplication::translate("Main", "Write the paper sheet of a project file."),
                        QStringLiteral("OUT.pdf")});
+    options.addOption({QStringLiteral("diagrams"),
+                       QGuiApplication::translate("Main", "Write the drawings of the sheet as SVG files."),
+                       QStringLiteral("FOLDER")});
     options.addOption({QStringLiteral("paper"),
                        QGuiApplication::translate("Main", "Paper of the sheet: a4 or letter."),
                        QStringLiteral("SIZE"), QStringLiteral("a4")});
+    options.addOption({QStringLiteral("form"),
+                       QGuiApplication::translate(
+                           "Main", "Form of the sheet: long, short, or class, with a list for every kit."),
+                       QStringLiteral("FORM"), QStringLiteral("long")});
     options.addOption(
         {QStringLiteral("short"), QGuiApplication::translate("Main", "The sheet on one page.")});
     options.addOption({QStringLiteral("back-up"),
@@ -239,6 +262,8 @@ int run(int argc, char **argv)
         words.reset();
         QCoreApplication::installTranslator(&given);
     }
+    if (options.isSet(QStringLiteral("diagrams")))
+        return runDiagrams(options);
     return options.isSet(QStringLiteral("sheet")) ? runSheet(options) : runWindow(options, words);
 }
 

@@ -103,6 +103,8 @@ struct MadeEvent {
     std::int64_t count = 0; ///< pieces it concerns; for a new bobbin the blocks stitched before it
     std::optional<Length> length;
     std::string rest;
+    std::string id =
+        {}; ///< made where it was noted, so that two tablets' lists can be told apart; older: empty
     friend bool operator==(const MadeEvent &, const MadeEvent &) = default;
 };
 struct Pins {

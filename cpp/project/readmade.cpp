@@ -116,6 +116,7 @@ void readEvent(Fields &fields, MadeEvent &event)
     fields.count("strip", event.strip, 0, mostCount);
     fields.count("count", event.count, 0, mostCount);
     fields.length("length", event.length, Least::Zero);
+    fields.word("id", event.id);
 }
 
 template <std::size_t N> Json lengthList(const std::array<Length, N> &lengths, System system)
@@ -199,6 +200,7 @@ Json eventJson(const MadeEvent &event, System system)
         object["count"] = event.count;
     if (event.length)
         object["length"] = writeLength(*event.length, system);
+    put("id", event.id);
     addRest(object, event.rest);
     return object;
 }

@@ -147,6 +147,23 @@ ShareResult<Done> listFile(const Json &file, Manifest &manifest, qint64 most)
     return Done{};
 }
 
+/// SHA-256 of earlier documents; a list that older programs neither write nor look at.
+bool takePast(const Json &json, QStringList &past)
+{
+    if (!valueAt(json, "past"))
+        return true;
+    const Json *held = listAt(json, "past");
+    if (!held || held->size() > static_cast<std::size_t>(mostPast))
+        return false;
+    for (const Json &sha : *held) {
+        const auto *text = sha.get_ptr<const std::string *>();
+        if (!text || !isSha(*text))
+            return false;
+        past.append(QString::fromStdString(*text));
+    }
+    return true;
+}
+
 bool isLength(const QString &text)
 {
     return text.isEmpty() || readLength(text.toStdString(), System::Inch).ok();
@@ -220,6 +237,8 @@ QByteArray writeManifest(const Manifest &manifest, ManifestKind kind)
     Json json = {{"format", formatOf(kind)}, {"version", newestVersion}};
     if (kind == ManifestKind::Share)
         json["project"] = manifest.project.toStdString();
+    for (const QString &sha : manifest.past)
+        json["past"].push_back(sha.toStdString());
     json["files"] = std::move(files);
     return written(json);
 }
@@ -247,6 +266,8 @@ ShareResult<Manifest> readManifest(const QByteArray &text, ManifestKind kind)
     manifest.project = project ? QString::fromStdString(*project) : QString();
     if (kind == ManifestKind::Share && !isId(manifest.project))
         return badManifest("project");
+    if (kind == ManifestKind::Share && !takePast(json, manifest.past))
+        return badManifest("past");
     const Json *files = listAt(json, "files");
     if (!files)
         return badManifest("files");

@@ -26,6 +26,7 @@ struct Manifest {
         QByteArray sha; ///< SHA-256 of the unpacked bytes, 64 hexadecimal digits
     };
     QString project;               ///< the project's id: a UUID
+    QStringList past = {};         ///< SHA-256 of its documents, newest first: see Store::past()
     std::map<QString, File> files; ///< by name; everything but the manifest
 };
 

@@ -92,7 +92,7 @@ ShareResult<Done> readBack(const QString &path, const Parcel &meant)
         return inside.error();
     const Parcel &held = inside.value().parcel;
     const bool same = held.project == meant.project && held.document == meant.document &&
-                      writeNotes(held.notes) == writeNotes(meant.notes);
+                      held.past == meant.past && writeNotes(held.notes) == writeNotes(meant.notes);
     if (!same)
         return ShareError{ShareCode::Disk, {}, QStringLiteral("it does not read as it was written")};
     return Done{};
@@ -108,7 +108,10 @@ StoreResult<Parcel> gather(const Store &store, const NoteBook &book, const QStri
     auto notes = book.notes(project);
     if (!notes)
         return notes.error();
-    return Parcel{project, std::move(document).value(), std::move(notes).value()};
+    // A past that cannot be read keeps nothing from being shared: it only makes more to be asked later.
+    const auto past = store.past(project);
+    return Parcel{project, std::move(document).value(), std::move(notes).value(),
+                  past ? past.value() : QStringList()};
 }
 
 ShareResult<Done> writeShare(const Parcel &parcel, const PhotoFolder &folder, const QString &path,
@@ -124,11 +127,12 @@ ShareResult<Done> writeShare(const Parcel &parcel, const PhotoFolder &folder, co
     auto notes = outgoing(parcel.notes, photos);
     if (!notes)
         return notes.error();
-    const Parcel meant{parcel.project, parcel.document, std::move(notes).value()};
+    const Parcel meant{parcel.project, parcel.document, std::move(notes).value(), parcel.past};
 
     ArchiveWriter archive;
     Manifest manifest;
     manifest.project = meant.project;
+    manifest.past = meant.past;
     const QByteArray document = meant.document.toUtf8();
     const QByteArray noted = writeNotes(meant.notes);
     manifest.files[sharenames::project] = {document.size(), shaOf(document)};

@@ -14,6 +14,7 @@ struct Parcel {
     QString project;  ///< its id
     QString document; ///< with what was made, to the byte
     std::vector<Note> notes;
+    QStringList past = {}; ///< SHA-256 of what its document was, newest first: see Store::past()
 };
 
 /// What the store holds of a project, at one instant. On the store's thread.

@@ -144,6 +144,7 @@ ShareResult<Inside> lookInside(const QString &path)
         return manifest.error();
     Inside inside;
     inside.parcel.project = manifest.value().project;
+    inside.parcel.past = manifest.value().past;
     const auto document = readListed(held, manifest.value(), sharenames::project, sharelimits::text);
     if (!document)
         return document.error();

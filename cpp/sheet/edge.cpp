@@ -40,7 +40,30 @@ QPointF pointOf(const EdgePlace &place, const QRectF &piece, double k)
     return {piece.left(), piece.top() + from};
 }
 
-/// The edge with the places of the joins, and in words beside it.
+/// A card to cut out and give away with the piece.
+void careCard(Paper &paper, const Job &job)
+{
+    QStringList lines = careLines();
+    const double inner = paper.width() - 12;
+    const Type line{3.6};
+    double height = 8 + paper.tall(inner, toQt(job.project.name), types::strong) + 2;
+    for (const QString &says : lines)
+        height += paper.tall(inner, says, line) + 1.6;
+    paper.keep(height + 4);
+    QPainter &painter = paper.painter();
+    painter.setPen(QPen(Qt::black, 0.35, Qt::DashLine));
+    painter.drawRect(QRectF(paper.left(), paper.y, paper.width(), height));
+    painter.setPen(QPen(Qt::black, 0.3));
+    double y = paper.y + 5;
+    const double x = paper.left() + 6;
+    y += paper.write(x, y, inner, toQt(job.project.name), types::strong) + 2;
+    for (const QString &says : lines)
+        y += paper.write(x, y, inner, says, line) + 1.6;
+    paper.y += height + 4;
+}
+
+} // namespace
+
 void bindingLaid(Paper &paper, const Job &job)
 {
     const auto lay = layBinding(job.project, job.plan);
@@ -71,30 +94,6 @@ void bindingLaid(Paper &paper, const Job &job)
         paper.say(places[said].says, types::small, 1.2);
     paper.say(bindingLaySays(job.project, job.plan, *lay), types::small, 2);
 }
-
-/// A card to cut out and give away with the piece.
-void careCard(Paper &paper, const Job &job)
-{
-    QStringList lines = careLines();
-    const double inner = paper.width() - 12;
-    const Type line{3.6};
-    double height = 8 + paper.tall(inner, toQt(job.project.name), types::strong) + 2;
-    for (const QString &says : lines)
-        height += paper.tall(inner, says, line) + 1.6;
-    paper.keep(height + 4);
-    QPainter &painter = paper.painter();
-    painter.setPen(QPen(Qt::black, 0.35, Qt::DashLine));
-    painter.drawRect(QRectF(paper.left(), paper.y, paper.width(), height));
-    painter.setPen(QPen(Qt::black, 0.3));
-    double y = paper.y + 5;
-    const double x = paper.left() + 6;
-    y += paper.write(x, y, inner, toQt(job.project.name), types::strong) + 2;
-    for (const QString &says : lines)
-        y += paper.write(x, y, inner, says, line) + 1.6;
-    paper.y += height + 4;
-}
-
-} // namespace
 
 void edgePart(Paper &paper, const Job &job)
 {

@@ -49,26 +49,15 @@ double strip(Paper &paper, const Job &job, const std::vector<Length> &starts, Le
     return high + 3;
 }
 
+double scaleOf(const Paper &paper, const Job &job)
+{
+    return 1.0 / scaleFor(job.plan.strip.usable.asMm(), paper.width());
+}
+
 void scales(Paper &paper, const Job &job)
 {
-    const StripPlan &plan = job.plan.strip;
-    const int scale = scaleFor(plan.usable.asMm(), paper.width());
-    const double k = 1.0 / scale;
-    paper.say(
-        tell(QT_TRANSLATE_NOOP("Sheet", "{Flat cloth:} for marking before anything is stitched, every tick "
-                                        "from the one zero end. Drawn 1 : %1."))
-            .arg(scale),
-        types::small, 3);
-    paper.keep(45);
-    paper.y += strip(paper, job, plan.starts, job.plan.block.sent.along, k, 40) + 2;
-    if (plan.drawn != plan.starts) {
-        paper.keep(34);
-        paper.say(
-            tell(QT_TRANSLATE_NOOP("Sheet", "{Drawn-in cloth:} where each start is found once the blocks "
-                                            "before it are stitched. Never mix the two scales.")),
-            types::small, 3);
-        paper.y += strip(paper, job, plan.drawn, job.plan.block.outline.along, k, 18) + 2;
-    }
+    flatStrip(paper, job);
+    drawnInStrip(paper, job);
 }
 
 void places(Paper &paper, const Job &job)
@@ -130,6 +119,31 @@ void inWork(Paper &paper, const Job &job)
 }
 
 } // namespace
+
+void flatStrip(Paper &paper, const Job &job)
+{
+    const int scale = scaleFor(job.plan.strip.usable.asMm(), paper.width());
+    paper.say(
+        tell(QT_TRANSLATE_NOOP("Sheet", "{Flat cloth:} for marking before anything is stitched, every tick "
+                                        "from the one zero end. Drawn 1 : %1."))
+            .arg(scale),
+        types::small, 3);
+    paper.keep(45);
+    paper.y +=
+        strip(paper, job, job.plan.strip.starts, job.plan.block.sent.along, scaleOf(paper, job), 40) + 2;
+}
+
+void drawnInStrip(Paper &paper, const Job &job)
+{
+    const StripPlan &plan = job.plan.strip;
+    if (plan.drawn == plan.starts)
+        return;
+    paper.keep(34);
+    paper.say(tell(QT_TRANSLATE_NOOP("Sheet", "{Drawn-in cloth:} where each start is found once the blocks "
+                                              "before it are stitched. Never mix the two scales.")),
+              types::small, 3);
+    paper.y += strip(paper, job, plan.drawn, job.plan.block.outline.along, scaleOf(paper, job), 18) + 2;
+}
 
 void hoopPart(Paper &paper, const Job &job)
 {

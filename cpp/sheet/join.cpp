@@ -64,7 +64,7 @@ QString sideSays(const Job &job, int side)
 
 /// The blocks of one face, and their way up where a design has one.
 struct Face {
-    const std::vector<std::string> &labels;
+    std::vector<std::string> labels;
     const Project &project;
     bool back;
 };
@@ -114,30 +114,78 @@ void faceMap(Paper &paper, const Job &job, const Face &face, double side)
     paper.y += side * static_cast<double>(rows) + 5;
 }
 
-void maps(Paper &paper, const Job &job)
+constexpr std::int64_t mostDrawn = 900; // as on the screen: more are not laid out one by one
+
+bool canBeDrawn(const Job &job)
 {
-    constexpr std::int64_t most = 900; // as on the screen: more are not laid out one by one
+    return job.project.blocks.columns * job.project.blocks.rows <= mostDrawn;
+}
+
+void map(Paper &paper, const Job &job, bool back)
+{
+    if (!canBeDrawn(job))
+        return;
     const std::int64_t columns = job.project.blocks.columns;
     const std::int64_t rows = job.project.blocks.rows;
     const double side =
         std::min({paper.width() / static_cast<double>(columns), 200 / static_cast<double>(rows), 18.0});
-    if (columns * rows > most) {
-        paper.say(tell(QT_TRANSLATE_NOOP("Sheet",
-                                         "%1 blocks are too many to draw one by one: lay them out from the "
-                                         "labels, rows by letter from the top, columns by number from "
-                                         "the left."))
-                      .arg(columns * rows),
-                  types::body, 3);
-        return;
-    }
     std::vector<std::string> places = blockNames(job.project);
     places.resize(std::min(places.size(), static_cast<std::size_t>(columns * rows)));
-    const std::vector<std::string> labels = laidOut(job.project, places);
-    faceMap(paper, job, {labels, job.project, false}, side);
-    faceMap(paper, job, {labels, job.project, true}, side);
+    faceMap(paper, job, {laidOut(job.project, places), job.project, back}, side);
 }
 
-/// The long sashing from the row's raw left end, with the marks to draw on it.
+void maps(Paper &paper, const Job &job)
+{
+    if (canBeDrawn(job)) {
+        frontMap(paper, job);
+        backMap(paper, job);
+        return;
+    }
+    paper.say(
+        tell(QT_TRANSLATE_NOOP("Sheet", "%1 blocks are too many to draw one by one: lay them out from the "
+                                        "labels, rows by letter from the top, columns by number from "
+                                        "the left."))
+            .arg(job.project.blocks.columns * job.project.blocks.rows),
+        types::body, 3);
+}
+
+void longPieces(Paper &paper, const Job &job, const LongPieces &face, const QString &which)
+{
+    if (face.pieces.empty())
+        return;
+    const Marks marks = job.project.marks();
+    QStringList pieces;
+    for (const Length piece : face.pieces)
+        pieces += braced(piece, marks, Round::UpQuarter);
+    QStringList joins;
+    for (const Length join : face.joins)
+        joins += braced(join, marks);
+    paper.say(tell(QT_TRANSLATE_NOOP(
+                       "Sheet", "Long sashing, %1, in pieces: %2; joins at %3 from the row's raw left end."))
+                  .arg(which, pieces.join(QStringLiteral(", ")), joins.join(QStringLiteral(", "))),
+              types::small, 2);
+}
+
+constexpr double trimSide = 44;
+
+} // namespace
+
+void trimAlone(Paper &paper, const Job &job)
+{
+    trimDrawing(paper, job, paper.left(), paper.y, trimSide);
+    paper.y += trimSide + 4;
+}
+
+void frontMap(Paper &paper, const Job &job)
+{
+    map(paper, job, false);
+}
+
+void backMap(Paper &paper, const Job &job)
+{
+    map(paper, job, true);
+}
+
 void matchMarks(Paper &paper, const Job &job)
 {
     const SashingPlan &plan = job.plan.sashing;
@@ -164,30 +212,11 @@ void matchMarks(Paper &paper, const Job &job)
     paper.y += 1;
 }
 
-void longPieces(Paper &paper, const Job &job, const LongPieces &face, const QString &which)
-{
-    if (face.pieces.empty())
-        return;
-    const Marks marks = job.project.marks();
-    QStringList pieces;
-    for (const Length piece : face.pieces)
-        pieces += braced(piece, marks, Round::UpQuarter);
-    QStringList joins;
-    for (const Length join : face.joins)
-        joins += braced(join, marks);
-    paper.say(tell(QT_TRANSLATE_NOOP(
-                       "Sheet", "Long sashing, %1, in pieces: %2; joins at %3 from the row's raw left end."))
-                  .arg(which, pieces.join(QStringLiteral(", ")), joins.join(QStringLiteral(", "))),
-              types::small, 2);
-}
-
-} // namespace
-
 void trimPart(Paper &paper, const Job &job)
 {
     paper.part(100);
     paper.head(tell(QT_TRANSLATE_NOOP("Sheet", "Trim and fold")));
-    constexpr double side = 44;
+    constexpr double side = trimSide;
     paper.keep(side + 6);
     const double top = paper.y;
     trimDrawing(paper, job, paper.left(), top, side);

@@ -30,6 +30,9 @@ void figuresPart(Paper &paper, const Job &job);
 /// The short form: one page, whatever the project.
 void shortForm(Paper &paper, const Job &job);
 
+/// The class form: for all kits, to buy, and a page for every student (one to be copied for more than 40).
+void classForm(Paper &paper, const Job &job);
+
 /// The steps of a station as the screen words them, one row each: how often, what, its figure, what to look
 /// at, and once for each kind of danger the caution.
 void stepRows(Paper &paper, const Job &job, Station station);
@@ -39,6 +42,17 @@ double pieceDrawing(Paper &paper, const Job &job, double x, double top, double a
 
 /// The piece alone in a rectangle of its shape.
 void drawPiece(QPainter &painter, const Job &job, const QRectF &piece);
+
+/// The drawings of the long form one by one, from `y` down; `y` goes below them. What a project has no need
+/// of is left out.
+void pieceAlone(Paper &paper, const Job &job);
+void flatStrip(Paper &paper, const Job &job);
+void drawnInStrip(Paper &paper, const Job &job);
+void trimAlone(Paper &paper, const Job &job);
+void frontMap(Paper &paper, const Job &job);
+void backMap(Paper &paper, const Job &job);
+void matchMarks(Paper &paper, const Job &job);
+void bindingLaid(Paper &paper, const Job &job);
 
 /// A bar of exactly 4 in | 100 mm, solid, with the words that say so; `y` goes below it.
 void checkBar(Paper &paper, const Job &job);

@@ -112,15 +112,28 @@ QString unbroken(QString text)
 }
 
 Paper::Paper(QPdfWriter &writer, PaperSize size, QString name, int pagesInAll)
-    : m_writer(writer), m_name(std::move(name)), m_inAll(pagesInAll)
+    : m_writer(&writer), m_name(std::move(name)), m_inAll(pagesInAll)
 {
     const QPageSize page(size == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter);
     m_page = page.size(QPageSize::Millimeter);
-    m_writer.setResolution(static_cast<int>(std::lround(dots * 25.4)));
-    m_writer.setPageLayout(QPageLayout(page, QPageLayout::Portrait, QMarginsF(), QPageLayout::Millimeter));
-    m_painter.begin(&m_writer);
+    m_writer->setResolution(static_cast<int>(std::lround(dots * 25.4)));
+    m_writer->setPageLayout(QPageLayout(page, QPageLayout::Portrait, QMarginsF(), QPageLayout::Millimeter));
+    m_painter.begin(m_writer);
     m_painter.scale(dots, dots);
     m_painter.setPen(QPen(Qt::black, 0.3));
+}
+
+Paper::Paper(QPaintDevice &drawing, double height, double perMm)
+    : m_page(QPageSize(QPageSize::A4).size(QPageSize::Millimeter).width(), height)
+{
+    m_painter.begin(&drawing);
+    m_painter.scale(perMm, perMm);
+    m_painter.setPen(QPen(Qt::black, 0.3));
+}
+
+double Paper::unitsPerMm()
+{
+    return dots;
 }
 
 Paper::~Paper()
@@ -141,6 +154,8 @@ double Paper::bottom() const
 
 void Paper::foot()
 {
+    if (!m_writer)
+        return;
     const double top = m_page.height() - margin - 4;
     //: a page's footer: the project's name, the page and how many there are
     const QString says = QCoreApplication::translate("Sheet", "%1 · page %2 of %3");
@@ -150,10 +165,10 @@ void Paper::foot()
 
 void Paper::newPage()
 {
-    if (y <= margin)
+    if (y <= margin || !m_writer)
         return;
     foot();
-    m_writer.newPage();
+    m_writer->newPage();
     ++m_pages;
     y = margin;
     if (!m_goesOn.isEmpty()) {

@@ -37,6 +37,11 @@ class Paper {
 public:
     /// `name` stands in the footers; `pagesInAll` beside each page's number.
     Paper(QPdfWriter &writer, PaperSize size, QString name, int pagesInAll);
+    /// A single drawing as wide as A4 and this high, on a device with so many units to a millimetre: it has
+    /// no footer and never turns.
+    Paper(QPaintDevice &drawing, double height, double perMm);
+    /// Units to a millimetre that the lettering is set on without loss.
+    [[nodiscard]] static double unitsPerMm();
     Paper(const Paper &) = delete;
     Paper &operator=(const Paper &) = delete;
     Paper(Paper &&) = delete;
@@ -89,7 +94,7 @@ private:
     double lay(QTextLayout &layout, double across, Qt::Alignment align) const;
     void foot();
 
-    QPdfWriter &m_writer;
+    QPdfWriter *m_writer = nullptr; ///< of a sheet
     QString m_name;
     QString m_goesOn;
     QSizeF m_page; ///< mm

@@ -119,6 +119,11 @@ double pieceDrawing(Paper &paper, const Job &job, double x, double top, double a
     return height + 1 + paper.write(x, top + height + 1, across, says, types::soft, Qt::AlignHCenter);
 }
 
+void pieceAlone(Paper &paper, const Job &job)
+{
+    paper.y += pieceDrawing(paper, job, paper.left(), paper.y, paper.width(), 120);
+}
+
 void piecePart(Paper &paper, const Job &job)
 {
     const QString name = paper.cut(toQt(job.project.name), paper.width(), types::title, 3);

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "sheet/prints.h"
 
+#include <algorithm>
 #include <cmath>
+#include <optional>
 #include <vector>
 
 namespace matside {
@@ -76,6 +78,26 @@ const Print &printOf(ClothRole role)
     return front;
 }
 
+/// The part of a stroke that lies on the cloth: what draws the paper need not know of clipping.
+std::optional<QLineF> onCloth(const QLineF &stroke, const QRectF &place)
+{
+    double from = 0;
+    double to = 1;
+    const auto within = [&](double start, double step, double least, double most) {
+        if (step == 0)
+            return start >= least && start <= most;
+        const double one = (least - start) / step;
+        const double other = (most - start) / step;
+        from = std::max(from, std::min(one, other));
+        to = std::min(to, std::max(one, other));
+        return from < to;
+    };
+    if (!within(stroke.x1(), stroke.dx(), place.left(), place.right()) ||
+        !within(stroke.y1(), stroke.dy(), place.top(), place.bottom()))
+        return std::nullopt;
+    return QLineF(stroke.pointAt(from), stroke.pointAt(to));
+}
+
 void strokes(QPainter &painter, const Print &print, const QRectF &place)
 {
     if (print.w <= 0)
@@ -88,8 +110,12 @@ void strokes(QPainter &painter, const Print &print, const QRectF &place)
     for (int row = from(place.top(), h); row * h < place.bottom(); ++row)
         for (int column = from(place.left(), w); column * w < place.right(); ++column)
             for (const Stroke &s : print.strokes)
-                lines.emplace_back(column * w + s.x1 * unit, row * h + s.y1 * unit, column * w + s.x2 * unit,
-                                   row * h + s.y2 * unit);
+                if (const auto line = onCloth(QLineF(column * w + s.x1 * unit, row * h + s.y1 * unit,
+                                                     column * w + s.x2 * unit, row * h + s.y2 * unit),
+                                              place))
+                    lines.push_back(*line);
+    if (lines.empty())
+        return;
     painter.setPen(QPen(QColor(110, 110, 110), print.line * unit * 0.8, Qt::SolidLine, Qt::FlatCap));
     painter.drawLines(lines.data(), static_cast<int>(lines.size()));
 }
@@ -102,7 +128,6 @@ void printCloth(QPainter &painter, ClothRole role, const QRectF &place, bool out
         return;
     const Print &print = printOf(role);
     painter.save();
-    painter.setClipRect(place, Qt::IntersectClip);
     const int tone = static_cast<int>(std::lround(print.tone * 255));
     painter.fillRect(place, QColor(tone, tone, tone));
     strokes(painter, print, place);

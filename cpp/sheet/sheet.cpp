@@ -22,6 +22,10 @@ int fill(QIODevice &to, const Job &job, SheetForm form, int inAll)
         shortForm(paper, job);
         return paper.pages();
     }
+    if (form.forClass) {
+        classForm(paper, job);
+        return paper.pages();
+    }
     piecePart(paper, job);
     cautionsPart(paper, job);
     shopPart(paper, job);

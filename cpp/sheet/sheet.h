@@ -10,7 +10,8 @@ namespace matside {
 
 struct SheetForm {
     PaperSize paper = PaperSize::A4;
-    bool brief = false; ///< the short form: one page
+    bool brief = false;    ///< the short form: one page
+    bool forClass = false; ///< the class form: what all kits take, and a list for every student
 };
 
 /// Writes the sheet of a project that can be made (its plan has no problems) as a PDF in vectors, with the

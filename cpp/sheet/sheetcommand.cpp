@@ -3,6 +3,7 @@
 
 #include "app/wording.h"
 #include "project/codec.h"
+#include "sheet/diagrams.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -27,31 +28,8 @@ QString told(const std::vector<Problem> &problems, Marks marks)
     return says;
 }
 
-} // namespace
-
-std::optional<PaperSize> paperNamed(const QString &name)
-{
-    if (name.compare(QStringLiteral("a4"), Qt::CaseInsensitive) == 0)
-        return PaperSize::A4;
-    if (name.compare(QStringLiteral("letter"), Qt::CaseInsensitive) == 0)
-        return PaperSize::Letter;
-    return std::nullopt;
-}
-
-QString saveSheet(const Project &project, const Plan &plan, const QString &target, SheetForm form, int *pages)
-{
-    QSaveFile file(target);
-    const int written = file.open(QIODevice::WriteOnly) ? writeSheet(file, project, plan, form) : 0;
-    if (pages)
-        *pages = written;
-    if (written > 0 && file.commit())
-        return {};
-    return QCoreApplication::translate("Sheet",
-                                       "The sheet could not be written to %1: %2. Choose another place.")
-        .arg(target, file.errorString());
-}
-
-SheetAnswer sheetOf(const QString &project, const QString &target, SheetForm form)
+/// Reads a project file and lets `write` write what is to be printed of it.
+template <class Write> SheetAnswer written(const QString &project, Write write)
 {
     QFile file(project);
     if (!file.open(QIODevice::ReadOnly))
@@ -67,11 +45,59 @@ SheetAnswer sheetOf(const QString &project, const QString &target, SheetForm for
     if (!read.value().problems.empty() || !made.problems.empty())
         return {told(read.value().problems, held.marks()) + told(made.problems, held.marks()), cannotBeMade};
     SheetAnswer answer;
-    const QString wrong = saveSheet(held, made, target, form, &answer.pages);
+    const QString wrong = write(held, made, answer.pages);
     if (!wrong.isEmpty())
         return {wrong + u'\n', unreadable};
     answer.sentences = told(made.cautions, held.marks());
     return answer;
+}
+
+} // namespace
+
+std::optional<PaperSize> paperNamed(const QString &name)
+{
+    if (name.compare(QStringLiteral("a4"), Qt::CaseInsensitive) == 0)
+        return PaperSize::A4;
+    if (name.compare(QStringLiteral("letter"), Qt::CaseInsensitive) == 0)
+        return PaperSize::Letter;
+    return std::nullopt;
+}
+
+std::optional<SheetForm> formNamed(const QString &name)
+{
+    SheetForm form;
+    form.brief = name.compare(QStringLiteral("short"), Qt::CaseInsensitive) == 0;
+    form.forClass = name.compare(QStringLiteral("class"), Qt::CaseInsensitive) == 0;
+    const bool whole = name.compare(QStringLiteral("long"), Qt::CaseInsensitive) == 0;
+    return form.brief || form.forClass || whole ? std::optional(form) : std::nullopt;
+}
+
+QString saveSheet(const Project &project, const Plan &plan, const QString &target, SheetForm form, int *pages)
+{
+    QSaveFile file(target);
+    const int written = file.open(QIODevice::WriteOnly) ? writeSheet(file, project, plan, form) : 0;
+    if (pages)
+        *pages = written;
+    if (written > 0 && file.commit())
+        return {};
+    return QCoreApplication::translate("Sheet",
+                                       "The sheet could not be written to %1: %2. Choose another place.")
+        .arg(target, file.errorString());
+}
+
+SheetAnswer diagramsOf(const QString &project, const QString &folder)
+{
+    return written(project, [&](const Project &held, const Plan &made, int &count) {
+        count = static_cast<int>(diagramsFor(held, made).size());
+        return saveDiagrams(held, made, folder);
+    });
+}
+
+SheetAnswer sheetOf(const QString &project, const QString &target, SheetForm form)
+{
+    return written(project, [&](const Project &held, const Plan &made, int &pages) {
+        return saveSheet(held, made, target, form, &pages);
+    });
 }
 
 } // namespace matside

@@ -18,11 +18,16 @@ struct SheetAnswer {
 /// Reads a project file and writes its sheet beside nothing else: the target is replaced whole or not at all.
 [[nodiscard]] SheetAnswer sheetOf(const QString &project, const QString &target, SheetForm form);
 
+/// Reads a project file and writes the drawings of its sheet to a folder as SVG; `pages` counts them.
+[[nodiscard]] SheetAnswer diagramsOf(const QString &project, const QString &folder);
+
 /// Writes the sheet of a project; what is wrong, in a sentence with its remedy, or nothing.
 [[nodiscard]] QString saveSheet(const Project &project, const Plan &plan, const QString &target,
                                 SheetForm form, int *pages = nullptr);
 
 /// The sheet's paper by name ("a4", "letter", in any case); nothing for another.
 [[nodiscard]] std::optional<PaperSize> paperNamed(const QString &name);
+/// The form by name ("long", "short", "class", in any case) on A4; nothing for another.
+[[nodiscard]] std::optional<SheetForm> formNamed(const QString &name);
 
 } // namespace matside

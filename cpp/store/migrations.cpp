@@ -81,6 +81,21 @@ StoreResult<Done> second(const Database &database)
                         "BEGIN DELETE FROM notes WHERE command = OLD.seq; END")});
 }
 
+/// Version 3: documents of a project that another tablet is known to have had: sent out, or put together with
+/// what stood here by a command (else 0). With a command that is undone and forgotten its document goes too.
+StoreResult<Done> third(const Database &database)
+{
+    return runAll(
+        database,
+        {QStringLiteral("CREATE TABLE met (project TEXT NOT NULL REFERENCES projects (id) ON DELETE CASCADE, "
+                        "sha TEXT NOT NULL CHECK (length(sha) = 64), number INTEGER NOT NULL, "
+                        "command INTEGER NOT NULL, document TEXT NOT NULL, PRIMARY KEY (project, sha)) "
+                        "STRICT"),
+         QStringLiteral("CREATE INDEX met_by_command ON met (command)"),
+         QStringLiteral("CREATE TRIGGER met_forgotten AFTER DELETE ON commands WHEN OLD.undone = 1 "
+                        "BEGIN DELETE FROM met WHERE command = OLD.seq; END")});
+}
+
 StoreResult<Done> step(const Database &database, const Migration &migration)
 {
     Transaction transaction(database);
@@ -123,7 +138,7 @@ StoreResult<Done> copyFirst(const Database &database, const QString &backups, in
 
 const std::vector<Migration> &allMigrations()
 {
-    static const std::vector<Migration> all{{1, first}, {2, second}};
+    static const std::vector<Migration> all{{1, first}, {2, second}, {3, third}};
     return all;
 }
 

@@ -2,6 +2,7 @@
 #include "store/photonotes.h"
 
 #include "project/codec.h"
+#include "store/notewriting.h"
 #include "store/writing.h"
 
 #include <QJsonArray>
@@ -88,7 +89,8 @@ StoreResult<Done> putNote(const Database &database, const QString &project, std:
                 flagsText(note.flags), set(note.along), set(note.across)});
 }
 
-/// Note and photographs, in the caller's transaction.
+} // namespace
+
 StoreResult<std::int64_t> writeNote(const Database &database, const PhotoFolder &folder,
                                     const QString &project, std::int64_t command, const Note &note)
 {
@@ -110,6 +112,8 @@ StoreResult<std::int64_t> writeNote(const Database &database, const PhotoFolder 
     }
     return number.value();
 }
+
+namespace {
 
 /// Command, note, photographs and the drafts they were, in the caller's transaction.
 StoreResult<std::int64_t> logInside(const Database &database, const PhotoFolder &folder,
@@ -149,6 +153,9 @@ StoreResult<QString> bringInside(const Database &database, const PhotoFolder &fo
     const auto made = insertInside(database, id.value(), document, {"own", "bring-in"});
     if (!made)
         return made.error();
+    // It came from another tablet, which has it too.
+    if (const auto met = meetInside(database, id.value(), document, 0); !met)
+        return met.error();
     for (Note note : notes) {
         auto own = freeId(database, "notes", note.id);
         if (!own)

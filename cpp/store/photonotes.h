@@ -57,6 +57,15 @@ public:
     [[nodiscard]] StoreResult<QString> bringIn(const QString &wantedId, const QString &document,
                                                const std::vector<Note> &notes);
 
+    /// Another tablet's work taken in, as one edit: the document put together, the notes that are not here
+    /// yet, whose photographs are kept already, and what that tablet had, to part from next time. Undoing the
+    /// edit takes all of it away. Gives how many notes came.
+    [[nodiscard]] StoreResult<int> takeIn(const QString &project, const Command &command,
+                                          const std::vector<Note> &notes, const QString &theirDocument);
+    /// Those of the notes that the project has not got, neither under their id nor under noteIdIn().
+    [[nodiscard]] StoreResult<std::vector<Note>> missing(const QString &project,
+                                                         const std::vector<Note> &notes) const;
+
     /// A photograph taken for a note that is not yet logged: it outlives a closed program.
     [[nodiscard]] StoreResult<Done> keepDraft(const QString &project, const QString &block, Face face,
                                               const Photograph &photo);
@@ -71,6 +80,10 @@ private:
     Store &m_store;
     PhotoFolder m_folder;
 };
+
+/// The id a note gets in a project when another project here has its own: always the same one, so that it is
+/// known again.
+[[nodiscard]] QString noteIdIn(const QString &project, const QString &id);
 
 /// Sweeps the photographs of a folder whose store is open for writing elsewhere in this program: reads which
 /// are known through a connection of its own, so it may run on any thread. Gives how many files went.

@@ -130,6 +130,16 @@ public:
     [[nodiscard]] StoreResult<std::optional<Reversible>> redoable(const QString &id) const;
     [[nodiscard]] StoreResult<Reversed> undo(const QString &id);
     [[nodiscard]] StoreResult<Reversed> redo(const QString &id);
+    // What another tablet may have had of a project, to find where the two parted.
+    /// SHA-256 of its documents, newest first, each once, at most mostPast: the states its commands lead back
+    /// to, those sent out, and those of other tablets it was put together with.
+    [[nodiscard]] StoreResult<QStringList> past(const QString &id) const;
+    /// The newest of these documents that is among `known`.
+    [[nodiscard]] StoreResult<std::optional<QString>> commonPast(const QString &id,
+                                                                 const QStringList &known) const;
+    /// Remembers that the document is now on another tablet as well.
+    [[nodiscard]] StoreResult<Done> sentOut(const QString &id, const QString &document);
+
     [[nodiscard]] StoreResult<std::optional<Reversible>> undoableShelf() const;
     [[nodiscard]] StoreResult<std::optional<Reversible>> redoableShelf() const;
     [[nodiscard]] StoreResult<Reversed> undoShelf();
@@ -155,6 +165,11 @@ private:
     std::unique_ptr<Database> m_database;
     Access m_access;
 };
+
+/// As many states as past() tells.
+inline constexpr int mostPast = 600;
+/// The SHA-256 of a document's UTF-8, 64 hexadecimal digits.
+[[nodiscard]] QString shaOfDocument(const QString &document);
 
 /// Opens the store of a folder, making both when they are not there. A store that is in use, cannot be
 /// written or is damaged opens for reading only: look at access(). StoreCode::Newer: made by a newer

@@ -39,6 +39,10 @@ struct Remembered {
 [[nodiscard]] StoreResult<std::int64_t> editInside(const Database &database, const QString &id,
                                                    const Command &command);
 
+/// Keeps a document another tablet had, inside the caller's transaction; `command` 0: sent out.
+[[nodiscard]] StoreResult<Done> meetInside(const Database &database, const QString &id,
+                                           const QString &document, std::int64_t command);
+
 /// How a new project comes onto the shelf.
 struct Making {
     const char *kind;    ///< "own" or "demo"

@@ -13,6 +13,8 @@ Item {
 
     readonly property OpenFiles files: FitModel.files
     property bool open: false
+    /** The share file looked into is of a project that is here too. */
+    readonly property bool known: Sharing.chosen !== "" && Sharing.refusal === "" && Sharing.merging.possible
     readonly property bool looking: files.chosen !== "" || Sharing.chosen !== "" || Backups.chosen !== ""
 
     function start() {
@@ -121,8 +123,17 @@ Item {
         ready: root.files.ready
         onOfferTaken: (row, index) => root.files.takeOffer(row, index)
     }
+    MergeFile {
+        visible: root.known
+        y: list.y
+        width: parent.width
+        height: list.height
+        merging: Sharing.merging
+        inside: Sharing.inside
+        busy: Sharing.busy
+    }
     OpenFile {
-        visible: Sharing.chosen !== ""
+        visible: Sharing.chosen !== "" && !root.known
         y: list.y
         width: parent.width
         height: list.height
@@ -170,12 +181,21 @@ Item {
         readonly property real each: Math.max(Theme.mm(36), Math.min(Theme.mm(50), (width - 2 * spacing) / 3))
 
         CutButton {
-            visible: root.looking
+            visible: root.known
             width: foot.each
             height: Theme.targetLeast
             kind: "action"
+            enabled: Sharing.merging.ready && !Sharing.busy && !Session.readOnly
+            text: qsTr("Put the two together")
+            onClicked: Sharing.takeIn()
+        }
+        CutButton {
+            visible: root.looking
+            width: foot.each
+            height: Theme.targetLeast
+            kind: root.known ? "outline" : "action"
             enabled: (Backups.chosen !== "" ? Backups.ready && !Backups.busy : Sharing.chosen !== "" ? Sharing.ready && !Sharing.busy : root.files.ready) && !Session.readOnly
-            text: Backups.chosen !== "" ? qsTr("Put it all back") : qsTr("Lay it on the shelf")
+            text: Backups.chosen !== "" ? qsTr("Put it all back") : root.known ? qsTr("As a project of its own") : qsTr("Lay it on the shelf")
             onClicked: {
                 if (Backups.chosen !== "") {
                     Backups.restore();
@@ -216,6 +236,7 @@ Item {
             onClicked: Backups.backUp()
         }
         CutButton {
+            visible: !root.known // three at most; the list leads back too
             width: foot.each
             height: Theme.targetLeast
             text: qsTr("Back to the shelf")

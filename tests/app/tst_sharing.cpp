@@ -3,34 +3,12 @@
 // Sharing from the shelf: out as one file, looked into, mended where it has to be, and in as a new project.
 #include "app/backups.h"
 #include "app/fitmodel.h"
-#include "app/sharing.h"
-#include "share/sharehelp.h"
+#include "sharedesk.h"
 #include "sheet/sheetcommand.h"
 
 #include <QSignalSpy>
 
 using namespace sharehelp;
-
-namespace {
-
-struct Desk {
-    explicit Desk(bool filled) : home(filled), workspace(*home.store), session(workspace), keeper(home.book)
-    {
-        sharing.setDocuments(papers.path());
-    }
-    /// Waits until what was asked for is answered.
-    [[nodiscard]] bool settled() const { return keeper.settle(20'000) && !sharing.busy(); }
-    [[nodiscard]] QString paper(const QString &name) const { return papers.filePath(name); }
-
-    Home home;
-    QTemporaryDir papers;
-    Workspace workspace;
-    Session session;
-    PhotoKeeper keeper;
-    Sharing sharing{workspace, session, keeper};
-};
-
-} // namespace
 
 class TestSharing : public QObject {
     Q_OBJECT

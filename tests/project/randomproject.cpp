@@ -163,7 +163,7 @@ void RandomProject::made(Made &made)
         made.strips.push_back({1 + upTo(50), {}, {}, often(), {{length(), length(), rest()}}, rest()});
         maybe(made.strips.back().ended);
         maybe(made.strips.back().usable);
-        made.events.push_back({word(), word(), "", "A1", upTo(9), upTo(9), length(), rest()});
+        made.events.push_back({word(), word(), "", "A1", upTo(9), upTo(9), length(), rest(), word()});
         made.rows.push_back({"A", length(), {length(), length()}, rest()});
         made.cut.push_back({word(), word(), upTo(100), upTo(3), rest()});
         LaidStrip strip{word(), length(), 1 + upTo(99), upTo(8), often(), {}, rest()};

@@ -30,6 +30,16 @@ QByteArray printedBy(const QString &program, const QStringList &arguments)
     return process.readAllStandardOutput();
 }
 
+std::set<QString> lengthsIn(const QString &text)
+{
+    std::set<QString> all;
+    static const QRegularExpression length(
+        QStringLiteral("(a scant |a generous )?(\u2212?)((\\d+ )?\\d+/\\d+|\\d+(\\.\\d+)?) (in|mm)\\b"));
+    for (auto at = length.globalMatch(text); at.hasNext();)
+        all.insert(at.next().captured());
+    return all;
+}
+
 int Printed::pages() const
 {
     const QString info = QString::fromUtf8(printedBy(QStringLiteral("pdfinfo"), {m_path}));

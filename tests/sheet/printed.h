@@ -8,6 +8,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <set>
 #include <vector>
 
 namespace matside {
@@ -37,6 +38,9 @@ public:
 private:
     QString m_path;
 };
+
+/// Every length in a text, as it is written: "a scant 5/16 in", "12.5 mm".
+[[nodiscard]] std::set<QString> lengthsIn(const QString &text);
 
 /// Runs a program and gives what it printed; empty when it failed.
 [[nodiscard]] QByteArray printedBy(const QString &program, const QStringList &arguments);

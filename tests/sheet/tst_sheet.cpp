@@ -39,17 +39,6 @@ void gather(const nlohmann::json &file, std::set<QString> &shows)
             gather(part, shows);
 }
 
-/// Every length in a text, as it is written: "a scant 5/16 in", "12.5 mm".
-std::set<QString> lengthsIn(const QString &text)
-{
-    std::set<QString> all;
-    static const QRegularExpression length(
-        QStringLiteral("(a scant |a generous )?(\u2212?)((\\d+ )?\\d+/\\d+|\\d+(\\.\\d+)?) (in|mm)\\b"));
-    for (auto at = length.globalMatch(text); at.hasNext();)
-        all.insert(at.next().captured());
-    return all;
-}
-
 } // namespace
 
 Q_DECLARE_METATYPE(matside::Project)

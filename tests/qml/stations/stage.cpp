@@ -3,8 +3,11 @@
 
 #include "app/figures.h"
 #include "project/codec.h"
+#include "share/unpacking.h"
 
 #include <QFile>
+
+#include <functional>
 
 using namespace matside;
 
@@ -66,6 +69,71 @@ bool Stage::begin(int station, bool trial)
     m_room->session().openProject(id.value());
     m_room->session().setStation(station);
     return m_room->session().view() == QStringLiteral("station");
+}
+
+namespace {
+
+/// The project in a store with something changed.
+bool change(Store &store, const QString &id, const std::function<void(Project &)> &change)
+{
+    const auto document = store.load(id);
+    if (!document)
+        return false;
+    Project project = readProject(document.value().toStdString()).value().project;
+    change(project);
+    const Command command{{QStringLiteral("edit"), QStringLiteral("edit")},
+                          document.value(),
+                          QString::fromStdString(writeProject(project))};
+    return store.applyEdit(id, command).ok();
+}
+
+bool send(const Store &store, const NoteBook &book, const QString &id, const QString &path)
+{
+    const auto parcel = gather(store, book, id);
+    return parcel && writeShare(parcel.value(), book.folder(), path).ok();
+}
+
+} // namespace
+
+bool Stage::workOnTwoTablets()
+{
+    const QTemporaryDir folder;
+    Store &mine = m_room->workspace().store();
+    const QString id = m_room->workspace().id();
+    const auto cutStrips = [](std::int64_t count) {
+        return [count](Project &project) {
+            project.made.cut = {{project.cloths[0].id, "cut-strip", count, 0, {}}};
+        };
+    };
+    const QString over = folder.filePath(QStringLiteral("over.matside"));
+    if (!change(mine, id, cutStrips(1)) || !send(mine, NoteBook(mine), id, over))
+        return false;
+    auto other = openStore(folder.filePath(QStringLiteral("other")));
+    const auto inside = lookInside(over);
+    if (!other || !inside)
+        return false;
+    Store &theirs = *other.value();
+    NoteBook book(theirs);
+    if (!book.bringIn(id, inside.value().parcel.document, {}))
+        return false;
+    const bool there = change(theirs, id, [&](Project &project) {
+        cutStrips(3)(project);
+        project.seam = Length::inches(0, 5, 8);
+        project.name = "Runner of two";
+    });
+    const bool here = change(mine, id, [&](Project &project) {
+        cutStrips(2)(project);
+        project.seam = Length::inches(0, 3, 8);
+    });
+    m_room->workspace().open(id);
+    return there && here &&
+           send(theirs, book, id, m_papers.filePath(QStringLiteral("Other tablet.matside")));
+}
+
+QString Stage::seam() const
+{
+    const Saved now = saved();
+    return QString::fromStdString(text(show(now.project.seam, now.project.marks(), Round::Fine)));
 }
 
 Stage::Saved Stage::saved() const

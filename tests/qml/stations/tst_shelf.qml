@@ -44,10 +44,52 @@ StationCase {
             verifySizes(screen.tag + ", looked into");
         }
         resize(screens[0]);
-        press(called("Lay it on the shelf"));
+        verify(Sharing.merging.possible && Sharing.merging.nothingNew); // it lies here already
+        verify(!called("Put the two together").enabled);
+        press(called("As a project of its own"));
         tryCompare(Session, "view", "station", 20000);
         Session.view = "shelf";
         tryVerify(() => Shelf.count === count + 1);
+    }
+    /** Brings a pressable of the sheet into its middle: the list is longer than the screen. */
+    function brought(name: string): var {
+        const item = called(name);
+        let sheet = item?.parent ?? null;
+        while (sheet && sheet.contentY === undefined)
+            sheet = sheet.parent;
+        verify(sheet, name);
+        const at = item.mapToItem(sheet.contentItem, 0, 0).y - sheet.height / 2;
+        sheet.contentY = Math.max(0, Math.min(at, sheet.contentHeight - sheet.height));
+        settle();
+        return called(name);
+    }
+    function test_twoTabletsArePutTogether() {
+        verify(Stage.workOnTwoTablets());
+        const count = Shelf.count;
+        press(called("Open, bring in, back up"));
+        tryVerify(() => called("Other tablet"));
+        settle();
+        press(called("Other tablet"));
+        tryCompare(Sharing.merging, "count", 2, 20000);
+        verify(Sharing.merging.possible && !Sharing.merging.ready);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", two tablets");
+        }
+        resize(screens[0]);
+        verify(printed().includes("Runner of two"), printed());
+        verify(!called("Put the two together").enabled);
+        press(brought("The other tablet: 5/8 in"));
+        press(brought("Both together: 4")); // 1 before, 1 here and 2 there
+        verify(Sharing.merging.ready);
+        press(called("Put the two together"));
+        tryCompare(Session, "view", "station", 20000);
+        compare(Stage.seam(), "5/8 in");
+        compare(Session.projectName, "Runner of two");
+        Session.undo();
+        compare(Stage.seam(), "3/8 in");
+        Session.view = "shelf";
+        tryVerify(() => Shelf.count === count); // no second one
     }
     function test_everythingIsBackedUp() {
         press(called("Open, bring in, back up"));
