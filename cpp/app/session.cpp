@@ -7,6 +7,7 @@ namespace matside {
 
 namespace {
 constexpr SettingKey<bool> leftKey{"left-handed"};
+constexpr SettingKey<bool> pedalKey{"pedal-told"};
 constexpr SettingKey<bool> stillKey{"reduced-motion"};
 constexpr SettingKey<std::int64_t> stationKey{"station-number"};
 constexpr int lastStation = static_cast<int>(Station::Edge);
@@ -21,6 +22,7 @@ template <class T> std::optional<T> held(const Store &store, SettingKey<T> key)
 Session::Session(Workspace &workspace) : m_workspace(workspace)
 {
     m_left = held(m_workspace.store(), leftKey).value_or(false);
+    m_pedalTold = held(m_workspace.store(), pedalKey).value_or(false);
     connect(&m_workspace, &Workspace::changed, this, [this] {
         // A drag saves nothing until its end and renames nothing: what undo takes back is asked of the
         // store only then.
@@ -140,6 +142,17 @@ void Session::tell(const QString &notice)
 void Session::dismissNotice()
 {
     tell({});
+}
+
+void Session::pedalPressed()
+{
+    if (m_pedalTold)
+        return;
+    m_pedalTold = true;
+    if (!readOnly())
+        (void)m_workspace.store().setSetting(pedalKey, true);
+    tell(tr("The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the "
+            "table; while a block is stitched it does nothing."));
 }
 
 void Session::undo()

@@ -48,6 +48,8 @@ public:
     Q_INVOKABLE void openProject(const QString &id);
     Q_INVOKABLE void showShelf();
     Q_INVOKABLE void dismissNotice();
+    /// A page-turn pedal was pressed: the first time ever she is told where to put it.
+    Q_INVOKABLE void pedalPressed();
     Q_INVOKABLE QString stationName(int station) const;
 
 signals:
@@ -68,6 +70,7 @@ private:
     QString m_view = QStringLiteral("shelf");
     QString m_notice;
     bool m_left = false;
+    bool m_pedalTold = false;
 };
 
 /// The light she works in and the size of her screen.

@@ -41,6 +41,11 @@ Window {
         focus: true
 
         Keys.onEscapePressed: page.item?.leave()
+        // The pedal turns the steps wherever the keyboard's focus is.
+        Keys.onPressed: event => {
+            if (root.working && (event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp))
+                page.item?.turn?.(event);
+        }
 
         Loader {
             id: page

@@ -26,7 +26,10 @@ FocusScope {
         return column.leave();
     }
 
-    Keys.onPressed: event => {
+    Keys.onPressed: event => root.turn(event)
+
+    /** What a key or a pedal turns here. */
+    function turn(event: var) {
         const next = [Qt.Key_PageDown, Qt.Key_Right, Qt.Key_Down, Qt.Key_Space].includes(event.key);
         const back = [Qt.Key_PageUp, Qt.Key_Left, Qt.Key_Up].includes(event.key);
         if (column.sheet !== "work" || keypad.open || (!next && !back))
@@ -34,6 +37,8 @@ FocusScope {
         event.accepted = true;
         if (event.isAutoRepeat)
             return;
+        if (event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp)
+            Session.pedalPressed();
         if (next)
             column.next();
         else

@@ -54,7 +54,10 @@ FocusScope {
         side = name;
     }
 
-    Keys.onPressed: event => {
+    Keys.onPressed: event => root.turn(event)
+
+    /** What a key or a pedal turns here. */
+    function turn(event: var) {
         const forth = event.key === Qt.Key_Right, backward = event.key === Qt.Key_Left;
         const next = [Qt.Key_PageDown, Qt.Key_Down, Qt.Key_Space].includes(event.key);
         const back = [Qt.Key_PageUp, Qt.Key_Up].includes(event.key);
@@ -70,6 +73,8 @@ FocusScope {
         event.accepted = true;
         if (event.isAutoRepeat)
             return;
+        if (event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp)
+            Session.pedalPressed();
         if (next)
             column.next();
         else
