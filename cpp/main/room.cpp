@@ -14,7 +14,8 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
       m_edge(m_workspace, m_session, m_steps), m_shop(m_workspace, m_session),
       m_price(m_workspace, m_session, m_shop), m_book(*m_store), m_keeper(m_book),
       m_sharing(m_workspace, m_session, m_keeper), m_backups(m_workspace, m_keeper),
-      m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper)
+      m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper),
+      m_aloud(m_workspace, {m_steps, m_trim, m_session, m_language}, m_speech), m_power(m_session)
 {
     Single<Session>::hand(&m_session);
     Single<Look>::hand(&m_look);
@@ -34,6 +35,8 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
     Single<PriceModel>::hand(&m_price);
     Single<BlockLog>::hand(&m_log);
     Single<Gallery>::hand(&m_gallery);
+    Single<Aloud>::hand(&m_aloud);
+    Single<Power>::hand(&m_power);
     Single<Language>::hand(&m_language);
     QObject::connect(&m_language, &Language::changed, &m_engine, [this] { reword(); });
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));
@@ -56,6 +59,16 @@ void Room::reword()
     m_workspace.reword();
     m_shelf.reload();
     m_engine.retranslate();
+}
+
+void Room::watchTablet()
+{
+    m_power.watch();
+    // Without an address Qt would start a bus of its own on some systems.
+    const bool bus = qEnvironmentVariableIsSet("DBUS_SESSION_BUS_ADDRESS") ||
+                     QFileInfo::exists(qEnvironmentVariable("XDG_RUNTIME_DIR") + QStringLiteral("/bus"));
+    if (bus)
+        m_awake.emplace(m_steps, m_session, QDBusConnection::sessionBus());
 }
 
 bool Room::show()

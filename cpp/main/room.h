@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/aloud.h"
+#include "app/awake.h"
 #include "app/backups.h"
 #include "app/blocklog.h"
 #include "app/blockmeasure.h"
@@ -11,16 +13,20 @@
 #include "app/hoopshelf.h"
 #include "app/joinmodel.h"
 #include "app/language.h"
+#include "app/power.h"
 #include "app/pricemodel.h"
 #include "app/session.h"
 #include "app/sharing.h"
 #include "app/shelf.h"
 #include "app/shopmodel.h"
+#include "app/speech.h"
 #include "app/stepmodel.h"
 #include "app/trimmodel.h"
 #include "app/wouldfit.h"
 
 #include <QQmlApplicationEngine>
+
+#include <optional>
 
 namespace matside {
 
@@ -36,6 +42,8 @@ public:
     void look(const QString &path);
     /// Loads the window; false when it cannot be.
     bool show();
+    /// From now on the screen stays awake while a step is shown, and the battery is watched.
+    void watchTablet();
     [[nodiscard]] Session &session() { return m_session; }
     [[nodiscard]] Language &language() { return m_language; }
     [[nodiscard]] Look &look() { return m_look; }
@@ -76,6 +84,10 @@ private:
     Backups m_backups;
     BlockLog m_log;
     Gallery m_gallery;
+    Speech m_speech;
+    Aloud m_aloud;
+    Power m_power;
+    std::optional<Awake> m_awake;
     QQmlApplicationEngine m_engine;
 };
 
