@@ -43,6 +43,8 @@ FocusScope {
     }
     ListView {
         id: list
+        // The keypad lies over it: what is covered takes no focus.
+        enabled: !keypad.open
         y: head.y + head.height + Theme.gap
         width: parent.width
         height: parent.height - y

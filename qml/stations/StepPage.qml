@@ -47,13 +47,16 @@ FocusScope {
 
     Item {
         id: area
+        enabled: !keypad.open
         x: root.upright || !Theme.left ? 0 : column.width
         width: root.width - (root.upright ? 0 : column.width)
         height: root.height - (root.upright ? column.height : 0)
         clip: true
     }
+    // The keypad lies over it: what is covered takes no focus.
     StepSheets {
         id: column
+        enabled: !keypad.open
         // Upright its own line falls on the band's: one key line, not two.
         x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
         y: root.height - height

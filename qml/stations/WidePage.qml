@@ -83,6 +83,7 @@ FocusScope {
 
     Item {
         id: area
+        enabled: !keypad.open
         readonly property bool narrowed: root.covered && !root.upright
         visible: !(root.over?.visible ?? false)
         x: narrowed && Theme.left ? column.width : 0
@@ -92,6 +93,7 @@ FocusScope {
     }
     Item {
         id: foot
+        enabled: !keypad.open
         visible: area.visible && !root.covered
         readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(100)) : Theme.column - 2 * Theme.margin
         width: parent.width
@@ -154,8 +156,10 @@ FocusScope {
             onNext: figure.heard()
         }
     }
+    // What a sheet or the keypad lies over takes no focus: Tab stays with what can be pressed.
     StepSheets {
         id: column
+        enabled: !keypad.open
         visible: sheet !== "work"
         x: root.upright ? 0 : Theme.left ? 0 : root.width - width
         y: root.height - height
@@ -166,6 +170,7 @@ FocusScope {
     }
     SideSheet {
         id: sideSheet
+        enabled: !keypad.open
         visible: source !== "" && column.sheet === "work"
         source: root.side === "more" ? root.aside : root.sides[root.side] ?? ""
         x: column.x

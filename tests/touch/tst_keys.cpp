@@ -25,6 +25,7 @@ private slots:
     void cleanup();
     void tabGoesRound_data();
     void tabGoesRound();
+    void nothingUnderTheKeypad();
     void escapeClosesWhatLiesOver();
     void thePedalTurnsTheStep();
     void aBounceIsTakenOnce();
@@ -151,6 +152,35 @@ void KeysTest::tabGoesRound()
         qInfo("%s", qPrintable(says));
     QCOMPARE(wrong.size(), 0);
     QVERIFY(screens > 20);
+}
+
+void KeysTest::nothingUnderTheKeypad()
+{
+    QStringList wrong;
+    for (const QSize size : {QSize(1280, 800), QSize(800, 1280)}) {
+        m_program.window().resize(size);
+        for (const auto &[station, name, fields] :
+             {std::tuple(Station::Fit, "fit-page", 4), std::tuple(Station::Shop, "shop-page", 3)}) {
+            at(station);
+            QQuickItem *page = visibleItem(m_program.window(), QLatin1String(name));
+            QVERIFY(page);
+            const QString pointer = QStringLiteral("/prices/batting");
+            const QString count = QStringLiteral("count");
+            if (fields == 4)
+                QMetaObject::invokeMethod(page, "begin", Q_ARG(QString, pointer), Q_ARG(QString, pointer),
+                                          Q_ARG(QString, count), Q_ARG(QString, count));
+            else
+                QMetaObject::invokeMethod(page, "begin", Q_ARG(QString, pointer), Q_ARG(QString, pointer),
+                                          Q_ARG(QString, count));
+            settle(60);
+            QQuickItem *pad = byObjectName(page, QStringLiteral("keypad"));
+            QVERIFY(pad && pad->isVisible());
+            wrong << roundTrip(QLatin1String(name));
+            press(Qt::Key_Escape);
+            QTRY_VERIFY(!pad->isVisible());
+        }
+    }
+    QVERIFY2(wrong.isEmpty(), qPrintable(wrong.join(QLatin1Char('\n'))));
 }
 
 void KeysTest::escapeClosesWhatLiesOver()
