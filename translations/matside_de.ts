@@ -25,6 +25,15 @@
         <source>Undo</source>
         <translation>Rückgängig</translation>
     </message>
+    <message>
+        <source>Read</source>
+        <extracomment>reads the step out; one short word on a narrow cell</extracomment>
+        <translation>Vorlesen</translation>
+    </message>
+    <message>
+        <source>Read this step aloud</source>
+        <translation>Diesen Schritt vorlesen</translation>
+    </message>
 </context>
 <context>
     <name>BindingSection</name>
@@ -469,6 +478,28 @@
     <message>
         <source>Back to the work</source>
         <translation>Zurück zur Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>HelperView</name>
+    <message>
+        <source>Nothing left to do here</source>
+        <translation>Hier ist nichts mehr zu tun</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>No step is at hand.</source>
+        <translation>Gerade steht kein Schritt an.</translation>
+    </message>
+</context>
+<context>
+    <name>HelperWindow</name>
+    <message>
+        <source>For helpers: Matside</source>
+        <translation>Für Helfende: Matside</translation>
     </message>
 </context>
 <context>
@@ -1434,6 +1465,67 @@ Schnittkante</translation>
     <message>
         <source>Back to the shelf</source>
         <translation>Zurück zum Regal</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Vorlesen</translation>
+    </message>
+    <message>
+        <source>This tablet has no voice for your language: nothing is read out.</source>
+        <translation>Dieses Tablet hat keine Stimme für die gewählte Sprache: Es wird nichts vorgelesen.</translation>
+    </message>
+    <message>
+        <source>Where you cut, a step is read out only once you have asked for it there.</source>
+        <translation>Wo geschnitten wird, wird ein Schritt erst vorgelesen, wenn es dort einmal verlangt wurde.</translation>
+    </message>
+    <message>
+        <source>Press Read beside a step to hear it; press again to hush it.</source>
+        <translation>„Vorlesen“ neben dem Schritt drücken, um ihn zu hören; noch einmal drücken, und es ist still.</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <extracomment>when a step is read out: never, when she asks, at each new step</extracomment>
+        <translation>Nie</translation>
+    </message>
+    <message>
+        <source>When asked</source>
+        <translation>Auf Wunsch</translation>
+    </message>
+    <message>
+        <source>Each new step</source>
+        <translation>Jeden neuen Schritt</translation>
+    </message>
+    <message>
+        <source>Page-turn pedal</source>
+        <translation>Pedal zum Blättern</translation>
+    </message>
+    <message>
+        <source>Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.</source>
+        <translation>Dorthin stellen, wo der Fuß es nicht mit dem der Maschine verwechselt, oder auf den Tisch. Während ein Block gestickt wird, blättert es nicht.</translation>
+    </message>
+    <message>
+        <source>Turns the steps</source>
+        <translation>Blättert die Schritte</translation>
+    </message>
+    <message>
+        <source>Turns nothing</source>
+        <translation>Blättert nicht</translation>
+    </message>
+    <message>
+        <source>Window for helpers</source>
+        <translation>Fenster für Helfende</translation>
+    </message>
+    <message>
+        <source>The same step, large and without buttons, for a second screen: for a helper or a class.</source>
+        <translation>Derselbe Schritt, groß und ohne Tasten, für einen zweiten Bildschirm: für Helfende oder einen Kurs.</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Zu</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4504,11 @@ Schnittkante</translation>
         <source>Edge</source>
         <translation>Kante</translation>
     </message>
+    <message>
+        <source>Two rulers.</source>
+        <extracomment>read out before where the rulers lie</extracomment>
+        <translation>Zwei Lineale.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -4477,6 +4574,13 @@ Schnittkante</translation>
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Awake</name>
+    <message>
+        <source>A step is shown</source>
+        <translation>Ein Schritt wird gezeigt</translation>
     </message>
 </context>
 <context>
@@ -5255,6 +5359,21 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>matside::Power</name>
+    <message>
+        <source>The battery is nearly empty: nothing new is begun until the tablet is plugged in.</source>
+        <translation>Der Akku ist fast leer: Neues wird erst begonnen, wenn das Tablet am Strom hängt.</translation>
+    </message>
+    <message>
+        <source>The battery is nearly empty. All is saved; nothing new is begun until the tablet is plugged in.</source>
+        <translation>Der Akku ist fast leer. Alles ist gespeichert; Neues wird erst begonnen, wenn das Tablet am Strom hängt.</translation>
+    </message>
+    <message>
+        <source>The battery is low: plug the tablet in soon. All is saved.</source>
+        <translation>Der Akku wird leer: das Tablet bald ans Ladegerät hängen. Alles ist gespeichert.</translation>
+    </message>
+</context>
+<context>
     <name>matside::PriceModel</name>
     <message>
         <source>What you reckon with could not be saved.</source>
@@ -5374,6 +5493,10 @@ Schnittkante</translation>
     <message>
         <source>How much of it is left?</source>
         <translation>Wie viel ist davon übrig?</translation>
+    </message>
+    <message>
+        <source>The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the table; while a block is stitched it does nothing.</source>
+        <translation>Das Pedal blättert die Schritte. Dorthin stellen, wo der Fuß es nicht mit dem der Maschine verwechselt, oder auf den Tisch; während ein Block gestickt wird, tut es nichts.</translation>
     </message>
 </context>
 <context>

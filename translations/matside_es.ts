@@ -25,6 +25,15 @@
         <source>Undo</source>
         <translation>Deshacer</translation>
     </message>
+    <message>
+        <source>Read</source>
+        <extracomment>reads the step out; one short word on a narrow cell</extracomment>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Read this step aloud</source>
+        <translation>Leer este paso en voz alta</translation>
+    </message>
 </context>
 <context>
     <name>BindingSection</name>
@@ -469,6 +478,28 @@
     <message>
         <source>Back to the work</source>
         <translation>Volver al trabajo</translation>
+    </message>
+</context>
+<context>
+    <name>HelperView</name>
+    <message>
+        <source>Nothing left to do here</source>
+        <translation>Aquí no queda nada por hacer</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>No step is at hand.</source>
+        <translation>No hay ningún paso a la vista.</translation>
+    </message>
+</context>
+<context>
+    <name>HelperWindow</name>
+    <message>
+        <source>For helpers: Matside</source>
+        <translation>Para ayudantes: Matside</translation>
     </message>
 </context>
 <context>
@@ -1434,6 +1465,67 @@ borde cortado</translation>
     <message>
         <source>Back to the shelf</source>
         <translation>Volver al estante</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Leer en voz alta</translation>
+    </message>
+    <message>
+        <source>This tablet has no voice for your language: nothing is read out.</source>
+        <translation>Esta tableta no tiene voz para este idioma: no se lee nada.</translation>
+    </message>
+    <message>
+        <source>Where you cut, a step is read out only once you have asked for it there.</source>
+        <translation>Donde se corta, un paso solo se lee después de pedirlo allí.</translation>
+    </message>
+    <message>
+        <source>Press Read beside a step to hear it; press again to hush it.</source>
+        <translation>Pulsar «Leer» junto al paso para oírlo; pulsar otra vez para callarlo.</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <extracomment>when a step is read out: never, when she asks, at each new step</extracomment>
+        <translation>Nunca</translation>
+    </message>
+    <message>
+        <source>When asked</source>
+        <translation>Al pedirlo</translation>
+    </message>
+    <message>
+        <source>Each new step</source>
+        <translation>Cada paso nuevo</translation>
+    </message>
+    <message>
+        <source>Page-turn pedal</source>
+        <translation>Pedal pasapáginas</translation>
+    </message>
+    <message>
+        <source>Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.</source>
+        <translation>Ponerlo donde el pie no lo confunda con el de la máquina, o sobre la mesa. Mientras se borda un bloque no pasa nada.</translation>
+    </message>
+    <message>
+        <source>Turns the steps</source>
+        <translation>Pasa los pasos</translation>
+    </message>
+    <message>
+        <source>Turns nothing</source>
+        <translation>No pasa nada</translation>
+    </message>
+    <message>
+        <source>Window for helpers</source>
+        <translation>Ventana para ayudantes</translation>
+    </message>
+    <message>
+        <source>The same step, large and without buttons, for a second screen: for a helper or a class.</source>
+        <translation>El mismo paso, grande y sin botones, para una segunda pantalla: para ayudantes o una clase.</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Cerrada</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abierta</translation>
     </message>
 </context>
 <context>
@@ -4412,6 +4504,11 @@ borde cortado</translation>
         <source>Edge</source>
         <translation>Borde</translation>
     </message>
+    <message>
+        <source>Two rulers.</source>
+        <extracomment>read out before where the rulers lie</extracomment>
+        <translation>Dos reglas.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -4477,6 +4574,13 @@ borde cortado</translation>
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Awake</name>
+    <message>
+        <source>A step is shown</source>
+        <translation>Se muestra un paso</translation>
     </message>
 </context>
 <context>
@@ -5255,6 +5359,21 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>matside::Power</name>
+    <message>
+        <source>The battery is nearly empty: nothing new is begun until the tablet is plugged in.</source>
+        <translation>La batería está casi vacía: no se empieza nada nuevo hasta enchufar la tableta.</translation>
+    </message>
+    <message>
+        <source>The battery is nearly empty. All is saved; nothing new is begun until the tablet is plugged in.</source>
+        <translation>La batería está casi vacía. Todo está guardado; no se empieza nada nuevo hasta enchufar la tableta.</translation>
+    </message>
+    <message>
+        <source>The battery is low: plug the tablet in soon. All is saved.</source>
+        <translation>Queda poca batería: enchufar pronto la tableta. Todo está guardado.</translation>
+    </message>
+</context>
+<context>
     <name>matside::PriceModel</name>
     <message>
         <source>What you reckon with could not be saved.</source>
@@ -5374,6 +5493,10 @@ borde cortado</translation>
     <message>
         <source>How much of it is left?</source>
         <translation>¿Cuánto queda?</translation>
+    </message>
+    <message>
+        <source>The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the table; while a block is stitched it does nothing.</source>
+        <translation>El pedal pasa los pasos. Ponerlo donde el pie no lo confunda con el de la máquina, o sobre la mesa; mientras se borda un bloque no hace nada.</translation>
     </message>
 </context>
 <context>

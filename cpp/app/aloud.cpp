@@ -15,7 +15,7 @@ bool known(const QString &when)
 } // namespace
 
 Aloud::Aloud(Workspace &workspace, const Reads &reads, Voice &voice)
-    : m_workspace(workspace), m_reads(reads), m_voice(voice)
+    : m_workspace(workspace), m_reads(reads), m_voice(&voice)
 {
     if (const auto when = m_workspace.store().setting(whenKey); when && when.value() && known(*when.value()))
         m_when = *when.value();
@@ -26,7 +26,7 @@ Aloud::Aloud(Workspace &workspace, const Reads &reads, Voice &voice)
     connect(&m_reads.session, &Session::viewChanged, this, &Aloud::follow);
     connect(&m_reads.language, &Language::changed, this, [this] {
         m_shown = words();
-        m_voice.hush();
+        m_voice->hush();
         emit changed();
     });
 }
@@ -36,7 +36,7 @@ void Aloud::setWhen(const QString &when)
     if (when == m_when || !known(when))
         return;
     m_when = when;
-    m_voice.hush();
+    m_voice->hush();
     m_shown = words();
     if (m_workspace.store().canWrite())
         (void)m_workspace.store().setSetting(whenKey, when);
@@ -45,7 +45,7 @@ void Aloud::setWhen(const QString &when)
 
 bool Aloud::voiced() const
 {
-    return m_when == QStringLiteral("off") || m_voice.speaks(m_reads.language.code());
+    return m_when == QStringLiteral("off") || m_voice->speaks(m_reads.language.code());
 }
 
 const Step *Aloud::atHand() const
@@ -84,7 +84,7 @@ void Aloud::follow()
     if (now == m_shown)
         return;
     m_shown = now;
-    m_voice.hush();
+    m_voice->hush();
     if (step && m_when == QStringLiteral("each") && (!takesABlade(*step) || step->id == m_askedAt))
         speak();
 }
@@ -94,6 +94,10 @@ void Aloud::say()
     const Step *step = atHand();
     if (m_when == QStringLiteral("off") || !step)
         return;
+    if (m_voice->speaking()) {
+        m_voice->hush();
+        return;
+    }
     m_askedAt = step->id;
     m_shown = words();
     speak();
@@ -102,12 +106,19 @@ void Aloud::say()
 void Aloud::speak()
 {
     if (!m_shown.isEmpty() && voiced())
-        m_voice.say(m_shown, m_reads.language.code());
+        m_voice->say(m_shown, m_reads.language.code());
+}
+
+void Aloud::speakBy(Voice &voice)
+{
+    m_voice->hush();
+    m_voice = &voice;
+    emit changed();
 }
 
 void Aloud::hush()
 {
-    m_voice.hush();
+    m_voice->hush();
 }
 
 } // namespace matside

@@ -36,10 +36,12 @@ public:
     void setWhen(const QString &when);
     [[nodiscard]] bool voiced() const;
     [[nodiscard]] bool offered() const { return m_when != QStringLiteral("off") && voiced(); }
+    /// Speaks by another voice than the one it was made with.
+    void speakBy(Voice &voice);
     /// What would be said of the step at hand now.
     [[nodiscard]] QString words() const;
 
-    /// She asks for it.
+    /// She asks for it; asked again while it is being said, it is hushed.
     Q_INVOKABLE void say();
     Q_INVOKABLE void hush();
 
@@ -54,7 +56,7 @@ private:
 
     Workspace &m_workspace;
     Reads m_reads;
-    Voice &m_voice;
+    Voice *m_voice;
     QString m_when = QStringLiteral("off");
     std::string m_askedAt; ///< the step she asked at
     QString m_shown;       ///< what stood there when it last changed

@@ -16,6 +16,12 @@ void Power::watch()
     look();
 }
 
+void Power::lookInto(const QString &folder)
+{
+    m_folder = folder;
+    look();
+}
+
 QString Power::says() const
 {
     return m_spent ? tr("The battery is nearly empty: nothing new is begun until the tablet is plugged in.")

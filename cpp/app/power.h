@@ -31,6 +31,8 @@ public:
     [[nodiscard]] QString says() const;
     /// Reads the battery now and twice a minute.
     void watch();
+    /// Reads the supplies of that folder from now on.
+    void lookInto(const QString &folder);
     /// Reads it now.
     void look();
 

@@ -55,6 +55,11 @@ void Speech::say(const QString &text, const QString &language)
     m_engine->say(text);
 }
 
+bool Speech::speaking() const
+{
+    return m_engine && m_engine->state() == QTextToSpeech::Speaking;
+}
+
 void Speech::hush()
 {
     if (m_engine)

@@ -15,6 +15,7 @@ class Speech : public Voice {
 public:
     [[nodiscard]] bool speaks(const QString &language) override;
     void say(const QString &text, const QString &language) override;
+    [[nodiscard]] bool speaking() const override;
     void hush() override;
 
 private:

@@ -17,6 +17,8 @@ public:
     [[nodiscard]] virtual bool speaks(const QString &language) = 0;
     /// Says it in place of whatever is being said.
     virtual void say(const QString &text, const QString &language) = 0;
+    /// Whether something is being said now.
+    [[nodiscard]] virtual bool speaking() const = 0;
     virtual void hush() = 0;
 };
 

@@ -53,6 +53,8 @@ public:
     [[nodiscard]] Sharing &sharing() { return m_sharing; }
     [[nodiscard]] WouldFit &wouldFit() { return m_would; }
     [[nodiscard]] Workspace &workspace() { return m_workspace; }
+    [[nodiscard]] Aloud &aloud() { return m_aloud; }
+    [[nodiscard]] Power &power() { return m_power; }
     [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
 
 private:

@@ -35,6 +35,15 @@ Window {
     Binding { target: Theme; property: "reducedMotion"; value: Look.reducedMotion }
     Binding { target: Theme; property: "small"; value: root.small }
 
+    onClosing: Session.helper = false
+
+    // A second window: made only when it is wanted.
+    Loader {
+        id: helper
+        active: Session.helper
+        source: "HelperWindow.qml"
+        onLoaded: (item as HelperWindow)?.place(Screen.name)
+    }
     FocusScope {
         id: sheet
         anchors.fill: parent
@@ -84,6 +93,8 @@ Window {
             onChosen: station => Session.station = station
             onUndo: Session.undo()
             onShelf: Session.showShelf()
+            reads: Session.station > 1 && !StepModel.finished && Aloud.offered
+            onRead: Aloud.say()
         }
     }
 }

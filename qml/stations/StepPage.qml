@@ -30,6 +30,9 @@ FocusScope {
 
     /** What a key or a pedal turns here. */
     function turn(event: var) {
+        const foot = event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp;
+        if (foot && !Session.pedal)
+            return;
         const next = [Qt.Key_PageDown, Qt.Key_Right, Qt.Key_Down, Qt.Key_Space].includes(event.key);
         const back = [Qt.Key_PageUp, Qt.Key_Left, Qt.Key_Up].includes(event.key);
         if (column.sheet !== "work" || keypad.open || (!next && !back))
@@ -37,7 +40,7 @@ FocusScope {
         event.accepted = true;
         if (event.isAutoRepeat)
             return;
-        if (event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp)
+        if (foot)
             Session.pedalPressed();
         if (next)
             column.next();

@@ -58,6 +58,9 @@ FocusScope {
 
     /** What a key or a pedal turns here. */
     function turn(event: var) {
+        const foot = event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp;
+        if (foot && !Session.pedal)
+            return;
         const forth = event.key === Qt.Key_Right, backward = event.key === Qt.Key_Left;
         const next = [Qt.Key_PageDown, Qt.Key_Down, Qt.Key_Space].includes(event.key);
         const back = [Qt.Key_PageUp, Qt.Key_Up].includes(event.key);
@@ -73,7 +76,7 @@ FocusScope {
         event.accepted = true;
         if (event.isAutoRepeat)
             return;
-        if (event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp)
+        if (foot)
             Session.pedalPressed();
         if (next)
             column.next();

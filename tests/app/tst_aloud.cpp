@@ -19,8 +19,18 @@ public:
         ++looked;
         return there;
     }
-    void say(const QString &text, const QString &) override { said.append(text); }
-    void hush() override { ++hushed; }
+    void say(const QString &text, const QString &) override
+    {
+        said.append(text);
+        busy = true;
+    }
+    [[nodiscard]] bool speaking() const override { return busy; }
+    void hush() override
+    {
+        ++hushed;
+        busy = false;
+    }
+    bool busy = false;
     bool there = true;
     int looked = 0;
     int hushed = 0;
@@ -86,9 +96,15 @@ void AloudTest::whenAsked()
     QVERIFY(reading.voice.said.isEmpty());
     reading.aloud.say();
     QCOMPARE(reading.voice.said, QStringList{reading.aloud.words()});
-    reading.open.session.showShelf();
+    // Asked again while it speaks, it is hushed; and once more, it says it again.
     reading.aloud.say();
-    QCOMPARE(reading.voice.said.size(), 1);
+    QVERIFY(!reading.voice.busy);
+    reading.aloud.say();
+    QCOMPARE(reading.voice.said.size(), 2);
+    reading.open.session.showShelf();
+    QVERIFY(!reading.voice.busy);
+    reading.aloud.say();
+    QCOMPARE(reading.voice.said.size(), 2);
 }
 
 void AloudTest::atEachNewStep()
