@@ -228,8 +228,10 @@ void Survey::text(const Sight &sight, const QImage &picture)
         fault(QStringLiteral("\"%1\" takes %2 minutes of arc").arg(words).arg(minutes, 0, 'f', 1));
     if (picture.isNull() || isAsleep(item))
         return;
-    const QRectF place = sight.place & item.mapRectToScene(item.boundingRect());
-    if (place.width() < 3 || place.height() < 3)
+    const QRectF whole = item.mapRectToScene(item.boundingRect());
+    const QRectF place = sight.place & whole;
+    // What is rolled half out of sight is read once it is rolled in.
+    if (place.width() < 3 || place.height() < 3 || place.height() < 0.8 * whole.height())
         return;
     const double difference = contrast(item.property("color").value<QColor>(), groundOf(picture, place));
     m_contrast.take(difference, at);
