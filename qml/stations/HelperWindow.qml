@@ -16,8 +16,8 @@ Window {
     title: qsTr("For helpers: Matside")
 
     /** Opens on a screen other than the one named, whole; beside the program where there is no other. */
-    function place(taken: string) {
-        const screens = Qt.application.screens;
+    function place(application: var, taken: string) {
+        const screens = application.screens;
         for (let i = 0; i < screens.length; ++i) {
             if (screens[i].name === taken)
                 continue;

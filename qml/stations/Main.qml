@@ -42,7 +42,7 @@ Window {
         id: helper
         active: Session.helper
         source: "HelperWindow.qml"
-        onLoaded: (item as HelperWindow)?.place(Screen.name)
+        onLoaded: (item as HelperWindow)?.place(Qt.application, Screen.name)
     }
     FocusScope {
         id: sheet
