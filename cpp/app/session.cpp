@@ -10,6 +10,8 @@ namespace matside {
 
 namespace {
 constexpr SettingKey<bool> leftKey{"left-handed"};
+constexpr SettingKey<bool> pedalKey{"pedal"};
+constexpr SettingKey<bool> pedalToldKey{"pedal-told"};
 constexpr SettingKey<bool> stillKey{"reduced-motion"};
 constexpr SettingKey<std::int64_t> stationKey{"station-number"};
 constexpr int lastStation = static_cast<int>(Station::Edge);
@@ -24,6 +26,8 @@ template <class T> std::optional<T> held(const Store &store, SettingKey<T> key)
 Session::Session(Workspace &workspace) : m_workspace(workspace)
 {
     m_left = held(m_workspace.store(), leftKey).value_or(false);
+    m_pedalTold = held(m_workspace.store(), pedalToldKey).value_or(false);
+    m_pedal = held(m_workspace.store(), pedalKey).value_or(true);
     connect(&m_workspace, &Workspace::changed, this, [this] {
         // A drag saves nothing until its end and renames nothing: what undo takes back is asked of the
         // store only then.
@@ -95,6 +99,24 @@ bool Session::isDemo() const
     return false;
 }
 
+void Session::setPedal(bool turns)
+{
+    if (turns == m_pedal)
+        return;
+    m_pedal = turns;
+    if (!readOnly())
+        (void)m_workspace.store().setSetting(pedalKey, turns);
+    emit pedalChanged();
+}
+
+void Session::setHelper(bool shown)
+{
+    if (shown == m_helper)
+        return;
+    m_helper = shown;
+    emit helperChanged();
+}
+
 void Session::setLeftHanded(bool left)
 {
     if (left == m_left)
@@ -153,6 +175,17 @@ void Session::tell(const QString &notice)
 void Session::dismissNotice()
 {
     tell({});
+}
+
+void Session::pedalPressed()
+{
+    if (m_pedalTold)
+        return;
+    m_pedalTold = true;
+    if (!readOnly())
+        (void)m_workspace.store().setSetting(pedalToldKey, true);
+    tell(tr("The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the "
+            "table; while a block is stitched it does nothing."));
 }
 
 void Session::undo()

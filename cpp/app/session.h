@@ -18,6 +18,10 @@ class Session : public QObject, public Single<Session> {
     Q_PROPERTY(QString projectName READ projectName NOTIFY projectChanged FINAL)
     Q_PROPERTY(bool isDemo READ isDemo NOTIFY projectChanged FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY handChanged FINAL)
+    /// Whether a page-turn pedal turns the steps.
+    Q_PROPERTY(bool pedal READ pedal WRITE setPedal NOTIFY pedalChanged FINAL)
+    /// A second window shows the step without buttons; closed again at each start.
+    Q_PROPERTY(bool helper READ helper WRITE setHelper NOTIFY helperChanged FINAL)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY undoChanged FINAL)
     Q_PROPERTY(QString undoText READ undoText NOTIFY undoChanged FINAL)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)
@@ -35,6 +39,10 @@ public:
     [[nodiscard]] bool isDemo() const;
     [[nodiscard]] bool leftHanded() const { return m_left; }
     void setLeftHanded(bool left);
+    [[nodiscard]] bool pedal() const { return m_pedal; }
+    void setPedal(bool turns);
+    [[nodiscard]] bool helper() const { return m_helper; }
+    void setHelper(bool shown);
     [[nodiscard]] bool canUndo() const;
     [[nodiscard]] QString undoText() const;
     [[nodiscard]] QString notice() const { return m_notice; }
@@ -48,6 +56,8 @@ public:
     Q_INVOKABLE void openProject(const QString &id);
     Q_INVOKABLE void showShelf();
     Q_INVOKABLE void dismissNotice();
+    /// A page-turn pedal was pressed: the first time ever she is told where to put it.
+    Q_INVOKABLE void pedalPressed();
     Q_INVOKABLE QString stationName(int station) const;
 
 signals:
@@ -55,6 +65,8 @@ signals:
     void viewChanged();
     void projectChanged();
     void handChanged();
+    void pedalChanged();
+    void helperChanged();
     void undoChanged();
     void noticeChanged();
     /// A change of the shelf was taken back.
@@ -70,6 +82,9 @@ private:
     QString m_view = QStringLiteral("shelf");
     QString m_notice;
     bool m_left = false;
+    bool m_pedal = true;
+    bool m_pedalTold = false;
+    bool m_helper = false;
 };
 
 /// The light she works in and the size of her screen.

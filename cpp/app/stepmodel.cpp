@@ -289,7 +289,7 @@ void StepModel::answerUndo(const QString &answer)
     m_asking = false;
     if (answer == QStringLiteral("mistake")) {
         (void)m_workspace.undo();
-    } else {
+    } else if (answer == QStringLiteral("spoiled")) {
         spoilLast();
     }
     emit changed();

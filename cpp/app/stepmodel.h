@@ -132,11 +132,14 @@ public:
     [[nodiscard]] bool resuming() const { return m_resuming; }
     [[nodiscard]] QString resumeLast() const;
     [[nodiscard]] QString resumeNext() const;
+    /// The step at hand at this station; null when nothing is left to do here.
+    [[nodiscard]] const Step *stepAtHand() const { return current(); }
     /// Asks "did you finish this?" of the step at hand, once, after the program was started again.
     void askAboutLast();
 
     Q_INVOKABLE void next();
     Q_INVOKABLE void back();
+    /// "mistake", "spoiled", or anything else to leave it as it is.
     Q_INVOKABLE void answerUndo(const QString &answer);
     Q_INVOKABLE void goTo(int row);
     /// Answers a mishap, with the measure or the block it asked for where it did: {ok, says}.

@@ -150,7 +150,8 @@ bool Workspace::commit(const char *code, const Project &next, const std::string 
         return true;
     }
     return !refusedForFaults() &&
-           commitText(code, writeProject(named(afterChange(m_saved, next), m_saved)), about);
+           write(code, writeProject(named(afterChange(m_saved, next), m_saved)), about,
+                 [this](const Command &command) { return m_store.applyEdit(m_id, command); });
 }
 
 std::string Workspace::lastAbout() const

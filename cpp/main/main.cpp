@@ -114,6 +114,8 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
         room.look(options.positionalArguments().constFirst());
     if (!room.show())
         return refuse(QGuiApplication::translate("Main", "The window could not be opened."));
+    if (!drawing)
+        room.watchTablet();
     if (options.isSet(QStringLiteral("pictures")))
         return takePictures(room, options.value(QStringLiteral("pictures")),
                             options.value(QStringLiteral("only")));

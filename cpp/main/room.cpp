@@ -17,7 +17,8 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
       m_keeper(m_book), m_sharing(m_workspace, m_session, m_keeper), m_backups(m_workspace, m_keeper),
       m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper),
       m_shade(m_workspace, m_session),
-      m_clothColour(m_workspace, m_session, m_keeper, m_clothCamera, m_clothPicker)
+      m_clothColour(m_workspace, m_session, m_keeper, m_clothCamera, m_clothPicker),
+      m_aloud(m_workspace, {m_steps, m_trim, m_session, m_language}, m_speech), m_power(m_session)
 {
     Single<Session>::hand(&m_session);
     Single<Look>::hand(&m_look);
@@ -42,6 +43,8 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
     Single<Gallery>::hand(&m_gallery);
     Single<ShadeModel>::hand(&m_shade);
     Single<ClothColour>::hand(&m_clothColour);
+    Single<Aloud>::hand(&m_aloud);
+    Single<Power>::hand(&m_power);
     Single<Language>::hand(&m_language);
     QObject::connect(&m_language, &Language::changed, &m_engine, [this] { reword(); });
     m_engine.addImportPath(QStringLiteral(":/qt/qml"));
@@ -64,6 +67,16 @@ void Room::reword()
     m_workspace.reword();
     m_shelf.reload();
     m_engine.retranslate();
+}
+
+void Room::watchTablet()
+{
+    m_power.watch();
+    // Without an address Qt would start a bus of its own on some systems.
+    const bool bus = qEnvironmentVariableIsSet("DBUS_SESSION_BUS_ADDRESS") ||
+                     QFileInfo::exists(qEnvironmentVariable("XDG_RUNTIME_DIR") + QStringLiteral("/bus"));
+    if (bus)
+        m_awake.emplace(m_steps, m_session, QDBusConnection::sessionBus());
 }
 
 bool Room::show()

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/aloud.h"
+#include "app/awake.h"
 #include "app/backups.h"
 #include "app/blocklog.h"
 #include "app/blockmeasure.h"
@@ -13,12 +15,14 @@
 #include "app/joinmodel.h"
 #include "app/kitsmodel.h"
 #include "app/language.h"
+#include "app/power.h"
 #include "app/pricemodel.h"
 #include "app/session.h"
 #include "app/shademodel.h"
 #include "app/sharing.h"
 #include "app/shelf.h"
 #include "app/shopmodel.h"
+#include "app/speech.h"
 #include "app/stepmodel.h"
 #include "app/stockmodel.h"
 #include "app/takemodel.h"
@@ -26,6 +30,8 @@
 #include "app/wouldfit.h"
 
 #include <QQmlApplicationEngine>
+
+#include <optional>
 
 namespace matside {
 
@@ -41,6 +47,8 @@ public:
     void look(const QString &path);
     /// Loads the window; false when it cannot be.
     bool show();
+    /// From now on the screen stays awake while a step is shown, and the battery is watched.
+    void watchTablet();
     [[nodiscard]] Session &session() { return m_session; }
     [[nodiscard]] Language &language() { return m_language; }
     [[nodiscard]] Look &look() { return m_look; }
@@ -52,6 +60,8 @@ public:
     [[nodiscard]] WouldFit &wouldFit() { return m_would; }
     [[nodiscard]] ClothColour &clothColour() { return m_clothColour; }
     [[nodiscard]] Workspace &workspace() { return m_workspace; }
+    [[nodiscard]] Aloud &aloud() { return m_aloud; }
+    [[nodiscard]] Power &power() { return m_power; }
     [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
 
 private:
@@ -90,6 +100,10 @@ private:
     CameraSource m_clothCamera;
     PicturePicker m_clothPicker;
     ClothColour m_clothColour;
+    Speech m_speech;
+    Aloud m_aloud;
+    Power m_power;
+    std::optional<Awake> m_awake;
     QQmlApplicationEngine m_engine;
 };
 

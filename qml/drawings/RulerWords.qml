@@ -32,7 +32,15 @@ Item {
     readonly property bool clothAtLeft: (lie?.v.on ?? "") === "fold"
     /** Where the cloth leaves the sheet: its edges are named there. */
     readonly property real behind: clothAtLeft ? 2.7 * mm : width - 2.7 * mm
-    readonly property bool firstBeside: bare > firstName.implicitWidth + 3 * mm
+    readonly property bool firstBeside: bare > firstWide + 3 * mm
+    /** Measured by itself: a width taken from the laid words would lead back to them. */
+    readonly property real firstWide: Math.ceil(firstWhole.advanceWidth) + 1
+
+    TextMetrics {
+        id: firstWhole
+        font: firstName.font
+        text: root.firstText
+    }
 
     Word {
         id: firstName
@@ -40,8 +48,8 @@ Item {
         text: root.firstText
         horizontalAlignment: !narrow ? Text.AlignHCenter : Theme.left ? Text.AlignLeft : Text.AlignRight
         readonly property bool narrow: root.lie !== null && !root.firstBeside
-            && (root.lie.butt - root.firstFrom < implicitWidth + root.mm || root.lie.firstTop > root.lie.cutTop)
-        width: narrow ? Math.max(root.mm * 12, Math.min(implicitWidth, root.firstFrom - 3 * root.mm)) : implicitWidth
+            && (root.lie.butt - root.firstFrom < root.firstWide + root.mm || root.lie.firstTop > root.lie.cutTop)
+        width: narrow ? Math.max(root.mm * 12, Math.min(root.firstWide, root.firstFrom - 3 * root.mm)) : root.firstWide
         x: !root.lie ? 0 : narrow ? root.place(root.firstFrom - 2 * root.mm, width, 1)
              : root.firstBeside ? root.place(root.firstFrom + root.bare / 2, width, 0.5)
              : root.place((root.firstFrom + root.lie.butt) / 2, width, 0.5)

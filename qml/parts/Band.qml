@@ -19,17 +19,22 @@ FocusScope {
     property bool canShelf: true
     property bool folded: false
     property bool open: false
+    /** The step can be read out: a cell for it stands over undo. */
+    property bool reads: false
 
     signal chosen(int station)
     signal undo()
     signal shelf()
+    signal read()
 
     readonly property var signs: ["Fit", "Shop", "Cut", "Hoop", "Trim", "Join", "Edge"]
     readonly property bool whole: !folded || open
     readonly property bool tall: height > Theme.mm(170)
     readonly property real undoHeight: Theme.mm(tall ? 18.75 : 15)
     readonly property real shelfHeight: canShelf && whole ? Theme.mm(tall ? 15 : 13.2) : 0
-    readonly property real cellHeight: whole ? (height - undoHeight - shelfHeight) / Math.max(1, stations.length) : Theme.targetLeast
+    readonly property real readHeight: reads && !open ? Theme.mm(tall ? 15 : 13.2) : 0
+    readonly property real footHeight: undoHeight + readHeight
+    readonly property real cellHeight: whole ? (height - footHeight - shelfHeight) / Math.max(1, stations.length) : Theme.targetLeast
     readonly property var shown: whole ? stations : stations.filter(s => s.station === current)
 
     implicitWidth: Theme.band
@@ -64,7 +69,7 @@ FocusScope {
         visible: !root.whole
         y: root.height - height
         width: root.width
-        height: root.undoHeight
+        height: root.footHeight
         color: Theme.colors.paper
     }
 
@@ -100,6 +105,24 @@ FocusScope {
                 onClicked: root.take(modelData.station)
             }
         }
+    }
+    KeyLine {
+        visible: root.readHeight > 0
+        y: root.height - root.footHeight
+        width: root.width
+    }
+    BandCell {
+        objectName: "read"
+        visible: root.readHeight > 0
+        y: root.height - root.footHeight + Theme.key
+        width: root.width
+        height: root.readHeight - Theme.key
+        sign: "aloud"
+        //: reads the step out; one short word on a narrow cell
+        text: qsTr("Read")
+        accessibleName: qsTr("Read this step aloud")
+        Accessible.role: Accessible.Button
+        onClicked: root.read()
     }
     KeyLine {
         y: root.height - root.undoHeight

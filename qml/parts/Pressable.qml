@@ -68,7 +68,29 @@ Fingertip {
             root.press();
         }
     }
-    onActiveFocusChanged: if (!activeFocus) keyDown = false
+    onActiveFocusChanged: {
+        if (activeFocus)
+            bringIntoView();
+        else
+            keyDown = false;
+    }
+
+    /** Rolls what it lies in, so that the one with the keyboard's focus is always seen. */
+    function bringIntoView() {
+        for (let around = parent; around !== null; around = around.parent) {
+            const roll = around as Flickable;
+            if (roll === null)
+                continue;
+            const air = Theme.focusGap + Theme.keyBold;
+            const top = mapToItem(roll.contentItem, 0, 0).y - air;
+            const foot = top + height + 2 * air;
+            const first = roll.originY, last = Math.max(first, first + roll.contentHeight - roll.height);
+            if (top < roll.contentY)
+                roll.contentY = Math.max(first, top);
+            else if (foot > roll.contentY + roll.height)
+                roll.contentY = Math.min(last, foot - roll.height);
+        }
+    }
     Component.onDestruction: Contacts.release(root)
 
     onTouchedChanged: {

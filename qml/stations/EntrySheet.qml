@@ -10,6 +10,7 @@ import Matside.Theme
  */
 Keypad {
     id: root
+    objectName: "keypad"
 
     /** The column it would cover. */
     required property Item home

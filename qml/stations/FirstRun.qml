@@ -30,19 +30,23 @@ FocusScope {
     Column {
         id: ways
         x: root.upright ? Theme.margin : Theme.left ? Theme.margin : root.width - width - Theme.margin
-        y: root.upright ? root.height - height - root.air : Math.max(0, (root.height - height) / 2)
+        y: root.upright ? root.height - height - root.air : Math.max(0, Math.min(root.height - height - Theme.gap, (root.height - height) / 2))
         width: root.upright ? root.width - 2 * Theme.margin : Theme.mm(Theme.small ? 90 : 96)
         spacing: root.air
 
-        Word {
+        Column {
             width: parent.width
-            cap: Theme.capHead
-            bold: true
-            text: qsTr("The shelf is empty.")
-        }
-        Word {
-            width: parent.width
-            text: qsTr("Begin with the demo, ready to cut, or with nine blocks of your own.")
+            spacing: Theme.mm(1.2)
+            Word {
+                width: parent.width
+                cap: Theme.capHead
+                bold: true
+                text: qsTr("The shelf is empty.")
+            }
+            Word {
+                width: parent.width
+                text: qsTr("Begin with the demo, ready to cut, or with nine blocks of your own.")
+            }
         }
         CutButton {
             objectName: "demo"
@@ -50,6 +54,7 @@ FocusScope {
             height: Theme.target
             focus: true
             kind: "action"
+            enabled: !Power.spent
             text: qsTr("Open the demo")
             onClicked: Shelf.openDemo()
         }

@@ -59,6 +59,7 @@ FocusScope {
     Item {
         id: scene
         visible: root.shows !== "shade"
+        enabled: !keypad.open
         x: root.upright || !Theme.left ? 0 : column.width
         width: root.width - (root.upright ? 0 : column.width)
         height: root.upright ? root.height * 0.4 : root.height
@@ -128,9 +129,11 @@ FocusScope {
             }
         }
     }
+    // The keypad lies over it: what is covered takes no focus.
     SheetColumn {
         id: column
         visible: scene.visible
+        enabled: !keypad.open
         // Upright its own line falls on the band's: one key line, not two.
         x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
         y: root.upright ? scene.height : 0

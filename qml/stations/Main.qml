@@ -35,12 +35,26 @@ Window {
     Binding { target: Theme; property: "reducedMotion"; value: Look.reducedMotion }
     Binding { target: Theme; property: "small"; value: root.small }
 
+    onClosing: Session.helper = false
+
+    // A second window: made only when it is wanted.
+    Loader {
+        id: helper
+        active: Session.helper
+        source: "HelperWindow.qml"
+        onLoaded: (item as HelperWindow)?.place(Qt.application, Screen.name)
+    }
     FocusScope {
         id: sheet
         anchors.fill: parent
         focus: true
 
         Keys.onEscapePressed: page.item?.leave()
+        // The pedal turns the steps wherever the keyboard's focus is.
+        Keys.onPressed: event => {
+            if (root.working && (event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp))
+                page.item?.turn?.(event);
+        }
 
         Loader {
             id: page
@@ -93,6 +107,8 @@ Window {
             onChosen: station => Session.station = station
             onUndo: Session.undo()
             onShelf: Session.showShelf()
+            reads: Session.station > 1 && !StepModel.finished && Aloud.offered
+            onRead: Aloud.say()
         }
     }
 }

@@ -8,6 +8,8 @@ CutButton {
     property bool firstOffered: false
     readonly property bool metric: firstOffered === Language.metricFirst
 
+    enabled: !Power.spent
+    reason: Power.says
     text: metric ? qsTr("New, in millimetres") : qsTr("New, in inches")
     onClicked: Shelf.createProject(qsTr("New piece"), metric ? "metric" : "inch")
 }

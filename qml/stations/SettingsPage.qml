@@ -92,6 +92,49 @@ FocusScope {
             }
             SettingsGroup {
                 width: choices.each
+                title: qsTr("Read aloud")
+                says: !Aloud.voiced ? qsTr("This tablet has no voice for your language: nothing is read out.")
+                    : Aloud.when === "each" ? qsTr("Where you cut, a step is read out only once you have asked for it there.")
+                    : Aloud.when === "asked" ? qsTr("Press Read beside a step to hear it; press again to hush it.") : ""
+                ChoiceCells {
+                    width: parent.width
+                    inList: true
+                    accessibleName: qsTr("Read aloud")
+                    //: when a step is read out: never, when she asks, at each new step
+                    choices: [{ value: "off", says: qsTr("Never") }, { value: "asked", says: qsTr("When asked") },
+                              { value: "each", says: qsTr("Each new step") }]
+                    value: Aloud.when
+                    onChosen: value => Aloud.when = value
+                }
+            }
+            SettingsGroup {
+                width: choices.each
+                title: qsTr("Page-turn pedal")
+                says: qsTr("Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.")
+                ChoiceCells {
+                    width: parent.width
+                    inList: true
+                    accessibleName: qsTr("Page-turn pedal")
+                    choices: [{ value: true, says: qsTr("Turns the steps") }, { value: false, says: qsTr("Turns nothing") }]
+                    value: Session.pedal
+                    onChosen: value => Session.pedal = value
+                }
+            }
+            SettingsGroup {
+                width: choices.each
+                title: qsTr("Window for helpers")
+                says: qsTr("The same step, large and without buttons, for a second screen: for a helper or a class.")
+                ChoiceCells {
+                    width: parent.width
+                    inList: true
+                    accessibleName: qsTr("Window for helpers")
+                    choices: [{ value: false, says: qsTr("Closed") }, { value: true, says: qsTr("Open") }]
+                    value: Session.helper
+                    onChosen: value => Session.helper = value
+                }
+            }
+            SettingsGroup {
+                width: choices.each
                 title: qsTr("Size of the screen")
                 CardBar {
                     width: parent.width

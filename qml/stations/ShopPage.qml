@@ -103,6 +103,8 @@ FocusScope {
     ListView {
         id: list
         visible: !root.shading
+        // The keypad lies over it: what is covered takes no focus.
+        enabled: !keypad.open
         y: Math.max(head.y + head.height, shades.y + shades.height, take.visible ? take.y + take.height : 0) + Theme.gap
         width: parent.width
         height: parent.height - y

@@ -26,7 +26,13 @@ FocusScope {
         return column.leave();
     }
 
-    Keys.onPressed: event => {
+    Keys.onPressed: event => root.turn(event)
+
+    /** What a key or a pedal turns here. */
+    function turn(event: var) {
+        const foot = event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp;
+        if (foot && !Session.pedal)
+            return;
         const next = [Qt.Key_PageDown, Qt.Key_Right, Qt.Key_Down, Qt.Key_Space].includes(event.key);
         const back = [Qt.Key_PageUp, Qt.Key_Left, Qt.Key_Up].includes(event.key);
         if (column.sheet !== "work" || keypad.open || (!next && !back))
@@ -34,6 +40,8 @@ FocusScope {
         event.accepted = true;
         if (event.isAutoRepeat)
             return;
+        if (foot)
+            Session.pedalPressed();
         if (next)
             column.next();
         else
@@ -42,6 +50,7 @@ FocusScope {
 
     Item {
         id: area
+        enabled: !keypad.open
         x: root.upright || !Theme.left ? 0 : column.width
         width: root.width - (root.upright ? 0 : column.width)
         height: root.height - (root.upright ? column.height : 0)
@@ -54,8 +63,10 @@ FocusScope {
         width: area.width
         height: area.height
     }
+    // The keypad lies over it: what is covered takes no focus.
     StepSheets {
         id: column
+        enabled: !keypad.open
         // Upright its own line falls on the band's: one key line, not two.
         x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
         y: root.height - height

@@ -23,6 +23,10 @@ SheetColumn {
     signal enter(string name, string title, string text)
 
     function leave(): bool {
+        if (sheet === "undone") {
+            StepModel.answerUndo("");
+            return true;
+        }
         const lay = root.shows !== "work";
         root.shows = "work";
         return lay;

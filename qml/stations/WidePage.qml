@@ -54,7 +54,13 @@ FocusScope {
         side = name;
     }
 
-    Keys.onPressed: event => {
+    Keys.onPressed: event => root.turn(event)
+
+    /** What a key or a pedal turns here. */
+    function turn(event: var) {
+        const foot = event.key === Qt.Key_PageDown || event.key === Qt.Key_PageUp;
+        if (foot && !Session.pedal)
+            return;
         const forth = event.key === Qt.Key_Right, backward = event.key === Qt.Key_Left;
         const next = [Qt.Key_PageDown, Qt.Key_Down, Qt.Key_Space].includes(event.key);
         const back = [Qt.Key_PageUp, Qt.Key_Up].includes(event.key);
@@ -70,6 +76,8 @@ FocusScope {
         event.accepted = true;
         if (event.isAutoRepeat)
             return;
+        if (foot)
+            Session.pedalPressed();
         if (next)
             column.next();
         else
@@ -78,6 +86,7 @@ FocusScope {
 
     Item {
         id: area
+        enabled: !keypad.open
         readonly property bool narrowed: root.covered && !root.upright
         visible: !(root.over?.visible ?? false)
         x: narrowed && Theme.left ? column.width : 0
@@ -87,6 +96,7 @@ FocusScope {
     }
     Item {
         id: foot
+        enabled: !keypad.open
         visible: area.visible && !root.covered
         readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(100)) : Theme.column - 2 * Theme.margin
         width: parent.width
@@ -149,8 +159,10 @@ FocusScope {
             onNext: figure.heard()
         }
     }
+    // What a sheet or the keypad lies over takes no focus: Tab stays with what can be pressed.
     StepSheets {
         id: column
+        enabled: !keypad.open
         visible: sheet !== "work"
         x: root.upright ? 0 : Theme.left ? 0 : root.width - width
         y: root.height - height
@@ -161,6 +173,7 @@ FocusScope {
     }
     SideSheet {
         id: sideSheet
+        enabled: !keypad.open
         visible: source !== "" && column.sheet === "work"
         source: root.side === "more" ? root.aside : root.sides[root.side] ?? ""
         x: column.x

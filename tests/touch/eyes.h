@@ -19,6 +19,25 @@ namespace touching {
 [[nodiscard]] bool pressable(const QQuickItem *item);
 /// Whether a reader would say of it that it is the chosen one.
 [[nodiscard]] bool selected(const QQuickItem *item);
+/// Whether the item is of the QML type so called, or one made from it.
+[[nodiscard]] bool is(const QQuickItem *item, const char *type);
+[[nodiscard]] bool isText(const QQuickItem *item);
+/// Whether the item is a drawing that a reader is to be told of.
+[[nodiscard]] bool isDrawing(const QQuickItem *item);
+/// Whether the item answers to a finger of itself: a pressable, or a line to write on.
+[[nodiscard]] bool takesTouch(const QQuickItem *item);
+/// What of such an item, or around it, a finger may come down on: a line to write on is as high as its field.
+[[nodiscard]] const QQuickItem *touchField(const QQuickItem *item);
+/// Whether the item says to a reader what it is.
+[[nodiscard]] bool hasRole(const QQuickItem *item);
+/// An item and what of it can be seen, in pixels of the window.
+struct Sight {
+    QQuickItem *item;
+    QRectF place;
+};
+/// Everything that can be seen on the window, those in front last: not what is cut off, and not what lies
+/// under something that hides it.
+[[nodiscard]] QList<Sight> inSight(const QQuickWindow &window);
 /// The part of the item that is on the window and cut off by nothing, in pixels of the window.
 [[nodiscard]] QRectF seen(const QQuickItem *item);
 

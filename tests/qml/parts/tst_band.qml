@@ -32,6 +32,10 @@ PartCase {
                 target: band
                 signalName: "shelf"
             }
+            readonly property SignalSpy readSpy: SignalSpy {
+                target: band
+                signalName: "read"
+            }
         }
     }
 
@@ -69,6 +73,24 @@ PartCase {
         band.canUndo = false;
         mouseClick(cell(band, "Undo"));
         compare(band.undoSpy.count, 1);
+    }
+    function test_readsAloud() {
+        const band = createTemporaryObject(made, test);
+        compare(cell(band, "Read"), null);
+        band.reads = true;
+        for (const name of ["Shelf", "Undo", "Read"].concat(seven.map(s => s.name))) {
+            const c = cell(band, name);
+            verify(c.height >= Theme.mm(11.6) - 1, name + " " + c.height / Theme.pxPerMm);
+        }
+        compare(overflowing(band), []);
+        mouseClick(cell(band, "Read"));
+        compare(band.readSpy.count, 1);
+        compare(cell(band, "Read").Accessible.name, "Read this step aloud");
+        // Folded it stays over undo; the opened band needs its room.
+        band.folded = true;
+        verify(cell(band, "Read").y + cell(band, "Read").height <= cell(band, "Undo").y + 1);
+        band.open = true;
+        compare(cell(band, "Read"), null);
     }
     function test_cellsAreLargeEnough() {
         const band = createTemporaryObject(made, test);

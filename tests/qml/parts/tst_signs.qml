@@ -53,7 +53,7 @@ PartCase {
     }
 
     function test_everySignIsPrinted_data() {
-        return ["Fit", "Shop", "Cut", "Hoop", "Trim", "Join", "Edge", "undo", "back", "plus", "tick", "warning", "gear", "shelf"].map(tag => ({ tag }));
+        return ["Fit", "Shop", "Cut", "Hoop", "Trim", "Join", "Edge", "undo", "back", "plus", "tick", "warning", "gear", "shelf", "aloud"].map(tag => ({ tag }));
     }
     function test_everySignIsPrinted(data) {
         const s = createTemporaryObject(sign, test, { name: data.tag });
