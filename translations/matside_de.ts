@@ -117,7 +117,7 @@
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
-        <translation>rechtwinklig</translation>
+        <translation>eckig</translation>
     </message>
     <message>
         <source>rounded</source>
@@ -241,6 +241,11 @@
         <source>not said</source>
         <extracomment>a price nobody has entered</extracomment>
         <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what is decided, %2 the value it has</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -457,6 +462,11 @@
     <message>
         <source>Back to the gallery</source>
         <translation>Zurück zu den Bildern</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a block&apos;s name, %2 its measured size</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -901,6 +911,11 @@
         <source>Not now</source>
         <translation>Nicht jetzt</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is &quot;Block A1&quot;, %2 where it was stitched</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
@@ -1213,6 +1228,14 @@
         <source>Folder: %1</source>
         <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
         <translation>Ordner: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PriceSheet</name>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>spoken: %1 is a line of the sum, %2 its amount</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5548,6 +5571,11 @@ Schnittkante</translation>
     <message>
         <source>That cannot be less than nothing.</source>
         <translation>Das kann nicht weniger als nichts sein.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
