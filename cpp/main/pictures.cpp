@@ -55,8 +55,8 @@ QStringList misfitsAtRest(QQuickWindow &window, bool whole)
     return found;
 }
 
-/// The window once it has come to rest: drawings are painted some frames after they are made, later still on a
-/// busy machine.
+/// The window once it has come to rest: drawings are painted some frames after they are made, later still on
+/// a busy machine.
 QImage pictureAtRest(QQuickWindow &window)
 {
     settle(100);
