@@ -21,7 +21,9 @@ Item {
 
     readonly property bool ready: (view?.finishedMm ?? 0) > 0 && width > 0 && height > 0
     readonly property real mm: Theme.pxPerMm
-    readonly property var lie: ready ? Sections.lay(view, width, height, mm, caught.width) : null
+    /** Pixels to one millimetre of the join. */
+    readonly property real drawn: ready ? Sections.scale(view, width, mm, Math.max(seamWord.implicitWidth, seamFigure.implicitWidth)) : 0
+    readonly property var lie: ready ? Sections.lay(view, width, height, mm, drawn, caught.width, note.height) : null
     readonly property real foldAt: lie ? lie.seamB + view.catchMm * lie.scale : 0
     readonly property real underAt: lie ? foldAt - view.foldMm * lie.scale : 0
     readonly property real footY: lie ? lie.foot + 2.6 * lie.cloth : 0
@@ -59,25 +61,33 @@ Item {
         }
     }
     Word {
+        id: note
         x: Theme.left ? Theme.margin : parent.width - width - Theme.margin
         y: Theme.mm(1)
         width: parent.width * 0.5 - Theme.margin
         horizontalAlignment: Theme.left ? Text.AlignLeft : Text.AlignRight
         color: Theme.colors.inkSoft
         //: how much larger than life the section is drawn
-        text: root.lie ? qsTr("%1 times true size, cloth drawn thicker").arg(Math.round(root.lie.times * 10) / 10) : ""
+        text: root.ready ? qsTr("%1 times true size, cloth drawn thicker").arg((Math.round(root.drawn / root.mm * 10) / 10).toLocaleString(Qt.locale(), "f", 1)) : ""
     }
-    Row {
+    Grid {
+        id: sewn
+        // The word beside its figure, or above it where the seam stands too near the edge.
+        readonly property real beside: seamWord.implicitWidth + columnSpacing + seamFigure.implicitWidth
+        columns: beside + Theme.mm(4) > (root.lie?.seamA ?? 0) ? 1 : 2
+        horizontalItemAlignment: Theme.left ? Grid.AlignLeft : Grid.AlignRight
+        verticalItemAlignment: Grid.AlignVCenter
+        columnSpacing: Theme.mm(1.6)
         visible: root.ready
         x: root.place((root.lie?.seamA ?? 0) - Theme.mm(3), width, 1)
         y: root.lie ? root.lie.top - 3.2 * root.lie.cloth - Theme.mm(5) - height / 2 : 0
-        spacing: Theme.mm(1.6)
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         Word {
-            anchors.verticalCenter: parent.verticalCenter
+            id: seamWord
             text: qsTr("seam")
         }
         FigureText {
+            id: seamFigure
             figure: root.seam
             cap: Theme.mm(7)
             showUnit: false
@@ -87,7 +97,7 @@ Item {
     Row {
         id: caught
         visible: root.ready && root.view.backed
-        x: root.lie?.narrow ? root.place((root.lie?.seamB ?? 0) - Theme.mm(3), width, 1) : root.place(root.foldAt + Theme.mm(3), width, 0)
+        x: root.lie?.narrow ? root.place(Math.min(root.lie?.seamB ?? 0, root.underAt) - Theme.mm(3), width, 1) : root.place(root.foldAt + Theme.mm(3), width, 0)
         y: root.footY + Theme.mm(5) - height / 2
         spacing: Theme.mm(1.6)
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
@@ -111,9 +121,13 @@ Item {
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         Word {
             anchors.verticalCenter: parent.verticalCenter
+            // Left of the measure there may be no room for all of it on one line.
+            width: Math.min(implicitWidth, Math.max(Theme.mm(12), root.underAt - Theme.mm(4) - parent.spacing - folded.implicitWidth))
+            horizontalAlignment: Theme.left ? Text.AlignLeft : Text.AlignRight
             text: qsTr("fold under")
         }
         FigureText {
+            id: folded
             figure: root.fold
             cap: Theme.mm(7)
             showUnit: false

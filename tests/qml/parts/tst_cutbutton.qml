@@ -169,6 +169,35 @@ PartCase {
         verify(b.setCap >= Theme.mm(3.84));
         compare(overflowing(b), []);
     }
+    /** The words of a button as they are set. */
+    function lettering(item: Item): var {
+        for (let i = 0; i < item.children.length; ++i) {
+            const child = item.children[i];
+            const found = child.lineCount !== undefined && child.text === test.asked ? child : lettering(child);
+            if (found)
+                return found;
+        }
+        return null;
+    }
+    property string asked
+    function test_linesAreSetSmallerInALowTarget() {
+        const b = createTemporaryObject(made, test, { text: "Prendre cette disposition", width: Theme.mm(40), height: Theme.mm(60) });
+        const free = b.setCap;
+        b.height = Theme.mm(20);
+        verify(b.setCap < free);
+        verify(b.setCap >= Theme.mm(3.84));
+        asked = b.text;
+        verify(lettering(b).contentHeight <= b.height);
+        compare(overflowing(b), []);
+    }
+    function test_theLeastWidthBreaksNoWord() {
+        const b = createTemporaryObject(made, test, { kind: "outline", text: "Rückgängig: Beispiel" });
+        b.width = b.leastWidth;
+        b.height = b.contentHeight;
+        compare(overflowing(b), []);
+        asked = b.text;
+        compare(lettering(b).lineCount, 2);
+    }
     function test_reading() {
         const b = createTemporaryObject(made, test, { kind: "outline", figure: figure("9", "3", "4", "in") });
         compare(b.Accessible.name, "9 3/4 in");
