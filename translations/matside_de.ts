@@ -25,6 +25,15 @@
         <source>Undo</source>
         <translation>Rückgängig</translation>
     </message>
+    <message>
+        <source>Read</source>
+        <extracomment>reads the step out; one short word on a narrow cell</extracomment>
+        <translation>Vorlesen</translation>
+    </message>
+    <message>
+        <source>Read this step aloud</source>
+        <translation>Diesen Schritt vorlesen</translation>
+    </message>
 </context>
 <context>
     <name>BindingSection</name>
@@ -94,14 +103,6 @@
         <translation>Naht {%1}, im Schnitt</translation>
     </message>
     <message>
-        <source>Rounded corners, {%1}</source>
-        <translation>Runde Ecken, {%1}</translation>
-    </message>
-    <message>
-        <source>Square corners</source>
-        <translation>Rechte Ecken</translation>
-    </message>
-    <message>
         <source>Care, label, sleeve, pillow</source>
         <translation>Pflege, Etikett, Tunnel, Kissen</translation>
     </message>
@@ -134,6 +135,34 @@
     <message>
         <source>Radius of the corners</source>
         <translation>Radius der Ecken</translation>
+    </message>
+    <message>
+        <source>circle</source>
+        <translation>Kreis</translation>
+    </message>
+    <message>
+        <source>round ends</source>
+        <translation>runde Enden</translation>
+    </message>
+    <message>
+        <source>scallops</source>
+        <translation>Bögen</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Depth of the scallops</source>
+        <translation>Tiefe der Bögen</translation>
+    </message>
+    <message>
+        <source>scallops along</source>
+        <translation>Bögen längs</translation>
+    </message>
+    <message>
+        <source>scallops across</source>
+        <translation>Bögen quer</translation>
     </message>
 </context>
 <context>
@@ -242,6 +271,11 @@
         <extracomment>a price nobody has entered</extracomment>
         <translation>keine Angabe</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what is decided, %2 the value it has</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>FieldRow</name>
@@ -293,6 +327,11 @@
     <message>
         <source>A file of this project</source>
         <translation>Eine Datei dieses Projekts</translation>
+    </message>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Hell und Dunkel</translation>
     </message>
 </context>
 <context>
@@ -458,6 +497,11 @@
         <source>Back to the gallery</source>
         <translation>Zurück zu den Bildern</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a block&apos;s name, %2 its measured size</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>GalleryPage</name>
@@ -469,6 +513,28 @@
     <message>
         <source>Back to the work</source>
         <translation>Zurück zur Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>HelperView</name>
+    <message>
+        <source>Nothing left to do here</source>
+        <translation>Hier ist nichts mehr zu tun</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>No step is at hand.</source>
+        <translation>Gerade steht kein Schritt an.</translation>
+    </message>
+</context>
+<context>
+    <name>HelperWindow</name>
+    <message>
+        <source>For helpers: Matside</source>
+        <translation>Für Helfende: Matside</translation>
     </message>
 </context>
 <context>
@@ -693,6 +759,10 @@
         <source>Two blocks should change places</source>
         <translation>Zwei Blöcke sollten tauschen</translation>
     </message>
+    <message>
+        <source>Filling and closing</source>
+        <translation>Füllen und Schließen</translation>
+    </message>
 </context>
 <context>
     <name>JoinGauge</name>
@@ -777,6 +847,14 @@
         <source>More</source>
         <translation>Mehr</translation>
     </message>
+    <message>
+        <source>Section of a join: seam %1</source>
+        <translation>Eine Verbindung im Schnitt: Naht %1</translation>
+    </message>
+    <message>
+        <source>Section of a join: seam %1, back strip doubled, catch %2</source>
+        <translation>Eine Verbindung im Schnitt: Naht %1, Rückenstreifen doppelt, Überstand %2</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -805,6 +883,17 @@
     </message>
 </context>
 <context>
+    <name>JoinWays</name>
+    <message>
+        <source>Filling and closing</source>
+        <translation>Füllen und Schließen</translation>
+    </message>
+    <message>
+        <source>What is cut already stays as it is; what no longer fits is named.</source>
+        <translation>Was geschnitten ist, bleibt, wie es ist; was nicht mehr passt, wird genannt.</translation>
+    </message>
+</context>
+<context>
     <name>Keypad</name>
     <message>
         <source>Cancel</source>
@@ -828,6 +917,17 @@
     <message>
         <source>rub out the last</source>
         <translation>letztes Zeichen löschen</translation>
+    </message>
+</context>
+<context>
+    <name>KitsSheet</name>
+    <message>
+        <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
+        <translation>Wie viele lernen? Jeder bekommt einen Satz, einer ist für Sie, und auf je zehn Lernende kommt ein Reservesatz.</translation>
+    </message>
+    <message>
+        <source>What is cut</source>
+        <translation>Was geschnitten wird</translation>
     </message>
 </context>
 <context>
@@ -900,6 +1000,11 @@
     <message>
         <source>Not now</source>
         <translation>Nicht jetzt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is &quot;Block A1&quot;, %2 where it was stitched</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -992,6 +1097,22 @@
         <source>Undone: %1</source>
         <translation>Zurückgenommen: %1</translation>
     </message>
+    <message>
+        <source>--diagrams FOLDER needs a project file after it.</source>
+        <translation>Nach --diagrams FOLDER fehlt eine Projektdatei.</translation>
+    </message>
+    <message>
+        <source>The form is long, short or class.</source>
+        <translation>Die Form ist long, short oder class.</translation>
+    </message>
+    <message>
+        <source>Write the drawings of the sheet as SVG files.</source>
+        <translation>Die Zeichnungen des Blattes als SVG-Dateien schreiben.</translation>
+    </message>
+    <message>
+        <source>Form of the sheet: long, short, or class, with a list for every kit.</source>
+        <translation>Form des Blattes: long, short oder class, mit einer Liste für jeden Satz.</translation>
+    </message>
 </context>
 <context>
     <name>MeasureScene</name>
@@ -1033,6 +1154,329 @@
     <message>
         <source>All six are as shown</source>
         <translation>Alle sechs wie gezeigt</translation>
+    </message>
+    <message>
+        <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
+        <translation>Eine um 6 mm falsch gelesene Seite fällt viermal von fünf auf, um 10 mm immer.</translation>
+    </message>
+    <message>
+        <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
+        <translation>Eine um 1/4 in falsch gelesene Seite fällt viermal von fünf auf, um 3/8 in immer.</translation>
+    </message>
+</context>
+<context>
+    <name>Merge</name>
+    <message>
+        <source>the project’s name</source>
+        <translation>Name des Projekts</translation>
+    </message>
+    <message>
+        <source>cutting hand</source>
+        <extracomment>the hand she holds the cutter in</extracomment>
+        <translation>Schneidehand</translation>
+    </message>
+    <message>
+        <source>which block goes where</source>
+        <translation>welcher Block wohin kommt</translation>
+    </message>
+    <message>
+        <source>draw-up</source>
+        <translation>Einzug</translation>
+    </message>
+    <message>
+        <source>corners</source>
+        <translation>Ecken</translation>
+    </message>
+    <message>
+        <source>hoop</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>hoop’s field</source>
+        <translation>Stickfeld</translation>
+    </message>
+    <message>
+        <source>hoop’s opening</source>
+        <translation>Rahmenöffnung</translation>
+    </message>
+    <message>
+        <source>hoop’s outside</source>
+        <translation>Außenmaß des Rahmens</translation>
+    </message>
+    <message>
+        <source>thickest sandwich in the hoop</source>
+        <extracomment>sandwich: front, batting and back together</extracomment>
+        <translation>dickste Lagen im Rahmen</translation>
+    </message>
+    <message>
+        <source>side of the hoop’s bracket</source>
+        <translation>Seite der Rahmenhalterung</translation>
+    </message>
+    <message>
+        <source>gaps that give sashing</source>
+        <translation>Lücken, die Zwischenstreifen geben</translation>
+    </message>
+    <message>
+        <source>kits cut from the same strips</source>
+        <translation>Sätze aus denselben Streifen</translation>
+    </message>
+    <message>
+        <source>between stippling lines</source>
+        <translation>zwischen den Linien der Füllquiltung</translation>
+    </message>
+    <message>
+        <source>stitch length</source>
+        <translation>Stichlänge</translation>
+    </message>
+    <message>
+        <source>thread on a bobbin</source>
+        <translation>Faden auf einer Spule</translation>
+    </message>
+    <message>
+        <source>stitches a minute</source>
+        <translation>Stiche in der Minute</translation>
+    </message>
+    <message>
+        <source>patches trimmed at the machine</source>
+        <translation>Flicken an der Maschine beschnitten</translation>
+    </message>
+    <message>
+        <source>ruler “%1”</source>
+        <translation>Lineal „%1“</translation>
+    </message>
+    <message>
+        <source>design “%1”</source>
+        <translation>Muster „%1“</translation>
+    </message>
+    <message>
+        <source>cloth “%1”</source>
+        <translation>Stoff „%1“</translation>
+    </message>
+    <message>
+        <source>patch “%1”</source>
+        <extracomment>patch: a shape of cloth stitched onto the block</extracomment>
+        <translation>Flicken „%1“</translation>
+    </message>
+    <message>
+        <source>test block, as measured</source>
+        <translation>Probeblock, gemessen</translation>
+    </message>
+    <message>
+        <source>test join, as measured</source>
+        <translation>Probeverbindung, gemessen</translation>
+    </message>
+    <message>
+        <source>draw-up taken from the first blocks</source>
+        <translation>Einzug der ersten Blöcke</translation>
+    </message>
+    <message>
+        <source>trial put off</source>
+        <translation>Probe aufgeschoben</translation>
+    </message>
+    <message>
+        <source>whole piece, as measured</source>
+        <translation>ganzes Stück, gemessen</translation>
+    </message>
+    <message>
+        <source>pins counted, in and out</source>
+        <translation>Nadeln gezählt, hinein und heraus</translation>
+    </message>
+    <message>
+        <source>cloth “%1”, as bought</source>
+        <translation>Stoff „%1“, wie gekauft</translation>
+    </message>
+    <message>
+        <source>row %1, as measured</source>
+        <translation>Reihe %1, gemessen</translation>
+    </message>
+    <message>
+        <source>strip %1</source>
+        <translation>Streifen %1</translation>
+    </message>
+    <message>
+        <source>block %1</source>
+        <translation>Block %1</translation>
+    </message>
+    <message>
+        <source>block %1, how far it is</source>
+        <translation>Block %1, wie weit er ist</translation>
+    </message>
+    <message>
+        <source>block %1, size sent to the machine</source>
+        <extracomment>sent: the size given to the embroidery machine</extracomment>
+        <translation>Block %1, Maß an die Maschine</translation>
+    </message>
+    <message>
+        <source>block %1, outline as measured</source>
+        <translation>Block %1, Umriss gemessen</translation>
+    </message>
+    <message>
+        <source>block %1, sides as measured</source>
+        <translation>Block %1, Seiten gemessen</translation>
+    </message>
+    <message>
+        <source>block %1, diagonals as measured</source>
+        <translation>Block %1, Diagonalen gemessen</translation>
+    </message>
+    <message>
+        <source>block %1, minutes at the machine</source>
+        <translation>Block %1, Minuten an der Maschine</translation>
+    </message>
+    <message>
+        <source>block %1, where it lies</source>
+        <translation>Block %1, wo er liegt</translation>
+    </message>
+    <message>
+        <source>block %1, its strip</source>
+        <translation>Block %1, sein Streifen</translation>
+    </message>
+    <message>
+        <source>block %1, place on its strip</source>
+        <translation>Block %1, Platz auf dem Streifen</translation>
+    </message>
+    <message>
+        <source>done: %1</source>
+        <extracomment>how many pieces were cut or sewn; %1 is the work in words</extracomment>
+        <translation>getan: %1</translation>
+    </message>
+    <message>
+        <source>spoiled: %1</source>
+        <translation>verdorben: %1</translation>
+    </message>
+    <message>
+        <source>stitched</source>
+        <translation>gestickt</translation>
+    </message>
+    <message>
+        <source>trimmed</source>
+        <translation>beschnitten</translation>
+    </message>
+    <message>
+        <source>joined</source>
+        <translation>verbunden</translation>
+    </message>
+    <message>
+        <source>spoiled</source>
+        <translation>verdorben</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>place %1</source>
+        <translation>Platz %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a cloth, a strip or a block, %2 what is told of it
+----------
+what is told, and its value on the other tablet</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>nothing of it</source>
+        <extracomment>in place of a value: one of the two tablets says nothing of it</extracomment>
+        <translation>nichts davon</translation>
+    </message>
+    <message>
+        <source>one block made on the other tablet</source>
+        <translation>ein Block vom anderen Tablet</translation>
+    </message>
+    <message>
+        <source>%1 blocks made on the other tablet</source>
+        <translation>%1 Blöcke vom anderen Tablet</translation>
+    </message>
+    <message>
+        <source>one thing that happened there</source>
+        <translation>ein Vorfall dort</translation>
+    </message>
+    <message>
+        <source>%1 things that happened there</source>
+        <translation>%1 Vorfälle dort</translation>
+    </message>
+    <message>
+        <source>one note</source>
+        <translation>eine Notiz</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 Notizen</translation>
+    </message>
+    <message>
+        <source>one photograph</source>
+        <translation>ein Foto</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 Fotos</translation>
+    </message>
+    <message>
+        <source>One tablet has this piece in inches, the other in millimetres. Bring it in as a project of its own.</source>
+        <translation>Ein Tablet hat dieses Stück in Zoll, das andere in Millimetern. Als eigenes Projekt holen.</translation>
+    </message>
+    <message>
+        <source>The project on this tablet has something to be mended first, at Fit.</source>
+        <translation>Am Projekt auf diesem Tablet ist erst etwas zu richten, unter Planen.</translation>
+    </message>
+    <message>
+        <source>The two do not fit together. Bring it in as a project of its own.</source>
+        <translation>Die beiden passen nicht zusammen. Als eigenes Projekt holen.</translation>
+    </message>
+</context>
+<context>
+    <name>MergeFile</name>
+    <message>
+        <source>This project is on this tablet already. Put together, all that stands here stays, and one Undo takes the rest back.</source>
+        <translation>Dieses Projekt ist schon auf diesem Tablet. Beim Zusammenlegen bleibt alles, was hier steht, und einmal Rückgängig nimmt den Rest zurück.</translation>
+    </message>
+    <message>
+        <source>One moment: the photographs are being kept.</source>
+        <translation>Einen Augenblick: Die Fotos werden abgelegt.</translation>
+    </message>
+    <message>
+        <source>All that is in the file is here already.</source>
+        <translation>Alles aus der Datei ist schon hier.</translation>
+    </message>
+    <message>
+        <source>This comes from the other tablet</source>
+        <translation>Das kommt vom anderen Tablet</translation>
+    </message>
+    <message>
+        <source>Told differently: choose what holds. Still to choose: %1</source>
+        <extracomment>two tablets tell a thing differently; %1 is how many she has yet to choose</extracomment>
+        <translation>Verschieden angegeben: wählen, was gilt. Noch zu wählen: %1</translation>
+    </message>
+    <message>
+        <source>Told differently: all of it is chosen.</source>
+        <translation>Verschieden angegeben: Alles ist gewählt.</translation>
+    </message>
+    <message>
+        <source>Here: %1</source>
+        <extracomment>the value on the tablet in her hands</extracomment>
+        <translation>Hier: %1</translation>
+    </message>
+    <message>
+        <source>The other tablet: %1</source>
+        <extracomment>the value on the other tablet</extracomment>
+        <translation>Das andere Tablet: %1</translation>
+    </message>
+    <message>
+        <source>Both together: %1</source>
+        <extracomment>pieces counted on both tablets, added up</extracomment>
+        <translation>Beide zusammen: %1</translation>
     </message>
 </context>
 <context>
@@ -1150,6 +1594,14 @@
         <source>Back to the shelf</source>
         <translation>Zurück zum Regal</translation>
     </message>
+    <message>
+        <source>Put the two together</source>
+        <translation>Beide zusammenführen</translation>
+    </message>
+    <message>
+        <source>As a project of its own</source>
+        <translation>Als eigenes Projekt</translation>
+    </message>
 </context>
 <context>
     <name>PhotoSheet</name>
@@ -1181,23 +1633,6 @@
         <translation>Irgendwo tippen: %1 von Block %2</translation>
     </message>
     <message>
-        <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
-        <extracomment>%1 is the name of a folder</extracomment>
-        <translation>Im Ordner „%1“ sind keine Bilder. Welche hineinlegen oder ohne weitermachen.</translation>
-    </message>
-    <message>
-        <source>Folder above</source>
-        <translation>Ordner darüber</translation>
-    </message>
-    <message>
-        <source>Use the camera</source>
-        <translation>Kamera benutzen</translation>
-    </message>
-    <message>
-        <source>Choose a picture</source>
-        <translation>Bild wählen</translation>
-    </message>
-    <message>
         <source>Back without a picture</source>
         <translation>Ohne Bild zurück</translation>
     </message>
@@ -1226,6 +1661,26 @@
     </message>
 </context>
 <context>
+    <name>PictureFinder</name>
+    <message>
+        <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
+        <extracomment>%1 is the name of a folder</extracomment>
+        <translation>Im Ordner „%1“ sind keine Bilder. Welche hineinlegen oder ohne weitermachen.</translation>
+    </message>
+    <message>
+        <source>Folder above</source>
+        <translation>Ordner darüber</translation>
+    </message>
+    <message>
+        <source>Use the camera</source>
+        <translation>Kamera benutzen</translation>
+    </message>
+    <message>
+        <source>Choose a picture</source>
+        <translation>Bild wählen</translation>
+    </message>
+</context>
+<context>
     <name>PictureRow</name>
     <message>
         <source>Folder %1</source>
@@ -1236,6 +1691,14 @@
         <source>Folder: %1</source>
         <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
         <translation>Ordner: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PriceSheet</name>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>spoken: %1 is a line of the sum, %2 its amount</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -1472,6 +1935,300 @@ Schnittkante</translation>
     <message>
         <source>Back to the shelf</source>
         <translation>Zurück zum Regal</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Vorlesen</translation>
+    </message>
+    <message>
+        <source>This tablet has no voice for your language: nothing is read out.</source>
+        <translation>Dieses Tablet hat keine Stimme für die gewählte Sprache: Es wird nichts vorgelesen.</translation>
+    </message>
+    <message>
+        <source>Where you cut, a step is read out only once you have asked for it there.</source>
+        <translation>Wo geschnitten wird, wird ein Schritt erst vorgelesen, wenn es dort einmal verlangt wurde.</translation>
+    </message>
+    <message>
+        <source>Press Read beside a step to hear it; press again to hush it.</source>
+        <translation>„Vorlesen“ neben dem Schritt drücken, um ihn zu hören; noch einmal drücken, und es ist still.</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <extracomment>when a step is read out: never, when she asks, at each new step</extracomment>
+        <translation>Nie</translation>
+    </message>
+    <message>
+        <source>When asked</source>
+        <translation>Auf Wunsch</translation>
+    </message>
+    <message>
+        <source>Each new step</source>
+        <translation>Jeden neuen Schritt</translation>
+    </message>
+    <message>
+        <source>Page-turn pedal</source>
+        <translation>Pedal zum Blättern</translation>
+    </message>
+    <message>
+        <source>Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.</source>
+        <translation>Dorthin stellen, wo der Fuß es nicht mit dem der Maschine verwechselt, oder auf den Tisch. Während ein Block gestickt wird, blättert es nicht.</translation>
+    </message>
+    <message>
+        <source>Turns the steps</source>
+        <translation>Blättert die Schritte</translation>
+    </message>
+    <message>
+        <source>Turns nothing</source>
+        <translation>Blättert nicht</translation>
+    </message>
+    <message>
+        <source>Window for helpers</source>
+        <translation>Fenster für Helfende</translation>
+    </message>
+    <message>
+        <source>The same step, large and without buttons, for a second screen: for a helper or a class.</source>
+        <translation>Derselbe Schritt, groß und ohne Tasten, für einen zweiten Bildschirm: für Helfende oder einen Kurs.</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Zu</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
+    </message>
+</context>
+<context>
+    <name>Shade</name>
+    <message>
+        <source>red</source>
+        <translation>rot</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>orange</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>gelb</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>blue-green</source>
+        <extracomment>between green and blue</extracomment>
+        <translation>blaugrün</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>blau</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>violett</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>grau</translation>
+    </message>
+    <message>
+        <source>%1, step %2 of 10</source>
+        <extracomment>a colour: its hue and its step on the scale from black to white</extracomment>
+        <translation>%1, Stufe %2 von 10</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. That is clear from across the room.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale</extracomment>
+        <translation>Am nächsten: %1 auf %2, %3 Stufen auseinander. Das ist auch von weitem deutlich.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
+        <translation>Am nächsten: %1 auf %2, %3 Stufen auseinander. Von weitem wirkt es blass: Zwei Stufen trennen deutlich.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
+        <translation>Am nächsten: %1 auf %2, nur %3 Stufen auseinander. Von weitem geht %1 unter: für eines von beiden helleren oder dunkleren Stoff nehmen.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeCloth</name>
+    <message>
+        <source>Another picture</source>
+        <translation>Anderes Bild</translation>
+    </message>
+    <message>
+        <source>From a photograph</source>
+        <translation>Von einem Foto</translation>
+    </message>
+    <message>
+        <source>Take this colour</source>
+        <translation>Diese Farbe nehmen</translation>
+    </message>
+    <message>
+        <source>Back to the palette</source>
+        <translation>Zurück zur Palette</translation>
+    </message>
+    <message>
+        <source>Back to the cloths</source>
+        <translation>Zurück zu den Stoffen</translation>
+    </message>
+    <message>
+        <source>Opening the picture</source>
+        <translation>Bild wird geöffnet</translation>
+    </message>
+    <message>
+        <source>Choose a picture of %1</source>
+        <extracomment>%1 is a cloth</extracomment>
+        <translation>Bild wählen: %1</translation>
+    </message>
+    <message>
+        <source>Tap anywhere: %1</source>
+        <translation>Irgendwo tippen: %1</translation>
+    </message>
+    <message>
+        <source>Take a picture of %1</source>
+        <translation>Bild aufnehmen: %1</translation>
+    </message>
+    <message>
+        <source>Back without a picture</source>
+        <translation>Ohne Bild zurück</translation>
+    </message>
+    <message>
+        <source>A photograph holds the light of the room as well as the cloth. Take it by daylight, without flash. The picture is only looked at: it is not kept.</source>
+        <translation>Ein Foto zeigt auch das Licht im Raum, nicht nur den Stoff. Bei Tageslicht aufnehmen, ohne Blitz. Das Bild wird nur angesehen und nicht behalten.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeFaces</name>
+    <message>
+        <source>Front</source>
+        <extracomment>the front face of the piece</extracomment>
+        <translation>Vorderseite</translation>
+    </message>
+    <message>
+        <source>The front in grey</source>
+        <translation>Die Vorderseite in Grau</translation>
+    </message>
+    <message>
+        <source>The front in colour</source>
+        <translation>Die Vorderseite in Farbe</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>the back face of the piece</extracomment>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>The back in grey</source>
+        <translation>Die Rückseite in Grau</translation>
+    </message>
+    <message>
+        <source>The back in colour</source>
+        <translation>Die Rückseite in Farbe</translation>
+    </message>
+    <message>
+        <source>Show in colour</source>
+        <translation>In Farbe zeigen</translation>
+    </message>
+    <message>
+        <source>Show in grey</source>
+        <translation>In Grau zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeFindings</name>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Hell und Dunkel</translation>
+    </message>
+    <message>
+        <source>The cloths on the scale from 1, black, to 10, white</source>
+        <translation>Die Stoffe auf der Skala von 1, schwarz, bis 10, weiß</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <extracomment>which of the block designs is judged</extracomment>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>Lay them in this order</source>
+        <translation>In dieser Folge legen</translation>
+    </message>
+    <message>
+        <source>The patches are drawn as plain rectangles. A screen shows cloth only roughly: lay the patch on the ground and look at it from across the room.</source>
+        <translation>Die Flicken sind als einfache Rechtecke gezeichnet. Ein Bildschirm zeigt Stoff nur ungefähr: Flicken auf den Grund legen und von weitem ansehen.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeHeld</name>
+    <message>
+        <source>This is the cloth in that light, not the cloth itself. Compare it with the cloth in your hand.</source>
+        <translation>Das ist der Stoff in jenem Licht, nicht der Stoff selbst. Mit dem Stoff in der Hand vergleichen.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePage</name>
+    <message>
+        <source>Back to the work</source>
+        <translation>Zurück zur Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePair</name>
+    <message>
+        <source>%1 steps</source>
+        <extracomment>so many steps of the scale from black to white lie between two cloths</extracomment>
+        <translation>%1 Stufen</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePalette</name>
+    <message>
+        <source>lightness</source>
+        <translation>Helligkeit</translation>
+    </message>
+    <message>
+        <source>hue</source>
+        <extracomment>red, orange, yellow, green …</extracomment>
+        <translation>Farbton</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <extracomment>how strong a colour is, from grey to the strongest there is</extracomment>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePicture</name>
+    <message>
+        <source>The picture: tap the cloth</source>
+        <translation>Das Bild: auf den Stoff tippen</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeRow</name>
+    <message>
+        <source>gives the cloth its colour</source>
+        <translation>gibt dem Stoff seine Farbe</translation>
     </message>
 </context>
 <context>
@@ -1897,6 +2654,64 @@ Schnittkante</translation>
         <extracomment>a heading and the cloth it goes on with</extracomment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>For a class: %1 kits.</source>
+        <translation>Für einen Kurs: %1 Sätze.</translation>
+    </message>
+    <message>
+        <source>Kits share their hoop strips: stitch them ahead and hand out the blocks.</source>
+        <translation>Sätze teilen sich die Rahmenstreifen: vorher sticken und die Blöcke austeilen.</translation>
+    </message>
+    <message>
+        <source>To cut for all kits</source>
+        <translation>Zu schneiden für alle Sätze</translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <extracomment>heads of a table: pieces for all kits together, pieces in one kit</extracomment>
+        <translation>in allem</translation>
+    </message>
+    <message>
+        <source>in a kit</source>
+        <translation>je Satz</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>Blocks, stitched ahead; the size is when trimmed.</source>
+        <translation>Blöcke, vorher gestickt; das Maß gilt beschnitten.</translation>
+    </message>
+    <message>
+        <source>Kit %1 of %2</source>
+        <translation>Satz %1 von %2</translation>
+    </message>
+    <message>
+        <source>A kit: copy this page, once for each of %1</source>
+        <translation>Ein Satz: diese Seite kopieren, für %1 je einmal</translation>
+    </message>
+    <message>
+        <source>Name:</source>
+        <extracomment>whose kit it is: a line to write on follows</extracomment>
+        <translation>Name:</translation>
+    </message>
+    <message>
+        <source>In the kit</source>
+        <translation>Im Satz</translation>
+    </message>
+    <message>
+        <source>The diagram could not be written to %1: %2. Choose another place.</source>
+        <translation>Die Zeichnung konnte nicht nach %1 geschrieben werden: %2. Einen anderen Ort wählen.</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner kann nicht angelegt werden</translation>
+    </message>
 </context>
 <context>
     <name>ShelfPage</name>
@@ -1931,6 +2746,21 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>ShopFoot</name>
+    <message>
+        <source>Cost and price</source>
+        <translation>Kosten und Preis</translation>
+    </message>
+    <message>
+        <source>Kits for a class</source>
+        <translation>Sätze für einen Kurs</translation>
+    </message>
+    <message>
+        <source>Cloth you have</source>
+        <translation>Vorhandener Stoff</translation>
+    </message>
+</context>
+<context>
     <name>ShopPage</name>
     <message>
         <source>To buy</source>
@@ -1961,8 +2791,14 @@ Schnittkante</translation>
         <translation>Wie %1 geschnitten wird</translation>
     </message>
     <message>
-        <source>Cost and price</source>
-        <translation>Kosten und Preis</translation>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Hell und Dunkel</translation>
+    </message>
+    <message>
+        <source>List to take</source>
+        <extracomment>opens the list to take to the shop</extracomment>
+        <translation>Liste mitnehmen</translation>
     </message>
 </context>
 <context>
@@ -2047,6 +2883,27 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>StockSheet</name>
+    <message>
+        <source>Add this piece</source>
+        <extracomment>adds the piece of cloth just entered</extracomment>
+        <translation>Stück hinzufügen</translation>
+    </message>
+    <message>
+        <source>These are cut up first. Press one to take it away.</source>
+        <translation>Diese werden zuerst verschnitten. Drücken nimmt ein Stück heraus.</translation>
+    </message>
+    <message>
+        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
+        <translation>Ein Rest oder eine vorhandene Länge wird verschnitten, bevor etwas gekauft wird. Ohne Webkanten messen.</translation>
+    </message>
+    <message>
+        <source>take away: %1</source>
+        <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
+        <translation>herausnehmen: %1</translation>
+    </message>
+</context>
+<context>
     <name>Store</name>
     <message>
         <source>The disk is full. Nothing was lost; free some room and try again.</source>
@@ -2118,6 +2975,26 @@ Schnittkante</translation>
     <message>
         <source>size of the piece: drag, or use the arrow keys</source>
         <translation>Größe des Stücks: ziehen oder mit den Pfeiltasten</translation>
+    </message>
+</context>
+<context>
+    <name>TakeSheet</name>
+    <message>
+        <source>To take</source>
+        <translation>Mitzunehmen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>puts the list to take away again</extracomment>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>in the basket</source>
+        <translation>im Korb</translation>
+    </message>
+    <message>
+        <source>not in the basket yet</source>
+        <translation>noch nicht im Korb</translation>
     </message>
 </context>
 <context>
@@ -4482,6 +5359,256 @@ Schnittkante</translation>
         <extracomment>one of a block&apos;s four sides was cut</extracomment>
         <translation>Seite geschnitten</translation>
     </message>
+    <message>
+        <source>Two rulers.</source>
+        <extracomment>read out before where the rulers lie</extracomment>
+        <translation>Zwei Lineale.</translation>
+    </message>
+    <message>
+        <source>back strip doubled</source>
+        <extracomment>the back strip folded lengthwise before it is sewn on, so that nothing is turned under</extracomment>
+        <translation>Rückenstreifen doppelt</translation>
+    </message>
+    <message>
+        <source>scallops’ depth</source>
+        <extracomment>scallop: one of the round lobes an edge can be cut into</extracomment>
+        <translation>Tiefe der Bögen</translation>
+    </message>
+    <message>
+        <source>scallops along</source>
+        <translation>Bögen längs</translation>
+    </message>
+    <message>
+        <source>scallops across</source>
+        <translation>Bögen quer</translation>
+    </message>
+    <message>
+        <source>circle or round ends, on bias</source>
+        <translation>Kreis oder runde Enden, mit Schrägband</translation>
+    </message>
+    <message>
+        <source>scalloped, on bias</source>
+        <extracomment>the edge cut into round lobes</extracomment>
+        <translation>Bögen, mit Schrägband</translation>
+    </message>
+    <message>
+        <source>two tablets together</source>
+        <extracomment>the work of another tablet put together with what is here</extracomment>
+        <translation>zwei Tablets zusammen</translation>
+    </message>
+    <message>
+        <source>colour of a cloth</source>
+        <translation>Farbe eines Stoffs</translation>
+    </message>
+    <message>
+        <source>order of the patches</source>
+        <translation>Folge der Flicken</translation>
+    </message>
+    <message>
+        <source>kits of the class changed</source>
+        <translation>Sätze des Kurses geändert</translation>
+    </message>
+    <message>
+        <source>cloth you have changed</source>
+        <translation>vorhandener Stoff geändert</translation>
+    </message>
+    <message>
+        <source>one arc along</source>
+        <extracomment>arc: the curved length of one scallop</extracomment>
+        <translation>ein Bogen längs</translation>
+    </message>
+    <message>
+        <source>one arc across</source>
+        <translation>ein Bogen quer</translation>
+    </message>
+    <message>
+        <source>Make the scallops %1 deep.</source>
+        <translation>Die Bögen %1 tief machen.</translation>
+    </message>
+    <message>
+        <source>Cut into it</source>
+        <extracomment>the blade went inside the allowance</extracomment>
+        <translation>Hineingeschnitten</translation>
+    </message>
+    <message>
+        <source>It measures wrong</source>
+        <translation>Das Maß stimmt nicht</translation>
+    </message>
+    <message>
+        <source>Sewn wrong</source>
+        <translation>Falsch genäht</translation>
+    </message>
+    <message>
+        <source>Missed the fold</source>
+        <extracomment>the stitching in the ditch did not catch the folded edge on the back</extracomment>
+        <translation>Faltkante nicht gefasst</translation>
+    </message>
+    <message>
+        <source>A block is lost or given away</source>
+        <translation>Ein Block ist verloren oder verschenkt</translation>
+    </message>
+    <message>
+        <source>How much is left outside the stitched line, at the narrowest?</source>
+        <translation>Wie viel bleibt außerhalb der gestickten Linie, an der schmalsten Stelle?</translation>
+    </message>
+    <message>
+        <source>How wide is the block, edge to edge?</source>
+        <translation>Wie breit ist der Block, von Kante zu Kante?</translation>
+    </message>
+    <message>
+        <source>How long is the row, raw end to raw end?</source>
+        <translation>Wie lang ist die Reihe, von Schnittende zu Schnittende?</translation>
+    </message>
+    <message>
+        <source>How long is the side that is off, edge to edge?</source>
+        <translation>Wie lang ist die Seite, die nicht stimmt, von Kante zu Kante?</translation>
+    </message>
+    <message>
+        <source>{%1} is enough. Sew that side by the stitched line, not by the raw edge.</source>
+        <extracomment>allowance: the cloth left outside a block&apos;s stitched line</extracomment>
+        <translation>{%1} genügen. Diese Seite nach der gestickten Linie nähen, nicht nach der Schnittkante.</translation>
+    </message>
+    <message>
+        <source>{%1} is too little to hold a seam; it takes {%2}. Lay a scrap of the same three layers edge to edge, zigzag it on, trim it to the ruler again.</source>
+        <translation>{%1} sind zu wenig für eine Naht; es braucht {%2}. Einen Rest derselben drei Lagen Kante an Kante legen, mit Zickzack annähen, am Lineal neu beschneiden.</translation>
+    </message>
+    <message>
+        <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
+        <translation>Oder den Block so legen, dass diese Seite an den Außenrand kommt, unter die Einfassung.</translation>
+    </message>
+    <message>
+        <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
+        <translation>{%1} halten nichts: unter {%2} wird der Block neu gemacht. Sein guter Teil dient für eine Probeverbindung.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
+        <translation>{%1} daneben: bis {%2} ist das gute Arbeit. Weiter.</translation>
+    </message>
+    <message>
+        <source>{%1} too large: lay the ruler on the stitched line and trim again.</source>
+        <translation>{%1} zu groß: das Lineal auf die gestickte Linie legen und neu beschneiden.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. It can be used: sew it by the stitched line, not by the raw edge.</source>
+        <translation>{%1} zu klein. Er ist brauchbar: nach der gestickten Linie nähen, nicht nach der Schnittkante.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. Measure its stitched outline: is that small too, the outer line is stitched again at size, or the block is made again.</source>
+        <translation>{%1} zu klein. Den gestickten Umriss messen: Ist auch er zu klein, wird die Außenlinie auf Maß neu gestickt oder der Block neu gemacht.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} a row is eased to the long sashing. Pin the ends and the marks first.</source>
+        <translation>{%1} daneben: bis {%2} lässt sich eine Reihe an den langen Zwischenstreifen einhalten. Zuerst Enden und Zeichen stecken.</translation>
+    </message>
+    <message>
+        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant: sew them again that much deeper, or try the test join anew.</source>
+        <extracomment>scant: less deep than it should be</extracomment>
+        <translation>{%2} zu lang. Haben alle Nähte daran teil, ist jede {%1} zu knapp genäht: um so viel tiefer neu nähen, oder die Probeverbindung neu machen.</translation>
+    </message>
+    <message>
+        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep: unpick, and sew them again that much scanter.</source>
+        <translation>{%2} zu kurz. Haben alle Nähte daran teil, ist jede {%1} zu tief genäht: auftrennen und um so viel knapper neu nähen.</translation>
+    </message>
+    <message>
+        <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
+        <translation>Zuerst jeden Zwischenstreifen messen, wie er zu sehen ist: Stimmt nur einer nicht, werden nur seine Nähte aufgetrennt.</translation>
+    </message>
+    <message>
+        <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
+        <translation>{%1} kleiner als geplant. Die Gegenseite danach begradigen; die Einfassung reicht wie geplant herum.</translation>
+    </message>
+    <message>
+        <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
+        <translation>Unter „Das Stück messen“ die vier Seiten und beide Diagonalen eingeben: Dort steht, wo zu schneiden ist.</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. The blades of the ripper away from the cloth.</source>
+        <translation>Auf der Spulenseite jeden dritten Stich durchtrennen, den anderen Faden herausziehen, Reste abbürsten, flach bügeln. Die Klinge des Trenners vom Stoff weg.</translation>
+    </message>
+    <message>
+        <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
+        <translation>Die Einfassung ab der letzten guten Ecke auftrennen, nicht ganz herum; flach bügeln und die Ecke neu falten.</translation>
+    </message>
+    <message>
+        <source>Sew it again {%1} deep.</source>
+        <translation>Mit {%1} neu nähen.</translation>
+    </message>
+    <message>
+        <source>The strip serves again if it is not frayed or stretched; otherwise make it again.</source>
+        <translation>Der Streifen dient wieder, wenn er nicht ausgefranst oder gedehnt ist; sonst neu machen.</translation>
+    </message>
+    <message>
+        <source>Cut {%2} × {%3} of %1 for it: from what the sashing strips left over, or across the cloth.</source>
+        <extracomment>a strip of sashing cut to length</extracomment>
+        <translation>Dafür {%2} × {%3} aus %1 schneiden: aus dem Rest der Zwischenstreifen oder quer über den Stoff.</translation>
+    </message>
+    <message>
+        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
+        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
+        <translation>Die Naht im Nahtschatten auftrennen, wo sie nicht gefasst hat, und an beiden Enden daumenbreit darüber hinaus. Neu geschnitten wird nichts.</translation>
+    </message>
+    <message>
+        <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
+        <translation>{%1} umlegen, nicht mehr: Das fasst {%2}. Auf der Nahtlinie stecken und nähen.</translation>
+    </message>
+    <message>
+        <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
+        <translation>Wo es immer noch nicht reicht, von Hand schließen oder ein Band über die Faltkante legen. Alle anderen Verbindungen darauf abtasten.</translation>
+    </message>
+    <message>
+        <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
+        <translation>Die Einfassung hinten über ihre Naht ziehen und die Stelle von Hand schließen; auftrennen ist nicht nötig.</translation>
+    </message>
+    <message>
+        <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
+        <translation>Eine Kerbe von {%1}: Die Einfassung deckt sie. Einen Vliesrest einlegen, damit sie gefüllt ist.</translation>
+    </message>
+    <message>
+        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even, and bind as planned.</source>
+        <translation>Es bleiben {%1}. An allen vier Seiten {%2} abschneiden, damit der Rand gleichmäßig bleibt, und wie geplant einfassen.</translation>
+    </message>
+    <message>
+        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch, zigzag it, then square the side again.</source>
+        <translation>Es bleiben nur {%1}. Einen Rest der drei Lagen Kante an Kante in die Kerbe legen, mit Zickzack annähen, dann die Seite neu begradigen.</translation>
+    </message>
+    <message>
+        <source>If %1 was sewn in, unpick the joins on its sides only; they are sewn again with the new block. All others stay.</source>
+        <translation>War %1 schon eingenäht, nur die Verbindungen an seinen Seiten auftrennen; sie werden mit dem neuen Block wieder genäht. Alle anderen bleiben.</translation>
+    </message>
+    <message>
+        <source>No good block of that name is on record: nothing was changed.</source>
+        <translation>Kein guter Block dieses Namens ist verzeichnet: Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>So many scallops cannot be %1 deep: no more than %2.</source>
+        <translation>So viele Bögen können nicht %1 tief sein: höchstens %2.</translation>
+    </message>
+    <message>
+        <source>Doubled, the back strip catches only %1 past the seam; at least %2 holds.</source>
+        <extracomment>doubled: folded lengthwise first, so that its fold is ready made</extracomment>
+        <translation>Doppelt gelegt steht der Rückenstreifen nur %1 über die Naht; mindestens %2 halten.</translation>
+    </message>
+    <message>
+        <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
+        <extracomment>scallop: one of the round lobes the edge is cut into; its depth is measured from the raw edge</extracomment>
+        <translation>Bögen von %1 Tiefe schneiden in die Füllquiltung: Sie brauchen %2 Stoff außerhalb des Umrisses, da sind %3. Zuerst eine Stütznaht steppen.</translation>
+    </message>
+    <message>
+        <source>Between scallops %1 deep the binding comes close to the outline: %2 of cloth outside it would clear it, and there is %3.</source>
+        <translation>Zwischen Bögen von %1 Tiefe kommt die Einfassung nah an den Umriss: Mit %2 Stoff außerhalb bliebe er frei, da sind %3.</translation>
+    </message>
+    <message>
+        <source>A scallop’s arc of %1 is tight for folded binding; it eases round from %2.</source>
+        <translation>Ein Bogen mit %1 Radius ist eng für gelegte Einfassung; ab %2 legt sie sich glatt herum.</translation>
+    </message>
+    <message>
+        <source>The band may be wider than the piece: then trim its long side too.</source>
+        <translation>Ist das Band breiter als das Stück, auch die lange Seite beschneiden.</translation>
+    </message>
+    <message>
+        <source>Cut a band of %1 right across.</source>
+        <translation>Ein Band aus %1 über die ganze Breite schneiden.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -4547,6 +5674,25 @@ Schnittkante</translation>
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Which block?</source>
+        <translation>Welcher Block?</translation>
+    </message>
+    <message>
+        <source>No block is made yet.</source>
+        <translation>Noch ist kein Block gemacht.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Awake</name>
+    <message>
+        <source>A step is shown</source>
+        <translation>Ein Schritt wird gezeigt</translation>
     </message>
 </context>
 <context>
@@ -4625,6 +5771,29 @@ Schnittkante</translation>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 verliert je Seite %2 in die Nähte.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::ClothColour</name>
+    <message>
+        <source>no colour yet</source>
+        <translation>noch ohne Farbe</translation>
+    </message>
+    <message>
+        <source>Tap the cloth in the picture.</source>
+        <translation>Im Bild auf den Stoff tippen.</translation>
+    </message>
+    <message>
+        <source>Light and dark meet in this place: a print, a fold or a shadow. The mean of all of it is shown.</source>
+        <translation>Hier treffen Hell und Dunkel zusammen: ein Druck, eine Falte oder ein Schatten. Gezeigt wird das Mittel aus allem.</translation>
+    </message>
+    <message>
+        <source>The mean about the place you tapped. Tap another place to compare.</source>
+        <translation>Das Mittel um die getippte Stelle. Zum Vergleich eine andere antippen.</translation>
+    </message>
+    <message>
+        <source>This picture cannot be read. Choose another one.</source>
+        <translation>Dieses Bild ist nicht lesbar. Ein anderes wählen.</translation>
     </message>
 </context>
 <context>
@@ -4713,10 +5882,6 @@ Schnittkante</translation>
     <message>
         <source>Square corners, mitred.</source>
         <translation>Rechte Ecken, als Briefecken gelegt.</translation>
-    </message>
-    <message>
-        <source>Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.</source>
-        <translation>Ecken von %1. Die Kante misst ringsum %2: %3 Schrägband aus einem Quadrat von %4 schneiden.</translation>
     </message>
     <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
@@ -4861,6 +6026,67 @@ Schnittkante</translation>
     <message>
         <source>More came out than went in: count again.</source>
         <translation>Es kamen mehr heraus als hinein: noch einmal zählen.</translation>
+    </message>
+    <message>
+        <source>Rounded corners, {%1}</source>
+        <translation>Runde Ecken, {%1}</translation>
+    </message>
+    <message>
+        <source>A circle</source>
+        <translation>Ein Kreis</translation>
+    </message>
+    <message>
+        <source>Round ends</source>
+        <translation>Runde Enden</translation>
+    </message>
+    <message>
+        <source>Scallops, {%1} deep</source>
+        <translation>Bögen, {%1} tief</translation>
+    </message>
+    <message>
+        <source>Square corners</source>
+        <translation>Rechte Ecken</translation>
+    </message>
+    <message>
+        <source>A scallop’s depth is more than nothing and no more than %1.</source>
+        <translation>Die Tiefe eines Bogens ist mehr als nichts und höchstens %1.</translation>
+    </message>
+    <message>
+        <source>Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing the bias over each crown; at an inside point leave the needle down, straighten the edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.</source>
+        <translation>Auf dem Scheitel eines Bogens in der Mitte unten beginnen. Mit der Kante nähen und das Schrägband über jeden Scheitel einhalten; an einer Innenecke die Nadel unten lassen, die Kante gerade ziehen und weiternähen. Mit %1 Überlappung schließen, Enden im rechten Winkel gekreuzt.</translation>
+    </message>
+    <message>
+        <source>%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a radius of {%6} and {%7}.</source>
+        <extracomment>chord: the straight distance across one scallop</extracomment>
+        <translation>%1 Bögen längs und %2 quer, {%3} tief: Sehnen von {%4} und {%5}, gezeichnet mit einem Radius von {%6} und {%7}.</translation>
+    </message>
+    <message>
+        <source>A circle of %1 across.</source>
+        <translation>Ein Kreis von %1 Durchmesser.</translation>
+    </message>
+    <message>
+        <source>Ends rounded with a radius of %1.</source>
+        <translation>Enden gerundet mit einem Radius von %1.</translation>
+    </message>
+    <message>
+        <source>Corners of %1.</source>
+        <translation>Ecken von %1.</translation>
+    </message>
+    <message>
+        <source>The edge is %1 round: cut %2 of bias from a square of %3.</source>
+        <translation>Der Rand misst ringsum %1: %2 Schrägband aus einem Quadrat von %3 schneiden.</translation>
+    </message>
+    <message>
+        <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
+        <translation>Oder als %1 schräge Streifen, aus %2 über die Stoffbreite.</translation>
+    </message>
+    <message>
+        <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
+        <translation>Zwischen zwei Bögen schneidet der Rand %1 in die Füllquiltung: vor dem Schneiden neben der Linie eine Stütznaht steppen. Mit %2 Stoff außerhalb des Umrisses bliebe er frei.</translation>
+    </message>
+    <message>
+        <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
+        <translation>An jeder Innenecke eine Stütznaht steppen, bis an die Stiche einschneiden und dort drehen.</translation>
     </message>
 </context>
 <context>
@@ -5176,11 +6402,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>fold under</source>
-        <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
         <translation>Umlegen</translation>
     </message>
     <message>
         <source>visible sashing</source>
+        <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
         <translation>sichtbarer Zwischenstreifen</translation>
     </message>
     <message>
@@ -5273,6 +6499,182 @@ Schnittkante</translation>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
         <translation>Kreuzungen sind dick: kräftig bügeln und das Rad darüber von Hand drehen.</translation>
     </message>
+    <message>
+        <source>catch</source>
+        <translation>Überstand</translation>
+    </message>
+    <message>
+        <source>Lay in batting strips {%1} wide</source>
+        <extracomment>batting strips laid between the two allowances inside a wide sashing</extracomment>
+        <translation>Vliesstreifen von {%1} Breite einlegen</translation>
+    </message>
+    <message>
+        <source>Leave {%1} on the blocks</source>
+        <extracomment>the cloth left outside a block&apos;s stitched line when it is trimmed</extracomment>
+        <translation>{%1} an den Blöcken lassen</translation>
+    </message>
+    <message>
+        <source>Pare the allowances to {%1}</source>
+        <translation>Die Zugaben auf {%1} zurückschneiden</translation>
+    </message>
+    <message>
+        <source>Turn {%1} under</source>
+        <translation>{%1} umlegen</translation>
+    </message>
+    <message>
+        <source>Back strip doubled</source>
+        <translation>Rückenstreifen doppelt</translation>
+    </message>
+    <message>
+        <source>The gap between the allowances is filled; trim to {%1}.</source>
+        <translation>Der Spalt zwischen den Zugaben wird gefüllt; auf {%1} beschneiden.</translation>
+    </message>
+    <message>
+        <source>Cut %1 of them {%2} long.</source>
+        <translation>Davon %1 schneiden, je {%2} lang.</translation>
+    </message>
+    <message>
+        <source>What was cut off the batting serves.</source>
+        <translation>Vliesreste reichen dafür.</translation>
+    </message>
+    <message>
+        <source>Nothing is laid in. Trim to {%1}; the strip’s edge lies {%2} inside the block’s.</source>
+        <extracomment>the raw edge of the sashing strip lies inside the block&apos;s raw edge</extracomment>
+        <translation>Eingelegt wird nichts. Auf {%1} beschneiden; die Kante des Streifens liegt {%2} innerhalb der Blockkante.</translation>
+    </message>
+    <message>
+        <source>Then they lie flat under the narrow strip. Trim to {%1}; once sewn, pare the strip’s edge level with the block’s.</source>
+        <translation>Dann liegen sie flach unter dem schmalen Streifen. Auf {%1} beschneiden; nach dem Nähen die Streifenkante bündig mit der Blockkante schneiden.</translation>
+    </message>
+    <message>
+        <source>Back strips are cut {%1} wide; the fold catches {%2}.</source>
+        <translation>Rückenstreifen werden {%1} breit geschnitten; die Faltkante fasst {%2}.</translation>
+    </message>
+    <message>
+        <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
+        <translation>Den Rückenstreifen vor dem Annähen doppelt bügeln. Dann den Vorderstreifen vom ersten Block weg aufbügeln und den Rückenstreifen umbügeln.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::KitsModel</name>
+    <message>
+        <source>1 kit</source>
+        <translation>1 Satz</translation>
+    </message>
+    <message>
+        <source>%1 kits</source>
+        <translation>%1 Sätze</translation>
+    </message>
+    <message>
+        <source>Nothing can be changed now.</source>
+        <translation>Jetzt kann nichts geändert werden.</translation>
+    </message>
+    <message>
+        <source>A whole number up to %1.</source>
+        <translation>Eine ganze Zahl bis %1.</translation>
+    </message>
+    <message>
+        <source>Say first how many students there are.</source>
+        <translation>Zuerst sagen, wie viele lernen.</translation>
+    </message>
+    <message>
+        <source>%1: %2, yours, and %3</source>
+        <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
+        <translation>%1: %2, Ihrer und %3</translation>
+    </message>
+    <message>
+        <source>1 student</source>
+        <translation>1 Lernender</translation>
+    </message>
+    <message>
+        <source>%1 students</source>
+        <translation>%1 Lernende</translation>
+    </message>
+    <message>
+        <source>%1 spare</source>
+        <extracomment>so many spare kits</extracomment>
+        <translation>%1 in Reserve</translation>
+    </message>
+    <message>
+        <source>students</source>
+        <translation>Lernende</translation>
+    </message>
+    <message>
+        <source>spare kits</source>
+        <translation>Reservesätze</translation>
+    </message>
+    <message>
+        <source>machines in the room</source>
+        <translation>Maschinen im Raum</translation>
+    </message>
+    <message>
+        <source>who learns</source>
+        <translation>wer lernt</translation>
+    </message>
+    <message>
+        <source>All grown up</source>
+        <translation>Alle erwachsen</translation>
+    </message>
+    <message>
+        <source>Some under eighteen</source>
+        <translation>Manche unter achtzehn</translation>
+    </message>
+    <message>
+        <source>%1: %2 together; kit by kit it would be %3</source>
+        <translation>%1: %2 zusammen; Satz für Satz wären es %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, together or kit by kit</source>
+        <translation>%1: %2, zusammen wie Satz für Satz</translation>
+    </message>
+    <message>
+        <source>%1 %2 × %3</source>
+        <extracomment>%1 what is cut, %2 × %3 its two sides</extracomment>
+        <translation>%1 %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 in each kit</source>
+        <translation>%1 je Satz</translation>
+    </message>
+    <message>
+        <source>for all kits</source>
+        <translation>für alle Sätze</translation>
+    </message>
+    <message>
+        <source>%1 on the day</source>
+        <translation>%1 am Zuschneidetag</translation>
+    </message>
+    <message>
+        <source>%1 hours at the machine in all.</source>
+        <translation>Insgesamt %1 Stunden an der Maschine.</translation>
+    </message>
+    <message>
+        <source>Stitch ahead, or bring more machines.</source>
+        <translation>Vorab sticken oder mehr Maschinen mitbringen.</translation>
+    </message>
+    <message>
+        <source>At %1 machines side by side, %2 hours each.</source>
+        <translation>An %1 Maschinen nebeneinander je %2 Stunden.</translation>
+    </message>
+    <message>
+        <source>Some are under eighteen: an adult at each cutting place, at each machine and each iron.</source>
+        <translation>Manche sind unter achtzehn: ein Erwachsener an jedem Schneideplatz, jeder Maschine und jedem Bügeleisen.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Merging</name>
+    <message>
+        <source>Something made meanwhile hangs on it.</source>
+        <translation>Etwas inzwischen Gemachtes hängt daran.</translation>
+    </message>
+    <message>
+        <source>Both tablets changed it.</source>
+        <translation>Beide Tablets haben es geändert.</translation>
+    </message>
+    <message>
+        <source>Which of the two is newer is not known.</source>
+        <translation>Was davon neuer ist, ist nicht bekannt.</translation>
+    </message>
 </context>
 <context>
     <name>matside::OpenFiles</name>
@@ -5322,6 +6724,21 @@ Schnittkante</translation>
     <message>
         <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
         <translation>Die Kamera konnte kein Bild aufnehmen. Nichts ging verloren: noch einmal versuchen oder eines wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Power</name>
+    <message>
+        <source>The battery is nearly empty: nothing new is begun until the tablet is plugged in.</source>
+        <translation>Der Akku ist fast leer: Neues wird erst begonnen, wenn das Tablet am Strom hängt.</translation>
+    </message>
+    <message>
+        <source>The battery is nearly empty. All is saved; nothing new is begun until the tablet is plugged in.</source>
+        <translation>Der Akku ist fast leer. Alles ist gespeichert; Neues wird erst begonnen, wenn das Tablet am Strom hängt.</translation>
+    </message>
+    <message>
+        <source>The battery is low: plug the tablet in soon. All is saved.</source>
+        <translation>Der Akku wird leer: das Tablet bald ans Ladegerät hängen. Alles ist gespeichert.</translation>
     </message>
 </context>
 <context>
@@ -5445,6 +6862,56 @@ Schnittkante</translation>
         <source>How much of it is left?</source>
         <translation>Wie viel ist davon übrig?</translation>
     </message>
+    <message>
+        <source>The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the table; while a block is stitched it does nothing.</source>
+        <translation>Das Pedal blättert die Schritte. Dorthin stellen, wo der Fuß es nicht mit dem der Maschine verwechselt, oder auf den Tisch; während ein Block gestickt wird, tut es nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::ShadeModel</name>
+    <message>
+        <source>step %1</source>
+        <extracomment>of the scale from black to white</extracomment>
+        <translation>Stufe %1</translation>
+    </message>
+    <message>
+        <source>no colour yet</source>
+        <translation>noch ohne Farbe</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <extracomment>one patch lies on another, or on the ground</extracomment>
+        <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>No patches are listed: look how far apart the cloths lie on the scale.</source>
+        <translation>Es sind keine Flicken aufgeführt: ansehen, wie weit die Stoffe auf der Skala auseinanderliegen.</translation>
+    </message>
+    <message>
+        <source>Give the ground and the patches their colours: press a cloth.</source>
+        <translation>Dem Grund und den Flicken ihre Farben geben: auf einen Stoff tippen.</translation>
+    </message>
+    <message>
+        <source>Blocks are stitched already: the order stays as it is.</source>
+        <translation>Es sind schon Blöcke gestickt: Die Folge bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Patches of one name cannot be put in order.</source>
+        <translation>Flicken mit gleichem Namen lassen sich nicht ordnen.</translation>
+    </message>
+    <message>
+        <source>An order is sought for up to %1 patches; here there are %2.</source>
+        <translation>Eine Folge wird für bis zu %1 Flicken gesucht; hier sind es %2.</translation>
+    </message>
+    <message>
+        <source>Laid from the lowest up as %1, patches that follow each other would be %2 steps apart or more, not %3.</source>
+        <extracomment>%1 lists patches, %2 and %3 are numbers of steps of the ten-step scale</extracomment>
+        <translation>Von unten nach oben so gelegt: %1. Dann lägen aufeinanderfolgende Flicken mindestens %2 Stufen auseinander statt %3.</translation>
+    </message>
+    <message>
+        <source>Look first whether your design lets one lie over the other.</source>
+        <translation>Zuerst ansehen, ob der Entwurf das zulässt.</translation>
+    </message>
 </context>
 <context>
     <name>matside::Sharing</name>
@@ -5532,8 +6999,50 @@ Schnittkante</translation>
         <translation>Stoffe mit Preis: %1</translation>
     </message>
     <message>
-        <source>For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.</source>
-        <translation>Für %1 Blöcke etwa %2 m Garn, %3 gewickelte Spulen, %4 Nadeln.</translation>
+        <source>from what you have: %1</source>
+        <extracomment>%1 strips, &quot;3 × 11 3/4 in&quot;</extracomment>
+        <translation>aus Vorhandenem: %1</translation>
+    </message>
+    <message>
+        <source>This much is short: what is cut stays, and the rest no longer yields all.</source>
+        <translation>So viel fehlt: Geschnittenes bleibt, und der Rest gibt nicht mehr alles her.</translation>
+    </message>
+    <message>
+        <source>Bought or begun: this way of cutting stays.</source>
+        <translation>Gekauft oder begonnen: Dieser Zuschnitt bleibt.</translation>
+    </message>
+    <message>
+        <source>What you have yields all of it: nothing to buy.</source>
+        <translation>Vorhandenes reicht für alles: nichts zu kaufen.</translation>
+    </message>
+    <message>
+        <source>1 needle</source>
+        <translation>1 Nadel</translation>
+    </message>
+    <message>
+        <source>%1 needles</source>
+        <translation>%1 Nadeln</translation>
+    </message>
+    <message>
+        <source>For %1 about %2 m of thread, %3 wound, %4.</source>
+        <extracomment>%1 &quot;9 blocks&quot;, %2 metres, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
+        <translation>Für %1 etwa %2 m Garn, %3 gespult, %4.</translation>
+    </message>
+    <message>
+        <source>1 block</source>
+        <translation>1 Block</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <translation>%1 Blöcke</translation>
+    </message>
+    <message>
+        <source>1 bobbin</source>
+        <translation>1 Spule</translation>
+    </message>
+    <message>
+        <source>%1 bobbins</source>
+        <translation>%1 Spulen</translation>
     </message>
 </context>
 <context>
@@ -5640,6 +7149,104 @@ Schnittkante</translation>
         <source>First stitch all its blocks: %1 more</source>
         <extracomment>the strip that would be cut apart holds %1 blocks that are not stitched yet</extracomment>
         <translation>Erst alle Blöcke sticken: noch %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>matside::StockModel</name>
+    <message>
+        <source>1 piece</source>
+        <extracomment>pieces of cloth she has already</extracomment>
+        <translation>1 Stück</translation>
+    </message>
+    <message>
+        <source>%1 pieces</source>
+        <translation>%1 Stücke</translation>
+    </message>
+    <message>
+        <source>a piece of</source>
+        <translation>ein Stück von</translation>
+    </message>
+    <message>
+        <source>its length, along the selvedge</source>
+        <translation>Länge, an der Webkante entlang</translation>
+    </message>
+    <message>
+        <source>its width, selvedges off</source>
+        <translation>Breite ohne Webkanten</translation>
+    </message>
+    <message>
+        <source>%1 × %2 of %3</source>
+        <extracomment>a piece of cloth: length × width, and which cloth</extracomment>
+        <translation>%1 × %2 von %3</translation>
+    </message>
+    <message>
+        <source>List the cloth at Fit first.</source>
+        <translation>Den Stoff zuerst unter Planen eintragen.</translation>
+    </message>
+    <message>
+        <source>Say which cloth it is.</source>
+        <translation>Sagen, welcher Stoff es ist.</translation>
+    </message>
+    <message>
+        <source>%1 pieces of one cloth are laid out together at most. Take a small one away first.</source>
+        <translation>Höchstens %1 Stücke eines Stoffs werden zusammen ausgelegt. Zuerst ein kleines herausnehmen.</translation>
+    </message>
+    <message>
+        <source>This cloth is bought or begun, so its layout stays. Take the tick away first.</source>
+        <translation>Dieser Stoff ist gekauft oder begonnen, sein Zuschnitt bleibt. Zuerst den Haken wegnehmen.</translation>
+    </message>
+    <message>
+        <source>This cannot be changed here.</source>
+        <translation>Das kann hier nicht geändert werden.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation>Zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>Strips of this piece are in a layout that stays.</source>
+        <translation>Streifen dieses Stücks gehören zu einem Zuschnitt, der bleibt.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::TakeModel</name>
+    <message>
+        <source>at least %1 wide between the selvedges</source>
+        <extracomment>on the list to take: the cloth must be at least this wide between its selvedges</extracomment>
+        <translation>mindestens %1 breit zwischen den Webkanten</translation>
+    </message>
+    <message>
+        <source>%1 m of thread</source>
+        <translation>%1 m Garn</translation>
+    </message>
+    <message>
+        <source>for 1 bobbin and the top</source>
+        <translation>für 1 Spule und das Obergarn</translation>
+    </message>
+    <message>
+        <source>for %1 bobbins and the top</source>
+        <translation>für %1 Spulen und das Obergarn</translation>
+    </message>
+    <message>
+        <source>quilting needles, a new one every 8 hours</source>
+        <translation>Quiltnadeln, alle 8 Stunden eine neue</translation>
+    </message>
+    <message>
+        <source>All of it is in the basket.</source>
+        <translation>Alles liegt im Korb.</translation>
+    </message>
+    <message>
+        <source>1 thing to find</source>
+        <translation>Noch 1 zu finden</translation>
+    </message>
+    <message>
+        <source>%1 things to find</source>
+        <translation>Noch %1 zu finden</translation>
     </message>
 </context>
 <context>

@@ -25,6 +25,15 @@
         <source>Undo</source>
         <translation>Deshacer</translation>
     </message>
+    <message>
+        <source>Read</source>
+        <extracomment>reads the step out; one short word on a narrow cell</extracomment>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Read this step aloud</source>
+        <translation>Leer este paso en voz alta</translation>
+    </message>
 </context>
 <context>
     <name>BindingSection</name>
@@ -94,14 +103,6 @@
         <translation>Costura {%1}, en sección</translation>
     </message>
     <message>
-        <source>Rounded corners, {%1}</source>
-        <translation>Esquinas redondas, {%1}</translation>
-    </message>
-    <message>
-        <source>Square corners</source>
-        <translation>Esquinas rectas</translation>
-    </message>
-    <message>
         <source>Care, label, sleeve, pillow</source>
         <translation>Cuidado, etiqueta, manga, cojín</translation>
     </message>
@@ -134,6 +135,34 @@
     <message>
         <source>Radius of the corners</source>
         <translation>Radio de las esquinas</translation>
+    </message>
+    <message>
+        <source>circle</source>
+        <translation>círculo</translation>
+    </message>
+    <message>
+        <source>round ends</source>
+        <translation>extremos redondos</translation>
+    </message>
+    <message>
+        <source>scallops</source>
+        <translation>ondas</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profundidad</translation>
+    </message>
+    <message>
+        <source>Depth of the scallops</source>
+        <translation>Profundidad de las ondas</translation>
+    </message>
+    <message>
+        <source>scallops along</source>
+        <translation>ondas a lo largo</translation>
+    </message>
+    <message>
+        <source>scallops across</source>
+        <translation>ondas a lo ancho</translation>
     </message>
 </context>
 <context>
@@ -242,6 +271,11 @@
         <extracomment>a price nobody has entered</extracomment>
         <translation>sin indicar</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what is decided, %2 the value it has</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>FieldRow</name>
@@ -293,6 +327,11 @@
     <message>
         <source>A file of this project</source>
         <translation>Un archivo de este proyecto</translation>
+    </message>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Claro y oscuro</translation>
     </message>
 </context>
 <context>
@@ -458,6 +497,11 @@
         <source>Back to the gallery</source>
         <translation>Volver a las fotos</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a block&apos;s name, %2 its measured size</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>GalleryPage</name>
@@ -469,6 +513,28 @@
     <message>
         <source>Back to the work</source>
         <translation>Volver al trabajo</translation>
+    </message>
+</context>
+<context>
+    <name>HelperView</name>
+    <message>
+        <source>Nothing left to do here</source>
+        <translation>Aquí no queda nada por hacer</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>No step is at hand.</source>
+        <translation>No hay ningún paso a la vista.</translation>
+    </message>
+</context>
+<context>
+    <name>HelperWindow</name>
+    <message>
+        <source>For helpers: Matside</source>
+        <translation>Para ayudantes: Matside</translation>
     </message>
 </context>
 <context>
@@ -693,6 +759,10 @@
         <source>Two blocks should change places</source>
         <translation>Dos bloques deberían cambiarse</translation>
     </message>
+    <message>
+        <source>Filling and closing</source>
+        <translation>Rellenar y cerrar</translation>
+    </message>
 </context>
 <context>
     <name>JoinGauge</name>
@@ -777,6 +847,14 @@
         <source>More</source>
         <translation>Más</translation>
     </message>
+    <message>
+        <source>Section of a join: seam %1</source>
+        <translation>Sección de una unión: costura %1</translation>
+    </message>
+    <message>
+        <source>Section of a join: seam %1, back strip doubled, catch %2</source>
+        <translation>Sección de una unión: costura %1, tira trasera doble, agarre %2</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -805,6 +883,17 @@
     </message>
 </context>
 <context>
+    <name>JoinWays</name>
+    <message>
+        <source>Filling and closing</source>
+        <translation>Rellenar y cerrar</translation>
+    </message>
+    <message>
+        <source>What is cut already stays as it is; what no longer fits is named.</source>
+        <translation>Lo ya cortado queda como está; se nombra lo que ya no encaja.</translation>
+    </message>
+</context>
+<context>
     <name>Keypad</name>
     <message>
         <source>Cancel</source>
@@ -828,6 +917,17 @@
     <message>
         <source>rub out the last</source>
         <translation>borrar lo último</translation>
+    </message>
+</context>
+<context>
+    <name>KitsSheet</name>
+    <message>
+        <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
+        <translation>Decir cuántos alumnos hay: un juego para cada uno, otro para usted y uno de reserva por cada diez alumnos.</translation>
+    </message>
+    <message>
+        <source>What is cut</source>
+        <translation>Lo que se corta</translation>
     </message>
 </context>
 <context>
@@ -900,6 +1000,11 @@
     <message>
         <source>Not now</source>
         <translation>Ahora no</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is &quot;Block A1&quot;, %2 where it was stitched</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -992,6 +1097,22 @@
         <source>Undone: %1</source>
         <translation>Deshecho: %1</translation>
     </message>
+    <message>
+        <source>--diagrams FOLDER needs a project file after it.</source>
+        <translation>Tras --diagrams FOLDER falta un archivo de proyecto.</translation>
+    </message>
+    <message>
+        <source>The form is long, short or class.</source>
+        <translation>La forma es long, short o class.</translation>
+    </message>
+    <message>
+        <source>Write the drawings of the sheet as SVG files.</source>
+        <translation>Escribir los dibujos de la hoja como archivos SVG.</translation>
+    </message>
+    <message>
+        <source>Form of the sheet: long, short, or class, with a list for every kit.</source>
+        <translation>Forma de la hoja: long, short o class, con una lista para cada juego.</translation>
+    </message>
 </context>
 <context>
     <name>MeasureScene</name>
@@ -1033,6 +1154,329 @@
     <message>
         <source>All six are as shown</source>
         <translation>Las seis son como se ve</translation>
+    </message>
+    <message>
+        <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
+        <translation>Un lado mal leído por 6 mm se nota cuatro veces de cinco; por 10 mm, siempre.</translation>
+    </message>
+    <message>
+        <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
+        <translation>Un lado mal leído por 1/4 in se nota cuatro veces de cinco; por 3/8 in, siempre.</translation>
+    </message>
+</context>
+<context>
+    <name>Merge</name>
+    <message>
+        <source>the project’s name</source>
+        <translation>nombre del proyecto</translation>
+    </message>
+    <message>
+        <source>cutting hand</source>
+        <extracomment>the hand she holds the cutter in</extracomment>
+        <translation>mano de corte</translation>
+    </message>
+    <message>
+        <source>which block goes where</source>
+        <translation>qué bloque va en qué lugar</translation>
+    </message>
+    <message>
+        <source>draw-up</source>
+        <translation>encogido</translation>
+    </message>
+    <message>
+        <source>corners</source>
+        <translation>esquinas</translation>
+    </message>
+    <message>
+        <source>hoop</source>
+        <translation>bastidor</translation>
+    </message>
+    <message>
+        <source>hoop’s field</source>
+        <translation>campo de bordado</translation>
+    </message>
+    <message>
+        <source>hoop’s opening</source>
+        <translation>abertura del bastidor</translation>
+    </message>
+    <message>
+        <source>hoop’s outside</source>
+        <translation>exterior del bastidor</translation>
+    </message>
+    <message>
+        <source>thickest sandwich in the hoop</source>
+        <extracomment>sandwich: front, batting and back together</extracomment>
+        <translation>capas más gruesas del bastidor</translation>
+    </message>
+    <message>
+        <source>side of the hoop’s bracket</source>
+        <translation>lado del soporte del bastidor</translation>
+    </message>
+    <message>
+        <source>gaps that give sashing</source>
+        <translation>huecos que dan tiras de unión</translation>
+    </message>
+    <message>
+        <source>kits cut from the same strips</source>
+        <translation>juegos cortados de las mismas tiras</translation>
+    </message>
+    <message>
+        <source>between stippling lines</source>
+        <translation>entre líneas del punteado</translation>
+    </message>
+    <message>
+        <source>stitch length</source>
+        <translation>largo de puntada</translation>
+    </message>
+    <message>
+        <source>thread on a bobbin</source>
+        <translation>hilo en una canilla</translation>
+    </message>
+    <message>
+        <source>stitches a minute</source>
+        <translation>puntadas por minuto</translation>
+    </message>
+    <message>
+        <source>patches trimmed at the machine</source>
+        <translation>parches recortados en la máquina</translation>
+    </message>
+    <message>
+        <source>ruler “%1”</source>
+        <translation>regla «%1»</translation>
+    </message>
+    <message>
+        <source>design “%1”</source>
+        <translation>diseño «%1»</translation>
+    </message>
+    <message>
+        <source>cloth “%1”</source>
+        <translation>tela «%1»</translation>
+    </message>
+    <message>
+        <source>patch “%1”</source>
+        <extracomment>patch: a shape of cloth stitched onto the block</extracomment>
+        <translation>parche «%1»</translation>
+    </message>
+    <message>
+        <source>test block, as measured</source>
+        <translation>bloque de prueba, medido</translation>
+    </message>
+    <message>
+        <source>test join, as measured</source>
+        <translation>unión de prueba, medida</translation>
+    </message>
+    <message>
+        <source>draw-up taken from the first blocks</source>
+        <translation>encogido de los primeros bloques</translation>
+    </message>
+    <message>
+        <source>trial put off</source>
+        <translation>prueba aplazada</translation>
+    </message>
+    <message>
+        <source>whole piece, as measured</source>
+        <translation>pieza entera, medida</translation>
+    </message>
+    <message>
+        <source>pins counted, in and out</source>
+        <translation>alfileres contados, puestos y quitados</translation>
+    </message>
+    <message>
+        <source>cloth “%1”, as bought</source>
+        <translation>tela «%1», tal como se compró</translation>
+    </message>
+    <message>
+        <source>row %1, as measured</source>
+        <translation>fila %1, medida</translation>
+    </message>
+    <message>
+        <source>strip %1</source>
+        <translation>tira %1</translation>
+    </message>
+    <message>
+        <source>block %1</source>
+        <translation>bloque %1</translation>
+    </message>
+    <message>
+        <source>block %1, how far it is</source>
+        <translation>bloque %1, hasta dónde llega</translation>
+    </message>
+    <message>
+        <source>block %1, size sent to the machine</source>
+        <extracomment>sent: the size given to the embroidery machine</extracomment>
+        <translation>bloque %1, medida enviada a la máquina</translation>
+    </message>
+    <message>
+        <source>block %1, outline as measured</source>
+        <translation>bloque %1, contorno medido</translation>
+    </message>
+    <message>
+        <source>block %1, sides as measured</source>
+        <translation>bloque %1, lados medidos</translation>
+    </message>
+    <message>
+        <source>block %1, diagonals as measured</source>
+        <translation>bloque %1, diagonales medidas</translation>
+    </message>
+    <message>
+        <source>block %1, minutes at the machine</source>
+        <translation>bloque %1, minutos en la máquina</translation>
+    </message>
+    <message>
+        <source>block %1, where it lies</source>
+        <translation>bloque %1, dónde está puesto</translation>
+    </message>
+    <message>
+        <source>block %1, its strip</source>
+        <translation>bloque %1, su tira</translation>
+    </message>
+    <message>
+        <source>block %1, place on its strip</source>
+        <translation>bloque %1, lugar en su tira</translation>
+    </message>
+    <message>
+        <source>done: %1</source>
+        <extracomment>how many pieces were cut or sewn; %1 is the work in words</extracomment>
+        <translation>hecho: %1</translation>
+    </message>
+    <message>
+        <source>spoiled: %1</source>
+        <translation>estropeado: %1</translation>
+    </message>
+    <message>
+        <source>stitched</source>
+        <translation>bordado</translation>
+    </message>
+    <message>
+        <source>trimmed</source>
+        <translation>recortado</translation>
+    </message>
+    <message>
+        <source>joined</source>
+        <translation>unido</translation>
+    </message>
+    <message>
+        <source>spoiled</source>
+        <translation>estropeado</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdido</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>derecha</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>place %1</source>
+        <translation>lugar %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a cloth, a strip or a block, %2 what is told of it
+----------
+what is told, and its value on the other tablet</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>nothing of it</source>
+        <extracomment>in place of a value: one of the two tablets says nothing of it</extracomment>
+        <translation>nada de ello</translation>
+    </message>
+    <message>
+        <source>one block made on the other tablet</source>
+        <translation>un bloque hecho en la otra tableta</translation>
+    </message>
+    <message>
+        <source>%1 blocks made on the other tablet</source>
+        <translation>%1 bloques hechos en la otra tableta</translation>
+    </message>
+    <message>
+        <source>one thing that happened there</source>
+        <translation>una cosa que pasó allí</translation>
+    </message>
+    <message>
+        <source>%1 things that happened there</source>
+        <translation>%1 cosas que pasaron allí</translation>
+    </message>
+    <message>
+        <source>one note</source>
+        <translation>una nota</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 notas</translation>
+    </message>
+    <message>
+        <source>one photograph</source>
+        <translation>una foto</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 fotos</translation>
+    </message>
+    <message>
+        <source>One tablet has this piece in inches, the other in millimetres. Bring it in as a project of its own.</source>
+        <translation>Una tableta tiene esta pieza en pulgadas, la otra en milímetros. Traerla como proyecto aparte.</translation>
+    </message>
+    <message>
+        <source>The project on this tablet has something to be mended first, at Fit.</source>
+        <translation>En el proyecto de esta tableta hay algo que arreglar antes, en Planear.</translation>
+    </message>
+    <message>
+        <source>The two do not fit together. Bring it in as a project of its own.</source>
+        <translation>Los dos no encajan. Traerlo como proyecto aparte.</translation>
+    </message>
+</context>
+<context>
+    <name>MergeFile</name>
+    <message>
+        <source>This project is on this tablet already. Put together, all that stands here stays, and one Undo takes the rest back.</source>
+        <translation>Este proyecto ya está en esta tableta. Al juntarlos se queda todo lo de aquí, y deshacer una vez quita lo demás.</translation>
+    </message>
+    <message>
+        <source>One moment: the photographs are being kept.</source>
+        <translation>Un momento: se guardan las fotos.</translation>
+    </message>
+    <message>
+        <source>All that is in the file is here already.</source>
+        <translation>Todo lo del archivo ya está aquí.</translation>
+    </message>
+    <message>
+        <source>This comes from the other tablet</source>
+        <translation>Esto viene de la otra tableta</translation>
+    </message>
+    <message>
+        <source>Told differently: choose what holds. Still to choose: %1</source>
+        <extracomment>two tablets tell a thing differently; %1 is how many she has yet to choose</extracomment>
+        <translation>Dicho de dos maneras: elegir lo que vale. Por elegir: %1</translation>
+    </message>
+    <message>
+        <source>Told differently: all of it is chosen.</source>
+        <translation>Dicho de dos maneras: todo está elegido.</translation>
+    </message>
+    <message>
+        <source>Here: %1</source>
+        <extracomment>the value on the tablet in her hands</extracomment>
+        <translation>Aquí: %1</translation>
+    </message>
+    <message>
+        <source>The other tablet: %1</source>
+        <extracomment>the value on the other tablet</extracomment>
+        <translation>La otra tableta: %1</translation>
+    </message>
+    <message>
+        <source>Both together: %1</source>
+        <extracomment>pieces counted on both tablets, added up</extracomment>
+        <translation>Las dos juntas: %1</translation>
     </message>
 </context>
 <context>
@@ -1150,6 +1594,14 @@
         <source>Back to the shelf</source>
         <translation>Volver al estante</translation>
     </message>
+    <message>
+        <source>Put the two together</source>
+        <translation>Juntar los dos</translation>
+    </message>
+    <message>
+        <source>As a project of its own</source>
+        <translation>Como proyecto aparte</translation>
+    </message>
 </context>
 <context>
     <name>PhotoSheet</name>
@@ -1181,23 +1633,6 @@
         <translation>Tocar donde sea: %1 del bloque %2</translation>
     </message>
     <message>
-        <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
-        <extracomment>%1 is the name of a folder</extracomment>
-        <translation>No hay fotos en la carpeta «%1». Ponerlas allí o seguir sin foto.</translation>
-    </message>
-    <message>
-        <source>Folder above</source>
-        <translation>Carpeta de arriba</translation>
-    </message>
-    <message>
-        <source>Use the camera</source>
-        <translation>Usar la cámara</translation>
-    </message>
-    <message>
-        <source>Choose a picture</source>
-        <translation>Elegir una foto</translation>
-    </message>
-    <message>
         <source>Back without a picture</source>
         <translation>Volver sin foto</translation>
     </message>
@@ -1226,6 +1661,26 @@
     </message>
 </context>
 <context>
+    <name>PictureFinder</name>
+    <message>
+        <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
+        <extracomment>%1 is the name of a folder</extracomment>
+        <translation>No hay fotos en la carpeta «%1». Ponerlas allí o seguir sin foto.</translation>
+    </message>
+    <message>
+        <source>Folder above</source>
+        <translation>Carpeta de arriba</translation>
+    </message>
+    <message>
+        <source>Use the camera</source>
+        <translation>Usar la cámara</translation>
+    </message>
+    <message>
+        <source>Choose a picture</source>
+        <translation>Elegir una foto</translation>
+    </message>
+</context>
+<context>
     <name>PictureRow</name>
     <message>
         <source>Folder %1</source>
@@ -1236,6 +1691,14 @@
         <source>Folder: %1</source>
         <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
         <translation>Carpeta: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PriceSheet</name>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>spoken: %1 is a line of the sum, %2 its amount</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -1472,6 +1935,300 @@ borde cortado</translation>
     <message>
         <source>Back to the shelf</source>
         <translation>Volver al estante</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Leer en voz alta</translation>
+    </message>
+    <message>
+        <source>This tablet has no voice for your language: nothing is read out.</source>
+        <translation>Esta tableta no tiene voz para este idioma: no se lee nada.</translation>
+    </message>
+    <message>
+        <source>Where you cut, a step is read out only once you have asked for it there.</source>
+        <translation>Donde se corta, un paso solo se lee después de pedirlo allí.</translation>
+    </message>
+    <message>
+        <source>Press Read beside a step to hear it; press again to hush it.</source>
+        <translation>Pulsar «Leer» junto al paso para oírlo; pulsar otra vez para callarlo.</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <extracomment>when a step is read out: never, when she asks, at each new step</extracomment>
+        <translation>Nunca</translation>
+    </message>
+    <message>
+        <source>When asked</source>
+        <translation>Al pedirlo</translation>
+    </message>
+    <message>
+        <source>Each new step</source>
+        <translation>Cada paso nuevo</translation>
+    </message>
+    <message>
+        <source>Page-turn pedal</source>
+        <translation>Pedal pasapáginas</translation>
+    </message>
+    <message>
+        <source>Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.</source>
+        <translation>Ponerlo donde el pie no lo confunda con el de la máquina, o sobre la mesa. Mientras se borda un bloque no pasa nada.</translation>
+    </message>
+    <message>
+        <source>Turns the steps</source>
+        <translation>Pasa los pasos</translation>
+    </message>
+    <message>
+        <source>Turns nothing</source>
+        <translation>No pasa nada</translation>
+    </message>
+    <message>
+        <source>Window for helpers</source>
+        <translation>Ventana para ayudantes</translation>
+    </message>
+    <message>
+        <source>The same step, large and without buttons, for a second screen: for a helper or a class.</source>
+        <translation>El mismo paso, grande y sin botones, para una segunda pantalla: para ayudantes o una clase.</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Cerrada</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abierta</translation>
+    </message>
+</context>
+<context>
+    <name>Shade</name>
+    <message>
+        <source>red</source>
+        <translation>rojo</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>naranja</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>amarillo</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>verde</translation>
+    </message>
+    <message>
+        <source>blue-green</source>
+        <extracomment>between green and blue</extracomment>
+        <translation>verde azulado</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>azul</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>violeta</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>gris</translation>
+    </message>
+    <message>
+        <source>%1, step %2 of 10</source>
+        <extracomment>a colour: its hue and its step on the scale from black to white</extracomment>
+        <translation>%1, paso %2 de 10</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. That is clear from across the room.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale</extracomment>
+        <translation>Lo más cercano: %1 sobre %2, a %3 pasos. Se distingue bien desde lejos.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
+        <translation>Lo más cercano: %1 sobre %2, a %3 pasos. Desde lejos se ve apagado: dos pasos separan bien.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
+        <translation>Lo más cercano: %1 sobre %2, a solo %3 pasos. Desde lejos %1 se pierde: tome una tela más clara o más oscura para uno de los dos.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeCloth</name>
+    <message>
+        <source>Another picture</source>
+        <translation>Otra foto</translation>
+    </message>
+    <message>
+        <source>From a photograph</source>
+        <translation>De una foto</translation>
+    </message>
+    <message>
+        <source>Take this colour</source>
+        <translation>Tomar este color</translation>
+    </message>
+    <message>
+        <source>Back to the palette</source>
+        <translation>Volver a la paleta</translation>
+    </message>
+    <message>
+        <source>Back to the cloths</source>
+        <translation>Volver a las telas</translation>
+    </message>
+    <message>
+        <source>Opening the picture</source>
+        <translation>Abriendo la foto</translation>
+    </message>
+    <message>
+        <source>Choose a picture of %1</source>
+        <extracomment>%1 is a cloth</extracomment>
+        <translation>Elegir una foto: %1</translation>
+    </message>
+    <message>
+        <source>Tap anywhere: %1</source>
+        <translation>Toque donde sea: %1</translation>
+    </message>
+    <message>
+        <source>Take a picture of %1</source>
+        <translation>Hacer una foto: %1</translation>
+    </message>
+    <message>
+        <source>Back without a picture</source>
+        <translation>Volver sin foto</translation>
+    </message>
+    <message>
+        <source>A photograph holds the light of the room as well as the cloth. Take it by daylight, without flash. The picture is only looked at: it is not kept.</source>
+        <translation>Una foto lleva también la luz del cuarto, no solo la tela. Hágala con luz de día y sin flash. La foto solo se mira: no se guarda.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeFaces</name>
+    <message>
+        <source>Front</source>
+        <extracomment>the front face of the piece</extracomment>
+        <translation>Delantera</translation>
+    </message>
+    <message>
+        <source>The front in grey</source>
+        <translation>La delantera en gris</translation>
+    </message>
+    <message>
+        <source>The front in colour</source>
+        <translation>La delantera en color</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>the back face of the piece</extracomment>
+        <translation>Trasera</translation>
+    </message>
+    <message>
+        <source>The back in grey</source>
+        <translation>La trasera en gris</translation>
+    </message>
+    <message>
+        <source>The back in colour</source>
+        <translation>La trasera en color</translation>
+    </message>
+    <message>
+        <source>Show in colour</source>
+        <translation>Ver en color</translation>
+    </message>
+    <message>
+        <source>Show in grey</source>
+        <translation>Ver en gris</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeFindings</name>
+    <message>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Claro y oscuro</translation>
+    </message>
+    <message>
+        <source>The cloths on the scale from 1, black, to 10, white</source>
+        <translation>Las telas en la escala del 1, negro, al 10, blanco</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <extracomment>which of the block designs is judged</extracomment>
+        <translation>Diseño</translation>
+    </message>
+    <message>
+        <source>Lay them in this order</source>
+        <translation>Ponerlos en este orden</translation>
+    </message>
+    <message>
+        <source>The patches are drawn as plain rectangles. A screen shows cloth only roughly: lay the patch on the ground and look at it from across the room.</source>
+        <translation>Los parches se dibujan como simples rectángulos. Una pantalla muestra la tela solo aproximadamente: ponga el parche sobre el fondo y mírelo desde lejos.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeHeld</name>
+    <message>
+        <source>This is the cloth in that light, not the cloth itself. Compare it with the cloth in your hand.</source>
+        <translation>Es la tela con aquella luz, no la tela misma. Compárela con la tela en la mano.</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePage</name>
+    <message>
+        <source>Back to the work</source>
+        <translation>Volver al trabajo</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePair</name>
+    <message>
+        <source>%1 steps</source>
+        <extracomment>so many steps of the scale from black to white lie between two cloths</extracomment>
+        <translation>%1 pasos</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePalette</name>
+    <message>
+        <source>lightness</source>
+        <translation>claridad</translation>
+    </message>
+    <message>
+        <source>hue</source>
+        <extracomment>red, orange, yellow, green …</extracomment>
+        <translation>tono</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <extracomment>how strong a colour is, from grey to the strongest there is</extracomment>
+        <translation>fuerza</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1, menos</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1, más</translation>
+    </message>
+</context>
+<context>
+    <name>ShadePicture</name>
+    <message>
+        <source>The picture: tap the cloth</source>
+        <translation>La foto: toque la tela</translation>
+    </message>
+</context>
+<context>
+    <name>ShadeRow</name>
+    <message>
+        <source>gives the cloth its colour</source>
+        <translation>da a la tela su color</translation>
     </message>
 </context>
 <context>
@@ -1897,6 +2654,64 @@ borde cortado</translation>
         <extracomment>a heading and the cloth it goes on with</extracomment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>For a class: %1 kits.</source>
+        <translation>Para una clase: %1 juegos.</translation>
+    </message>
+    <message>
+        <source>Kits share their hoop strips: stitch them ahead and hand out the blocks.</source>
+        <translation>Los juegos comparten las tiras de bastidor: bordarlas antes y repartir los bloques.</translation>
+    </message>
+    <message>
+        <source>To cut for all kits</source>
+        <translation>Para cortar, todos los juegos</translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <extracomment>heads of a table: pieces for all kits together, pieces in one kit</extracomment>
+        <translation>en total</translation>
+    </message>
+    <message>
+        <source>in a kit</source>
+        <translation>por juego</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>Blocks, stitched ahead; the size is when trimmed.</source>
+        <translation>Bloques ya bordados; la medida es recortados.</translation>
+    </message>
+    <message>
+        <source>Kit %1 of %2</source>
+        <translation>Juego %1 de %2</translation>
+    </message>
+    <message>
+        <source>A kit: copy this page, once for each of %1</source>
+        <translation>Un juego: copiar esta página, una por cada uno de %1</translation>
+    </message>
+    <message>
+        <source>Name:</source>
+        <extracomment>whose kit it is: a line to write on follows</extracomment>
+        <translation>Nombre:</translation>
+    </message>
+    <message>
+        <source>In the kit</source>
+        <translation>En el juego</translation>
+    </message>
+    <message>
+        <source>The diagram could not be written to %1: %2. Choose another place.</source>
+        <translation>El dibujo no pudo escribirse en %1: %2. Elegir otro lugar.</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>la carpeta no puede crearse</translation>
+    </message>
 </context>
 <context>
     <name>ShelfPage</name>
@@ -1931,6 +2746,21 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>ShopFoot</name>
+    <message>
+        <source>Cost and price</source>
+        <translation>Coste y precio</translation>
+    </message>
+    <message>
+        <source>Kits for a class</source>
+        <translation>Juegos para una clase</translation>
+    </message>
+    <message>
+        <source>Cloth you have</source>
+        <translation>Tela que ya hay</translation>
+    </message>
+</context>
+<context>
     <name>ShopPage</name>
     <message>
         <source>To buy</source>
@@ -1961,8 +2791,14 @@ borde cortado</translation>
         <translation>Cómo se corta %1</translation>
     </message>
     <message>
-        <source>Cost and price</source>
-        <translation>Coste y precio</translation>
+        <source>Light and dark</source>
+        <extracomment>the page on how light and how dark the cloths are</extracomment>
+        <translation>Claro y oscuro</translation>
+    </message>
+    <message>
+        <source>List to take</source>
+        <extracomment>opens the list to take to the shop</extracomment>
+        <translation>Lista para llevar</translation>
     </message>
 </context>
 <context>
@@ -2047,6 +2883,27 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>StockSheet</name>
+    <message>
+        <source>Add this piece</source>
+        <extracomment>adds the piece of cloth just entered</extracomment>
+        <translation>Añadir esta pieza</translation>
+    </message>
+    <message>
+        <source>These are cut up first. Press one to take it away.</source>
+        <translation>Estas se cortan primero. Pulsar una para quitarla.</translation>
+    </message>
+    <message>
+        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
+        <translation>Un retal o un largo que ya hay se corta antes de comprar nada. Medirlo sin los orillos.</translation>
+    </message>
+    <message>
+        <source>take away: %1</source>
+        <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
+        <translation>quitar: %1</translation>
+    </message>
+</context>
+<context>
     <name>Store</name>
     <message>
         <source>The disk is full. Nothing was lost; free some room and try again.</source>
@@ -2118,6 +2975,26 @@ borde cortado</translation>
     <message>
         <source>size of the piece: drag, or use the arrow keys</source>
         <translation>tamaño de la pieza: arrastrar o usar las teclas de flecha</translation>
+    </message>
+</context>
+<context>
+    <name>TakeSheet</name>
+    <message>
+        <source>To take</source>
+        <translation>Para llevar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <extracomment>puts the list to take away again</extracomment>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <source>in the basket</source>
+        <translation>en la cesta</translation>
+    </message>
+    <message>
+        <source>not in the basket yet</source>
+        <translation>aún no está en la cesta</translation>
     </message>
 </context>
 <context>
@@ -4482,6 +5359,256 @@ borde cortado</translation>
         <extracomment>one of a block&apos;s four sides was cut</extracomment>
         <translation>lado cortado</translation>
     </message>
+    <message>
+        <source>Two rulers.</source>
+        <extracomment>read out before where the rulers lie</extracomment>
+        <translation>Dos reglas.</translation>
+    </message>
+    <message>
+        <source>back strip doubled</source>
+        <extracomment>the back strip folded lengthwise before it is sewn on, so that nothing is turned under</extracomment>
+        <translation>tira trasera doble</translation>
+    </message>
+    <message>
+        <source>scallops’ depth</source>
+        <extracomment>scallop: one of the round lobes an edge can be cut into</extracomment>
+        <translation>profundidad de las ondas</translation>
+    </message>
+    <message>
+        <source>scallops along</source>
+        <translation>ondas a lo largo</translation>
+    </message>
+    <message>
+        <source>scallops across</source>
+        <translation>ondas a lo ancho</translation>
+    </message>
+    <message>
+        <source>circle or round ends, on bias</source>
+        <translation>círculo o extremos redondos, al bies</translation>
+    </message>
+    <message>
+        <source>scalloped, on bias</source>
+        <extracomment>the edge cut into round lobes</extracomment>
+        <translation>ondas, al bies</translation>
+    </message>
+    <message>
+        <source>two tablets together</source>
+        <extracomment>the work of another tablet put together with what is here</extracomment>
+        <translation>dos tabletas juntas</translation>
+    </message>
+    <message>
+        <source>colour of a cloth</source>
+        <translation>color de una tela</translation>
+    </message>
+    <message>
+        <source>order of the patches</source>
+        <translation>orden de los parches</translation>
+    </message>
+    <message>
+        <source>kits of the class changed</source>
+        <translation>juegos de la clase cambiados</translation>
+    </message>
+    <message>
+        <source>cloth you have changed</source>
+        <translation>tela que ya hay, cambiada</translation>
+    </message>
+    <message>
+        <source>one arc along</source>
+        <extracomment>arc: the curved length of one scallop</extracomment>
+        <translation>un arco a lo largo</translation>
+    </message>
+    <message>
+        <source>one arc across</source>
+        <translation>un arco a lo ancho</translation>
+    </message>
+    <message>
+        <source>Make the scallops %1 deep.</source>
+        <translation>Hacer las ondas de %1 de profundidad.</translation>
+    </message>
+    <message>
+        <source>Cut into it</source>
+        <extracomment>the blade went inside the allowance</extracomment>
+        <translation>Corte hacia dentro</translation>
+    </message>
+    <message>
+        <source>It measures wrong</source>
+        <translation>La medida no es buena</translation>
+    </message>
+    <message>
+        <source>Sewn wrong</source>
+        <translation>Mal cosido</translation>
+    </message>
+    <message>
+        <source>Missed the fold</source>
+        <extracomment>the stitching in the ditch did not catch the folded edge on the back</extracomment>
+        <translation>Doblez sin agarrar</translation>
+    </message>
+    <message>
+        <source>A block is lost or given away</source>
+        <translation>Un bloque perdido o regalado</translation>
+    </message>
+    <message>
+        <source>How much is left outside the stitched line, at the narrowest?</source>
+        <translation>¿Cuánto queda por fuera de la línea bordada, en lo más estrecho?</translation>
+    </message>
+    <message>
+        <source>How wide is the block, edge to edge?</source>
+        <translation>¿Cuánto mide el bloque, de borde a borde?</translation>
+    </message>
+    <message>
+        <source>How long is the row, raw end to raw end?</source>
+        <translation>¿Cuánto mide la fila, de extremo cortado a extremo cortado?</translation>
+    </message>
+    <message>
+        <source>How long is the side that is off, edge to edge?</source>
+        <translation>¿Cuánto mide el lado que falla, de borde a borde?</translation>
+    </message>
+    <message>
+        <source>{%1} is enough. Sew that side by the stitched line, not by the raw edge.</source>
+        <extracomment>allowance: the cloth left outside a block&apos;s stitched line</extracomment>
+        <translation>{%1} bastan. Coser ese lado por la línea bordada, no por el borde cortado.</translation>
+    </message>
+    <message>
+        <source>{%1} is too little to hold a seam; it takes {%2}. Lay a scrap of the same three layers edge to edge, zigzag it on, trim it to the ruler again.</source>
+        <translation>{%1} es muy poco para una costura; hacen falta {%2}. Poner un retal de las mismas tres capas canto con canto, coserlo en zigzag y recortarlo otra vez con la regla.</translation>
+    </message>
+    <message>
+        <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
+        <translation>O poner el bloque de modo que ese lado quede en el borde exterior, bajo el ribete.</translation>
+    </message>
+    <message>
+        <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
+        <translation>{%1} no sostiene nada: por debajo de {%2} el bloque se hace de nuevo. Su parte buena sirve para una unión de prueba.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
+        <translation>Se desvía {%1}: hasta {%2} es buen trabajo. Seguir.</translation>
+    </message>
+    <message>
+        <source>{%1} too large: lay the ruler on the stitched line and trim again.</source>
+        <translation>Sobran {%1}: poner la regla sobre la línea bordada y recortar otra vez.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. It can be used: sew it by the stitched line, not by the raw edge.</source>
+        <translation>Faltan {%1}. Sirve: coserlo por la línea bordada, no por el borde cortado.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. Measure its stitched outline: is that small too, the outer line is stitched again at size, or the block is made again.</source>
+        <translation>Faltan {%1}. Medir su contorno bordado: si también es pequeño, se borda de nuevo la línea exterior a medida, o se hace otro bloque.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} a row is eased to the long sashing. Pin the ends and the marks first.</source>
+        <translation>Se desvía {%1}: hasta {%2} una fila se embebe en la tira larga. Prender antes los extremos y las marcas.</translation>
+    </message>
+    <message>
+        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant: sew them again that much deeper, or try the test join anew.</source>
+        <extracomment>scant: less deep than it should be</extracomment>
+        <translation>Sobran {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} escasa: coserlas de nuevo eso más hondas, o repetir la unión de prueba.</translation>
+    </message>
+    <message>
+        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep: unpick, and sew them again that much scanter.</source>
+        <translation>Faltan {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} demasiado honda: descoserlas y coserlas eso más escasas.</translation>
+    </message>
+    <message>
+        <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
+        <translation>Primero medir cada tira de unión tal como se ve: si falla una sola, se descosen solo sus costuras.</translation>
+    </message>
+    <message>
+        <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
+        <translation>{%1} menos de lo planeado. Escuadrar el lado opuesto igual; el ribete planeado alcanza.</translation>
+    </message>
+    <message>
+        <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
+        <translation>Anotar los cuatro lados y las dos diagonales en «Medir la pieza»: allí dice dónde cortar.</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. The blades of the ripper away from the cloth.</source>
+        <translation>Cortar cada tercera puntada por el lado de la canilla, sacar el otro hilo, cepillar los restos, planchar plano. El filo del descosedor lejos de la tela.</translation>
+    </message>
+    <message>
+        <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
+        <translation>Descoser el ribete desde la última esquina buena, no toda la vuelta; plancharlo plano y doblar la esquina de nuevo.</translation>
+    </message>
+    <message>
+        <source>Sew it again {%1} deep.</source>
+        <translation>Coserlo de nuevo a {%1}.</translation>
+    </message>
+    <message>
+        <source>The strip serves again if it is not frayed or stretched; otherwise make it again.</source>
+        <translation>La tira sirve otra vez si no está deshilachada ni estirada; si no, hacerla de nuevo.</translation>
+    </message>
+    <message>
+        <source>Cut {%2} × {%3} of %1 for it: from what the sashing strips left over, or across the cloth.</source>
+        <extracomment>a strip of sashing cut to length</extracomment>
+        <translation>Cortar para ello {%2} × {%3} de %1: de lo que sobró de las tiras, o a lo ancho de la tela.</translation>
+    </message>
+    <message>
+        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
+        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
+        <translation>Descoser la costura de la zanja donde no agarró, y un pulgar más a cada extremo. No se corta nada nuevo.</translation>
+    </message>
+    <message>
+        <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
+        <translation>Remeter {%1}, no más: así agarra {%2}. Prender sobre la línea de costura y coser.</translation>
+    </message>
+    <message>
+        <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
+        <translation>Donde aún no llegue, cerrarlo a mano o poner una cinta sobre el doblez. Palpar las demás uniones por si acaso.</translation>
+    </message>
+    <message>
+        <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
+        <translation>Llevar el ribete sobre su costura por detrás y cerrar ese sitio a mano; no hace falta descoser.</translation>
+    </message>
+    <message>
+        <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
+        <translation>Una muesca de {%1}: el ribete la cubre. Poner un retal de guata para que quede llena.</translation>
+    </message>
+    <message>
+        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even, and bind as planned.</source>
+        <translation>Quedan {%1}. Recortar {%2} de los cuatro lados, para que el borde quede parejo, y ribetear como estaba planeado.</translation>
+    </message>
+    <message>
+        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch, zigzag it, then square the side again.</source>
+        <translation>Solo quedan {%1}. Poner un retal de las tres capas canto con canto en la muesca, coserlo en zigzag y escuadrar el lado otra vez.</translation>
+    </message>
+    <message>
+        <source>If %1 was sewn in, unpick the joins on its sides only; they are sewn again with the new block. All others stay.</source>
+        <translation>Si %1 ya estaba cosido, descoser solo las uniones de sus lados; se cosen de nuevo con el bloque nuevo. Las demás quedan.</translation>
+    </message>
+    <message>
+        <source>No good block of that name is on record: nothing was changed.</source>
+        <translation>No consta ningún bloque bueno con ese nombre: no se ha cambiado nada.</translation>
+    </message>
+    <message>
+        <source>So many scallops cannot be %1 deep: no more than %2.</source>
+        <translation>Tantas ondas no pueden tener %1 de profundidad: como mucho %2.</translation>
+    </message>
+    <message>
+        <source>Doubled, the back strip catches only %1 past the seam; at least %2 holds.</source>
+        <extracomment>doubled: folded lengthwise first, so that its fold is ready made</extracomment>
+        <translation>Doblada, la tira trasera agarra solo %1 más allá de la costura; como mínimo sostiene %2.</translation>
+    </message>
+    <message>
+        <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
+        <extracomment>scallop: one of the round lobes the edge is cut into; its depth is measured from the raw edge</extracomment>
+        <translation>Las ondas de %1 de profundidad entran en el punteado de relleno: necesitan %2 de tela fuera del contorno, y hay %3. Hacer antes una costura de refuerzo.</translation>
+    </message>
+    <message>
+        <source>Between scallops %1 deep the binding comes close to the outline: %2 of cloth outside it would clear it, and there is %3.</source>
+        <translation>Entre ondas de %1 de profundidad el ribete queda cerca del contorno: con %2 de tela por fuera no lo tocaría, y hay %3.</translation>
+    </message>
+    <message>
+        <source>A scallop’s arc of %1 is tight for folded binding; it eases round from %2.</source>
+        <translation>Un arco de onda de %1 es justo para un ribete doblado; desde %2 lo rodea bien.</translation>
+    </message>
+    <message>
+        <source>The band may be wider than the piece: then trim its long side too.</source>
+        <translation>Si la banda es más ancha que la pieza, recortar también el lado largo.</translation>
+    </message>
+    <message>
+        <source>Cut a band of %1 right across.</source>
+        <translation>Cortar una banda de %1 a todo lo ancho.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -4547,6 +5674,25 @@ borde cortado</translation>
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Which block?</source>
+        <translation>¿Qué bloque?</translation>
+    </message>
+    <message>
+        <source>No block is made yet.</source>
+        <translation>Aún no hay ningún bloque hecho.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Awake</name>
+    <message>
+        <source>A step is shown</source>
+        <translation>Se muestra un paso</translation>
     </message>
 </context>
 <context>
@@ -4625,6 +5771,29 @@ borde cortado</translation>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 pierde %2 por lado en las costuras.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::ClothColour</name>
+    <message>
+        <source>no colour yet</source>
+        <translation>aún sin color</translation>
+    </message>
+    <message>
+        <source>Tap the cloth in the picture.</source>
+        <translation>Toque la tela en la foto.</translation>
+    </message>
+    <message>
+        <source>Light and dark meet in this place: a print, a fold or a shadow. The mean of all of it is shown.</source>
+        <translation>Aquí se juntan claro y oscuro: un estampado, un pliegue o una sombra. Se muestra la media de todo.</translation>
+    </message>
+    <message>
+        <source>The mean about the place you tapped. Tap another place to compare.</source>
+        <translation>La media alrededor de donde tocó. Toque otro lugar para comparar.</translation>
+    </message>
+    <message>
+        <source>This picture cannot be read. Choose another one.</source>
+        <translation>Esta foto no se puede leer. Elija otra.</translation>
     </message>
 </context>
 <context>
@@ -4713,10 +5882,6 @@ borde cortado</translation>
     <message>
         <source>Square corners, mitred.</source>
         <translation>Esquinas rectas, a inglete.</translation>
-    </message>
-    <message>
-        <source>Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.</source>
-        <translation>Esquinas de %1. El borde mide %2 alrededor: cortar %3 de bies de un cuadrado de %4.</translation>
     </message>
     <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
@@ -4861,6 +6026,67 @@ borde cortado</translation>
     <message>
         <source>More came out than went in: count again.</source>
         <translation>Salieron más de los que entraron: contar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Rounded corners, {%1}</source>
+        <translation>Esquinas redondas, {%1}</translation>
+    </message>
+    <message>
+        <source>A circle</source>
+        <translation>Un círculo</translation>
+    </message>
+    <message>
+        <source>Round ends</source>
+        <translation>Extremos redondos</translation>
+    </message>
+    <message>
+        <source>Scallops, {%1} deep</source>
+        <translation>Ondas, {%1} de profundidad</translation>
+    </message>
+    <message>
+        <source>Square corners</source>
+        <translation>Esquinas rectas</translation>
+    </message>
+    <message>
+        <source>A scallop’s depth is more than nothing and no more than %1.</source>
+        <translation>La profundidad de una onda es mayor que cero y como mucho %1.</translation>
+    </message>
+    <message>
+        <source>Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing the bias over each crown; at an inside point leave the needle down, straighten the edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.</source>
+        <translation>Empezar en lo alto de una onda, en el centro de abajo. Coser con el borde, embebiendo el bies en lo alto de cada onda; en un punto interior dejar la aguja clavada, enderezar el borde y seguir. Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
+    </message>
+    <message>
+        <source>%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a radius of {%6} and {%7}.</source>
+        <extracomment>chord: the straight distance across one scallop</extracomment>
+        <translation>%1 ondas a lo largo y %2 a lo ancho, de {%3} de profundidad: cuerdas de {%4} y {%5}, trazadas con un radio de {%6} y {%7}.</translation>
+    </message>
+    <message>
+        <source>A circle of %1 across.</source>
+        <translation>Un círculo de %1 de diámetro.</translation>
+    </message>
+    <message>
+        <source>Ends rounded with a radius of %1.</source>
+        <translation>Extremos redondeados con un radio de %1.</translation>
+    </message>
+    <message>
+        <source>Corners of %1.</source>
+        <translation>Esquinas de %1.</translation>
+    </message>
+    <message>
+        <source>The edge is %1 round: cut %2 of bias from a square of %3.</source>
+        <translation>El borde mide %1 en redondo: cortar %2 de bies de un cuadrado de %3.</translation>
+    </message>
+    <message>
+        <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
+        <translation>O en %1 tiras al bies, de %2 a lo ancho de la tela.</translation>
+    </message>
+    <message>
+        <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
+        <translation>Entre dos ondas el borde entra %1 en el punteado de relleno: hacer una costura de refuerzo junto a la línea antes de cortar. Con %2 de tela fuera del contorno no lo tocaría.</translation>
+    </message>
+    <message>
+        <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
+        <translation>En cada punto interior hacer una costura de refuerzo, dar un corte hasta ella y girar allí.</translation>
     </message>
 </context>
 <context>
@@ -5176,11 +6402,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>fold under</source>
-        <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
         <translation>remeter</translation>
     </message>
     <message>
         <source>visible sashing</source>
+        <extracomment>fold under: how much of the back strip is turned under before it is sewn down</extracomment>
         <translation>tira de unión visible</translation>
     </message>
     <message>
@@ -5273,6 +6499,182 @@ borde cortado</translation>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
         <translation>Los cruces son gruesos: planchar fuerte y girar el volante a mano sobre ellos.</translation>
     </message>
+    <message>
+        <source>catch</source>
+        <translation>agarre</translation>
+    </message>
+    <message>
+        <source>Lay in batting strips {%1} wide</source>
+        <extracomment>batting strips laid between the two allowances inside a wide sashing</extracomment>
+        <translation>Poner tiras de guata de {%1} de ancho</translation>
+    </message>
+    <message>
+        <source>Leave {%1} on the blocks</source>
+        <extracomment>the cloth left outside a block&apos;s stitched line when it is trimmed</extracomment>
+        <translation>Dejar {%1} en los bloques</translation>
+    </message>
+    <message>
+        <source>Pare the allowances to {%1}</source>
+        <translation>Rebajar los márgenes a {%1}</translation>
+    </message>
+    <message>
+        <source>Turn {%1} under</source>
+        <translation>Remeter {%1}</translation>
+    </message>
+    <message>
+        <source>Back strip doubled</source>
+        <translation>Tira trasera doble</translation>
+    </message>
+    <message>
+        <source>The gap between the allowances is filled; trim to {%1}.</source>
+        <translation>La separación entre los márgenes se rellena; recortar a {%1}.</translation>
+    </message>
+    <message>
+        <source>Cut %1 of them {%2} long.</source>
+        <translation>Cortar %1 de ellas de {%2} de largo.</translation>
+    </message>
+    <message>
+        <source>What was cut off the batting serves.</source>
+        <translation>Sirve lo que se cortó de la guata.</translation>
+    </message>
+    <message>
+        <source>Nothing is laid in. Trim to {%1}; the strip’s edge lies {%2} inside the block’s.</source>
+        <extracomment>the raw edge of the sashing strip lies inside the block&apos;s raw edge</extracomment>
+        <translation>No se pone nada dentro. Recortar a {%1}; el borde de la tira queda {%2} por dentro del del bloque.</translation>
+    </message>
+    <message>
+        <source>Then they lie flat under the narrow strip. Trim to {%1}; once sewn, pare the strip’s edge level with the block’s.</source>
+        <translation>Así quedan planos bajo la tira estrecha. Recortar a {%1}; una vez cosida, rebajar el borde de la tira a ras del bloque.</translation>
+    </message>
+    <message>
+        <source>Back strips are cut {%1} wide; the fold catches {%2}.</source>
+        <translation>Las tiras traseras se cortan de {%1} de ancho; el doblez agarra {%2}.</translation>
+    </message>
+    <message>
+        <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
+        <translation>Planchar doble la tira trasera antes de coserla. Luego abrir la tira delantera con la plancha, hacia fuera del primer bloque, y volver la trasera.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::KitsModel</name>
+    <message>
+        <source>1 kit</source>
+        <translation>1 juego</translation>
+    </message>
+    <message>
+        <source>%1 kits</source>
+        <translation>%1 juegos</translation>
+    </message>
+    <message>
+        <source>Nothing can be changed now.</source>
+        <translation>Ahora no se puede cambiar nada.</translation>
+    </message>
+    <message>
+        <source>A whole number up to %1.</source>
+        <translation>Un número entero hasta %1.</translation>
+    </message>
+    <message>
+        <source>Say first how many students there are.</source>
+        <translation>Decir primero cuántos alumnos hay.</translation>
+    </message>
+    <message>
+        <source>%1: %2, yours, and %3</source>
+        <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
+        <translation>%1: %2, el suyo y %3</translation>
+    </message>
+    <message>
+        <source>1 student</source>
+        <translation>1 alumno</translation>
+    </message>
+    <message>
+        <source>%1 students</source>
+        <translation>%1 alumnos</translation>
+    </message>
+    <message>
+        <source>%1 spare</source>
+        <extracomment>so many spare kits</extracomment>
+        <translation>%1 de reserva</translation>
+    </message>
+    <message>
+        <source>students</source>
+        <translation>alumnos</translation>
+    </message>
+    <message>
+        <source>spare kits</source>
+        <translation>juegos de reserva</translation>
+    </message>
+    <message>
+        <source>machines in the room</source>
+        <translation>máquinas en la sala</translation>
+    </message>
+    <message>
+        <source>who learns</source>
+        <translation>quién aprende</translation>
+    </message>
+    <message>
+        <source>All grown up</source>
+        <translation>Todos adultos</translation>
+    </message>
+    <message>
+        <source>Some under eighteen</source>
+        <translation>Hay menores de dieciocho</translation>
+    </message>
+    <message>
+        <source>%1: %2 together; kit by kit it would be %3</source>
+        <translation>%1: %2 en conjunto; juego a juego serían %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, together or kit by kit</source>
+        <translation>%1: %2, en conjunto o juego a juego</translation>
+    </message>
+    <message>
+        <source>%1 %2 × %3</source>
+        <extracomment>%1 what is cut, %2 × %3 its two sides</extracomment>
+        <translation>%1 %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 in each kit</source>
+        <translation>%1 en cada juego</translation>
+    </message>
+    <message>
+        <source>for all kits</source>
+        <translation>para todos los juegos</translation>
+    </message>
+    <message>
+        <source>%1 on the day</source>
+        <translation>%1 el día del corte</translation>
+    </message>
+    <message>
+        <source>%1 hours at the machine in all.</source>
+        <translation>%1 horas de máquina en total.</translation>
+    </message>
+    <message>
+        <source>Stitch ahead, or bring more machines.</source>
+        <translation>Bordar antes, o llevar más máquinas.</translation>
+    </message>
+    <message>
+        <source>At %1 machines side by side, %2 hours each.</source>
+        <translation>En %1 máquinas a la vez, %2 horas cada una.</translation>
+    </message>
+    <message>
+        <source>Some are under eighteen: an adult at each cutting place, at each machine and each iron.</source>
+        <translation>Hay menores de dieciocho: un adulto en cada puesto de corte, en cada máquina y en cada plancha.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Merging</name>
+    <message>
+        <source>Something made meanwhile hangs on it.</source>
+        <translation>Algo hecho entretanto depende de ello.</translation>
+    </message>
+    <message>
+        <source>Both tablets changed it.</source>
+        <translation>Las dos tabletas lo cambiaron.</translation>
+    </message>
+    <message>
+        <source>Which of the two is newer is not known.</source>
+        <translation>No se sabe cuál de los dos es más nuevo.</translation>
+    </message>
 </context>
 <context>
     <name>matside::OpenFiles</name>
@@ -5322,6 +6724,21 @@ borde cortado</translation>
     <message>
         <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
         <translation>La cámara no pudo tomar la imagen. No se perdió nada: probar otra vez o elegir una.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::Power</name>
+    <message>
+        <source>The battery is nearly empty: nothing new is begun until the tablet is plugged in.</source>
+        <translation>La batería está casi vacía: no se empieza nada nuevo hasta enchufar la tableta.</translation>
+    </message>
+    <message>
+        <source>The battery is nearly empty. All is saved; nothing new is begun until the tablet is plugged in.</source>
+        <translation>La batería está casi vacía. Todo está guardado; no se empieza nada nuevo hasta enchufar la tableta.</translation>
+    </message>
+    <message>
+        <source>The battery is low: plug the tablet in soon. All is saved.</source>
+        <translation>Queda poca batería: enchufar pronto la tableta. Todo está guardado.</translation>
     </message>
 </context>
 <context>
@@ -5445,6 +6862,56 @@ borde cortado</translation>
         <source>How much of it is left?</source>
         <translation>¿Cuánto queda?</translation>
     </message>
+    <message>
+        <source>The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the table; while a block is stitched it does nothing.</source>
+        <translation>El pedal pasa los pasos. Ponerlo donde el pie no lo confunda con el de la máquina, o sobre la mesa; mientras se borda un bloque no hace nada.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::ShadeModel</name>
+    <message>
+        <source>step %1</source>
+        <extracomment>of the scale from black to white</extracomment>
+        <translation>paso %1</translation>
+    </message>
+    <message>
+        <source>no colour yet</source>
+        <translation>aún sin color</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <extracomment>one patch lies on another, or on the ground</extracomment>
+        <translation>%1 sobre %2</translation>
+    </message>
+    <message>
+        <source>No patches are listed: look how far apart the cloths lie on the scale.</source>
+        <translation>No hay parches en la lista: mire cuánto se separan las telas en la escala.</translation>
+    </message>
+    <message>
+        <source>Give the ground and the patches their colours: press a cloth.</source>
+        <translation>Dé sus colores al fondo y a los parches: toque una tela.</translation>
+    </message>
+    <message>
+        <source>Blocks are stitched already: the order stays as it is.</source>
+        <translation>Ya hay bloques bordados: el orden se queda como está.</translation>
+    </message>
+    <message>
+        <source>Patches of one name cannot be put in order.</source>
+        <translation>Los parches con el mismo nombre no se pueden ordenar.</translation>
+    </message>
+    <message>
+        <source>An order is sought for up to %1 patches; here there are %2.</source>
+        <translation>Se busca un orden para %1 parches como máximo; aquí hay %2.</translation>
+    </message>
+    <message>
+        <source>Laid from the lowest up as %1, patches that follow each other would be %2 steps apart or more, not %3.</source>
+        <extracomment>%1 lists patches, %2 and %3 are numbers of steps of the ten-step scale</extracomment>
+        <translation>Puestos de abajo arriba así: %1, los parches que se siguen distarían %2 pasos o más, no %3.</translation>
+    </message>
+    <message>
+        <source>Look first whether your design lets one lie over the other.</source>
+        <translation>Mire antes si su diseño deja poner uno sobre otro.</translation>
+    </message>
 </context>
 <context>
     <name>matside::Sharing</name>
@@ -5532,8 +6999,50 @@ borde cortado</translation>
         <translation>Telas con precio: %1</translation>
     </message>
     <message>
-        <source>For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.</source>
-        <translation>Para %1 bloques unos %2 m de hilo, %3 canillas devanadas, %4 agujas.</translation>
+        <source>from what you have: %1</source>
+        <extracomment>%1 strips, &quot;3 × 11 3/4 in&quot;</extracomment>
+        <translation>de lo que ya hay: %1</translation>
+    </message>
+    <message>
+        <source>This much is short: what is cut stays, and the rest no longer yields all.</source>
+        <translation>Falta esto: lo cortado se queda y el resto ya no da para todo.</translation>
+    </message>
+    <message>
+        <source>Bought or begun: this way of cutting stays.</source>
+        <translation>Comprada o empezada: este corte se mantiene.</translation>
+    </message>
+    <message>
+        <source>What you have yields all of it: nothing to buy.</source>
+        <translation>Lo que ya hay alcanza para todo: nada que comprar.</translation>
+    </message>
+    <message>
+        <source>1 needle</source>
+        <translation>1 aguja</translation>
+    </message>
+    <message>
+        <source>%1 needles</source>
+        <translation>%1 agujas</translation>
+    </message>
+    <message>
+        <source>For %1 about %2 m of thread, %3 wound, %4.</source>
+        <extracomment>%1 &quot;9 blocks&quot;, %2 metres, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
+        <translation>Para %1, unos %2 m de hilo, %3 devanadas, %4.</translation>
+    </message>
+    <message>
+        <source>1 block</source>
+        <translation>1 bloque</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <translation>%1 bloques</translation>
+    </message>
+    <message>
+        <source>1 bobbin</source>
+        <translation>1 bobina</translation>
+    </message>
+    <message>
+        <source>%1 bobbins</source>
+        <translation>%1 bobinas</translation>
     </message>
 </context>
 <context>
@@ -5640,6 +7149,104 @@ borde cortado</translation>
         <source>First stitch all its blocks: %1 more</source>
         <extracomment>the strip that would be cut apart holds %1 blocks that are not stitched yet</extracomment>
         <translation>Primero bordar todos sus bloques: faltan %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>matside::StockModel</name>
+    <message>
+        <source>1 piece</source>
+        <extracomment>pieces of cloth she has already</extracomment>
+        <translation>1 pieza</translation>
+    </message>
+    <message>
+        <source>%1 pieces</source>
+        <translation>%1 piezas</translation>
+    </message>
+    <message>
+        <source>a piece of</source>
+        <translation>una pieza de</translation>
+    </message>
+    <message>
+        <source>its length, along the selvedge</source>
+        <translation>su largo, a lo largo del orillo</translation>
+    </message>
+    <message>
+        <source>its width, selvedges off</source>
+        <translation>su ancho, sin orillos</translation>
+    </message>
+    <message>
+        <source>%1 × %2 of %3</source>
+        <extracomment>a piece of cloth: length × width, and which cloth</extracomment>
+        <translation>%1 × %2 de %3</translation>
+    </message>
+    <message>
+        <source>List the cloth at Fit first.</source>
+        <translation>Anotar primero la tela en Planear.</translation>
+    </message>
+    <message>
+        <source>Say which cloth it is.</source>
+        <translation>Decir qué tela es.</translation>
+    </message>
+    <message>
+        <source>%1 pieces of one cloth are laid out together at most. Take a small one away first.</source>
+        <translation>Se colocan juntas como mucho %1 piezas de una tela. Quitar antes una pequeña.</translation>
+    </message>
+    <message>
+        <source>This cloth is bought or begun, so its layout stays. Take the tick away first.</source>
+        <translation>Esta tela está comprada o empezada y su corte se mantiene. Quitar antes la marca.</translation>
+    </message>
+    <message>
+        <source>This cannot be changed here.</source>
+        <translation>Esto no se puede cambiar aquí.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation>Entre %1 y %2.</translation>
+    </message>
+    <message>
+        <source>Strips of this piece are in a layout that stays.</source>
+        <translation>Hay tiras de esta pieza en un corte que se mantiene.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::TakeModel</name>
+    <message>
+        <source>at least %1 wide between the selvedges</source>
+        <extracomment>on the list to take: the cloth must be at least this wide between its selvedges</extracomment>
+        <translation>al menos %1 de ancho entre orillos</translation>
+    </message>
+    <message>
+        <source>%1 m of thread</source>
+        <translation>%1 m de hilo</translation>
+    </message>
+    <message>
+        <source>for 1 bobbin and the top</source>
+        <translation>para 1 bobina y el hilo superior</translation>
+    </message>
+    <message>
+        <source>for %1 bobbins and the top</source>
+        <translation>para %1 bobinas y el hilo superior</translation>
+    </message>
+    <message>
+        <source>quilting needles, a new one every 8 hours</source>
+        <translation>agujas de acolchar, una nueva cada 8 horas</translation>
+    </message>
+    <message>
+        <source>All of it is in the basket.</source>
+        <translation>Todo está en la cesta.</translation>
+    </message>
+    <message>
+        <source>1 thing to find</source>
+        <translation>Queda 1 por encontrar</translation>
+    </message>
+    <message>
+        <source>%1 things to find</source>
+        <translation>Quedan %1 por encontrar</translation>
     </message>
 </context>
 <context>
