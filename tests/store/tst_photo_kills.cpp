@@ -83,11 +83,16 @@ void TestPhotoKills::nothingSeenAsSavedIsGone()
         QProcess process;
         process.start(program, {dir, QString::number(random())});
         QVERIFY2(process.waitForStarted(), where);
-        std::this_thread::sleep_for(std::chrono::microseconds(20'000 + random() % 250'000));
+        // However slow the machine: at work, and every other time with a note logged already.
+        QByteArray said;
+        const QByteArray begun = kill % 2 == 0 ? "logged " : "drafted ";
+        while (!said.contains(begun) && process.waitForReadyRead(60'000))
+            said += process.readAllStandardOutput();
+        std::this_thread::sleep_for(std::chrono::microseconds(random() % 250'000));
         process.kill();
         QVERIFY2(process.waitForFinished(), where);
         QVERIFY2(process.exitStatus() == QProcess::CrashExit, where); // it was still at work
-        const QByteArray said = process.readAllStandardOutput();
+        said += process.readAllStandardOutput();
         hear(promised, said);
 
         auto store = opened(dir);
@@ -116,7 +121,7 @@ void TestPhotoKills::nothingSeenAsSavedIsGone()
     const QString photographs = dir + u"/photographs/"_qs;
     for (const QString &name : filesIn(dir, "photographs"))
         QCOMPARE(shaOf(bytesOf(photographs + name)) + u".jpeg"_qs, name);
-    QVERIFY2(promised.logged > kills, qPrintable(QString::number(promised.logged)));
+    QVERIFY2(promised.logged >= kills / 2, qPrintable(QString::number(promised.logged)));
     qInfo("%d kills, %d notes logged, %d files swept", kills, promised.logged, orphans);
 }
 
