@@ -45,26 +45,6 @@ StepCase {
         Session.undo();
         tryVerify(() => JoinModel.fold.valid);
     }
-    function test_aLostBlockIsNamedByATouch() {
-        while (StepModel.doing !== "join-short")
-            doOnce();
-        press(byName("wrong"));
-        tryVerify(() => byName("sheet-wrong"));
-        press(called("A block is lost or given away"));
-        tryVerify(() => printed(null).includes("Which block?"));
-        for (const screen of screens) {
-            resize(screen);
-            verifySizes(screen.tag + ", which block");
-        }
-        const name = StepModel.blocksMade[0], made = StepModel.blocksMade.length;
-        press(called(name));
-        tryVerify(() => StepModel.blocksMade.length === made - 1);
-        verify(StepModel.lastAnswer.includes(name));
-        tryVerify(() => printed(null).includes("Here is what that means"));
-        press(called("On with the work"));
-        Session.undo();
-        tryVerify(() => StepModel.blocksMade.length === made);
-    }
     function test_theGauge() {
         lookAt("gauge", "True size");
     }
