@@ -32,7 +32,8 @@ class ClothColour : public QObject, public Single<ClothColour> {
     Q_PROPERTY(bool sampled READ sampled NOTIFY changed FINAL)
     Q_PROPERTY(QString pictureSays READ pictureSays NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
-    Q_PROPERTY(QPointF spot READ spot NOTIFY changed FINAL)
+    Q_PROPERTY(double spotX READ spotX NOTIFY changed FINAL)
+    Q_PROPERTY(double spotY READ spotY NOTIFY changed FINAL)
     Q_PROPERTY(matside::PhotoSource *camera READ camera CONSTANT FINAL)
     Q_PROPERTY(matside::PicturePicker *picker READ picker CONSTANT FINAL)
 public:
@@ -69,7 +70,8 @@ public:
     /// Why the last picture cannot be looked at.
     [[nodiscard]] QString problem() const { return m_problem; }
     /// The place tapped, as shares of the picture's width and height.
-    [[nodiscard]] QPointF spot() const { return m_spot; }
+    [[nodiscard]] double spotX() const { return m_spot.x(); }
+    [[nodiscard]] double spotY() const { return m_spot.y(); }
     [[nodiscard]] PhotoSource *camera() const { return &m_camera; }
     [[nodiscard]] PicturePicker *picker() const { return &m_picker; }
 

@@ -36,8 +36,8 @@ Item {
         Rectangle {
             visible: ClothColour.sampled
             readonly property real reach: Math.max(Math.min(parent.width, parent.height) / 40, Theme.mm(2))
-            x: ClothColour.spot.x * parent.width - width / 2
-            y: ClothColour.spot.y * parent.height - height / 2
+            x: ClothColour.spotX * parent.width - width / 2
+            y: ClothColour.spotY * parent.height - height / 2
             width: 2 * reach
             height: width
             radius: reach
