@@ -186,7 +186,7 @@ Item {
             height: Theme.targetLeast
             kind: "action"
             enabled: Sharing.merging.ready && !Sharing.busy && !Session.readOnly
-            text: qsTr("Put the two together")
+            text: qsTr("Put together")
             onClicked: Sharing.takeIn()
         }
         CutButton {

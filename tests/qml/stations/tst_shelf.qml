@@ -45,7 +45,7 @@ StationCase {
         }
         resize(screens[0]);
         verify(Sharing.merging.possible && Sharing.merging.nothingNew); // it lies here already
-        verify(!called("Put the two together").enabled);
+        verify(!called("Put together").enabled);
         press(called("As a project of its own"));
         tryCompare(Session, "view", "station", 20000);
         Session.view = "shelf";
@@ -78,11 +78,11 @@ StationCase {
         }
         resize(screens[0]);
         verify(printed().includes("Runner of two"), printed());
-        verify(!called("Put the two together").enabled);
+        verify(!called("Put together").enabled);
         press(brought("The other tablet: 5/8 in"));
         press(brought("Both together: 4")); // 1 before, 1 here and 2 there
         verify(Sharing.merging.ready);
-        press(called("Put the two together"));
+        press(called("Put together"));
         tryCompare(Session, "view", "station", 20000);
         compare(Stage.seam(), "5/8 in");
         compare(Session.projectName, "Runner of two");
