@@ -6,12 +6,12 @@
     <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation>%1 : moins</translation>
+        <translation>%1&#x202f;: moins</translation>
     </message>
     <message>
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation>%1 : plus</translation>
+        <translation>%1&#x202f;: plus</translation>
     </message>
 </context>
 <context>
@@ -34,7 +34,7 @@
     </message>
     <message>
         <source>On the back the fold just covers the seam; sewn down by hand.</source>
-        <translation>Au dos, le pli couvre tout juste la couture ; cousu à la main.</translation>
+        <translation>Au dos, le pli couvre tout juste la couture&#x202f;; cousu à la main.</translation>
     </message>
     <message>
         <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
@@ -64,7 +64,7 @@
     </message>
     <message>
         <source>Lay a bank card on the bar; make the bar as long as the card.</source>
-        <translation>Poser une carte bancaire sur la barre ; donner à la barre la longueur de la carte.</translation>
+        <translation>Poser une carte bancaire sur la barre&#x202f;; donner à la barre la longueur de la carte.</translation>
     </message>
 </context>
 <context>
@@ -79,11 +79,11 @@
     </message>
     <message>
         <source>Stay-stitch {3 mm} from the raw edge across every sashing end.</source>
-        <translation>Faire une piqûre de soutien à {3 mm} du bord coupé, en travers de chaque bout de bande intermédiaire.</translation>
+        <translation>Faire une piqûre de soutien à {3 mm} du bord brut, en travers de chaque bout de bande intermédiaire.</translation>
     </message>
     <message>
         <source>Stay-stitch {1/8 in} from the raw edge across every sashing end.</source>
-        <translation>Faire une piqûre de soutien à {1/8 in} du bord coupé, en travers de chaque bout de bande intermédiaire.</translation>
+        <translation>Faire une piqûre de soutien à {1/8 in} du bord brut, en travers de chaque bout de bande intermédiaire.</translation>
     </message>
     <message>
         <source>Where the joins fall</source>
@@ -159,11 +159,11 @@
     <name>EdgeMeasure</name>
     <message>
         <source>Measure all six, raw edge to raw edge.</source>
-        <translation>Mesurer les six, de bord coupé à bord coupé.</translation>
+        <translation>Mesurer les six, de bord brut à bord brut.</translation>
     </message>
     <message>
         <source>What you do not change stands as planned. The limits are common practice; no published ones are known.</source>
-        <translation>Ce qui n’est pas changé reste comme prévu. Les limites sont d’usage courant ; on n’en connaît pas de publiées.</translation>
+        <translation>Ce qui n’est pas changé reste comme prévu. Les limites sont d’usage courant&#x202f;; on n’en connaît pas de publiées.</translation>
     </message>
 </context>
 <context>
@@ -201,11 +201,11 @@
     </message>
     <message>
         <source>%1 less</source>
-        <translation>%1 : moins</translation>
+        <translation>%1&#x202f;: moins</translation>
     </message>
     <message>
         <source>%1 more</source>
-        <translation>%1 : plus</translation>
+        <translation>%1&#x202f;: plus</translation>
     </message>
     <message>
         <source>No pins were used</source>
@@ -220,11 +220,11 @@
     <name>EdgeSection</name>
     <message>
         <source>Double fold: cut {%1}, pressed in half to {%2}</source>
-        <translation>Pli double : couper {%1}, plier en deux au fer à {%2}</translation>
+        <translation>Pli double&#x202f;: couper {%1}, plier en deux au fer à {%2}</translation>
     </message>
     <message>
         <source>Single fold: cut {%1}</source>
-        <translation>Pli simple : couper {%1}</translation>
+        <translation>Pli simple&#x202f;: couper {%1}</translation>
     </message>
     <message>
         <source>The bound edge in section, seam %1</source>
@@ -232,7 +232,7 @@
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Lentement sur les endroits épais ; tourner le volant à la main. Ôter les épingles avant l’aiguille.</translation>
+        <translation>Lentement sur les endroits épais&#x202f;; tourner le volant à la main. Ôter les épingles avant le passage de l’aiguille.</translation>
     </message>
 </context>
 <context>
@@ -241,6 +241,11 @@
         <source>not said</source>
         <extracomment>a price nobody has entered</extracomment>
         <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what is decided, %2 the value it has</extracomment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -264,12 +269,12 @@
     <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation>%1 : moins</translation>
+        <translation>%1&#x202f;: moins</translation>
     </message>
     <message>
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation>%1 : plus</translation>
+        <translation>%1&#x202f;: plus</translation>
     </message>
 </context>
 <context>
@@ -312,7 +317,7 @@
     <message>
         <source>On dots: not tried yet.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Sur pointillé : pas encore essayé.</translation>
+        <translation>Sur pointillé&#x202f;: pas encore essayé.</translation>
     </message>
 </context>
 <context>
@@ -418,7 +423,7 @@
     <message>
         <source>Wanted: %1</source>
         <extracomment>what the layouts below are looked for: so much bare table, or a finished size</extracomment>
-        <translation>Souhaité : %1</translation>
+        <translation>Souhaité&#x202f;: %1</translation>
     </message>
     <message>
         <source>change</source>
@@ -457,6 +462,11 @@
     <message>
         <source>Back to the gallery</source>
         <translation>Retour aux images</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a block&apos;s name, %2 its measured size</extracomment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -530,7 +540,7 @@
     <message>
         <source>the field: as far as the needle stitches</source>
         <extracomment>field: as far as the needle can stitch</extracomment>
-        <translation>le champ de broderie : jusqu’où l’aiguille pique</translation>
+        <translation>le champ de broderie&#x202f;: jusqu’où l’aiguille pique</translation>
     </message>
 </context>
 <context>
@@ -541,7 +551,7 @@
     </message>
     <message>
         <source>where the %1 is measured</source>
-        <translation>où se mesure : %1</translation>
+        <translation>où se mesure&#x202f;: %1</translation>
     </message>
     <message>
         <source>two rings</source>
@@ -636,7 +646,7 @@
     </message>
     <message>
         <source>Two people, two machines: each strip keeps its own place.</source>
-        <translation>Deux personnes, deux machines : chaque bande garde sa propre place.</translation>
+        <translation>Deux personnes, deux machines&#x202f;: chaque bande garde sa propre place.</translation>
     </message>
     <message>
         <source>Let the gaps yield sashing</source>
@@ -659,7 +669,7 @@
     </message>
     <message>
         <source>Measure from the zero end, not from the block before: then no error piles up.</source>
-        <translation>Mesurer depuis le bout zéro, pas depuis le bloc d’avant : ainsi aucune erreur ne s’ajoute.</translation>
+        <translation>Mesurer depuis le bout zéro, pas depuis le bloc d’avant&#x202f;: ainsi aucune erreur ne s’ajoute.</translation>
     </message>
 </context>
 <context>
@@ -683,7 +693,7 @@
     <message>
         <source>Never fold {%1}: it would be missed.</source>
         <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
-        <translation>Pas de rempli de {%1} : il ne serait pas pris.</translation>
+        <translation>Jamais de rempli de {%1}&#x202f;: il ne serait pas pris.</translation>
     </message>
     <message>
         <source>Layout, front and back</source>
@@ -725,11 +735,11 @@
     <name>JoinLayout</name>
     <message>
         <source>Layout of the blocks; next: %1</source>
-        <translation>Disposition des blocs ; ensuite : %1</translation>
+        <translation>Disposition des blocs&#x202f;; ensuite&#x202f;: %1</translation>
     </message>
     <message>
         <source>Touch two blocks to swap them; their labels stay with them.</source>
-        <translation>Toucher deux blocs pour les échanger ; leurs étiquettes restent avec eux.</translation>
+        <translation>Toucher deux blocs pour les échanger&#x202f;; leurs étiquettes restent avec eux.</translation>
     </message>
     <message>
         <source>Now the other one.</source>
@@ -763,15 +773,15 @@
     <name>JoinPage</name>
     <message>
         <source>Section of a join: seam %1, fold under %2, catch %3</source>
-        <translation>Coupe d’un assemblage : couture %1, rempli %2, prise %3</translation>
+        <translation>Coupe d’un assemblage&#x202f;: couture %1, rempli %2, prise %3</translation>
     </message>
     <message>
         <source>Match marks from the row’s raw end, now at %1</source>
-        <translation>Repères depuis le bout coupé de la rangée, maintenant à %1</translation>
+        <translation>Repères depuis le bout brut de la rangée, maintenant à %1</translation>
     </message>
     <message>
         <source>Layout of the blocks; next: %1</source>
-        <translation>Disposition des blocs ; ensuite : %1</translation>
+        <translation>Disposition des blocs&#x202f;; ensuite&#x202f;: %1</translation>
     </message>
     <message>
         <source>More</source>
@@ -782,7 +792,7 @@
     <name>JoinRow</name>
     <message>
         <source>%1: how long is it, raw end to raw end?</source>
-        <translation>%1 : quelle longueur, de bout coupé à bout coupé ?</translation>
+        <translation>%1&#x202f;: quelle longueur, de bout brut à bout brut&#x202f;?</translation>
     </message>
     <message>
         <source>Enter its length</source>
@@ -790,11 +800,11 @@
     </message>
     <message>
         <source>Length of the row, raw end to raw end</source>
-        <translation>Longueur de la rangée, de bout coupé à bout coupé</translation>
+        <translation>Longueur de la rangée, de bout brut à bout brut</translation>
     </message>
     <message>
         <source>Lay it flat, not stretched. What may be eased is common practice; no published limit is known.</source>
-        <translation>La poser à plat, sans l’étirer. L’ampleur qui peut être résorbée est d’usage courant ; on ne connaît pas de limite publiée.</translation>
+        <translation>La poser à plat, sans l’étirer. L’ampleur qui peut être résorbée est d’usage courant&#x202f;; on ne connaît pas de limite publiée.</translation>
     </message>
 </context>
 <context>
@@ -842,7 +852,7 @@
     <message>
         <source>Photo: %1</source>
         <extracomment>%1 is &quot;Front&quot; or &quot;Back face&quot;</extracomment>
-        <translation>Photo : %1</translation>
+        <translation>Photo&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -901,12 +911,17 @@
         <source>Not now</source>
         <translation>Pas maintenant</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is &quot;Block A1&quot;, %2 where it was stitched</extracomment>
+        <translation>%1 : %2</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
     <message>
         <source>%1: Matside</source>
-        <translation>%1 : Matside</translation>
+        <translation>%1&#x202f;: Matside</translation>
     </message>
     <message>
         <source>%1 cannot be read.</source>
@@ -962,7 +977,7 @@
     </message>
     <message>
         <source>Paper of the sheet: a4 or letter.</source>
-        <translation>Papier de la feuille : a4 ou letter.</translation>
+        <translation>Papier de la feuille&#x202f;: a4 ou letter.</translation>
     </message>
     <message>
         <source>The sheet on one page.</source>
@@ -978,7 +993,7 @@
     </message>
     <message>
         <source>Speak this language: %1.</source>
-        <translation>Parler cette langue : %1.</translation>
+        <translation>Parler cette langue&#x202f;: %1.</translation>
     </message>
     <message>
         <source>A project, share or backup file to look into, or a project file for --pictures or --sheet.</source>
@@ -986,7 +1001,7 @@
     </message>
     <message>
         <source>The language is one of %1.</source>
-        <translation>La langue est l’une de : %1.</translation>
+        <translation>La langue est l’une de&#x202f;: %1.</translation>
     </message>
 </context>
 <context>
@@ -1005,7 +1020,7 @@
     </message>
     <message>
         <source>The limits are common practice; no published ones are known.</source>
-        <translation>Les limites sont d’usage courant ; on n’en connaît pas de publiées.</translation>
+        <translation>Les limites sont d’usage courant&#x202f;; on n’en connaît pas de publiées.</translation>
     </message>
     <message>
         <source>Keep these readings</source>
@@ -1031,7 +1046,7 @@
     <name>NotesSheet</name>
     <message>
         <source>Not tried yet: the trial may change this figure.</source>
-        <translation>Pas encore essayé : l’essai peut changer cette mesure.</translation>
+        <translation>Pas encore essayé&#x202f;: l’essai peut changer cette mesure.</translation>
     </message>
     <message>
         <source>On with the work</source>
@@ -1061,7 +1076,7 @@
     <name>OpenFile</name>
     <message>
         <source>One moment: all of it is being read.</source>
-        <translation>Un instant : tout est en train d’être lu.</translation>
+        <translation>Un instant&#x202f;: tout est en train d’être lu.</translation>
     </message>
     <message>
         <source>All of it can be read. The file stays as it is.</source>
@@ -1069,7 +1084,7 @@
     </message>
     <message>
         <source>Not all of it can be read. What you choose here mends the copy; the file stays as it is.</source>
-        <translation>Tout ne peut pas être lu. Ce qui est choisi ici répare la copie ; le fichier reste tel quel.</translation>
+        <translation>Tout ne peut pas être lu. Ce qui est choisi ici répare la copie&#x202f;; le fichier reste tel quel.</translation>
     </message>
 </context>
 <context>
@@ -1142,7 +1157,7 @@
     <message>
         <source>Take a picture of %1</source>
         <extracomment>%1 is &quot;the front&quot; or &quot;the back&quot;</extracomment>
-        <translation>Prendre une image : %1</translation>
+        <translation>Prendre une image&#x202f;: %1</translation>
     </message>
     <message>
         <source>Keeping the picture</source>
@@ -1151,16 +1166,16 @@
     <message>
         <source>Choose a picture of %1, block %2</source>
         <extracomment>%1 is &quot;the front&quot; or &quot;the back&quot;, %2 a block&apos;s name</extracomment>
-        <translation>Choisir une image : %1, bloc %2</translation>
+        <translation>Choisir une image&#x202f;: %1, bloc %2</translation>
     </message>
     <message>
         <source>Tap anywhere: %1 of block %2</source>
-        <translation>Toucher n’importe où : %1 du bloc %2</translation>
+        <translation>Toucher n’importe où&#x202f;: %1 du bloc %2</translation>
     </message>
     <message>
         <source>There are no pictures in the folder “%1”. Put them there, or go on without one.</source>
         <extracomment>%1 is the name of a folder</extracomment>
-        <translation>Il n’y a pas d’images dans le dossier « %1 ». En mettre, ou continuer sans.</translation>
+        <translation>Il n’y a pas d’images dans le dossier «&#x202f;%1&#x202f;». En mettre, ou continuer sans.</translation>
     </message>
     <message>
         <source>Folder above</source>
@@ -1191,7 +1206,7 @@
     </message>
     <message>
         <source>The picture is cut short: its end is missing. Copy it again, or choose another.</source>
-        <translation>L’image est tronquée : la fin manque. La copier de nouveau, ou en choisir une autre.</translation>
+        <translation>L’image est tronquée&#x202f;: la fin manque. La copier de nouveau, ou en choisir une autre.</translation>
     </message>
     <message>
         <source>The picture is too large. Up to 100 million pixels can be kept.</source>
@@ -1199,7 +1214,7 @@
     </message>
     <message>
         <source>The disk is full, so the picture was not kept. Nothing else was lost; free some room.</source>
-        <translation>Le disque est plein, l’image n’a donc pas été gardée. Rien d’autre n’est perdu ; libérer de la place.</translation>
+        <translation>Le disque est plein, l’image n’a donc pas été gardée. Rien d’autre n’est perdu&#x202f;; libérer de la place.</translation>
     </message>
 </context>
 <context>
@@ -1212,7 +1227,15 @@
     <message>
         <source>Folder: %1</source>
         <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
-        <translation>Dossier : %1</translation>
+        <translation>Dossier&#x202f;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PriceSheet</name>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>spoken: %1 is a line of the sum, %2 its amount</extracomment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -1456,31 +1479,31 @@ bord coupé</translation>
     </message>
     <message>
         <source>There is more in it than can be taken: %1</source>
-        <translation>Il contient plus que ce qui peut être pris : %1</translation>
+        <translation>Il contient plus que ce qui peut être pris&#x202f;: %1</translation>
     </message>
     <message>
         <source>There are more photographs in it than can be taken; 4000 is the most.</source>
-        <translation>Il contient plus de photos qu’il ne peut en être pris ; 4000 au plus.</translation>
+        <translation>Il contient plus de photos qu’il ne peut en être pris&#x202f;; 4000 au plus.</translation>
     </message>
     <message>
         <source>Something in it would swell up when unpacked, as no photograph does: %1</source>
-        <translation>Un élément gonflerait en étant décompressé, comme aucune photo ne le fait : %1</translation>
+        <translation>Un élément gonflerait en étant décompressé, comme aucune photo ne le fait&#x202f;: %1</translation>
     </message>
     <message>
         <source>Something in it would be written outside its own folder: %1</source>
-        <translation>Un élément serait écrit hors de son propre dossier : %1</translation>
+        <translation>Un élément serait écrit hors de son propre dossier&#x202f;: %1</translation>
     </message>
     <message>
         <source>Something in it is a link, not a file: %1</source>
-        <translation>Un élément est un lien, pas un fichier : %1</translation>
+        <translation>Un élément est un lien, pas un fichier&#x202f;: %1</translation>
     </message>
     <message>
         <source>Something in it is locked with a password: %1</source>
-        <translation>Un élément est verrouillé par un mot de passe : %1</translation>
+        <translation>Un élément est verrouillé par un mot de passe&#x202f;: %1</translation>
     </message>
     <message>
         <source>Something in it is packed in a way that is not known here: %1</source>
-        <translation>Un élément est compressé d’une façon inconnue ici : %1</translation>
+        <translation>Un élément est compressé d’une façon inconnue ici&#x202f;: %1</translation>
     </message>
     <message>
         <source>The same name stands in it twice. %1</source>
@@ -1488,15 +1511,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Something is in it that does not belong there: %1</source>
-        <translation>Un élément n’a rien à y faire : %1</translation>
+        <translation>Un élément n’a rien à y faire&#x202f;: %1</translation>
     </message>
     <message>
         <source>Something is missing in it: %1. Ask for it to be sent once more.</source>
-        <translation>Il y manque quelque chose : %1. Demander un nouvel envoi.</translation>
+        <translation>Il y manque quelque chose&#x202f;: %1. Demander un nouvel envoi.</translation>
     </message>
     <message>
         <source>Something in it was damaged or changed on the way: %1. Ask for it to be sent once more.</source>
-        <translation>Un élément a été abîmé ou modifié en route : %1. Demander un nouvel envoi.</translation>
+        <translation>Un élément a été abîmé ou modifié en route&#x202f;: %1. Demander un nouvel envoi.</translation>
     </message>
     <message>
         <source>Its list of contents cannot be read.</source>
@@ -1512,19 +1535,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>A photograph in it is none, or is cut short: %1</source>
-        <translation>Une de ses photos n’en est pas une, ou est tronquée : %1</translation>
+        <translation>Une de ses photos n’en est pas une, ou est tronquée&#x202f;: %1</translation>
     </message>
     <message>
         <source>There is a file of that name already, and it was left as it is.</source>
-        <translation>Il y a déjà un fichier de ce nom ; il a été laissé tel quel.</translation>
+        <translation>Il y a déjà un fichier de ce nom&#x202f;; il a été laissé tel quel.</translation>
     </message>
     <message>
         <source>A photograph of this project is missing or cannot be read: %1</source>
-        <translation>Une photo de ce projet manque ou ne peut pas être lue : %1</translation>
+        <translation>Une photo de ce projet manque ou ne peut pas être lue&#x202f;: %1</translation>
     </message>
     <message>
         <source>It could not be written: the disk is full, or the folder takes no files.</source>
-        <translation>L’écriture a échoué : le disque est plein, ou le dossier n’accepte pas de fichiers.</translation>
+        <translation>L’écriture a échoué&#x202f;: le disque est plein, ou le dossier n’accepte pas de fichiers.</translation>
     </message>
     <message>
         <source>no notes</source>
@@ -1679,11 +1702,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>patch &quot;%1&quot;, cut</source>
-        <translation>pièce « %1 », coupée</translation>
+        <translation>pièce «&#x202f;%1&#x202f;», coupée</translation>
     </message>
     <message>
         <source>web for &quot;%1&quot;</source>
-        <translation>voile thermocollant pour « %1 »</translation>
+        <translation>voile thermocollant pour «&#x202f;%1&#x202f;»</translation>
     </message>
     <message>
         <source>thread for a block</source>
@@ -1695,7 +1718,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>ruler &quot;%1&quot;</source>
-        <translation>règle « %1 »</translation>
+        <translation>règle «&#x202f;%1&#x202f;»</translation>
     </message>
     <message>
         <source>Look here first</source>
@@ -1726,19 +1749,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>This bar is exactly %1 long. If it is not, print again at 100 %, without fitting to the page.</source>
-        <translation>Cette barre mesure exactement %1. Sinon, imprimer de nouveau à 100 %, sans ajuster à la page.</translation>
+        <translation>Cette barre mesure exactement %1. Sinon, imprimer de nouveau à 100&#x202f;%, sans ajuster à la page.</translation>
     </message>
     <message>
         <source>At true size: lay the cloth&apos;s edge on the long line, the measure is where the bar ends.</source>
-        <translation>En grandeur réelle : poser le bord du tissu sur la longue ligne ; la mesure est là où la barre finit.</translation>
+        <translation>En grandeur réelle&#x202f;: poser le bord du tissu sur la longue ligne&#x202f;; la mesure est là où la barre finit.</translation>
     </message>
     <message>
         <source>{Flat cloth:} for marking before anything is stitched, every tick from the one zero end. Drawn 1 : %1.</source>
-        <translation>{Tissu à plat :} pour marquer avant toute broderie, chaque trait depuis le même bout zéro. Dessiné 1 : %1.</translation>
+        <translation>{Tissu à plat&#x202f;:} pour marquer avant toute broderie, chaque trait depuis le même bout zéro. Dessiné 1&#x202f;: %1.</translation>
     </message>
     <message>
         <source>{Drawn-in cloth:} where each start is found once the blocks before it are stitched. Never mix the two scales.</source>
-        <translation>{Tissu rétréci :} où se trouve chaque début une fois brodés les blocs d’avant. Ne jamais mêler les deux échelles.</translation>
+        <translation>{Tissu rétréci&#x202f;:} où se trouve chaque début une fois brodés les blocs d’avant. Ne jamais mêler les deux échelles.</translation>
     </message>
     <message>
         <source>place</source>
@@ -1746,11 +1769,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Place %1, block %2: start {%3}, centre {%4} (planned {%5}), gap {%6}.</source>
-        <translation>Place %1, bloc %2 : début {%3}, milieu {%4} (prévu {%5}), intervalle {%6}.</translation>
+        <translation>Place %1, bloc %2&#x202f;: début {%3}, milieu {%4} (prévu {%5}), intervalle {%6}.</translation>
     </message>
     <message>
         <source>It does not fit: {%1} is missing.</source>
-        <translation>Cela ne tient pas : il manque {%1}.</translation>
+        <translation>Cela ne tient pas&#x202f;: il manque {%1}.</translation>
     </message>
     <message>
         <source>With a gap of {%1} it would.</source>
@@ -1758,7 +1781,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>{Strip %1}, begun: %2 long when flat, its end now at %3.</source>
-        <translation>{Bande %1}, commencée : %2 de long à plat, son bout maintenant à %3.</translation>
+        <translation>{Bande %1}, commencée&#x202f;: %2 de long à plat, son bout maintenant à %3.</translation>
     </message>
     <message>
         <source>The last outline ended at {%1}.</source>
@@ -1766,7 +1789,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Hoop: the strip end to end</source>
-        <translation>Broder : la bande de bout en bout</translation>
+        <translation>Broder&#x202f;: la bande de bout en bout</translation>
     </message>
     <message>
         <source>Back, as it lies turned over</source>
@@ -1778,15 +1801,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1 blocks are too many to draw one by one: lay them out from the labels, rows by letter from the top, columns by number from the left.</source>
-        <translation>%1 blocs, c’est trop pour les dessiner un à un : les disposer d’après les étiquettes, rangées par lettre depuis le haut, colonnes par numéro depuis la gauche.</translation>
+        <translation>%1 blocs, c’est trop pour les dessiner un à un&#x202f;: les disposer d’après les étiquettes, rangées par lettre depuis le haut, colonnes par numéro depuis la gauche.</translation>
     </message>
     <message>
         <source>{Match marks} on every long sashing, from the row&apos;s raw left end, which is zero; a row is %1 raw.</source>
-        <translation>{Repères} sur chaque bande intermédiaire longue, depuis le bout coupé gauche de la rangée, qui est zéro ; une rangée mesure %1 de bout coupé à bout coupé.</translation>
+        <translation>{Repères} sur chaque bande intermédiaire longue, depuis le bout brut gauche de la rangée, qui est zéro&#x202f;; une rangée mesure %1 de bout brut à bout brut.</translation>
     </message>
     <message>
         <source>Long sashing, %1, in pieces: %2; joins at %3 from the row&apos;s raw left end.</source>
-        <translation>Bande intermédiaire longue, %1, en morceaux : %2 ; raccords à %3 du bout coupé gauche de la rangée.</translation>
+        <translation>Bande intermédiaire longue, %1, en morceaux&#x202f;: %2&#x202f;; raccords à %3 du bout brut gauche de la rangée.</translation>
     </message>
     <message>
         <source>Trim and fold</source>
@@ -1794,7 +1817,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Join: both faces</source>
-        <translation>Assembler : les deux faces</translation>
+        <translation>Assembler&#x202f;: les deux faces</translation>
     </message>
     <message>
         <source>front</source>
@@ -1817,7 +1840,7 @@ bord coupé</translation>
     <message>
         <source>drawn 1 : %1</source>
         <extracomment>drawn so many times smaller: 1 : 10</extracomment>
-        <translation>dessiné 1 : %1</translation>
+        <translation>dessiné 1&#x202f;: %1</translation>
     </message>
     <message>
         <source>{%1} × {%2} finished</source>
@@ -1831,11 +1854,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>A ring: not tried yet. Make the trial before you cut the rest.</source>
-        <translation>Un rond : pas encore essayé. Faire l’essai avant de couper le reste.</translation>
+        <translation>Un rond&#x202f;: pas encore essayé. Faire l’essai avant de couper le reste.</translation>
     </message>
     <message>
         <source>The sheet could not be written to %1: %2. Choose another place.</source>
-        <translation>La feuille n’a pas pu être écrite dans %1 : %2. Choisir un autre endroit.</translation>
+        <translation>La feuille n’a pas pu être écrite dans %1&#x202f;: %2. Choisir un autre endroit.</translation>
     </message>
     <message>
         <source>and so on</source>
@@ -1844,7 +1867,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>… and %1 more lines: see the long form.</source>
-        <translation>… et %1 lignes de plus : voir la version longue.</translation>
+        <translation>… et %1 lignes de plus&#x202f;: voir la version longue.</translation>
     </message>
     <message>
         <source>For the trial.</source>
@@ -1857,7 +1880,7 @@ bord coupé</translation>
     <message>
         <source>%1: %2</source>
         <extracomment>a heading and the cloth it goes on with</extracomment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#x202f;: %2</translation>
     </message>
 </context>
 <context>
@@ -1885,7 +1908,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Undo: %1</source>
-        <translation>Annuler : %1</translation>
+        <translation>Annuler&#x202f;: %1</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -1900,7 +1923,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1: buy %2</source>
-        <translation>%1 : acheter %2</translation>
+        <translation>%1&#x202f;: acheter %2</translation>
     </message>
     <message>
         <source>bought</source>
@@ -1920,7 +1943,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>How %1 is cut</source>
-        <translation>Comment couper : %1</translation>
+        <translation>Comment couper&#x202f;: %1</translation>
     </message>
     <message>
         <source>Cost and price</source>
@@ -1976,7 +1999,7 @@ bord coupé</translation>
     <message>
         <source>What to mind here: %1</source>
         <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>À surveiller ici : %1</translation>
+        <translation>À surveiller ici&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -1984,12 +2007,12 @@ bord coupé</translation>
     <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation>%1 : moins</translation>
+        <translation>%1&#x202f;: moins</translation>
     </message>
     <message>
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation>%1 : plus</translation>
+        <translation>%1&#x202f;: plus</translation>
     </message>
     <message>
         <source>worked out</source>
@@ -2001,11 +2024,11 @@ bord coupé</translation>
     <name>Store</name>
     <message>
         <source>The disk is full. Nothing was lost; free some room and try again.</source>
-        <translation>Le disque est plein. Rien n’est perdu ; libérer de la place et réessayer.</translation>
+        <translation>Le disque est plein. Rien n’est perdu&#x202f;; libérer de la place et réessayer.</translation>
     </message>
     <message>
         <source>This is open for reading only, so nothing can be changed here.</source>
-        <translation>Ouvert en lecture seule : rien ne peut être changé ici.</translation>
+        <translation>Ouvert en lecture seule&#x202f;: rien ne peut être changé ici.</translation>
     </message>
     <message>
         <source>Another program holds the file. Try again in a moment.</source>
@@ -2025,7 +2048,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Something in this project cannot be read. Open it and mend that first; nothing was copied.</source>
-        <translation>Quelque chose dans ce projet ne peut pas être lu. L’ouvrir et le réparer d’abord ; rien n’a été copié.</translation>
+        <translation>Quelque chose dans ce projet ne peut pas être lu. L’ouvrir et le réparer d’abord&#x202f;; rien n’a été copié.</translation>
     </message>
     <message>
         <source>There is nothing left to undo.</source>
@@ -2033,11 +2056,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>That could not be saved: %1</source>
-        <translation>L’enregistrement a échoué : %1</translation>
+        <translation>L’enregistrement a échoué&#x202f;: %1</translation>
     </message>
     <message>
         <source>Something in this project cannot be read. Mend it at Fit first; nothing was changed.</source>
-        <translation>Quelque chose dans ce projet ne peut pas être lu. Le réparer d’abord sous Prévoir ; rien n’a été changé.</translation>
+        <translation>Quelque chose dans ce projet ne peut pas être lu. Le réparer d’abord sous Prévoir&#x202f;; rien n’a été changé.</translation>
     </message>
 </context>
 <context>
@@ -2056,7 +2079,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>size of the piece: drag, or use the arrow keys</source>
-        <translation>taille de l’ouvrage : faire glisser, ou utiliser les flèches du clavier</translation>
+        <translation>taille de l’ouvrage&#x202f;: faire glisser, ou utiliser les flèches du clavier</translation>
     </message>
 </context>
 <context>
@@ -2099,7 +2122,7 @@ bord coupé</translation>
     <name>TrimPage</name>
     <message>
         <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
-        <translation>La bande se sépare au milieu de chaque intervalle ; blocs déjà séparés : %1</translation>
+        <translation>La bande se sépare au milieu de chaque intervalle&#x202f;; blocs déjà séparés&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -2107,19 +2130,19 @@ bord coupé</translation>
     <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation>%1 : moins</translation>
+        <translation>%1&#x202f;: moins</translation>
     </message>
     <message>
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation>%1 : plus</translation>
+        <translation>%1&#x202f;: plus</translation>
     </message>
 </context>
 <context>
     <name>UndoneSheet</name>
     <message>
         <source>Was it tapped by mistake, or is the piece spoiled?</source>
-        <translation>Touché par erreur, ou le morceau est-il gâché ?</translation>
+        <translation>Touché par erreur, ou le morceau est-il gâché&#x202f;?</translation>
     </message>
     <message>
         <source>Tapped by mistake</source>
@@ -2164,7 +2187,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>That name is too long; %1 letters are the most.</source>
-        <translation>Ce nom est trop long ; %1 lettres au plus.</translation>
+        <translation>Ce nom est trop long&#x202f;; %1 lettres au plus.</translation>
     </message>
     <message>
         <source>A price is a number like 9.50.</source>
@@ -2172,7 +2195,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>That is too small; %1 is the least.</source>
-        <translation>C’est trop petit ; %1 au moins.</translation>
+        <translation>C’est trop petit&#x202f;; %1 au moins.</translation>
     </message>
     <message>
         <source>That is longer than any piece here can be.</source>
@@ -2184,7 +2207,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Draw-up lies between 0 % and 15 %.</source>
-        <translation>Le retrait se situe entre 0 % et 15 %.</translation>
+        <translation>Le retrait se situe entre 0&#x202f;% et 15&#x202f;%.</translation>
     </message>
     <message>
         <source>That does not belong here.</source>
@@ -2201,15 +2224,15 @@ bord coupé</translation>
     <message>
         <source>“%1” is the cloth of the patch “%2”: it stays while the patch does.</source>
         <extracomment>a cloth cannot be taken away; %1 is the cloth, %2 a patch cut from it</extracomment>
-        <translation>« %1 » est le tissu de la pièce « %2 » : il reste tant que la pièce reste.</translation>
+        <translation>«&#x202f;%1&#x202f;» est le tissu de la pièce «&#x202f;%2&#x202f;»&#x202f;: il reste tant que la pièce reste.</translation>
     </message>
     <message>
         <source>“%1” has been cut already: it stays with this piece.</source>
-        <translation>« %1 » a déjà été coupé : il reste avec cet ouvrage.</translation>
+        <translation>«&#x202f;%1&#x202f;» a déjà été coupé&#x202f;: il reste avec cet ouvrage.</translation>
     </message>
     <message>
         <source>“%1” has been bought or measured: it stays with this piece.</source>
-        <translation>« %1 » a été acheté ou mesuré : il reste avec cet ouvrage.</translation>
+        <translation>«&#x202f;%1&#x202f;» a été acheté ou mesuré&#x202f;: il reste avec cet ouvrage.</translation>
     </message>
     <message>
         <source>More than %1 cloths do not fit in one piece.</source>
@@ -2221,7 +2244,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>One ruler stays: every cut is laid out with it.</source>
-        <translation>Une règle reste : chaque coupe est tracée avec elle.</translation>
+        <translation>Une règle reste&#x202f;: chaque coupe est tracée avec elle.</translation>
     </message>
     <message>
         <source>It is no longer there.</source>
@@ -3197,15 +3220,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>This is not readable as JSON: it breaks off at line %1, column %2.</source>
-        <translation>Ce n’est pas lisible comme JSON : cela s’arrête à la ligne %1, colonne %2.</translation>
+        <translation>Ce n’est pas lisible comme JSON&#x202f;: cela s’arrête à la ligne %1, colonne %2.</translation>
     </message>
     <message>
         <source>The key &quot;%1&quot; stands twice in one place.</source>
-        <translation>La clé « %1 » figure deux fois au même endroit.</translation>
+        <translation>La clé «&#x202f;%1&#x202f;» figure deux fois au même endroit.</translation>
     </message>
     <message>
         <source>The file is too large: %1 bytes; %2 is the most.</source>
-        <translation>Le fichier est trop grand : %1 octets ; %2 au plus.</translation>
+        <translation>Le fichier est trop grand&#x202f;: %1 octets&#x202f;; %2 au plus.</translation>
     </message>
     <message>
         <source>The file is nested deeper than %1 levels.</source>
@@ -3213,7 +3236,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>There are too many values in one place; %1 is the most.</source>
-        <translation>Il y a trop de valeurs au même endroit ; %1 au plus.</translation>
+        <translation>Il y a trop de valeurs au même endroit&#x202f;; %1 au plus.</translation>
     </message>
     <message>
         <source>A text is longer than %1 characters.</source>
@@ -3229,11 +3252,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>The file is in version %1 of the format; this program knows %2. A newer Matside will open it.</source>
-        <translation>Le fichier est en version %1 du format ; ce programme connaît %2. Un Matside plus récent l’ouvrira.</translation>
+        <translation>Le fichier est en version %1 du format&#x202f;; ce programme connaît %2. Un Matside plus récent l’ouvrira.</translation>
     </message>
     <message>
         <source>The file %1 cannot be opened: %2.</source>
-        <translation>Le fichier %1 ne peut pas être ouvert : %2.</translation>
+        <translation>Le fichier %1 ne peut pas être ouvert&#x202f;: %2.</translation>
     </message>
     <message>
         <source>There should be %1 here.</source>
@@ -3245,7 +3268,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not one of the choices.</source>
-        <translation>« %1 » n’est pas un des choix.</translation>
+        <translation>«&#x202f;%1&#x202f;» n’est pas un des choix.</translation>
     </message>
     <message>
         <source>This is needed and is missing.</source>
@@ -3253,23 +3276,23 @@ bord coupé</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a length.</source>
-        <translation>« %1 » n’est pas une longueur.</translation>
+        <translation>«&#x202f;%1&#x202f;» n’est pas une longueur.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is longer than any piece here can be.</source>
-        <translation>« %1 » est plus long que tout ouvrage possible ici.</translation>
+        <translation>«&#x202f;%1&#x202f;» est plus long que tout ouvrage possible ici.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is too small for this.</source>
-        <translation>« %1 » est trop petit pour cela.</translation>
+        <translation>«&#x202f;%1&#x202f;» est trop petit pour cela.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a percentage.</source>
-        <translation>« %1 » n’est pas un pourcentage.</translation>
+        <translation>«&#x202f;%1&#x202f;» n’est pas un pourcentage.</translation>
     </message>
     <message>
         <source>The list is too long; %1 is the most.</source>
-        <translation>La liste est trop longue ; %1 au plus.</translation>
+        <translation>La liste est trop longue&#x202f;; %1 au plus.</translation>
     </message>
     <message>
         <source>No ruler is marked in steps of %1.</source>
@@ -3282,11 +3305,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Two cloths have the same short name, &quot;%1&quot;.</source>
-        <translation>Deux tissus ont le même nom court, « %1 ».</translation>
+        <translation>Deux tissus ont le même nom court, «&#x202f;%1&#x202f;».</translation>
     </message>
     <message>
         <source>The cloth &quot;%1&quot; is not on the list of cloths.</source>
-        <translation>Le tissu « %1 » n’est pas dans la liste des tissus.</translation>
+        <translation>Le tissu «&#x202f;%1&#x202f;» n’est pas dans la liste des tissus.</translation>
     </message>
     <message>
         <source>A measured test block needs its sent size and its outline, both ways.</source>
@@ -3306,7 +3329,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>a length, such as &quot;7 1/2 in&quot;,</source>
-        <translation>une longueur, comme « 190 mm »</translation>
+        <translation>une longueur, comme «&#x202f;190 mm&#x202f;»</translation>
     </message>
     <message>
         <source>two lengths, along and across,</source>
@@ -3314,7 +3337,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>a percentage, such as &quot;2 %&quot;,</source>
-        <translation>un pourcentage, comme « 2 % »</translation>
+        <translation>un pourcentage, comme «&#x202f;2&#x202f;%&#x202f;»</translation>
     </message>
     <message>
         <source>a whole number</source>
@@ -3419,11 +3442,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Choose &quot;%1&quot;.</source>
-        <translation>Choisir « %1 ».</translation>
+        <translation>Choisir «&#x202f;%1&#x202f;».</translation>
     </message>
     <message>
         <source>Call it &quot;%1&quot;.</source>
-        <translation>L’appeler « %1 ».</translation>
+        <translation>L’appeler «&#x202f;%1&#x202f;».</translation>
     </message>
     <message>
         <source>Take it away.</source>
@@ -3431,31 +3454,31 @@ bord coupé</translation>
     </message>
     <message>
         <source>Nothing is entered yet; %1 would be read.</source>
-        <translation>Rien n’est encore saisi ; %1 serait lu.</translation>
+        <translation>Rien n’est encore saisi&#x202f;; %1 serait lu.</translation>
     </message>
     <message>
         <source>That fraction cannot be; write it as %1.</source>
-        <translation>Cette fraction n’existe pas ; l’écrire %1.</translation>
+        <translation>Cette fraction n’existe pas&#x202f;; l’écrire %1.</translation>
     </message>
     <message>
         <source>That unit is not known; in, yd, ft, mm, cm and m are.</source>
-        <translation>Cette unité est inconnue ; in, yd, ft, mm, cm et m sont connues.</translation>
+        <translation>Cette unité est inconnue&#x202f;; in, yd, ft, mm, cm et m sont connues.</translation>
     </message>
     <message>
         <source>There are two units; leave one away.</source>
-        <translation>Il y a deux unités ; en ôter une.</translation>
+        <translation>Il y a deux unités&#x202f;; en ôter une.</translation>
     </message>
     <message>
         <source>That has more digits than any ruler; %1 would be read.</source>
-        <translation>Cela a plus de chiffres qu’aucune règle ; %1 serait lu.</translation>
+        <translation>Cela a plus de chiffres qu’aucune règle&#x202f;; %1 serait lu.</translation>
     </message>
     <message>
         <source>That is not a percentage; 2 % would be read.</source>
-        <translation>Ce n’est pas un pourcentage ; 2 % serait lu.</translation>
+        <translation>Ce n’est pas un pourcentage&#x202f;; 2&#x202f;% serait lu.</translation>
     </message>
     <message>
         <source>That is not a length; %1 would be read.</source>
-        <translation>Ce n’est pas une longueur ; %1 serait lu.</translation>
+        <translation>Ce n’est pas une longueur&#x202f;; %1 serait lu.</translation>
     </message>
     <message>
         <source>It is square enough.</source>
@@ -3468,7 +3491,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is off size: {%2}.</source>
-        <translation>Il n’est pas à la taille : {%2}.</translation>
+        <translation>Il n’est pas à la taille&#x202f;: {%2}.</translation>
     </message>
     <message>
         <source>One side is tilted by {%1}.</source>
@@ -3476,7 +3499,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>One end is wider; each side tilts by {%1}.</source>
-        <translation>Un bout est plus large ; chaque côté est incliné de {%1}.</translation>
+        <translation>Un bout est plus large&#x202f;; chaque côté est incliné de {%1}.</translation>
     </message>
     <message>
         <source>It is too far off to be cut as it is.</source>
@@ -3493,7 +3516,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Split the lean: turn the ruler half of it, over the middle of the block.</source>
-        <translation>Partager le défaut : tourner la règle de la moitié, autour du milieu du bloc.</translation>
+        <translation>Partager le défaut&#x202f;: tourner la règle de la moitié, autour du milieu du bloc.</translation>
     </message>
     <message>
         <source>Use it as it is.</source>
@@ -3506,7 +3529,7 @@ bord coupé</translation>
     <message>
         <source>Trim it true: the largest is {%4}.</source>
         <extracomment>the largest true square that can still be cut from it</extracomment>
-        <translation>Le rogner d’équerre : {%4} au plus.</translation>
+        <translation>Le rogner d’équerre&#x202f;: {%4} au plus.</translation>
     </message>
     <message>
         <source>Measure the others too, then take a common size.</source>
@@ -3514,19 +3537,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut that side parallel to the base; its line goes into the seam. Unpick what shows.</source>
-        <translation>Couper ce côté parallèle à la base ; sa ligne entre dans la couture. Découdre ce qui se voit.</translation>
+        <translation>Couper ce côté parallèle à la base&#x202f;; sa ligne entre dans la couture. Découdre ce qui se voit.</translation>
     </message>
     <message>
         <source>Cut both sides true; their lines go into the seams. Unpick what shows.</source>
-        <translation>Couper les deux côtés droits ; leurs lignes entrent dans les coutures. Découdre ce qui se voit.</translation>
+        <translation>Couper les deux côtés droits&#x202f;; leurs lignes entrent dans les coutures. Découdre ce qui se voit.</translation>
     </message>
     <message>
         <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
-        <translation>Remettre au cadre, découdre la ligne extérieure et la broder à la taille. Si le vermiculé ne suffit pas : un nouveau bloc.</translation>
+        <translation>Remettre au cadre, découdre la ligne extérieure et la broder à la taille. Si le vermiculé ne va pas jusque-là&#x202f;: un nouveau bloc.</translation>
     </message>
     <message>
         <source>Pin it square on a board, steam it, let it dry and measure again. If that does not help: a new block.</source>
-        <translation>L’épingler d’équerre sur une planche, passer à la vapeur, laisser sécher et mesurer de nouveau. Si cela n’aide pas : un nouveau bloc.</translation>
+        <translation>L’épingler d’équerre sur une planche, passer à la vapeur, laisser sécher et mesurer de nouveau. Si cela n’aide pas&#x202f;: un nouveau bloc.</translation>
     </message>
     <message>
         <source>Zigzag a scrap of sandwich to the short allowance, edge to edge, or put the block at an outer edge.</source>
@@ -3620,29 +3643,29 @@ bord coupé</translation>
     </message>
     <message>
         <source>How much of it is left?</source>
-        <translation>Combien en reste-t-il ?</translation>
+        <translation>Combien en reste-t-il&#x202f;?</translation>
     </message>
     <message>
         <source>How wide is it between the selvages?</source>
         <extracomment>usable width of the cloth, between the selvages</extracomment>
-        <translation>Quelle est sa largeur entre les lisières ?</translation>
+        <translation>Quelle est sa largeur entre les lisières&#x202f;?</translation>
     </message>
     <message>
         <source>Where is the tear, measured from the zero end?</source>
-        <translation>Où est la déchirure, mesurée depuis le bout zéro ?</translation>
+        <translation>Où est la déchirure, mesurée depuis le bout zéro&#x202f;?</translation>
     </message>
     <message>
         <source>Keep it: a narrower strip or patches come out of it. Straighten the end first.</source>
-        <translation>Le garder : une bande plus étroite ou des pièces en sortent. Redresser d’abord le bout.</translation>
+        <translation>Le garder&#x202f;: une bande plus étroite ou des pièces en sortent. Redresser d’abord le bout.</translation>
     </message>
     <message>
         <source>To make again: %1. It stands in the list once more.</source>
-        <translation>À refaire : %1. C’est de nouveau dans la liste.</translation>
+        <translation>À refaire&#x202f;: %1. C’est de nouveau dans la liste.</translation>
     </message>
     <message>
         <source>A spare takes the place of %1: nothing is made again.</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; spare: a block stitched over and above the layout</extracomment>
-        <translation>Un bloc de réserve prend la place de %1 : rien n’est refait.</translation>
+        <translation>Un bloc de réserve prend la place de %1&#x202f;: rien n’est refait.</translation>
     </message>
     <message>
         <source>Block %1 is stitched again, with the same thread lot. It stands next in the list.</source>
@@ -3650,7 +3673,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Still to cut of %1: {%2} along the selvage.</source>
-        <translation>Encore à couper dans %1 : {%2} le long de la lisière.</translation>
+        <translation>Encore à couper dans %1&#x202f;: {%2} le long de la lisière.</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, yields it.</source>
@@ -3675,7 +3698,7 @@ bord coupé</translation>
     <message>
         <source>Made to the old measure: %1 Look at it before you use it.</source>
         <extracomment>%1 is a step in words</extracomment>
-        <translation>Fait à l’ancienne mesure : %1 Y regarder avant de s’en servir.</translation>
+        <translation>Fait à l’ancienne mesure&#x202f;: %1 Y regarder avant de s’en servir.</translation>
     </message>
     <message>
         <source>What is made already stays good.</source>
@@ -3687,7 +3710,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Pick the thread back about {1 in} and start again on the line. Inside stippling it will not show.</source>
-        <translation>Reprendre le fil sur environ {1 in} et repartir sur la ligne. Dans le vermiculé, cela ne se verra pas.</translation>
+        <translation>Défaire le fil sur environ {1 in} et repartir sur la ligne. Dans le vermiculé, cela ne se verra pas.</translation>
     </message>
     <message>
         <source>The bobbin is counted as new from here.</source>
@@ -3699,19 +3722,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
-        <translation>Aiguille cassée ? Trouver tous les morceaux avant de continuer.</translation>
+        <translation>Aiguille cassée&#x202f;? Trouver tous les morceaux avant de continuer.</translation>
     </message>
     <message>
         <source>Not pressed yet: unpick that patch’s stitches only, peel it off, lay the right one, stitch it again. Pressed already: a new block.</source>
-        <translation>Pas encore repassé : découdre les points de cette pièce seule, la décoller, poser la bonne, rebroder. Déjà repassé : un nouveau bloc.</translation>
+        <translation>Pas encore repassé&#x202f;: découdre les points de cette pièce seule, la décoller, poser la bonne, rebroder. Déjà repassé&#x202f;: un nouveau bloc.</translation>
     </message>
     <message>
         <source>Leave the block in the hoop. Start again at the stop you were at; nothing here was lost.</source>
-        <translation>Laisser le bloc dans le cadre. Repartir du dernier arrêt ; rien n’est perdu ici.</translation>
+        <translation>Laisser le bloc dans le cadre. Repartir du dernier arrêt&#x202f;; rien n’est perdu ici.</translation>
     </message>
     <message>
         <source>Blocks lost beyond the tear: %1. They are on record and stand in the list again.</source>
-        <translation>Blocs perdus au-delà de la déchirure : %1. Ils sont notés et de nouveau dans la liste.</translation>
+        <translation>Blocs perdus au-delà de la déchirure&#x202f;: %1. Ils sont notés et de nouveau dans la liste.</translation>
     </message>
     <message>
         <source>No stitched block is lost. What no longer fits goes to the next strip.</source>
@@ -3719,7 +3742,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Blocks that go to the next strip: %1.</source>
-        <translation>Blocs qui passent à la bande suivante : %1.</translation>
+        <translation>Blocs qui passent à la bande suivante&#x202f;: %1.</translation>
     </message>
     <message>
         <source>It would still fit with a waste tail sewn to the end.</source>
@@ -3732,15 +3755,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Nothing was changed. What you decide at Fit follows at once; what is cut stays cut.</source>
-        <translation>Rien n’a changé. Ce qui est décidé sous Prévoir suit aussitôt ; ce qui est coupé reste coupé.</translation>
+        <translation>Rien n’a changé. Ce qui est décidé sous Prévoir suit aussitôt&#x202f;; ce qui est coupé reste coupé.</translation>
     </message>
     <message>
         <source>Hoop strips to cut beyond the plan: %1.</source>
-        <translation>Bandes à broder à couper en plus du plan : %1.</translation>
+        <translation>Bandes à broder à couper en plus du plan&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Blocks on each new strip: %1 instead of %2.</source>
-        <translation>Blocs sur chaque nouvelle bande : %1 au lieu de %2.</translation>
+        <translation>Blocs sur chaque nouvelle bande&#x202f;: %1 au lieu de %2.</translation>
     </message>
     <message>
         <source>With that measure nothing changes.</source>
@@ -3749,7 +3772,7 @@ bord coupé</translation>
     <message>
         <source>The hoop&apos;s sizes are missing: enter what it measures outside, and its stitching field or its opening.</source>
         <extracomment>the ring or frame that holds the cloth under the needle</extracomment>
-        <translation>Les tailles du cadre manquent : saisir ce qu’il mesure dehors, et son champ de broderie ou son ouverture.</translation>
+        <translation>Les tailles du cadre manquent&#x202f;: saisir ce qu’il mesure dehors, et son champ de broderie ou son ouverture.</translation>
     </message>
     <message>
         <source>The block goes to the machine at %1, but the hoop stitches no more than %2.</source>
@@ -3759,15 +3782,15 @@ bord coupé</translation>
     <message>
         <source>A sashing of %1 is narrower than the two allowances under it, %2: they would lie double.</source>
         <extracomment>sashing: the strip between two blocks; allowance: cloth outside the stitched line</extracomment>
-        <translation>Une bande intermédiaire de %1 est plus étroite que les deux marges dessous, %2 : elles se superposeraient.</translation>
+        <translation>Une bande intermédiaire de %1 est plus étroite que les deux marges dessous, %2&#x202f;: elles se superposeraient.</translation>
     </message>
     <message>
         <source>An allowance of %1 is pared too far to hold a seam; %2 is the least.</source>
-        <translation>Une marge de %1 est trop réduite pour tenir une couture ; %2 au moins.</translation>
+        <translation>Une marge de %1 est trop réduite pour tenir une couture&#x202f;; %2 au moins.</translation>
     </message>
     <message>
         <source>The edge keeps %1 outside the stitched line, but the blocks are trimmed to %2: the cloth is not there.</source>
-        <translation>Le bord garde %1 hors de la ligne brodée, mais les blocs sont rognés à %2 : le tissu manque.</translation>
+        <translation>Le bord garde %1 hors de la ligne brodée, mais les blocs sont rognés à %2&#x202f;: le tissu manque.</translation>
     </message>
     <message>
         <source>A gap of %1 leaves less than the two seam allowances that come out of it, %2.</source>
@@ -3777,26 +3800,26 @@ bord coupé</translation>
     <message>
         <source>With a gap of %1 the ring would close on the block before it: the frame reaches %2 beyond the outline.</source>
         <extracomment>reach: how far the hoop&apos;s frame lies beyond the stitched line</extracomment>
-        <translation>Avec un intervalle de %1, l’anneau se fermerait sur le bloc d’avant : le débord du cadre est de %2 hors du contour.</translation>
+        <translation>Avec un intervalle de %1, l’anneau se fermerait sur le bloc d’avant&#x202f;: le débord du cadre est de %2 hors du contour.</translation>
     </message>
     <message>
         <source>A ring may not lie on a stitched block: it would crush it. Only a magnetic frame may.</source>
-        <translation>Un anneau ne doit pas poser sur un bloc brodé : il l’écraserait. Seul un cadre magnétique le peut.</translation>
+        <translation>Un anneau ne doit pas reposer sur un bloc brodé&#x202f;: il l’écraserait. Seul un cadre magnétique le peut.</translation>
     </message>
     <message>
         <source>Not one block fits on the strip: %1 is missing, and %2 with waste tails sewn to both ends.</source>
         <extracomment>waste tail: scrap cloth sewn to a strip&apos;s end so that the hoop can hold it</extracomment>
-        <translation>Pas un seul bloc ne tient sur la bande : il manque %1, et %2 avec une amorce cousue aux deux bouts.</translation>
+        <translation>Pas un seul bloc ne tient sur la bande&#x202f;: il manque %1, et %2 avec une amorce cousue aux deux bouts.</translation>
     </message>
     <message>
         <source>Only %1 is left to fold under on the back; less than %2 cannot be pressed and would be missed by the stitching.</source>
         <extracomment>fold-under: what is turned under along the back sashing</extracomment>
-        <translation>Il ne reste que %1 de rempli au dos ; moins de %2 ne se repasse pas et échapperait à la couture.</translation>
+        <translation>Il ne reste que %1 de rempli au dos&#x202f;; moins de %2 ne se repasse pas et échapperait à la piqûre.</translation>
     </message>
     <message>
         <source>A catch of %1 will not do: keep it between %2 and %3.</source>
         <extracomment>catch: how far the folded edge passes the seam it is caught by</extracomment>
-        <translation>Une prise de %1 ne va pas : la garder entre %2 et %3.</translation>
+        <translation>Une prise de %1 ne va pas&#x202f;: la garder entre %2 et %3.</translation>
     </message>
     <message>
         <source>Binding cut %1 wide does not come out of cloth %2 wide.</source>
@@ -3804,7 +3827,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Corners rounded by %1 do not fit on the piece; %2 is the most.</source>
-        <translation>Des coins arrondis de %1 ne tiennent pas sur l’ouvrage ; %2 au plus.</translation>
+        <translation>Des coins arrondis de %1 ne tiennent pas sur l’ouvrage&#x202f;; %2 au plus.</translation>
     </message>
     <message>
         <source>The bias wants a square of %1, and the cloth is only %2 wide.</source>
@@ -3814,7 +3837,7 @@ bord coupé</translation>
     <message>
         <source>A draw-up of %1 is not likely; it lies between 0 % and %2. Measure the test block again.</source>
         <extracomment>draw-up: how much the stitching shrinks the cloth</extracomment>
-        <translation>Un retrait de %1 est peu probable ; il se situe entre 0 % et %2. Mesurer de nouveau le bloc d’essai.</translation>
+        <translation>Un retrait de %1 est peu probable&#x202f;; il se situe entre 0&#x202f;% et %2. Mesurer de nouveau le bloc d’essai.</translation>
     </message>
     <message>
         <source>A short sashing is %1 with its spare, longer than its cloth, %2.</source>
@@ -3822,49 +3845,49 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cloth %1 wide is too narrow to piece the long sashings with their joins at mid-block; %2 is the least.</source>
-        <translation>Un tissu de %1 de large est trop étroit pour les bandes intermédiaires longues raccordées à mi-bloc ; %2 au moins.</translation>
+        <translation>Un tissu de %1 de large est trop étroit pour les bandes intermédiaires longues raccordées à mi-bloc&#x202f;; %2 au moins.</translation>
     </message>
     <message>
         <source>Nothing is left for the piece: let less of the table show.</source>
-        <translation>Il ne reste rien pour l’ouvrage : laisser voir moins de table.</translation>
+        <translation>Il ne reste rien pour l’ouvrage&#x202f;: laisser voir moins de table.</translation>
     </message>
     <message>
         <source>Washing that takes %1 is not likely; say less than %2.</source>
-        <translation>Un lavage qui prend %1 est peu probable ; indiquer moins de %2.</translation>
+        <translation>Un lavage qui prend %1 est peu probable&#x202f;; indiquer moins de %2.</translation>
     </message>
     <message>
         <source>One block makes a piece of %1, larger than the %2 wanted: allow smaller blocks, or let less of the table show.</source>
-        <translation>Un seul bloc donne un ouvrage de %1, plus grand que les %2 voulus : permettre des blocs plus petits, ou laisser voir moins de table.</translation>
+        <translation>Un seul bloc donne un ouvrage de %1, plus grand que les %2 voulus&#x202f;: permettre des blocs plus petits, ou laisser voir moins de table.</translation>
     </message>
     <message>
         <source>No block from %1 to %2 goes into a hoop you have: allow other sizes, or enter the hoop that takes them.</source>
-        <translation>Aucun bloc de %1 à %2 n’entre dans un cadre présent : permettre d’autres tailles, ou saisir le cadre qui les prend.</translation>
+        <translation>Aucun bloc de %1 à %2 n’entre dans un cadre présent&#x202f;: permettre d’autres tailles, ou saisir le cadre qui les prend.</translation>
     </message>
     <message>
         <source>That takes %1 blocks or more, and you allow %2: allow more, or larger blocks.</source>
-        <translation>Il faut %1 blocs ou plus, et %2 sont permis : en permettre plus, ou des blocs plus grands.</translation>
+        <translation>Il faut %1 blocs ou plus, et %2 sont permis&#x202f;: en permettre plus, ou des blocs plus grands.</translation>
     </message>
     <message>
         <source>The block has %1 of room in the hoop; %2 lets you place it without trying twice.</source>
-        <translation>Le bloc a %1 de jeu dans le cadre ; %2 permet de le placer du premier coup.</translation>
+        <translation>Le bloc a %1 de jeu dans le cadre&#x202f;; %2 permet de le placer du premier coup.</translation>
     </message>
     <message>
         <source>The binding&apos;s seam of %1 is deeper than the cloth outside the stitched line, %2: it would cover the line.</source>
-        <translation>La couture du biais de finition, %1, est plus profonde que le tissu hors de la ligne brodée, %2 : elle couvrirait la ligne.</translation>
+        <translation>La couture du biais de finition, %1, est plus profonde que le tissu hors de la ligne brodée, %2&#x202f;: elle couvrirait la ligne.</translation>
     </message>
     <message>
         <source>A margin of %1 past the hoop is hard to hold; %2 is easier.</source>
         <extracomment>margin: cloth past the hoop&apos;s outside at a strip&apos;s long edges</extracomment>
-        <translation>Un rebord de %1 au-delà du cadre est dur à tenir ; %2 est plus facile.</translation>
+        <translation>Un rebord de %1 au-delà du cadre est dur à tenir&#x202f;; %2 est plus facile.</translation>
     </message>
     <message>
         <source>%1 is left over on each strip; a little more draw-up and the %o2 block will not fit.</source>
-        <translation>Il reste %1 sur chaque bande ; un peu plus de retrait et le %o2 bloc ne tiendra pas.</translation>
+        <translation>Il reste %1 sur chaque bande&#x202f;; un peu plus de retrait et le %o2 bloc ne tiendra pas.</translation>
     </message>
     <message>
         <source>Folding on the ruler&apos;s mark leaves a lip of %1 past the seam; more than %2 may lift.</source>
         <extracomment>lip: the part of the fold that stands past the stitching</extracomment>
-        <translation>Plier sur le trait de la règle laisse une lèvre de %1 après la couture ; plus de %2 peut se soulever.</translation>
+        <translation>Plier sur le trait de la règle laisse une lèvre de %1 après la couture&#x202f;; plus de %2 peut se soulever.</translation>
     </message>
     <message>
         <source>The gap pieces are %1 long, shorter than a short sashing with its spare, %2.</source>
@@ -3873,7 +3896,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The gap of %1 is under the two wide allowances, %2: the blocks cannot be cut apart so.</source>
-        <translation>L’intervalle de %1 est inférieur aux deux marges larges, %2 : les blocs ne peuvent pas être séparés ainsi.</translation>
+        <translation>L’intervalle de %1 est inférieur aux deux marges larges, %2&#x202f;: les blocs ne peuvent pas être séparés ainsi.</translation>
     </message>
     <message>
         <source>The frame lies %1 over the block before it. Pad it, and look for marks.</source>
@@ -3882,23 +3905,23 @@ bord coupé</translation>
     <message>
         <source>The rounded corner cuts %1 into the stippling: stay-stitch beside the line before cutting.</source>
         <extracomment>stippling: the quilting inside a block&apos;s stitched outline; stay-stitch: a row of stitches that holds a cut</extracomment>
-        <translation>Le coin arrondi coupe de %1 dans le vermiculé : faire une piqûre de soutien près de la ligne avant de couper.</translation>
+        <translation>Le coin arrondi coupe de %1 dans le vermiculé&#x202f;: faire une piqûre de soutien près de la ligne avant de couper.</translation>
     </message>
     <message>
         <source>A corner of %1 is tight for folded binding; it eases round from %2.</source>
-        <translation>Un coin de %1 est serré pour un biais de finition plié ; il tourne bien à partir de %2.</translation>
+        <translation>Un coin de %1 est serré pour un biais de finition plié&#x202f;; il tourne bien à partir de %2.</translation>
     </message>
     <message>
         <source>Hanging over by only %1, the edge will stick out stiffly; it falls well from %2.</source>
-        <translation>Avec un tombant de %1 seulement, le bord restera raide ; il tombe bien à partir de %2.</translation>
+        <translation>Avec un tombant de %1 seulement, le bord restera raide&#x202f;; il tombe bien à partir de %2.</translation>
     </message>
     <message>
         <source>The corners hang %1 past the round table and will stick out; they fall well from %2.</source>
-        <translation>Les coins dépassent la table ronde de %1 et resteront raides ; ils tombent bien à partir de %2.</translation>
+        <translation>Les coins dépassent la table ronde de %1 et resteront raides&#x202f;; ils tombent bien à partir de %2.</translation>
     </message>
     <message>
         <source>Is the cut edge still square to the fold?</source>
-        <translation>Le bord coupé est-il encore d’équerre avec le pli ?</translation>
+        <translation>Le bord coupé est-il encore d’équerre avec le pli&#x202f;?</translation>
     </message>
     <message>
         <source>A cross line lies on the fold, the edge just inside both ragged ends.</source>
@@ -4002,11 +4025,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Pins out of the hoop? Cord, hair and sleeves clear?</source>
-        <translation>Épingles hors du cadre ? Câble, cheveux et manches dégagés ?</translation>
+        <translation>Épingles hors du cadre&#x202f;? Câble, cheveux et manches dégagés&#x202f;?</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
-        <translation>Fer sur son support, éteint ensuite ; la vapeur brûle.</translation>
+        <translation>Fer sur son support, éteint ensuite&#x202f;; la vapeur brûle.</translation>
     </message>
     <message>
         <source>Spray by an open window, away from flame.</source>
@@ -4022,7 +4045,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
-        <translation>Compter les épingles à l’entrée et à la sortie.</translation>
+        <translation>Compter les épingles mises, puis les épingles ôtées.</translation>
     </message>
     <message>
         <source>the stitched outline</source>
@@ -4043,20 +4066,20 @@ bord coupé</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with a cross line on the fold.</source>
-        <translation>« %1 » avec une ligne de travers sur le pli.</translation>
+        <translation>«&#x202f;%1&#x202f;» avec une ligne de travers sur le pli.</translation>
     </message>
     <message>
         <source>By the mat&apos;s lines: %1 from %2, at both ends.</source>
-        <translation>Selon les lignes du tapis : %1 depuis %2, aux deux bouts.</translation>
+        <translation>Selon les lignes du tapis&#x202f;: %1 depuis %2, aux deux bouts.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with its %2 line on %3, &quot;%4&quot; against it.</source>
         <extracomment>two rulers laid side by side; &quot;%1&quot; and &quot;%4&quot; are their names</extracomment>
-        <translation>« %1 » avec sa ligne %2 sur %3, « %4 » contre elle.</translation>
+        <translation>«&#x202f;%1&#x202f;» avec sa ligne %2 sur %3, «&#x202f;%4&#x202f;» contre elle.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with its %2 line on %3.</source>
-        <translation>« %1 » avec sa ligne %2 sur %3.</translation>
+        <translation>«&#x202f;%1&#x202f;» avec sa ligne %2 sur %3.</translation>
     </message>
     <message>
         <source>Stop the blade, slide the ruler along, go on.</source>
@@ -4065,7 +4088,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut along the second; no daylight between them.</source>
-        <translation>Couper le long de la seconde ; aucun jour entre elles.</translation>
+        <translation>Couper le long de la seconde&#x202f;; aucun jour entre elles.</translation>
     </message>
     <message>
         <source>%1 layers.</source>
@@ -4074,7 +4097,7 @@ bord coupé</translation>
     <message>
         <source>: %1 by %2.</source>
         <extracomment>width by length of a piece</extracomment>
-        <translation> : %1 sur %2.</translation>
+        <translation>&#x202f;: %1 sur %2.</translation>
     </message>
     <message>
         <source>(For the trial.)</source>
@@ -4133,7 +4156,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Layer back, batting and front: one hoop strip.</source>
-        <translation>Superposer dos, molleton et devant : une bande à broder.</translation>
+        <translation>Superposer dos, molleton et devant&#x202f;: une bande à broder.</translation>
     </message>
     <message>
         <source>Mark the strip&apos;s centre line and its places.</source>
@@ -4178,7 +4201,7 @@ bord coupé</translation>
     <message>
         <source>Join two blocks with a short sashing: sew, press, sew, fold, stitch in the ditch.</source>
         <extracomment>ditch: the line where the sashing meets the block</extracomment>
-        <translation>Assembler deux blocs par une bande intermédiaire courte : coudre, repasser, coudre, plier, piquer dans le sillon de la couture.</translation>
+        <translation>Assembler deux blocs par une bande intermédiaire courte&#x202f;: coudre, repasser, coudre, plier, piquer dans le sillon de la couture.</translation>
     </message>
     <message>
         <source>Measure the row&apos;s length.</source>
@@ -4206,7 +4229,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Take a last look: pins counted, threads gone, measured.</source>
-        <translation>Un dernier regard : épingles comptées, fils ôtés, mesuré.</translation>
+        <translation>Un dernier regard&#x202f;: épingles comptées, fils ôtés, mesuré.</translation>
     </message>
     <message>
         <source>Square the end</source>
@@ -4460,11 +4483,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>What went wrong?</source>
-        <translation>Qu’est-ce qui a raté ?</translation>
+        <translation>Qu’est-ce qui a raté&#x202f;?</translation>
     </message>
     <message>
         <source>They disagree: measure the block</source>
-        <translation>Désaccord : mesurer le bloc</translation>
+        <translation>Désaccord&#x202f;: mesurer le bloc</translation>
     </message>
     <message>
         <source>Make it again</source>
@@ -4496,15 +4519,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Written to %1 and read back: %2.</source>
-        <translation>Écrit dans %1 et relu : %2.</translation>
+        <translation>Écrit dans %1 et relu&#x202f;: %2.</translation>
     </message>
     <message>
         <source>There are projects on the shelf. A backup is put back where nothing is yet: on a new tablet, or after a new start with an empty folder.</source>
-        <translation>Il y a des projets sur l’étagère. Une sauvegarde se remet là où il n’y a encore rien : sur une nouvelle tablette, ou après un nouveau départ avec un dossier vide.</translation>
+        <translation>Il y a des projets sur l’étagère. Une sauvegarde se remet là où il n’y a encore rien&#x202f;: sur une nouvelle tablette, ou après un nouveau départ avec un dossier vide.</translation>
     </message>
     <message>
         <source>All of it lies ready. Close Matside and open it again: then it is on the shelf.</source>
-        <translation>Tout est prêt. Fermer Matside et le rouvrir : tout sera sur l’étagère.</translation>
+        <translation>Tout est prêt. Fermer Matside et le rouvrir&#x202f;: tout sera sur l’étagère.</translation>
     </message>
 </context>
 <context>
@@ -4529,11 +4552,11 @@ bord coupé</translation>
     <name>matside::BlockMeasure</name>
     <message>
         <source>%1 is too small for the others: make it again.</source>
-        <translation>%1 est trop petit pour les autres : le refaire.</translation>
+        <translation>%1 est trop petit pour les autres&#x202f;: le refaire.</translation>
     </message>
     <message>
         <source>Common size %1: trim to %2; the piece finishes %3 × %4.</source>
-        <translation>Taille commune %1 : rogner à %2 ; l’ouvrage fini fera %3 × %4.</translation>
+        <translation>Taille commune %1&#x202f;: rogner à %2&#x202f;; l’ouvrage fini fera %3 × %4.</translation>
     </message>
     <message>
         <source>%1 is cut already for another size.</source>
@@ -4601,11 +4624,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Begin and close: %1.</source>
-        <translation>Commencer et fermer : %1.</translation>
+        <translation>Commencer et fermer&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Join %1: %2.</source>
-        <translation>Raccord %1 : %2.</translation>
+        <translation>Raccord %1&#x202f;: %2.</translation>
     </message>
     <message>
         <source>First cut %1 off strip %2.</source>
@@ -4618,7 +4641,7 @@ bord coupé</translation>
     <message>
         <source>Between the sashing ends there is no room for a join: the joins keep clear of the corners alone. Narrower binding would fit.</source>
         <extracomment>so: with joins as wide as they are</extracomment>
-        <translation>Entre les bouts de bandes intermédiaires, pas de place pour un raccord : les raccords n’évitent que les coins. Un biais de finition plus étroit irait.</translation>
+        <translation>Entre les bouts de bandes intermédiaires, pas de place pour un raccord&#x202f;: les raccords n’évitent que les coins. Un biais de finition plus étroit irait.</translation>
     </message>
     <message>
         <source>The sides are too short to keep the joins off the corners. Press every join open, and grade it.</source>
@@ -4634,7 +4657,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation>Coudre en suivant le bord, sans l’étirer : résorber l’ampleur du biais à chaque coin. Fermer avec un recouvrement de %1, bouts croisés à angle droit.</translation>
+        <translation>Coudre en suivant le bord, sans l’étirer&#x202f;: résorber l’ampleur du biais à chaque coin. Fermer avec un recouvrement de %1, bouts croisés à angle droit.</translation>
     </message>
     <message>
         <source>At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. Close with an overlap of exactly %2, ends crossed at a right angle.</source>
@@ -4646,11 +4669,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Corners of %1. The edge is %2 round: cut %3 of bias from a square of %4.</source>
-        <translation>Coins de %1. Le bord fait %2 de tour : couper %3 de biais dans un carré de %4.</translation>
+        <translation>Coins de %1. Le bord fait %2 de tour&#x202f;: couper %3 de biais dans un carré de %4.</translation>
     </message>
     <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
-        <translation>L’arc coupe de %1 dans le vermiculé : faire une piqûre de soutien près de la ligne avant de couper. Jusqu’à %2, il n’y toucherait pas.</translation>
+        <translation>L’arc coupe de %1 dans le vermiculé&#x202f;: faire une piqûre de soutien près de la ligne avant de couper. Jusqu’à %2, il n’y toucherait pas.</translation>
     </message>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
@@ -4666,20 +4689,20 @@ bord coupé</translation>
     </message>
     <message>
         <source>Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.</source>
-        <translation>Étiquette : au dos, en bas à droite. Titre, nom, date, taille, fibre, lavage.</translation>
+        <translation>Étiquette&#x202f;: au dos, en bas à droite. Titre, nom, date, taille, fibre, lavage.</translation>
     </message>
     <message>
         <source>To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 wide and %3 to %4 long.</source>
-        <translation>Pour le suspendre : un manchon fixé à la main, qui s’enlève ensuite, coupé de %1 à %2 de large et de %3 à %4 de long.</translation>
+        <translation>Pour le suspendre&#x202f;: un manchon fixé à la main, qui s’enlève ensuite, coupé de %1 à %2 de large et de %3 à %4 de long.</translation>
     </message>
     <message>
         <source>To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.</source>
-        <translation>Pour le suspendre : un manchon au dos, coupé de %1 à %2 de large et de %3 à %4 de long.</translation>
+        <translation>Pour le suspendre&#x202f;: un manchon au dos, coupé de %1 à %2 de large et de %3 à %4 de long.</translation>
     </message>
     <message>
         <source>As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.</source>
         <extracomment>envelope back: two pieces that overlap, between which the pillow is put in</extracomment>
-        <translation>En coussin : pour une garniture de %1 × %2, avec un dos portefeuille en deux morceaux de %3 × %4.</translation>
+        <translation>En coussin&#x202f;: pour une garniture de %1 × %2, avec un dos portefeuille en deux morceaux de %3 × %4.</translation>
     </message>
     <message>
         <source>Squaring</source>
@@ -4739,11 +4762,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Trim it plainly, in this order: %1.</source>
-        <translation>Le rogner simplement, dans cet ordre : %1.</translation>
+        <translation>Le rogner simplement, dans cet ordre&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Ease it with steam and measure again, or square it smaller: the largest true piece is %1 × %2. Trim in this order: %3.</source>
-        <translation>Le redresser à la vapeur et mesurer de nouveau, ou le mettre d’équerre plus petit : l’ouvrage d’équerre fait au plus %1 × %2. Rogner dans cet ordre : %3.</translation>
+        <translation>Le redresser à la vapeur et mesurer de nouveau, ou le mettre d’équerre plus petit&#x202f;: l’ouvrage d’équerre fait au plus %1 × %2. Rogner dans cet ordre&#x202f;: %3.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 less than planned.</source>
@@ -4751,19 +4774,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned; the binding strips reach.</source>
-        <translation>Le tour du bord fait %1 de plus que prévu ; les bandes de biais de finition suffisent.</translation>
+        <translation>Le tour du bord fait %1 de plus que prévu&#x202f;; les bandes de biais de finition suffisent.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned: cut the bias that much longer.</source>
-        <translation>Le tour du bord fait %1 de plus que prévu : couper le biais d’autant plus long.</translation>
+        <translation>Le tour du bord fait %1 de plus que prévu&#x202f;: couper le biais d’autant plus long.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned: cut one binding strip more.</source>
-        <translation>Le tour du bord fait %1 de plus que prévu : couper une bande de biais de finition de plus.</translation>
+        <translation>Le tour du bord fait %1 de plus que prévu&#x202f;: couper une bande de biais de finition de plus.</translation>
     </message>
     <message>
         <source>The binding is cut: the corners stay as they are.</source>
-        <translation>Le biais de finition est coupé : les coins restent tels quels.</translation>
+        <translation>Le biais de finition est coupé&#x202f;: les coins restent tels quels.</translation>
     </message>
     <message>
         <source>Count the pins and needles that went in, and those that came out.</source>
@@ -4784,13 +4807,13 @@ bord coupé</translation>
     <message numerus="yes">
         <source>%n still in it: feel along every seam, both faces.</source>
         <translation>
-            <numerusform>%n y est encore : tâter chaque couture, les deux faces.</numerusform>
-            <numerusform>%n y sont encore : tâter chaque couture, les deux faces.</numerusform>
+            <numerusform>%n y est encore&#x202f;: tâter chaque couture, les deux faces.</numerusform>
+            <numerusform>%n y sont encore&#x202f;: tâter chaque couture, les deux faces.</numerusform>
         </translation>
     </message>
     <message>
         <source>More came out than went in: count again.</source>
-        <translation>Il en est sorti plus qu’entré : recompter.</translation>
+        <translation>Il en est sorti plus qu’entré&#x202f;: recompter.</translation>
     </message>
 </context>
 <context>
@@ -4891,7 +4914,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The next outline starts at %1; the plan expected %2.</source>
-        <translation>Le prochain contour commence à %1 ; le plan prévoyait %2.</translation>
+        <translation>Le prochain contour commence à %1&#x202f;; le plan prévoyait %2.</translation>
     </message>
     <message>
         <source>The plan expects the next outline to start at %1 on the drawn-in cloth.</source>
@@ -4899,7 +4922,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Block %1 no longer fits: %2 short.</source>
-        <translation>Le bloc %1 ne tient plus : il manque %2.</translation>
+        <translation>Le bloc %1 ne tient plus&#x202f;: il manque %2.</translation>
     </message>
     <message>
         <source>Sew a waste tail to the far end,</source>
@@ -4946,19 +4969,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>Bobbin: not enough on one for a block</source>
-        <translation>Canette : une ne suffit pas pour un bloc</translation>
+        <translation>Canette&#x202f;: une ne suffit pas pour un bloc</translation>
     </message>
     <message>
         <source>Bobbin: change it before this block</source>
-        <translation>Canette : la changer avant ce bloc</translation>
+        <translation>Canette&#x202f;: la changer avant ce bloc</translation>
     </message>
     <message>
         <source>Bobbin: for 1 more block</source>
-        <translation>Canette : pour 1 bloc encore</translation>
+        <translation>Canette&#x202f;: pour 1 bloc encore</translation>
     </message>
     <message>
         <source>Bobbin: for %1 more blocks</source>
-        <translation>Canette : pour %1 blocs encore</translation>
+        <translation>Canette&#x202f;: pour %1 blocs encore</translation>
     </message>
     <message>
         <source>About %1 minutes a block, by your own last blocks</source>
@@ -4976,16 +4999,16 @@ bord coupé</translation>
     <message>
         <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
         <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
-        <translation>Envoyer %1 × %2 mm à la machine (%3 % × %4 %).</translation>
+        <translation>Envoyer %1 × %2 mm à la machine (%3&#x202f;% × %4&#x202f;%).</translation>
     </message>
     <message>
         <source>A gap of %1 would yield short sashings: %2 pairs.</source>
         <extracomment>gap: cloth between two outlines on the strip; shorts: short sashings between two blocks</extracomment>
-        <translation>Un intervalle de %1 donnerait des bandes intermédiaires courtes : %2 paires.</translation>
+        <translation>Un intervalle de %1 donnerait des bandes intermédiaires courtes&#x202f;: %2 paires.</translation>
     </message>
     <message>
         <source>It costs nothing: the strip has the room.</source>
-        <translation>Cela ne coûte rien : la bande a la place.</translation>
+        <translation>Cela ne coûte rien&#x202f;: la bande a la place.</translation>
     </message>
     <message>
         <source>It costs %1 of %2 blocks on each strip.</source>
@@ -4997,16 +5020,16 @@ bord coupé</translation>
     </message>
     <message>
         <source>Widen one gap of each strip: costs no block</source>
-        <translation>Élargir un intervalle de chaque bande : ne coûte aucun bloc</translation>
+        <translation>Élargir un intervalle de chaque bande&#x202f;: ne coûte aucun bloc</translation>
     </message>
     <message>
         <source>Widen %1 gaps of each strip: costs no block</source>
-        <translation>Élargir %1 intervalles de chaque bande : ne coûte aucun bloc</translation>
+        <translation>Élargir %1 intervalles de chaque bande&#x202f;: ne coûte aucun bloc</translation>
     </message>
     <message>
         <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
-        <translation>Le retrait des blocs est de %1 % en long et %2 % en travers. Le prendre pour les blocs à venir ?</translation>
+        <translation>Le retrait des blocs est de %1&#x202f;% en long et %2&#x202f;% en travers. Le prendre pour les blocs à venir&#x202f;?</translation>
     </message>
 </context>
 <context>
@@ -5038,7 +5061,7 @@ bord coupé</translation>
     <message>
         <source>Strips %1 wide, %2 blocks on each; %3 strips take %4 of each layer.</source>
         <extracomment>hoop strips: width, how many blocks on each, how much cloth of each layer</extracomment>
-        <translation>Bandes de %1 de large, %2 blocs sur chacune ; %3 bandes prennent %4 de chaque épaisseur.</translation>
+        <translation>Bandes de %1 de large, %2 blocs sur chacune&#x202f;; %3 bandes prennent %4 de chaque épaisseur.</translation>
     </message>
     <message>
         <source>new hoop</source>
@@ -5057,15 +5080,15 @@ bord coupé</translation>
     <name>matside::JoinModel</name>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, and such blocks stand best together in an end column.</source>
-        <translation>Échanger %1 et %2 : %1 s’écarte de %3 de la taille, et de tels blocs sont mieux ensemble dans une colonne de bout.</translation>
+        <translation>Échanger %1 et %2&#x202f;: %1 s’écarte de %3 de la taille, et de tels blocs sont mieux ensemble dans une colonne de bout.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, which shows least at an end.</source>
-        <translation>Échanger %1 et %2 : %1 s’écarte de %3 de la taille, ce qui se voit le moins à un bout.</translation>
+        <translation>Échanger %1 et %2&#x202f;: %1 s’écarte de %3 de la taille, ce qui se voit le moins à un bout.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is nearest to its size, and the middle is looked at most.</source>
-        <translation>Échanger %1 et %2 : %1 est le plus près de sa taille, et le milieu est le plus regardé.</translation>
+        <translation>Échanger %1 et %2&#x202f;: %1 est le plus près de sa taille, et le milieu est le plus regardé.</translation>
     </message>
     <message>
         <source>The blocks lie well as they are.</source>
@@ -5115,19 +5138,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>The first row sets the marks and the long sashings: %1 against %2 planned.</source>
-        <translation>La première rangée fixe les repères et les bandes intermédiaires longues : %1 contre %2 prévus.</translation>
+        <translation>La première rangée fixe les repères et les bandes intermédiaires longues&#x202f;: %1 contre %2 prévus.</translation>
     </message>
     <message>
         <source>This row lies within %1 of the others: leave it.</source>
-        <translation>Cette rangée est à %1 près comme les autres : la laisser.</translation>
+        <translation>Cette rangée est à %1 près comme les autres&#x202f;: la laisser.</translation>
     </message>
     <message>
         <source>This row is %1 off the mean. Ease it: up to %2 goes in over %3 blocks.</source>
-        <translation>Cette rangée s’écarte de %1 de la moyenne. Résorber l’ampleur : jusqu’à %2 passe sur %3 blocs.</translation>
+        <translation>Cette rangée s’écarte de %1 de la moyenne. Résorber l’ampleur&#x202f;: jusqu’à %2 passe sur %3 blocs.</translation>
     </message>
     <message>
         <source>This row is %1 off the mean, more than the %2 that easing takes: take one seam of it anew.</source>
-        <translation>Cette rangée s’écarte de %1 de la moyenne, plus que les %2 qui se résorbent : en refaire une couture.</translation>
+        <translation>Cette rangée s’écarte de %1 de la moyenne, plus que les %2 qui se résorbent&#x202f;: en refaire une couture.</translation>
     </message>
     <message>
         <source>There is nothing to measure here.</source>
@@ -5140,15 +5163,15 @@ bord coupé</translation>
     <message>
         <source>Test join: the allowances overlap by %1.</source>
         <extracomment>the two allowances inside a sashing lie over each other</extracomment>
-        <translation>Assemblage d’essai : les marges se recouvrent de %1.</translation>
+        <translation>Assemblage d’essai&#x202f;: les marges se recouvrent de %1.</translation>
     </message>
     <message>
         <source>Test join: a gap of %1.</source>
-        <translation>Assemblage d’essai : un jour de %1.</translation>
+        <translation>Assemblage d’essai&#x202f;: un jour de %1.</translation>
     </message>
     <message>
         <source>Test join: the allowances meet.</source>
-        <translation>Assemblage d’essai : les marges se touchent.</translation>
+        <translation>Assemblage d’essai&#x202f;: les marges se touchent.</translation>
     </message>
     <message>
         <source>Front strips are cut %1 wide, sewn with %2 as before.</source>
@@ -5156,11 +5179,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>That may stay. Sewn with %1 it would be just right; the plan goes by that.</source>
-        <translation>Cela peut rester. Cousu avec %1, ce serait parfait ; le plan s’y règle.</translation>
+        <translation>Cela peut rester. Cousu avec %1, ce serait parfait&#x202f;; le plan s’y règle.</translation>
     </message>
     <message>
         <source>Sew with %1 from here on; the plan goes by that.</source>
-        <translation>Coudre avec %1 à partir d’ici ; le plan s’y règle.</translation>
+        <translation>Coudre avec %1 à partir d’ici&#x202f;; le plan s’y règle.</translation>
     </message>
     <message>
         <source>The sashing will be seen %1 wide.</source>
@@ -5173,11 +5196,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.</source>
-        <translation>L’assemblage d’essai lui-même n’est pas à découdre : ôter %1 de chaque marge, il reste %2.</translation>
+        <translation>L’assemblage d’essai lui-même n’est pas à découdre&#x202f;: ôter %1 de chaque marge, il reste %2.</translation>
     </message>
     <message>
         <source>Do not pare the allowances of the test join: too little would hold it.</source>
-        <translation>Ne pas réduire les marges de l’assemblage d’essai : il resterait trop peu pour le tenir.</translation>
+        <translation>Ne pas réduire les marges de l’assemblage d’essai&#x202f;: il resterait trop peu pour le tenir.</translation>
     </message>
     <message>
         <source>Cut strips %1 instead</source>
@@ -5189,7 +5212,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Press the front strip open, away from the first block; then the back strip over.</source>
-        <translation>Ouvrir au fer la bande du devant, loin du premier bloc ; puis rabattre celle du dos.</translation>
+        <translation>Ouvrir au fer la bande du devant, loin du premier bloc&#x202f;; puis rabattre celle du dos.</translation>
     </message>
     <message>
         <source>Press the strip open, away from the first block.</source>
@@ -5197,11 +5220,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Each crossing holds 8 cloths and the batting, against 4: pare the batting from the last %1 of the short sashings, clip their folded part to a slant, press hard.</source>
-        <translation>Chaque croisement tient 8 tissus et le molleton, contre 4 : réduire le molleton sur les derniers %1 des bandes intermédiaires courtes, couper leur partie pliée en biseau, repasser fort.</translation>
+        <translation>Chaque croisement contient 8 tissus et le molleton, contre 4&#x202f;: réduire le molleton sur les derniers %1 des bandes intermédiaires courtes, couper leur partie pliée en biseau, repasser fort.</translation>
     </message>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
-        <translation>Les croisements sont épais : repasser fort et tourner le volant à la main pour les passer.</translation>
+        <translation>Les croisements sont épais&#x202f;: repasser fort et tourner le volant à la main pour les passer.</translation>
     </message>
 </context>
 <context>
@@ -5220,7 +5243,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>There is a file “%1” already, and it was left as it is. Choose another name.</source>
-        <translation>Il y a déjà un fichier « %1 », et il a été laissé tel quel. Choisir un autre nom.</translation>
+        <translation>Il y a déjà un fichier «&#x202f;%1&#x202f;», et il a été laissé tel quel. Choisir un autre nom.</translation>
     </message>
     <message>
         <source>The folder %1 cannot be made.</source>
@@ -5228,7 +5251,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The file could not be written: %1</source>
-        <translation>Le fichier n’a pas pu être écrit : %1</translation>
+        <translation>Le fichier n’a pas pu être écrit&#x202f;: %1</translation>
     </message>
     <message>
         <source>The file could not be written to %1.</source>
@@ -5243,15 +5266,15 @@ bord coupé</translation>
     <name>matside::PhotoSource</name>
     <message>
         <source>The camera is gone. Nothing was lost: plug it in again, or choose a picture.</source>
-        <translation>L’appareil photo a disparu. Rien n’est perdu : le rebrancher, ou choisir une image.</translation>
+        <translation>L’appareil photo a disparu. Rien n’est perdu&#x202f;: le rebrancher, ou choisir une image.</translation>
     </message>
     <message>
         <source>The camera does not answer. Nothing was lost: try again, or choose a picture.</source>
-        <translation>L’appareil photo ne répond pas. Rien n’est perdu : essayer encore, ou choisir une image.</translation>
+        <translation>L’appareil photo ne répond pas. Rien n’est perdu&#x202f;: essayer encore, ou choisir une image.</translation>
     </message>
     <message>
         <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
-        <translation>L’appareil photo n’a pas pu prendre l’image. Rien n’est perdu : essayer encore, ou en choisir une.</translation>
+        <translation>L’appareil photo n’a pas pu prendre l’image. Rien n’est perdu&#x202f;: essayer encore, ou en choisir une.</translation>
     </message>
 </context>
 <context>
@@ -5270,7 +5293,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Between 0 and 300 %.</source>
-        <translation>Entre 0 et 300 %.</translation>
+        <translation>Entre 0 et 300&#x202f;%.</translation>
     </message>
     <message>
         <source>This cannot be changed here.</source>
@@ -5300,7 +5323,7 @@ bord coupé</translation>
     <message>
         <source>and %1 margin: the price</source>
         <extracomment>margin: what is left for the business; %1 a percentage</extracomment>
-        <translation>et %1 de bénéfice : le prix</translation>
+        <translation>et %1 de bénéfice&#x202f;: le prix</translation>
     </message>
     <message>
         <source>each of %1</source>
@@ -5320,15 +5343,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
-        <translation>Sans prix, donc non compté : %1. Saisir les prix sous Prévoir, avec les tissus.</translation>
+        <translation>Sans prix, donc non compté&#x202f;: %1. Saisir les prix sous Prévoir, avec les tissus.</translation>
     </message>
     <message>
         <source>The minutes at the machine are your own; trimming, joining and edging are usual ones.</source>
-        <translation>Les minutes à la machine sont celles notées ici ; rogner, assembler et border sont des valeurs usuelles.</translation>
+        <translation>Les minutes à la machine sont celles notées ici&#x202f;; rogner, assembler et border sont des valeurs usuelles.</translation>
     </message>
     <message>
         <source>The hours are usual ones; log three blocks with their minutes and yours are taken.</source>
-        <translation>Les heures sont des valeurs usuelles ; noter trois blocs avec leurs minutes, et ce sont elles qui comptent.</translation>
+        <translation>Les heures sont des valeurs usuelles&#x202f;; noter trois blocs avec leurs minutes, et ce sont elles qui comptent.</translation>
     </message>
     <message>
         <source>Asking %1 pays for all your time.</source>
@@ -5361,19 +5384,19 @@ bord coupé</translation>
     <name>matside::Session</name>
     <message>
         <source>Matside is open elsewhere: here you can look, but not change.</source>
-        <translation>Matside est ouvert ailleurs : ici, regarder seulement, sans changer.</translation>
+        <translation>Matside est ouvert ailleurs&#x202f;: ici, regarder seulement, sans changer.</translation>
     </message>
     <message>
         <source>The folder cannot be written: you can look, but not change.</source>
-        <translation>Le dossier n’est pas inscriptible : regarder seulement, sans changer.</translation>
+        <translation>Le dossier n’est pas inscriptible&#x202f;: regarder seulement, sans changer.</translation>
     </message>
     <message>
         <source>The file of projects is damaged. What can be read is shown; nothing is written.</source>
-        <translation>Le fichier des projets est abîmé. Ce qui peut être lu est montré ; rien n’est écrit.</translation>
+        <translation>Le fichier des projets est abîmé. Ce qui peut être lu est montré&#x202f;; rien n’est écrit.</translation>
     </message>
     <message>
         <source>How much of it is left?</source>
-        <translation>Combien en reste-t-il ?</translation>
+        <translation>Combien en reste-t-il&#x202f;?</translation>
     </message>
 </context>
 <context>
@@ -5407,7 +5430,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <translation>Ensuite : %1</translation>
+        <translation>Ensuite&#x202f;: %1</translation>
     </message>
     <message>
         <source>The demo cannot be read.</source>
@@ -5439,27 +5462,27 @@ bord coupé</translation>
     </message>
     <message>
         <source>A piece is wider than this cloth: it has to be pieced, and no least length is known.</source>
-        <translation>Un morceau est plus large que ce tissu : il faut le raccorder, et la longueur minimale n’est pas connue.</translation>
+        <translation>Un morceau est plus large que ce tissu&#x202f;: il faut le raccorder, et la longueur minimale n’est pas connue.</translation>
     </message>
     <message>
         <source>Proven least: no way of cutting buys less.</source>
-        <translation>Minimum prouvé : aucune façon de couper n’achète moins.</translation>
+        <translation>Minimum prouvé&#x202f;: aucune façon de couper n’achète moins.</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
-        <translation>Au plus %1 % au-dessus du minimum.</translation>
+        <translation>Au plus %1&#x202f;% au-dessus du minimum.</translation>
     </message>
     <message>
         <source>%1 Waste %2 %.</source>
-        <translation>%1 Perte %2 %.</translation>
+        <translation>%1 Perte %2&#x202f;%.</translation>
     </message>
     <message>
         <source>All cloths: %1</source>
-        <translation>Tous les tissus : %1</translation>
+        <translation>Tous les tissus&#x202f;: %1</translation>
     </message>
     <message>
         <source>Cloths with a price: %1</source>
-        <translation>Tissus avec un prix : %1</translation>
+        <translation>Tissus avec un prix&#x202f;: %1</translation>
     </message>
     <message>
         <source>For %1 blocks about %2 m of thread, %3 bobbins wound, %4 needles.</source>
@@ -5531,15 +5554,15 @@ bord coupé</translation>
     <message>
         <source>Next, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 what is to be done there</extracomment>
-        <translation>Ensuite, sous %1 : %2</translation>
+        <translation>Ensuite, sous %1&#x202f;: %2</translation>
     </message>
     <message>
         <source>You were at: %1</source>
-        <translation>En cours : %1</translation>
+        <translation>En cours&#x202f;: %1</translation>
     </message>
     <message>
         <source>%1 Did you finish this?</source>
-        <translation>%1 Est-ce fini ?</translation>
+        <translation>%1 Est-ce fini&#x202f;?</translation>
     </message>
     <message>
         <source>That could not be recorded.</source>
@@ -5548,6 +5571,11 @@ bord coupé</translation>
     <message>
         <source>That cannot be less than nothing.</source>
         <translation>Cela ne peut pas être moins que zéro.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -5666,7 +5694,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>In the hoop “%1”.</source>
-        <translation>Dans le cadre « %1 ».</translation>
+        <translation>Dans le cadre «&#x202f;%1&#x202f;».</translation>
     </message>
     <message>
         <source>Strips take %1 a layer.</source>

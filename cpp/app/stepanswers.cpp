@@ -125,7 +125,8 @@ QVariantMap StepModel::enterTrial(const QString &kind, const QVariantMap &values
         }
         const auto length = readLength(text.toStdString(), system);
         if (!length)
-            return answer(false, asked.says + QStringLiteral(": ") + sentence(length.error(), system));
+            //: %1 is what was measured, %2 what is wrong with the entry
+            return answer(false, tr("%1: %2").arg(asked.says, sentence(length.error(), system)));
         if (!asked.negative && length.value() <= Length())
             return answer(false, tr("%1 must be more than nothing.").arg(asked.says));
         read.push_back(length.value());

@@ -117,11 +117,12 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
         return refuse(QGuiApplication::translate("Main", "The window could not be opened."));
     if (options.isSet(QStringLiteral("pictures")))
         return takePictures(room, options.value(QStringLiteral("pictures")),
-                            options.value(QStringLiteral("only")));
+                            options.value(QStringLiteral("only")), options.value(QStringLiteral("at")));
     if (options.isSet(QStringLiteral("self-test")))
         return selfTest(room);
     if (options.isSet(QStringLiteral("check-words")))
-        return checkWords(room, options.value(QStringLiteral("only")), options.value(QStringLiteral("at")));
+        return checkWords(room, options.value(QStringLiteral("only")), options.value(QStringLiteral("at")),
+                          !options.isSet(QStringLiteral("words")));
     return QGuiApplication::exec();
 }
 
@@ -220,7 +221,7 @@ int run(int argc, char **argv)
                            .arg(Spoken::known().join(QStringLiteral(", "))),
                        QStringLiteral("CODE")});
     hidden("only", "NAMES"); // of --pictures and --check-words: the pages wanted
-    hidden("at", "SIZE");    // of --check-words: one size of screen, "1280x800"
+    hidden("at", "SIZES");   // of both: the sizes of screen wanted, "1280x800,800x1280"
     hidden("words", "FILE"); // a compiled translation to show instead of the words of the source
     options.addPositionalArgument(
         QStringLiteral("FILE"),

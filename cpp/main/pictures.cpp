@@ -30,6 +30,12 @@ bool wanted(const Scene &scene, const QString &only)
     return only.isEmpty() || only.split(u',').contains(scene.name);
 }
 
+bool wanted(const Sheet &sheet, const QString &at)
+{
+    const QString size = QStringLiteral("%1x%2").arg(sheet.width).arg(sheet.height);
+    return at.isEmpty() || at.split(u',').contains(size);
+}
+
 void lay(Room &room, QQuickWindow &window, const Sheet &sheet)
 {
     room.look().setPxPerMm(sheet.pxPerMm);
@@ -37,12 +43,12 @@ void lay(Room &room, QQuickWindow &window, const Sheet &sheet)
 }
 
 /// What does not fit once the page has come to rest: rows are laid out some frames after they are made.
-QStringList misfitsAtRest(QQuickWindow &window)
+QStringList misfitsAtRest(QQuickWindow &window, bool whole)
 {
     QStringList found;
     for (int look = 0; look < 25; ++look) {
         settle(60);
-        found = wordsThatDoNotFit(window);
+        found = wordsThatDoNotFit(window, whole);
         if (found.isEmpty())
             break;
     }
@@ -78,7 +84,7 @@ void hear(QtMsgType type, const QMessageLogContext &context, const QString &mess
 
 } // namespace
 
-int takePictures(Room &room, const QString &dir, const QString &only)
+int takePictures(Room &room, const QString &dir, const QString &only, const QString &at)
 {
     QQuickWindow *window = windowOf(room);
     if (!window || !QDir().mkpath(dir))
@@ -86,6 +92,8 @@ int takePictures(Room &room, const QString &dir, const QString &only)
     int written = 0;
     int failed = 0;
     for (const Sheet &sheet : sheets) {
+        if (!wanted(sheet, at))
+            continue;
         lay(room, *window, sheet);
         for (const Scene &scene : scenesOf(room, *window)) {
             if (!wanted(scene, only))
@@ -128,7 +136,7 @@ int selfTest(Room &room)
     return warningsHeard == 0 ? 0 : 1;
 }
 
-int checkWords(Room &room, const QString &only, const QString &at)
+int checkWords(Room &room, const QString &only, const QString &at, bool whole)
 {
     QQuickWindow *window = windowOf(room);
     if (!window)
@@ -136,7 +144,7 @@ int checkWords(Room &room, const QString &only, const QString &at)
     int misfits = 0;
     int looked = 0;
     for (const Sheet &sheet : sheets) {
-        if (!at.isEmpty() && at != QStringLiteral("%1x%2").arg(sheet.width).arg(sheet.height))
+        if (!wanted(sheet, at))
             continue;
         lay(room, *window, sheet);
         for (const Scene &scene : scenesOf(room, *window)) {
@@ -144,7 +152,7 @@ int checkWords(Room &room, const QString &only, const QString &at)
                 continue;
             scene.open();
             ++looked;
-            for (const QString &says : misfitsAtRest(*window)) {
+            for (const QString &says : misfitsAtRest(*window, whole)) {
                 std::fprintf(stderr, "%s, %d x %d: %s\n", qPrintable(scene.name), sheet.width, sheet.height,
                              qPrintable(says));
                 ++misfits;

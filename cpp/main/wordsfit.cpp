@@ -3,7 +3,9 @@
 
 #include <QColor>
 #include <QFont>
+#include <QFontMetricsF>
 #include <QQuickItem>
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <vector>
@@ -14,6 +16,8 @@ namespace {
 
 /// How far letters may stand out before they count, in pixels: the air round a line is more than that.
 constexpr double slack = 2;
+/// How far a word may be measured wider than its line, in pixels, and still stand on it.
+constexpr double hair = 0.5;
 
 struct Printed {
     const QQuickItem *item;
@@ -51,6 +55,21 @@ QRectF setLines(const QQuickItem &text)
     return text.mapRectToScene(lines.adjusted(air, foot - 0.72 * size, -air, foot - lines.height() / count));
 }
 
+/// A word that is too wide for its line and so is broken in two; empty when there is none.
+QString brokenWord(const QQuickItem &text)
+{
+    // Where a line may end: a blank that holds two words together is none of them.
+    static const QRegularExpression blanks(QStringLiteral("[ \\n-]+"));
+    const QFontMetricsF letters(text.property("font").value<QFont>());
+    if (text.property("lineCount").toInt() < 2)
+        return {};
+    const QStringList words = text.property("text").toString().split(blanks, Qt::SkipEmptyParts);
+    for (const QString &word : words)
+        if (letters.horizontalAdvance(word) > text.width() + hair)
+            return word;
+    return {};
+}
+
 /// A ground that hides what was printed before it.
 bool hides(const QQuickItem &item)
 {
@@ -69,7 +88,10 @@ QString wordsOf(const Printed &words)
 
 class Reader {
 public:
-    explicit Reader(const QQuickWindow &window) : m_sheet(0, 0, window.width(), window.height()) {}
+    Reader(const QQuickWindow &window, bool whole)
+        : m_sheet(0, 0, window.width(), window.height()), m_whole(whole)
+    {
+    }
 
     void over(const QQuickItem &item, bool rolling)
     {
@@ -93,6 +115,10 @@ private:
     void check(const QQuickItem &item, bool rolling)
     {
         const Printed words{&item, item.property("text").toString(), setLines(item)};
+        if (item.property("truncated").toBool() && !item.property("preview").toBool())
+            m_found << QStringLiteral("%1 is cut short").arg(wordsOf(words));
+        if (const QString broken = m_whole ? brokenWord(item) : QString(); !broken.isEmpty())
+            m_found << QStringLiteral("%1 is broken in %2").arg(broken, wordsOf(words));
         if (rolling) {
             // What rolls may run on down, never sideways.
             if (words.place.left() < -slack || words.place.right() > m_sheet.right() + slack)
@@ -124,15 +150,16 @@ private:
     }
 
     QRectF m_sheet;
+    bool m_whole; ///< words broken in two count
     QStringList m_found;
     std::vector<Printed> m_printed;
 };
 
 } // namespace
 
-QStringList wordsThatDoNotFit(QQuickWindow &window)
+QStringList wordsThatDoNotFit(QQuickWindow &window, bool whole)
 {
-    Reader reader(window);
+    Reader reader(window, whole);
     reader.over(*window.contentItem(), false);
     return reader.found();
 }

@@ -21,7 +21,9 @@ Item {
 
     readonly property bool ready: (view?.finishedMm ?? 0) > 0 && width > 0 && height > 0
     readonly property real mm: Theme.pxPerMm
-    readonly property var lie: ready ? Sections.lay(view, width, height, mm, caught.width) : null
+    /** Pixels to one millimetre of the join. */
+    readonly property real drawn: ready ? Sections.scale(view, width, mm, sewn.width) : 0
+    readonly property var lie: ready ? Sections.lay(view, width, height, mm, drawn, caught.width, note.height) : null
     readonly property real foldAt: lie ? lie.seamB + view.catchMm * lie.scale : 0
     readonly property real underAt: lie ? foldAt - view.foldMm * lie.scale : 0
     readonly property real footY: lie ? lie.foot + 2.6 * lie.cloth : 0
@@ -57,15 +59,17 @@ Item {
         }
     }
     Word {
+        id: note
         x: Theme.left ? Theme.margin : parent.width - width - Theme.margin
         y: Theme.mm(1)
         width: parent.width * 0.5 - Theme.margin
         horizontalAlignment: Theme.left ? Text.AlignLeft : Text.AlignRight
         color: Theme.colors.inkSoft
         //: how much larger than life the section is drawn
-        text: root.lie ? qsTr("%1 times true size, cloth drawn thicker").arg(Math.round(root.lie.times * 10) / 10) : ""
+        text: root.ready ? qsTr("%1 times true size, cloth drawn thicker").arg((Math.round(root.drawn / root.mm * 10) / 10).toLocaleString(Qt.locale(), "f", 1)) : ""
     }
     Row {
+        id: sewn
         visible: root.ready
         x: root.place((root.lie?.seamA ?? 0) - Theme.mm(3), width, 1)
         y: root.lie ? root.lie.top - 3.2 * root.lie.cloth - Theme.mm(5) - height / 2 : 0
@@ -103,7 +107,9 @@ Item {
     }
     Row {
         visible: root.ready && root.view.backed
-        x: root.place(root.underAt - Theme.mm(3), width, 1)
+        // Left of its measure; where there is no room for the words, right of it.
+        x: root.underAt - Theme.mm(4) > width ? root.place(root.underAt - Theme.mm(3), width, 1)
+                                              : root.place(root.foldAt + Theme.mm(3), width, 0)
         y: root.footY + (root.lie?.foldRow ?? 0) - height / 2
         spacing: Theme.mm(1.6)
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight

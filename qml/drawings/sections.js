@@ -5,24 +5,30 @@
 // A finished join in section: block A, sashing, block B, the front above. Millimetres across, cloth drawn
 // thicker than it is.
 
-// `named` is the width of the catch's own words: without room for them right of the fold they stand left of the
-// seam, and the fold under is told a row farther down.
-function lay(view, width, height, mm, named) {
+/** Pixels to one millimetre of the join. `sewn` is the width of the seam's own words, which stand left of it. */
+function scale(view, width, mm, sewn) {
     const beyond = Math.max(view.allowanceMm, 8);
     const run = view.finishedMm + 2 * beyond + view.catchMm;
-    const scale = Math.min((width - 8 * mm) / run, 5 * mm); // px to one millimetre of the join
+    const beside = 2 * (width / 2 - 5 * mm - sewn) / view.finishedMm;
+    return Math.max(0.8 * mm, Math.min((width - 8 * mm) / run, 5 * mm, beside));
+}
+
+// `named` is the width of the catch's own words: without room for them right of the fold they stand left of the
+// seam, and the fold under is told a row farther down. `noted` is the height of the words at the head, on which
+// no cloth lies.
+function lay(view, width, height, mm, scale, named, noted) {
     const narrow = width / 2 + (view.finishedMm / 2 + view.catchMm) * scale + 4 * mm + named > width;
     const foldRow = narrow ? 19 * mm : 14 * mm;
     // The words beside the measures take 20 mm and the row of the fold; the join 10.3 cloths.
-    const cloth = Math.max(1.6 * mm, Math.min(4.4 * mm, (height - 20 * mm - foldRow) / 10.3));
+    const head = Math.max(12.5 * mm, noted - 2.4 * mm);
+    const cloth = Math.max(1.6 * mm, Math.min(4.4 * mm, (height - 7.5 * mm - head - foldRow) / 10.3));
     const batting = Math.max(4 * mm, Math.min(12 * mm, 2.5 * cloth));
-    const above = batting / 2 + 4.2 * cloth + 12.5 * mm, below = batting / 2 + 3.6 * cloth + foldRow + 7.5 * mm;
+    const above = batting / 2 + 4.2 * cloth + head, below = batting / 2 + 3.6 * cloth + foldRow + 7.5 * mm;
     const middle = above + Math.max(0, height - above - below) / 2;
     const seamA = width / 2 - view.finishedMm * scale / 2, seamB = width / 2 + view.finishedMm * scale / 2;
     return { scale, narrow, foldRow, cloth, batting, middle, seamA, seamB,
              edgeA: seamA + view.allowanceMm * scale, edgeB: seamB - view.allowanceMm * scale,
-             top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth,
-             times: scale / mm };
+             top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth };
 }
 
 /** A folded ribbon of cloth from x1 to x2 with its round end at `round` ("left", "right", "both" or ""). */

@@ -28,11 +28,45 @@ Pressable {
     readonly property color edge: !enabled ? Theme.colors.line : solid ? Theme.colors.accent : own
     readonly property real padding: Theme.mm(2.2)
     readonly property real sidePadding: Theme.mm(0.9)
-    /** Set smaller, down to the floor of 3.84 mm, when the longest word would otherwise be broken. */
-    readonly property real setCap: Math.min(cap, Math.max(Theme.mm(3.84), cap * (width - 2 * sidePadding - 1) / Math.max(1, longest.advanceWidth)))
+    /** No words are set smaller. */
+    readonly property real leastCap: Math.min(cap, Theme.mm(3.84))
+    readonly property real lineWidth: width - 2 * sidePadding - 1
+    readonly property var wordWidths: letters.font.pixelSize > 0 ? root.text.split(/[ \n]/).map(word => letters.advanceWidth(word)) : []
+    readonly property real longest: Math.max(1, ...wordWidths)
+    /** Set smaller, down to the floor, when the longest word would otherwise be broken. */
+    readonly property real capByWidth: Math.min(cap, Math.max(leastCap, cap * lineWidth / longest))
+    /** And smaller again when the lines would otherwise not stand in the height. */
+    readonly property real setCap: capByHeight()
+    /** The least width that breaks no word. */
+    readonly property real leastWidth: Math.ceil(longest * leastCap / cap) + 2 * sidePadding + 2
     /** The least height that holds the words; a low button in a list may take just this. */
-    readonly property real contentHeight: content.height + 2 * padding
+    readonly property real contentHeight: reasonHeight + 2 * padding
+        + (figure ? length.implicitHeight : linesAt(capByWidth) * lineHeight(capByWidth))
     readonly property bool reasonShown: !enabled && reason !== ""
+    readonly property real reasonHeight: reasonShown ? why.implicitHeight + Theme.mm(1) : 0
+
+    function lineHeight(cap: real): real {
+        return Math.ceil(cap * words.lineShare);
+    }
+    /** So many lines the words take at that size: counted, since what is asked may not hang on what is set. */
+    function linesAt(cap: real): int {
+        const share = cap / root.cap, blank = letters.advanceWidth(" ");
+        let lines = 1, end = -blank;
+        for (const word of wordWidths) {
+            if (end > 0 && (end + blank + word) * share > lineWidth) {
+                ++lines;
+                end = -blank;
+            }
+            end += blank + word;
+        }
+        return lines;
+    }
+    function capByHeight(): real {
+        let size = capByWidth;
+        while (size > leastCap && linesAt(size) * lineHeight(size) > height - reasonHeight)
+            size = Math.max(leastCap, size - Theme.mm(0.1));
+        return size;
+    }
 
     implicitWidth: Math.max(Theme.target, (figure ? length.implicitWidth : Math.ceil(whole.advanceWidth)) + 2 * padding)
     implicitHeight: Math.max(kind === "outline" && figure ? Theme.step : Theme.target, contentHeight)
@@ -41,17 +75,16 @@ Pressable {
     accessibleName: figure ? figure.text ?? "" : text
     accessibleDescription: reasonShown ? reason : ""
 
-    TextMetrics {
-        id: longest
+    FontMetrics {
+        id: letters
         font.family: Theme.family
         font.bold: root.bold
         font.pixelSize: Theme.fontSize(root.cap)
-        text: root.text.split(" ").reduce((a, b) => b.length > a.length ? b : a, "")
     }
     // Measured as asked for, not as set: a width taken from it must not lead back to it.
     TextMetrics {
         id: whole
-        font: longest.font
+        font: letters.font
         text: root.text
     }
     CutShape {
@@ -66,8 +99,7 @@ Pressable {
         anchors.verticalCenterOffset: root.figure ? 0 : root.cap * 0.06
         x: root.sidePadding
         width: root.width - 2 * root.sidePadding
-        height: (root.figure ? length.implicitHeight : words.implicitHeight)
-                + (root.reasonShown ? why.implicitHeight + Theme.mm(1) : 0)
+        height: (root.figure ? length.implicitHeight : words.implicitHeight) + root.reasonHeight
 
         Word {
             id: words

@@ -165,7 +165,7 @@ FocusScope {
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         CutButton {
             id: leave
-            width: root.flat ? Theme.target : Math.max(Theme.target, (root.headWidth - Theme.gapTargets) / 3)
+            width: Math.max(Theme.target, leastWidth, root.flat ? 0 : (root.headWidth - Theme.gapTargets) / 3)
             height: Theme.targetLeast
             text: qsTr("Cancel")
             onClicked: root.cancelled()

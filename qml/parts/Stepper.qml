@@ -17,16 +17,19 @@ Item {
     property bool reckoned: false
     property bool askable: true
     property string problem
+    /** The value stands under the name though there is room beside it: as its neighbour's does. */
+    property bool stacked: false
 
     signal less()
     signal more()
     signal askKeypad()
 
     readonly property string spokenValue: figure ? figure.text ?? "" : valueText
-    readonly property bool inlineFits: width <= 0 || name.implicitWidth + Theme.mm(1.6) + valueWidth <= width
+    readonly property bool inlineFits: besideFits && !stacked
+    readonly property bool besideFits: width <= 0 || name.implicitWidth + Theme.mm(1.6) + valueWidth <= width
     readonly property real valueWidth: figure ? length.implicitWidth : choice.implicitWidth
-    readonly property real headHeight: Math.max(Theme.control, inlineFits ? length.implicitHeight
-                                                : name.implicitHeight + Theme.mm(1.2) + Theme.capInText + Theme.mm(2.6))
+    readonly property real headHeight: Math.max(Theme.control, inlineFits ? length.implicitHeight : name.implicitHeight
+                                                + (figure ? length.capTop + Theme.capInText + Theme.mm(2.6) : choice.implicitHeight))
 
     implicitWidth: Math.max(2 * Theme.step + Theme.gap, name.implicitWidth + Theme.mm(1.6) + valueWidth)
     implicitHeight: headHeight + Theme.mm(1.5) + Theme.step

@@ -6,12 +6,14 @@ import Matside.Theme
 Text {
     property real cap: Theme.capWord
     property bool bold: false
+    /** A line's height to the capitals'. */
+    readonly property real lineShare: 1.62
 
     color: Theme.colors.ink
     font.family: Theme.family
     font.bold: bold
     font.pixelSize: Theme.fontSize(cap)
-    lineHeight: cap * 1.62
+    lineHeight: cap * lineShare
     lineHeightMode: Text.FixedHeight
     wrapMode: Text.Wrap
     textFormat: Text.PlainText

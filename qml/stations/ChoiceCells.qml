@@ -13,8 +13,11 @@ Item {
     property var value
     property string accessibleName
     property bool inList: false
-    /** So many in a row. */
-    property int perRow: Math.max(1, choices.length)
+    /** So many in a row: all of them, or as many as break no word, the rows as even as they go. */
+    property int perRow: Math.max(1, Math.ceil(choices.length / Math.max(1, Math.ceil(choices.length / across))))
+    readonly property int across: Math.max(1, Math.min(choices.length, Math.floor(width / leastCell)))
+    readonly property real leastCell: letters.font.pixelSize > 0 ? 2 * cellMargin + 2 + longestWord(choices) : 1
+    readonly property real cellMargin: Theme.mm(1)
 
     signal chosen(var value)
 
@@ -23,6 +26,13 @@ Item {
 
     property real tallest: 0
 
+    function longestWord(choices: var): real {
+        let most = 1;
+        for (let i = 0; i < choices.length; ++i)
+            for (const word of choices[i].says.split(" "))
+                most = Math.max(most, letters.advanceWidth(word));
+        return most;
+    }
     /** The height of the cell with the most lines. */
     function measure() {
         let most = 0;
@@ -36,6 +46,12 @@ Item {
     Accessible.role: Accessible.Grouping
     Accessible.name: accessibleName
 
+    FontMetrics {
+        id: letters
+        font.family: Theme.family
+        font.bold: true
+        font.pixelSize: Theme.fontSize(Theme.capWord)
+    }
     Grid {
         columns: root.perRow
         Repeater {
@@ -64,7 +80,7 @@ Item {
                 }
                 Word {
                     id: says
-                    x: Theme.mm(1)
+                    x: root.cellMargin
                     width: parent.width - 2 * x
                     anchors.verticalCenter: parent.verticalCenter
                     horizontalAlignment: Text.AlignHCenter

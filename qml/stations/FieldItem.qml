@@ -56,7 +56,8 @@ Column {
     Word {
         visible: root.kind === "name" || root.kind === "colour"
         width: parent.width
-        text: root.said !== "" ? root.label + ": " + root.said : root.label
+        //: %1 is what is decided, %2 the value it has
+        text: root.said !== "" ? qsTr("%1: %2").arg(root.label).arg(root.said) : root.label
     }
     PlainField {
         id: field

@@ -55,6 +55,8 @@ Item {
         }
         Word {
             id: line
+            /** No more than the beginning of what a press shows whole. */
+            readonly property bool preview: !root.open
             x: root.textX
             anchors.verticalCenter: parent.verticalCenter
             width: sign.x - x - Theme.gap

@@ -28,11 +28,14 @@ Item {
         spacing: compact ? Theme.mm(2) : Math.max(Theme.gap, (width - 3 * full) / 2)
         readonly property real full: 2 * Theme.step + Theme.gap
         readonly property bool compact: width < 3 * full + 2 * Theme.gap
-        readonly property real outer: compact ? Math.min(Theme.mm(20), (width - 2 * spacing) / 3) : full
-        readonly property real middle: compact ? width - 2 * spacing - 2 * outer : full
+        readonly property real first: compact ? Math.min(Theme.mm(18), (width - 2 * spacing) / 3) : full
+        /** What the two counts share, each by the width of its name. */
+        readonly property real rest: width - 2 * spacing - first
+        readonly property real second: compact ? across.nameWidth + (rest - across.nameWidth - down.nameWidth) / 2 : full
+        readonly property real third: compact ? rest - second : full
 
         Tuner {
-            width: steppers.outer
+            width: steppers.first
             compact: steppers.compact
             label: qsTr("block")
             figure: FitModel.block
@@ -41,7 +44,8 @@ Item {
             onAskKeypad: root.ask("/blocks/width", label, "length", "")
         }
         Tuner {
-            width: steppers.middle
+            id: across
+            width: steppers.second
             compact: steppers.compact
             label: qsTr("columns")
             count: FitModel.drawing.columns
@@ -51,7 +55,8 @@ Item {
             onAskKeypad: root.ask("/blocks/columns", label, "count", "")
         }
         Tuner {
-            width: steppers.outer
+            id: down
+            width: steppers.third
             compact: steppers.compact
             label: qsTr("rows")
             count: FitModel.drawing.rows

@@ -65,8 +65,9 @@ FocusScope {
             x: Theme.margin
             y: Theme.margin
             width: parent.width - 2 * Theme.margin - (turn.visible ? turn.width + Theme.gap : 0)
-            cap: Theme.small ? Theme.capWord : Theme.capHead
+            cap: Theme.small || turn.visible ? Theme.capWord : Theme.capHead
             bold: true
+            // A name may be longer than any room: beside the button it has two lines.
             maximumLineCount: turn.visible ? 2 : 4
             elide: Text.ElideRight
             text: Session.projectName

@@ -44,7 +44,7 @@ Pressable {
         id: small
         anchors.fill: parent
         anchors.margins: Theme.mm(2)
-        anchors.bottomMargin: Theme.mm(9)
+        anchors.bottomMargin: word.implicitHeight + Theme.mm(2.5)
         source: root.thumb
         sourceSize.width: Math.max(1, width)
         asynchronous: true
@@ -53,12 +53,11 @@ Pressable {
         fillMode: Image.PreserveAspectCrop
     }
     Word {
+        id: word
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Theme.mm(2)
         x: Theme.mm(2)
         width: parent.width - Theme.mm(4) - (flag.visible ? flag.width : 0)
-        wrapMode: Text.NoWrap
-        elide: Text.ElideRight
         bold: true
         text: small.status === Image.Ready ? root.block + " " + root.stateSays : root.stateSays
         color: root.pressed ? Theme.colors.raised : Theme.colors.ink

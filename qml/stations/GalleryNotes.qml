@@ -45,7 +45,8 @@ Item {
             KeyLine { width: parent.width }
             InlineLength {
                 width: parent.width
-                text: note.modelData.block + ": " + note.modelData.sizeSays
+                //: %1 is a block's name, %2 its measured size
+                text: qsTr("%1: %2").arg(note.modelData.block).arg(note.modelData.sizeSays)
             }
             Word {
                 visible: text !== ""

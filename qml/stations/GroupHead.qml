@@ -15,7 +15,10 @@ Pressable {
     readonly property color ink: pressed ? Theme.colors.raised : Theme.colors.ink
 
     inList: true
-    implicitHeight: Math.max(Theme.step, words.implicitHeight + Theme.mm(4))
+    /** What is said does not stand beside the head, but under it. */
+    readonly property bool under: said.visible && words.implicitWidth + said.implicitWidth + Theme.gap > sign.x - Theme.margin - Theme.gap
+
+    implicitHeight: Math.max(Theme.step, words.implicitHeight + (under ? said.implicitHeight : 0) + Theme.mm(4))
     accessibleName: text + (summary !== "" ? ", " + summary : "")
     Accessible.role: Accessible.Button
     Accessible.checkable: true
@@ -31,8 +34,8 @@ Pressable {
     Word {
         id: words
         x: Theme.margin
-        width: (said.visible ? said.x : length.visible ? length.x : sign.x) - x - Theme.gap
-        anchors.verticalCenter: parent.verticalCenter
+        width: (said.visible && !root.under ? said.x : length.visible ? length.x : sign.x) - x - Theme.gap
+        y: (parent.height - implicitHeight - (root.under ? said.implicitHeight : 0)) / 2
         cap: Theme.capWord
         bold: true
         color: root.ink
@@ -42,9 +45,10 @@ Pressable {
     Word {
         id: said
         visible: !root.open && root.summary !== ""
-        anchors.verticalCenter: parent.verticalCenter
-        x: sign.x - width - Theme.gap
-        wrapMode: Text.NoWrap
+        y: root.under ? words.y + words.implicitHeight : (parent.height - implicitHeight) / 2
+        x: root.under ? words.x : sign.x - width - Theme.gap
+        width: root.under ? words.width : implicitWidth
+        wrapMode: root.under ? Text.Wrap : Text.NoWrap
         color: root.ink
         text: root.summary
         Accessible.ignored: true

@@ -54,7 +54,8 @@ Pressable {
         anchors.bottomMargin: Theme.mm(2.5)
         width: parent.width
         horizontalAlignment: Text.AlignHCenter
-        bold: true
+        cap: root.pictured ? Theme.capWord : Theme.mm(3.84)
+        bold: root.pictured
         text: root.pictured ? root.says : root.accessibleName
         color: root.pressed ? Theme.colors.raised : Theme.colors.ink
         Accessible.ignored: true

@@ -22,7 +22,7 @@ Item {
     readonly property bool upright: height > width
     readonly property real ratio: BlockLog.along.mm > 0 ? BlockLog.across.mm / BlockLog.along.mm : 1
     readonly property bool low: !upright && height < Theme.mm(124)
-    readonly property real side: upright ? width : low ? Theme.mm(90) : Theme.column
+    readonly property real side: upright ? width : low ? Theme.mm(86) : Theme.column
 
     /** It is saved, or she went back without. */
     signal done()
@@ -72,14 +72,16 @@ Item {
             width: parent.width - 2 * Theme.margin
             cap: Theme.capHead
             bold: true
-            text: BlockLog.placeSays === "" ? BlockLog.head : BlockLog.head + ": " + BlockLog.placeSays
+            //: %1 is "Block A1", %2 where it was stitched
+            text: BlockLog.placeSays === "" ? BlockLog.head : qsTr("%1: %2").arg(BlockLog.head).arg(BlockLog.placeSays)
         }
         LogFace {
             id: front
+            readonly property real gap: root.low ? Theme.gap : Theme.gapTargets
             objectName: "front"
             x: Theme.margin
             y: head.y + head.height + Theme.gap
-            width: (parent.width - 2 * Theme.margin - Theme.gapTargets) / 2
+            width: (parent.width - 2 * Theme.margin - gap) / 2
             height: trouble.y - y - Theme.gap
             says: qsTr("Front")
             ratio: root.ratio
@@ -88,7 +90,7 @@ Item {
         }
         LogFace {
             objectName: "rear"
-            x: front.x + front.width + Theme.gapTargets
+            x: front.x + front.width + front.gap
             y: front.y
             width: front.width
             height: front.height
@@ -136,7 +138,9 @@ Item {
                 width: parent.width
                 spacing: Theme.gapTargets
                 Stepper {
+                    id: along
                     objectName: "along"
+                    stacked: !across.besideFits
                     width: body.beside ? (body.width - Theme.gapTargets) / 2 : body.width
                     //: the stitched outline's size along the strip
                     label: qsTr("along")
@@ -146,7 +150,9 @@ Item {
                     onMore: BlockLog.stepAlong(1)
                 }
                 Stepper {
+                    id: across
                     objectName: "across"
+                    stacked: !along.besideFits
                     width: body.beside ? (body.width - Theme.gapTargets) / 2 : body.width
                     //: the stitched outline's size across the strip
                     label: qsTr("across")

@@ -32,7 +32,8 @@ Item {
                 height: Math.max(says.height, value.height) + Theme.mm(1.5) + (rule.visible ? rule.height + Theme.mm(1) : 0)
 
                 Accessible.role: Accessible.StaticText
-                Accessible.name: modelData.says + ": " + modelData.value
+                //: spoken: %1 is a line of the sum, %2 its amount
+                Accessible.name: qsTr("%1: %2").arg(modelData.says).arg(modelData.value)
 
                 Word {
                     id: says

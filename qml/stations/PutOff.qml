@@ -7,7 +7,7 @@ import Matside.Theme
 CutButton {
     objectName: "put-off"
     visible: StepModel.trial && !StepModel.finished
-    width: Math.max(Theme.mm(24), Math.min(Theme.mm(38), implicitWidth * 0.52))
+    width: Math.max(Theme.targetLeast, leastWidth, Math.min(Theme.mm(38), implicitWidth * 0.52))
     height: Theme.mm(14)
     cap: Theme.capWord
     //: the trial: one test block and one test join, made before the cloth for the piece is cut

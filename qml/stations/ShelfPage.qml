@@ -78,29 +78,35 @@ FocusScope {
         spacing: Theme.small ? Theme.gap : Theme.gapTargets
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
 
+        readonly property var all: [inches, millimetres, away, light, undo]
+        /** What is left over of a row of all five when none of them breaks a word. */
+        readonly property real spare: width - 4 * spacing - all.reduce((sum, target) => sum + target.leastWidth, 0)
         /** All five beside each other, or the two beginnings above the rest. */
-        readonly property bool inRow: (width - 4 * spacing) / 5 >= Theme.mm(30)
-        readonly property real first: Math.floor(inRow ? (width - 4 * spacing) / 5 : (width - spacing) / 2)
-        readonly property real other: Math.floor(inRow ? first : (width - 2 * spacing) / 3)
+        readonly property bool inRow: !root.empty && spare >= 0 && width - 4 * spacing >= Theme.mm(5 * 30)
+        readonly property real first: Math.floor((width - spacing) / 2)
+        readonly property real other: Math.floor((width - 2 * spacing) / 3)
 
         NewPiece {
+            id: inches
             visible: !root.empty
-            width: foot.first
+            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.first
             height: Math.max(Theme.targetLeast, contentHeight)
             kind: "action"
             cap: Theme.mm(4.5)
             firstOffered: true
         }
         NewPiece {
+            id: millimetres
             visible: !root.empty
-            width: foot.first
+            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.first
             height: Math.max(Theme.targetLeast, contentHeight)
             kind: "action"
             cap: Theme.mm(4.5)
         }
         CutButton {
+            id: away
             visible: !root.empty
-            width: foot.other
+            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.other
             height: Math.max(Theme.targetLeast, contentHeight)
             //: pieces that were put away, out of sight
             text: Shelf.showPutAway ? qsTr("Hide those put away") : qsTr("Show those put away")
@@ -114,13 +120,15 @@ FocusScope {
             onClicked: files.start()
         }
         CutButton {
-            width: foot.other
+            id: light
+            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.other
             height: Math.max(Theme.targetLeast, contentHeight)
             text: qsTr("Light and language")
             onClicked: Session.view = "settings"
         }
         CutButton {
-            width: foot.other
+            id: undo
+            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.other
             height: Math.max(Theme.targetLeast, contentHeight)
             enabled: Session.canUndo
             text: Session.canUndo ? qsTr("Undo: %1").arg(Session.undoText) : qsTr("Undo")

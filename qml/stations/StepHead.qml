@@ -11,13 +11,22 @@ Item {
     readonly property bool finished: StepModel.finished
     readonly property bool trying: StepModel.trial && !finished
 
+    /** The widest word of the title: it is not broken, the title is set smaller. */
+    readonly property real longest: letters.font.pixelSize > 0 ? Math.max(1, ...title.text.split(" ").map(word => letters.advanceWidth(word))) : 1
+
     implicitHeight: title.implicitHeight + (trying && title.lineCount < 2 ? Theme.mm(1.4) : 0)
 
+    FontMetrics {
+        id: letters
+        font.family: Theme.family
+        font.bold: true
+        font.pixelSize: Theme.fontSize(Theme.capHead)
+    }
     Word {
         id: title
         y: root.trying && lineCount < 2 ? Theme.mm(0.6) : 0
         width: parent.width - (root.trying ? off.width + Theme.mm(1.5) : tally.visible ? tally.width + Theme.gap : 0)
-        cap: Theme.capHead
+        cap: Math.max(Theme.capWord, Math.min(Theme.capHead, Theme.capHead * (width - 1) / root.longest))
         bold: true
         text: !root.finished ? (Session.station === 4 ? TrimModel.title : StepModel.title) : qsTr("Nothing left to do here")
     }

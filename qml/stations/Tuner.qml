@@ -21,6 +21,7 @@ Item {
 
     readonly property real valueHeight: Math.max(Theme.capInText * 1.5, Theme.mm(9.6))
 
+    readonly property real nameWidth: name.implicitWidth
     readonly property real underneath: compact ? 0 : Theme.step
 
     implicitHeight: name.implicitHeight + valueHeight + underneath

@@ -78,7 +78,7 @@ Item {
                 CutButton {
                     required property var modelData
                     width: (list.width - Theme.gap) / 2
-                    height: answers.cell
+                    height: Math.max(answers.cell, contentHeight)
                     kind: "outline"
                     text: modelData.says
                     onClicked: {
@@ -107,7 +107,7 @@ Item {
         readonly property bool atHead: !root.answered
         x: atHead ? parent.width - width : 0
         y: atHead ? 0 : parent.height - height
-        width: atHead ? Theme.mm(24) : parent.width
+        width: atHead ? Math.max(Theme.mm(24), leastWidth) : parent.width
         height: atHead ? Theme.control : Theme.target
         kind: root.answered ? "action" : "outline"
         text: root.answered ? qsTr("On with the work") : qsTr("Close")

@@ -169,6 +169,21 @@ PartCase {
         verify(b.setCap >= Theme.mm(3.84));
         compare(overflowing(b), []);
     }
+    function test_linesAreSetSmallerInALowTarget() {
+        const b = createTemporaryObject(made, test, { text: "Prendre cette disposition", width: Theme.mm(40), height: Theme.mm(60) });
+        const free = b.setCap;
+        b.height = Theme.mm(20);
+        verify(b.setCap < free);
+        verify(b.setCap >= Theme.mm(3.84));
+        compare(overflowing(b), []);
+    }
+    function test_theLeastWidthBreaksNoWord() {
+        const b = createTemporaryObject(made, test, { kind: "outline", text: "Rückgängig: Beispiel" });
+        b.width = b.leastWidth;
+        b.height = b.contentHeight;
+        compare(overflowing(b), []);
+        compare(b.linesAt(b.setCap), 2);
+    }
     function test_reading() {
         const b = createTemporaryObject(made, test, { kind: "outline", figure: figure("9", "3", "4", "in") });
         compare(b.Accessible.name, "9 3/4 in");
