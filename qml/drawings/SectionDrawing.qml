@@ -89,7 +89,7 @@ Item {
     Row {
         id: caught
         visible: root.ready && root.view.backed
-        x: root.lie?.narrow ? root.place((root.lie?.seamB ?? 0) - Theme.mm(3), width, 1) : root.place(root.foldAt + Theme.mm(3), width, 0)
+        x: root.lie?.narrow ? root.place(Math.min(root.lie?.seamB ?? 0, root.underAt) - Theme.mm(3), width, 1) : root.place(root.foldAt + Theme.mm(3), width, 0)
         y: root.footY + Theme.mm(5) - height / 2
         spacing: Theme.mm(1.6)
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight

@@ -33,12 +33,12 @@ Pressable {
     readonly property real lineWidth: width - 2 * sidePadding - 1
     readonly property var wordWidths: letters.font.pixelSize > 0 ? root.text.split(/[ \n]/).map(word => letters.advanceWidth(word)) : []
     readonly property real longest: Math.max(1, ...wordWidths)
-    /** Set smaller, down to the floor, when the longest word would otherwise be broken. */
-    readonly property real capByWidth: Math.min(cap, Math.max(leastCap, cap * lineWidth / longest))
+    /** Set smaller, down to the floor, when the longest word would otherwise be broken; a hair more, since letters are set in whole pixels. */
+    readonly property real capByWidth: Math.min(cap, Math.max(leastCap, cap * 0.98 * lineWidth / longest))
     /** And smaller again when the lines would otherwise not stand in the height. */
     readonly property real setCap: capByHeight()
     /** The least width that breaks no word. */
-    readonly property real leastWidth: Math.ceil(longest * leastCap / cap) + 2 * sidePadding + 2
+    readonly property real leastWidth: Math.ceil(1.03 * longest * leastCap / cap) + 2 * sidePadding + 2
     /** The least height that holds the words; a low button in a list may take just this. */
     readonly property real contentHeight: reasonHeight + 2 * padding
         + (figure ? length.implicitHeight : linesAt(capByWidth) * lineHeight(capByWidth))
@@ -53,7 +53,7 @@ Pressable {
         const share = cap / root.cap, blank = letters.advanceWidth(" ");
         let lines = 1, end = -blank;
         for (const word of wordWidths) {
-            if (end > 0 && (end + blank + word) * share > lineWidth) {
+            if (end > 0 && (end + blank + word) * share > 0.98 * lineWidth) {
                 ++lines;
                 end = -blank;
             }

@@ -11,7 +11,7 @@ Item {
     readonly property bool finished: StepModel.finished
     readonly property bool trying: StepModel.trial && !finished
 
-    /** The widest word of the title: it is not broken, the title is set smaller. */
+    /** The widest word of the title: it is not broken, the title is set smaller, by a hair more since letters are set in whole pixels. */
     readonly property real longest: letters.font.pixelSize > 0 ? Math.max(1, ...title.text.split(" ").map(word => letters.advanceWidth(word))) : 1
 
     implicitHeight: title.implicitHeight + (trying && title.lineCount < 2 ? Theme.mm(1.4) : 0)
@@ -26,7 +26,7 @@ Item {
         id: title
         y: root.trying && lineCount < 2 ? Theme.mm(0.6) : 0
         width: parent.width - (root.trying ? off.width + Theme.mm(1.5) : tally.visible ? tally.width + Theme.gap : 0)
-        cap: Math.max(Theme.capWord, Math.min(Theme.capHead, Theme.capHead * (width - 1) / root.longest))
+        cap: Math.max(Theme.capWord, Math.min(Theme.capHead, Theme.capHead * 0.97 * width / root.longest))
         bold: true
         text: !root.finished ? (Session.station === 4 ? TrimModel.title : StepModel.title) : qsTr("Nothing left to do here")
     }
