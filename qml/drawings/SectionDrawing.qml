@@ -107,17 +107,19 @@ Item {
     }
     Row {
         visible: root.ready && root.view.backed
-        // Left of its measure; where there is no room for the words, right of it.
-        x: root.underAt - Theme.mm(4) > width ? root.place(root.underAt - Theme.mm(3), width, 1)
-                                              : root.place(root.foldAt + Theme.mm(3), width, 0)
+        x: root.place(root.underAt - Theme.mm(3), width, 1)
         y: root.footY + (root.lie?.foldRow ?? 0) - height / 2
         spacing: Theme.mm(1.6)
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         Word {
             anchors.verticalCenter: parent.verticalCenter
+            // Left of the measure there may be no room for all of it on one line.
+            width: Math.min(implicitWidth, Math.max(Theme.mm(12), root.underAt - Theme.mm(4) - parent.spacing - folded.implicitWidth))
+            horizontalAlignment: Theme.left ? Text.AlignLeft : Text.AlignRight
             text: qsTr("fold under")
         }
         FigureText {
+            id: folded
             figure: root.fold
             cap: Theme.mm(7)
             showUnit: false
