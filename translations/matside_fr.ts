@@ -340,7 +340,7 @@
     </message>
     <message>
         <source>Begin with the demo, ready to cut, or with nine blocks of your own.</source>
-        <translation>Commencer par l’exemple, prêt à couper, ou par un ouvrage à soi de neuf blocs.</translation>
+        <translation>Commencer par l’exemple, prêt à couper, ou par neuf blocs à soi.</translation>
     </message>
     <message>
         <source>Open the demo</source>
@@ -3643,7 +3643,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>How much of it is left?</source>
-        <translation>Combien en reste-t-il&#x202f;?</translation>
+        <translation>Qu’en reste-t-il&#x202f;?</translation>
     </message>
     <message>
         <source>How wide is it between the selvages?</source>
@@ -5396,7 +5396,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>How much of it is left?</source>
-        <translation>Combien en reste-t-il&#x202f;?</translation>
+        <translation>Qu’en reste-t-il&#x202f;?</translation>
     </message>
 </context>
 <context>

@@ -22,7 +22,7 @@ Item {
     readonly property bool ready: (view?.finishedMm ?? 0) > 0 && width > 0 && height > 0
     readonly property real mm: Theme.pxPerMm
     /** Pixels to one millimetre of the join. */
-    readonly property real drawn: ready ? Sections.scale(view, width, mm, sewn.width) : 0
+    readonly property real drawn: ready ? Sections.scale(view, width, mm, Math.max(seamWord.implicitWidth, seamFigure.implicitWidth)) : 0
     readonly property var lie: ready ? Sections.lay(view, width, height, mm, drawn, caught.width, note.height) : null
     readonly property real foldAt: lie ? lie.seamB + view.catchMm * lie.scale : 0
     readonly property real underAt: lie ? foldAt - view.foldMm * lie.scale : 0
@@ -68,18 +68,24 @@ Item {
         //: how much larger than life the section is drawn
         text: root.ready ? qsTr("%1 times true size, cloth drawn thicker").arg((Math.round(root.drawn / root.mm * 10) / 10).toLocaleString(Qt.locale(), "f", 1)) : ""
     }
-    Row {
+    Grid {
         id: sewn
+        // The word beside its figure, or above it where the seam stands too near the edge.
+        readonly property real beside: seamWord.implicitWidth + columnSpacing + seamFigure.implicitWidth
+        columns: beside + Theme.mm(4) > (root.lie?.seamA ?? 0) ? 1 : 2
+        horizontalItemAlignment: Theme.left ? Grid.AlignLeft : Grid.AlignRight
+        verticalItemAlignment: Grid.AlignVCenter
+        columnSpacing: Theme.mm(1.6)
         visible: root.ready
         x: root.place((root.lie?.seamA ?? 0) - Theme.mm(3), width, 1)
         y: root.lie ? root.lie.top - 3.2 * root.lie.cloth - Theme.mm(5) - height / 2 : 0
-        spacing: Theme.mm(1.6)
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         Word {
-            anchors.verticalCenter: parent.verticalCenter
+            id: seamWord
             text: qsTr("seam")
         }
         FigureText {
+            id: seamFigure
             figure: root.seam
             cap: Theme.mm(7)
             showUnit: false

@@ -78,7 +78,7 @@ Item {
                 CutButton {
                     required property var modelData
                     width: (list.width - Theme.gap) / 2
-                    height: Math.max(answers.cell, contentHeight)
+                    height: Math.max(answers.cell, contentHeight - 2 * padding + Theme.mm(1))
                     kind: "outline"
                     text: modelData.says
                     onClicked: {
