@@ -171,7 +171,8 @@ PartCase {
     }
     /** The words of a button as they are set. */
     function lettering(item: Item): var {
-        for (const child of item.children) {
+        for (let i = 0; i < item.children.length; ++i) {
+            const child = item.children[i];
             const found = child.lineCount !== undefined && child.text === test.asked ? child : lettering(child);
             if (found)
                 return found;
