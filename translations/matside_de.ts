@@ -117,7 +117,7 @@
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
-        <translation>rechtwinklig</translation>
+        <translation>eckig</translation>
     </message>
     <message>
         <source>rounded</source>
@@ -241,6 +241,11 @@
         <source>not said</source>
         <extracomment>a price nobody has entered</extracomment>
         <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what is decided, %2 the value it has</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -457,6 +462,11 @@
     <message>
         <source>Back to the gallery</source>
         <translation>Zurück zu den Bildern</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a block&apos;s name, %2 its measured size</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -901,6 +911,11 @@
         <source>Not now</source>
         <translation>Nicht jetzt</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is &quot;Block A1&quot;, %2 where it was stitched</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
@@ -1236,6 +1251,14 @@
         <source>Folder: %1</source>
         <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
         <translation>Ordner: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PriceSheet</name>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>spoken: %1 is a line of the sum, %2 its amount</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5613,6 +5636,11 @@ Schnittkante</translation>
         <source>First stitch all its blocks: %1 more</source>
         <extracomment>the strip that would be cut apart holds %1 blocks that are not stitched yet</extracomment>
         <translation>Erst alle Blöcke sticken: noch %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

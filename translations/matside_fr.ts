@@ -245,7 +245,7 @@
     <message>
         <source>%1: %2</source>
         <extracomment>%1 is what is decided, %2 the value it has</extracomment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#x202f;: %2</translation>
     </message>
 </context>
 <context>
@@ -466,7 +466,7 @@
     <message>
         <source>%1: %2</source>
         <extracomment>%1 is a block&apos;s name, %2 its measured size</extracomment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#x202f;: %2</translation>
     </message>
 </context>
 <context>
@@ -914,7 +914,7 @@
     <message>
         <source>%1: %2</source>
         <extracomment>%1 is &quot;Block A1&quot;, %2 where it was stitched</extracomment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#x202f;: %2</translation>
     </message>
 </context>
 <context>
@@ -1003,13 +1003,20 @@
         <source>The language is one of %1.</source>
         <translation>La langue est l’une de&#x202f;: %1.</translation>
     </message>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Annulé&#x202f;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureScene</name>
+    <message>
+        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
+        <translation>Poser le bloc à plat, hors du cadre et reposé. Mesurer ses quatre côtés et ses deux diagonales.</translation>
+    </message>
 </context>
 <context>
     <name>MeasureSheet</name>
-    <message>
-        <source>Block %1</source>
-        <translation>Bloc %1</translation>
-    </message>
     <message>
         <source>measure this one again first</source>
         <translation>remesurer d’abord celui-ci</translation>
@@ -1025,6 +1032,22 @@
     <message>
         <source>Keep these readings</source>
         <translation>Garder ces mesures</translation>
+    </message>
+    <message>
+        <source>Block %1: outer stitches</source>
+        <translation>Bloc %1&#x202f;: points extérieurs</translation>
+    </message>
+    <message>
+        <source>from top left</source>
+        <translation>depuis le haut gauche</translation>
+    </message>
+    <message>
+        <source>from top right</source>
+        <translation>depuis le haut droit</translation>
+    </message>
+    <message>
+        <source>All six are as shown</source>
+        <translation>Les six sont comme affiché</translation>
     </message>
 </context>
 <context>
@@ -1235,7 +1258,7 @@
     <message>
         <source>%1: %2</source>
         <extracomment>spoken: %1 is a line of the sum, %2 its amount</extracomment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#x202f;: %2</translation>
     </message>
 </context>
 <context>
@@ -1951,6 +1974,17 @@ bord coupé</translation>
     </message>
 </context>
 <context>
+    <name>SideDrawing</name>
+    <message>
+        <source>on the cut side</source>
+        <translation>sur le côté coupé</translation>
+    </message>
+    <message>
+        <source>on the stitches</source>
+        <translation>sur les points</translation>
+    </message>
+</context>
+<context>
     <name>SideSheet</name>
     <message>
         <source>Back to the work</source>
@@ -2116,6 +2150,10 @@ bord coupé</translation>
     <message>
         <source>Take these measures</source>
         <translation>Prendre ces mesures</translation>
+    </message>
+    <message>
+        <source>All are as shown</source>
+        <translation>Tout est comme affiché</translation>
     </message>
 </context>
 <context>
@@ -4435,6 +4473,11 @@ bord coupé</translation>
         <source>Edge</source>
         <translation>Border</translation>
     </message>
+    <message>
+        <source>side cut</source>
+        <extracomment>one of a block&apos;s four sides was cut</extracomment>
+        <translation>%1 : %2</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5575,7 +5618,29 @@ bord coupé</translation>
     <message>
         <source>%1: %2</source>
         <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
+        <translation>%1&#x202f;: %2</translation>
+    </message>
+    <message>
+        <source>By these measures: %1 hoop strips of %2 blocks, before %3 of %4. Look at Shop again.</source>
+        <translation>Selon ces mesures&#x202f;: %1 bandes à broder de %2 blocs, avant %3 de %4. Revoir Acheter.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip 2&quot;</extracomment>
         <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Turn the cloth round: its cut edge to your right.</source>
+        <translation>Faire pivoter le tissu, sans le retourner&#x202f;: bord coupé à droite.</translation>
+    </message>
+    <message>
+        <source>Turn the cloth round: its cut edge to your left.</source>
+        <translation>Faire pivoter le tissu, sans le retourner&#x202f;: bord coupé à gauche.</translation>
+    </message>
+    <message>
+        <source>First stitch all its blocks: %1 more</source>
+        <extracomment>the strip that would be cut apart holds %1 blocks that are not stitched yet</extracomment>
+        <translation>Broder d’abord tous ses blocs&#x202f;: encore %1</translation>
     </message>
 </context>
 <context>
@@ -5601,14 +5666,6 @@ bord coupé</translation>
         <translation>Tourner le bloc d’un quart, ne jamais le retourner. Une ligne de travers sur le côté 1.</translation>
     </message>
     <message>
-        <source>Both must agree.</source>
-        <translation>Les deux doivent concorder.</translation>
-    </message>
-    <message>
-        <source>Both must agree, and a cross line lies on side 1 or 3.</source>
-        <translation>Les deux doivent concorder, et une ligne de travers est sur le côté 1 ou 3.</translation>
-    </message>
-    <message>
         <source>Side %1 of 4</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
         <translation>Côté %1 sur 4</translation>
@@ -5621,6 +5678,14 @@ bord coupé</translation>
         <source>Side %1 cut, blade closed</source>
         <extracomment>the blade has cut this side and is closed again</extracomment>
         <translation>Côté %1 coupé, lame fermée</translation>
+    </message>
+    <message>
+        <source>Turn it a quarter again. Both readings must agree.</source>
+        <translation>Tourner encore d’un quart. Les deux mesures doivent concorder.</translation>
+    </message>
+    <message>
+        <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
+        <translation>Tourner encore une fois. Les deux doivent concorder, une ligne de travers sur le côté 1 ou 3.</translation>
     </message>
 </context>
 <context>
