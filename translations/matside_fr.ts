@@ -4476,7 +4476,7 @@ bord coupé</translation>
     <message>
         <source>side cut</source>
         <extracomment>one of a block&apos;s four sides was cut</extracomment>
-        <translation>%1 : %2</translation>
+        <translation>côté coupé</translation>
     </message>
 </context>
 <context>
