@@ -1595,12 +1595,12 @@ what is told, and its value on the other tablet</extracomment>
         <translation>Zurück zum Regal</translation>
     </message>
     <message>
-        <source>Put the two together</source>
-        <translation>Beide zusammenführen</translation>
-    </message>
-    <message>
         <source>As a project of its own</source>
         <translation>Als eigenes Projekt</translation>
+    </message>
+    <message>
+        <source>Put together</source>
+        <translation>Zusammenlegen</translation>
     </message>
 </context>
 <context>

@@ -1595,12 +1595,12 @@ what is told, and its value on the other tablet</extracomment>
         <translation>Volver al estante</translation>
     </message>
     <message>
-        <source>Put the two together</source>
-        <translation>Juntar los dos</translation>
-    </message>
-    <message>
         <source>As a project of its own</source>
         <translation>Como proyecto aparte</translation>
+    </message>
+    <message>
+        <source>Put together</source>
+        <translation>Juntar</translation>
     </message>
 </context>
 <context>

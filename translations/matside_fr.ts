@@ -28,11 +28,11 @@
     <message>
         <source>Read</source>
         <extracomment>reads the step out; one short word on a narrow cell</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lire</translation>
     </message>
     <message>
         <source>Read this step aloud</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire cette étape à voix haute</translation>
     </message>
 </context>
 <context>
@@ -138,31 +138,31 @@
     </message>
     <message>
         <source>circle</source>
-        <translation type="unfinished"></translation>
+        <translation>cercle</translation>
     </message>
     <message>
         <source>round ends</source>
-        <translation type="unfinished"></translation>
+        <translation>bouts ronds</translation>
     </message>
     <message>
         <source>scallops</source>
-        <translation type="unfinished"></translation>
+        <translation>festons</translation>
     </message>
     <message>
         <source>depth</source>
-        <translation type="unfinished"></translation>
+        <translation>profondeur</translation>
     </message>
     <message>
         <source>Depth of the scallops</source>
-        <translation type="unfinished"></translation>
+        <translation>Profondeur des festons</translation>
     </message>
     <message>
         <source>scallops along</source>
-        <translation type="unfinished"></translation>
+        <translation>festons en long</translation>
     </message>
     <message>
         <source>scallops across</source>
-        <translation type="unfinished"></translation>
+        <translation>festons en travers</translation>
     </message>
 </context>
 <context>
@@ -331,7 +331,7 @@
     <message>
         <source>Light and dark</source>
         <extracomment>the page on how light and how dark the cloths are</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clair et foncé</translation>
     </message>
 </context>
 <context>
@@ -527,14 +527,14 @@
     </message>
     <message>
         <source>No step is at hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune étape en cours.</translation>
     </message>
 </context>
 <context>
     <name>HelperWindow</name>
     <message>
         <source>For helpers: Matside</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour qui aide&#x202f;: Matside</translation>
     </message>
 </context>
 <context>
@@ -761,7 +761,7 @@
     </message>
     <message>
         <source>Filling and closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Remplissage et fermeture</translation>
     </message>
 </context>
 <context>
@@ -849,11 +849,11 @@
     </message>
     <message>
         <source>Section of a join: seam %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Coupe d’un assemblage&#x202f;: couture %1</translation>
     </message>
     <message>
         <source>Section of a join: seam %1, back strip doubled, catch %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Coupe d’un assemblage&#x202f;: couture %1, bande du dos en double, prise %2</translation>
     </message>
 </context>
 <context>
@@ -886,11 +886,11 @@
     <name>JoinWays</name>
     <message>
         <source>Filling and closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Remplissage et fermeture</translation>
     </message>
     <message>
         <source>What is cut already stays as it is; what no longer fits is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est déjà coupé reste tel quel&#x202f;; ce qui ne va plus est signalé.</translation>
     </message>
 </context>
 <context>
@@ -923,11 +923,11 @@
     <name>KitsSheet</name>
     <message>
         <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire combien il y a d’élèves&#x202f;: un kit pour chaque élève, un pour qui enseigne, et un de réserve par dizaine d’élèves entamée.</translation>
     </message>
     <message>
         <source>What is cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui se coupe</translation>
     </message>
 </context>
 <context>
@@ -1099,19 +1099,19 @@
     </message>
     <message>
         <source>--diagrams FOLDER needs a project file after it.</source>
-        <translation type="unfinished"></translation>
+        <translation>--diagrams FOLDER doit être suivi d’un fichier de projet.</translation>
     </message>
     <message>
         <source>The form is long, short or class.</source>
-        <translation type="unfinished"></translation>
+        <translation>La forme est long, short ou class.</translation>
     </message>
     <message>
         <source>Write the drawings of the sheet as SVG files.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire les dessins de la feuille en fichiers SVG.</translation>
     </message>
     <message>
         <source>Form of the sheet: long, short, or class, with a list for every kit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Forme de la feuille&#x202f;: long, short, ou class, avec une liste pour chaque kit.</translation>
     </message>
 </context>
 <context>
@@ -1157,27 +1157,27 @@
     </message>
     <message>
         <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un côté mal lu de 6 mm se remarque quatre fois sur cinq, de 10 mm toujours.</translation>
     </message>
     <message>
         <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un côté mal lu de 1/4 in se remarque quatre fois sur cinq, de 3/8 in toujours.</translation>
     </message>
 </context>
 <context>
     <name>Merge</name>
     <message>
         <source>the project’s name</source>
-        <translation type="unfinished"></translation>
+        <translation>nom du projet</translation>
     </message>
     <message>
         <source>cutting hand</source>
         <extracomment>the hand she holds the cutter in</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>main qui coupe</translation>
     </message>
     <message>
         <source>which block goes where</source>
-        <translation type="unfinished"></translation>
+        <translation>quel bloc va où</translation>
     </message>
     <message>
         <source>draw-up</source>
@@ -1189,85 +1189,85 @@
     </message>
     <message>
         <source>hoop</source>
-        <translation type="unfinished"></translation>
+        <translation>cadre</translation>
     </message>
     <message>
         <source>hoop’s field</source>
-        <translation type="unfinished"></translation>
+        <translation>champ de broderie du cadre</translation>
     </message>
     <message>
         <source>hoop’s opening</source>
-        <translation type="unfinished"></translation>
+        <translation>ouverture du cadre</translation>
     </message>
     <message>
         <source>hoop’s outside</source>
-        <translation type="unfinished"></translation>
+        <translation>extérieur du cadre</translation>
     </message>
     <message>
         <source>thickest sandwich in the hoop</source>
         <extracomment>sandwich: front, batting and back together</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>épaisseur maximale dans le cadre</translation>
     </message>
     <message>
         <source>side of the hoop’s bracket</source>
-        <translation type="unfinished"></translation>
+        <translation>côté du support de cadre</translation>
     </message>
     <message>
         <source>gaps that give sashing</source>
-        <translation type="unfinished"></translation>
+        <translation>intervalles qui donnent des bandes intermédiaires</translation>
     </message>
     <message>
         <source>kits cut from the same strips</source>
-        <translation type="unfinished"></translation>
+        <translation>kits coupés dans les mêmes bandes</translation>
     </message>
     <message>
         <source>between stippling lines</source>
-        <translation type="unfinished"></translation>
+        <translation>entre les lignes du vermiculé</translation>
     </message>
     <message>
         <source>stitch length</source>
-        <translation type="unfinished"></translation>
+        <translation>longueur de point</translation>
     </message>
     <message>
         <source>thread on a bobbin</source>
-        <translation type="unfinished"></translation>
+        <translation>fil sur une canette</translation>
     </message>
     <message>
         <source>stitches a minute</source>
-        <translation type="unfinished"></translation>
+        <translation>points par minute</translation>
     </message>
     <message>
         <source>patches trimmed at the machine</source>
-        <translation type="unfinished"></translation>
+        <translation>pièces rognées à la machine</translation>
     </message>
     <message>
         <source>ruler “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>règle «&#x202f;%1&#x202f;»</translation>
     </message>
     <message>
         <source>design “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>motif «&#x202f;%1&#x202f;»</translation>
     </message>
     <message>
         <source>cloth “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>tissu «&#x202f;%1&#x202f;»</translation>
     </message>
     <message>
         <source>patch “%1”</source>
         <extracomment>patch: a shape of cloth stitched onto the block</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pièce «&#x202f;%1&#x202f;»</translation>
     </message>
     <message>
         <source>test block, as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc d’essai, mesuré</translation>
     </message>
     <message>
         <source>test join, as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>assemblage d’essai, mesuré</translation>
     </message>
     <message>
         <source>draw-up taken from the first blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>retrait pris sur les premiers blocs</translation>
     </message>
     <message>
         <source>trial put off</source>
@@ -1275,73 +1275,73 @@
     </message>
     <message>
         <source>whole piece, as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>ouvrage entier, mesuré</translation>
     </message>
     <message>
         <source>pins counted, in and out</source>
-        <translation type="unfinished"></translation>
+        <translation>épingles comptées, posées et ôtées</translation>
     </message>
     <message>
         <source>cloth “%1”, as bought</source>
-        <translation type="unfinished"></translation>
+        <translation>tissu «&#x202f;%1&#x202f;», tel qu’acheté</translation>
     </message>
     <message>
         <source>row %1, as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>rangée %1, mesurée</translation>
     </message>
     <message>
         <source>strip %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bande %1</translation>
     </message>
     <message>
         <source>block %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1</translation>
     </message>
     <message>
         <source>block %1, how far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1, où il en est</translation>
     </message>
     <message>
         <source>block %1, size sent to the machine</source>
         <extracomment>sent: the size given to the embroidery machine</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1, taille envoyée à la machine</translation>
     </message>
     <message>
         <source>block %1, outline as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1, contour mesuré</translation>
     </message>
     <message>
         <source>block %1, sides as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1, côtés mesurés</translation>
     </message>
     <message>
         <source>block %1, diagonals as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1, diagonales mesurées</translation>
     </message>
     <message>
         <source>block %1, minutes at the machine</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1, minutes à la machine</translation>
     </message>
     <message>
         <source>block %1, where it lies</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1, où il se trouve</translation>
     </message>
     <message>
         <source>block %1, its strip</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1, sa bande</translation>
     </message>
     <message>
         <source>block %1, place on its strip</source>
-        <translation type="unfinished"></translation>
+        <translation>bloc %1, place sur sa bande</translation>
     </message>
     <message>
         <source>done: %1</source>
         <extracomment>how many pieces were cut or sewn; %1 is the work in words</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fait&#x202f;: %1</translation>
     </message>
     <message>
         <source>spoiled: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gâché&#x202f;: %1</translation>
     </message>
     <message>
         <source>stitched</source>
@@ -1377,7 +1377,7 @@
     </message>
     <message>
         <source>place %1</source>
-        <translation type="unfinished"></translation>
+        <translation>place %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1389,23 +1389,23 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>nothing of it</source>
         <extracomment>in place of a value: one of the two tablets says nothing of it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>rien à ce sujet</translation>
     </message>
     <message>
         <source>one block made on the other tablet</source>
-        <translation type="unfinished"></translation>
+        <translation>un bloc fait sur l’autre tablette</translation>
     </message>
     <message>
         <source>%1 blocks made on the other tablet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 blocs faits sur l’autre tablette</translation>
     </message>
     <message>
         <source>one thing that happened there</source>
-        <translation type="unfinished"></translation>
+        <translation>un événement là-bas</translation>
     </message>
     <message>
         <source>%1 things that happened there</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 événements là-bas</translation>
     </message>
     <message>
         <source>one note</source>
@@ -1425,58 +1425,58 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>One tablet has this piece in inches, the other in millimetres. Bring it in as a project of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une tablette a cet ouvrage en pouces, l’autre en millimètres. L’importer comme projet à part.</translation>
     </message>
     <message>
         <source>The project on this tablet has something to be mended first, at Fit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le projet de cette tablette, quelque chose est d’abord à réparer, sous Prévoir.</translation>
     </message>
     <message>
         <source>The two do not fit together. Bring it in as a project of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux ne vont pas ensemble. L’importer comme projet à part.</translation>
     </message>
 </context>
 <context>
     <name>MergeFile</name>
     <message>
         <source>This project is on this tablet already. Put together, all that stands here stays, and one Undo takes the rest back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce projet est déjà sur cette tablette. Si les deux sont réunis, tout ce qui est ici reste, et un seul «&#x202f;Annuler&#x202f;» retire le reste.</translation>
     </message>
     <message>
         <source>One moment: the photographs are being kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un instant&#x202f;: les photos sont en cours d’enregistrement.</translation>
     </message>
     <message>
         <source>All that is in the file is here already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout ce que contient le fichier est déjà ici.</translation>
     </message>
     <message>
         <source>This comes from the other tablet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceci vient de l’autre tablette</translation>
     </message>
     <message>
         <source>Told differently: choose what holds. Still to choose: %1</source>
         <extracomment>two tablets tell a thing differently; %1 is how many she has yet to choose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Indications différentes&#x202f;: choisir ce qui vaut. Reste à choisir&#x202f;: %1</translation>
     </message>
     <message>
         <source>Told differently: all of it is chosen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Indications différentes&#x202f;: tout est choisi.</translation>
     </message>
     <message>
         <source>Here: %1</source>
         <extracomment>the value on the tablet in her hands</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ici&#x202f;: %1</translation>
     </message>
     <message>
         <source>The other tablet: %1</source>
         <extracomment>the value on the other tablet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’autre tablette&#x202f;: %1</translation>
     </message>
     <message>
         <source>Both together: %1</source>
         <extracomment>pieces counted on both tablets, added up</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les deux ensemble&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -1595,12 +1595,12 @@ what is told, and its value on the other tablet</extracomment>
         <translation>Retour à l’étagère</translation>
     </message>
     <message>
-        <source>Put the two together</source>
-        <translation type="unfinished"></translation>
+        <source>As a project of its own</source>
+        <translation>Comme projet à part</translation>
     </message>
     <message>
-        <source>As a project of its own</source>
-        <translation type="unfinished"></translation>
+        <source>Put together</source>
+        <translation>Réunir</translation>
     </message>
 </context>
 <context>
@@ -1769,15 +1769,15 @@ what is told, and its value on the other tablet</extracomment>
     <name>Refused</name>
     <message>
         <source>Your projects cannot be opened just now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les projets ne peuvent pas être ouverts pour l’instant.</translation>
     </message>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Réessayer</translation>
     </message>
     <message>
         <source>Close Matside</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer Matside</translation>
     </message>
 </context>
 <context>
@@ -1938,88 +1938,88 @@ bord coupé</translation>
     </message>
     <message>
         <source>Read aloud</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire à voix haute</translation>
     </message>
     <message>
         <source>This tablet has no voice for your language: nothing is read out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette tablette n’a pas de voix pour cette langue&#x202f;: rien n’est lu à voix haute.</translation>
     </message>
     <message>
         <source>Where you cut, a step is read out only once you have asked for it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Là où l’on coupe, une étape n’est lue qu’une fois la lecture demandée sur place.</translation>
     </message>
     <message>
         <source>Press Read beside a step to hear it; press again to hush it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toucher «&#x202f;Lire&#x202f;» à côté d’une étape pour l’entendre&#x202f;; toucher encore pour faire taire la voix.</translation>
     </message>
     <message>
         <source>Never</source>
         <extracomment>when a step is read out: never, when she asks, at each new step</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jamais</translation>
     </message>
     <message>
         <source>When asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur demande</translation>
     </message>
     <message>
         <source>Each new step</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque nouvelle étape</translation>
     </message>
     <message>
         <source>Page-turn pedal</source>
-        <translation type="unfinished"></translation>
+        <translation>Pédale tourne-page</translation>
     </message>
     <message>
         <source>Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>La poser là où le pied ne peut pas la prendre pour celle de la machine, ou sur la table. Pendant qu’un bloc se brode, elle ne tourne rien.</translation>
     </message>
     <message>
         <source>Turns the steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Tourne les étapes</translation>
     </message>
     <message>
         <source>Turns nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne tourne rien</translation>
     </message>
     <message>
         <source>Window for helpers</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenêtre pour qui aide</translation>
     </message>
     <message>
         <source>The same step, large and without buttons, for a second screen: for a helper or a class.</source>
-        <translation type="unfinished"></translation>
+        <translation>La même étape, en grand et sans boutons, sur un second écran&#x202f;: pour qui aide ou pour un cours.</translation>
     </message>
     <message>
         <source>Closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermée</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouverte</translation>
     </message>
 </context>
 <context>
     <name>Shade</name>
     <message>
         <source>red</source>
-        <translation type="unfinished"></translation>
+        <translation>rouge</translation>
     </message>
     <message>
         <source>orange</source>
-        <translation type="unfinished"></translation>
+        <translation>orange</translation>
     </message>
     <message>
         <source>yellow</source>
-        <translation type="unfinished"></translation>
+        <translation>jaune</translation>
     </message>
     <message>
         <source>green</source>
-        <translation type="unfinished"></translation>
+        <translation>vert</translation>
     </message>
     <message>
         <source>blue-green</source>
         <extracomment>between green and blue</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bleu-vert</translation>
     </message>
     <message>
         <source>blue</source>
@@ -2027,11 +2027,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>violet</source>
-        <translation type="unfinished"></translation>
+        <translation>violet</translation>
     </message>
     <message>
         <source>pink</source>
-        <translation type="unfinished"></translation>
+        <translation>rose</translation>
     </message>
     <message>
         <source>grey</source>
@@ -2040,58 +2040,58 @@ bord coupé</translation>
     <message>
         <source>%1, step %2 of 10</source>
         <extracomment>a colour: its hue and its step on the scale from black to white</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, degré %2 sur 10</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, %3 steps apart. That is clear from across the room.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Au plus près&#x202f;: %1 sur %2, %3 crans d’écart. De loin, cela reste net.</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Au plus près&#x202f;: %1 sur %2, %3 cran d’écart. De loin, cela paraît délavé&#x202f;: deux crans séparent nettement.</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Au plus près&#x202f;: %1 sur %2, seulement %3 cran d’écart. De loin, %1 se perd&#x202f;: pour l’un des deux, prendre un tissu plus clair ou plus foncé.</translation>
     </message>
 </context>
 <context>
     <name>ShadeCloth</name>
     <message>
         <source>Another picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Autre image</translation>
     </message>
     <message>
         <source>From a photograph</source>
-        <translation type="unfinished"></translation>
+        <translation>D’après une photo</translation>
     </message>
     <message>
         <source>Take this colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre cette couleur</translation>
     </message>
     <message>
         <source>Back to the palette</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour à la palette</translation>
     </message>
     <message>
         <source>Back to the cloths</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour aux tissus</translation>
     </message>
     <message>
         <source>Opening the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>L’image s’ouvre</translation>
     </message>
     <message>
         <source>Choose a picture of %1</source>
         <extracomment>%1 is a cloth</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Choisir une image&#x202f;: %1</translation>
     </message>
     <message>
         <source>Tap anywhere: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Toucher n’importe où&#x202f;: %1</translation>
     </message>
     <message>
         <source>Take a picture of %1</source>
@@ -2103,7 +2103,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>A photograph holds the light of the room as well as the cloth. Take it by daylight, without flash. The picture is only looked at: it is not kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une photo montre la lumière du lieu autant que le tissu. La prendre à la lumière du jour, sans flash. L’image est seulement regardée&#x202f;: elle n’est pas gardée.</translation>
     </message>
 </context>
 <context>
@@ -2115,11 +2115,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>The front in grey</source>
-        <translation type="unfinished"></translation>
+        <translation>Le devant en gris</translation>
     </message>
     <message>
         <source>The front in colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Le devant en couleur</translation>
     </message>
     <message>
         <source>Back</source>
@@ -2128,19 +2128,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>The back in grey</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dos en gris</translation>
     </message>
     <message>
         <source>The back in colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dos en couleur</translation>
     </message>
     <message>
         <source>Show in colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer en couleur</translation>
     </message>
     <message>
         <source>Show in grey</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer en gris</translation>
     </message>
 </context>
 <context>
@@ -2148,31 +2148,31 @@ bord coupé</translation>
     <message>
         <source>Light and dark</source>
         <extracomment>the page on how light and how dark the cloths are</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clair et foncé</translation>
     </message>
     <message>
         <source>The cloths on the scale from 1, black, to 10, white</source>
-        <translation type="unfinished"></translation>
+        <translation>Les tissus sur l’échelle de 1, noir, à 10, blanc</translation>
     </message>
     <message>
         <source>Design</source>
         <extracomment>which of the block designs is judged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Modèle</translation>
     </message>
     <message>
         <source>Lay them in this order</source>
-        <translation type="unfinished"></translation>
+        <translation>Les poser dans cet ordre</translation>
     </message>
     <message>
         <source>The patches are drawn as plain rectangles. A screen shows cloth only roughly: lay the patch on the ground and look at it from across the room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les pièces sont dessinées en simples rectangles. Un écran ne montre le tissu qu’à peu près&#x202f;: poser la pièce sur le fond et la regarder de loin.</translation>
     </message>
 </context>
 <context>
     <name>ShadeHeld</name>
     <message>
         <source>This is the cloth in that light, not the cloth itself. Compare it with the cloth in your hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est le tissu sous cette lumière, pas le tissu lui-même. Le comparer avec le tissu en main.</translation>
     </message>
 </context>
 <context>
@@ -2187,24 +2187,24 @@ bord coupé</translation>
     <message>
         <source>%1 steps</source>
         <extracomment>so many steps of the scale from black to white lie between two cloths</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>écart&#x202f;: %1</translation>
     </message>
 </context>
 <context>
     <name>ShadePalette</name>
     <message>
         <source>lightness</source>
-        <translation type="unfinished"></translation>
+        <translation>clarté</translation>
     </message>
     <message>
         <source>hue</source>
         <extracomment>red, orange, yellow, green …</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>teinte</translation>
     </message>
     <message>
         <source>strength</source>
         <extracomment>how strong a colour is, from grey to the strongest there is</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>intensité</translation>
     </message>
     <message>
         <source>%1 less</source>
@@ -2221,14 +2221,14 @@ bord coupé</translation>
     <name>ShadePicture</name>
     <message>
         <source>The picture: tap the cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>L’image&#x202f;: toucher le tissu</translation>
     </message>
 </context>
 <context>
     <name>ShadeRow</name>
     <message>
         <source>gives the cloth its colour</source>
-        <translation type="unfinished"></translation>
+        <translation>donne sa couleur au tissu</translation>
     </message>
 </context>
 <context>
@@ -2383,11 +2383,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>one photograph was gone or damaged before and is not in it</source>
-        <translation type="unfinished"></translation>
+        <translation>une photo manquait déjà ou était abîmée et n’y est pas</translation>
     </message>
     <message>
         <source>%1 photographs were gone or damaged before and are not in it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 photos manquaient déjà ou étaient abîmées et n’y sont pas</translation>
     </message>
 </context>
 <context>
@@ -2656,61 +2656,61 @@ bord coupé</translation>
     </message>
     <message>
         <source>For a class: %1 kits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour un cours&#x202f;: %1 kits.</translation>
     </message>
     <message>
         <source>Kits share their hoop strips: stitch them ahead and hand out the blocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les kits se partagent les bandes à broder&#x202f;: les broder d’avance et distribuer les blocs.</translation>
     </message>
     <message>
         <source>To cut for all kits</source>
-        <translation type="unfinished"></translation>
+        <translation>À couper pour tous les kits</translation>
     </message>
     <message>
         <source>in all</source>
         <extracomment>heads of a table: pieces for all kits together, pieces in one kit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en tout</translation>
     </message>
     <message>
         <source>in a kit</source>
-        <translation type="unfinished"></translation>
+        <translation>par kit</translation>
     </message>
     <message>
         <source>size</source>
-        <translation type="unfinished"></translation>
+        <translation>taille</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>quoi</translation>
     </message>
     <message>
         <source>Blocks, stitched ahead; the size is when trimmed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blocs, brodés d’avance&#x202f;; la taille est celle du bloc rogné.</translation>
     </message>
     <message>
         <source>Kit %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Kit %1 sur %2</translation>
     </message>
     <message>
         <source>A kit: copy this page, once for each of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Un kit&#x202f;: copier cette page, une fois pour chacun des %1</translation>
     </message>
     <message>
         <source>Name:</source>
         <extracomment>whose kit it is: a line to write on follows</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nom&#x202f;:</translation>
     </message>
     <message>
         <source>In the kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le kit</translation>
     </message>
     <message>
         <source>The diagram could not be written to %1: %2. Choose another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dessin n’a pas pu être écrit dans %1&#x202f;: %2. Choisir un autre endroit.</translation>
     </message>
     <message>
         <source>the folder cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translation>le dossier ne peut pas être créé</translation>
     </message>
 </context>
 <context>
@@ -2753,11 +2753,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Kits for a class</source>
-        <translation type="unfinished"></translation>
+        <translation>Kits pour un cours</translation>
     </message>
     <message>
         <source>Cloth you have</source>
-        <translation type="unfinished"></translation>
+        <translation>Tissu disponible</translation>
     </message>
 </context>
 <context>
@@ -2793,12 +2793,12 @@ bord coupé</translation>
     <message>
         <source>Light and dark</source>
         <extracomment>the page on how light and how dark the cloths are</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clair et foncé</translation>
     </message>
     <message>
         <source>List to take</source>
         <extracomment>opens the list to take to the shop</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Liste à emporter</translation>
     </message>
 </context>
 <context>
@@ -2887,20 +2887,20 @@ bord coupé</translation>
     <message>
         <source>Add this piece</source>
         <extracomment>adds the piece of cloth just entered</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter ce morceau</translation>
     </message>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceux-ci sont coupés d’abord. En toucher un pour le retirer.</translation>
     </message>
     <message>
         <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un reste ou une longueur disponible se coupe avant tout achat. Mesurer sans les lisières.</translation>
     </message>
     <message>
         <source>take away: %1</source>
         <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>retirer&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -2947,15 +2947,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>The folder of the projects cannot be used. Free some room, and see that it may be read and written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dossier des projets n’est pas utilisable. Libérer de la place, et vérifier qu’il peut être lu et écrit.</translation>
     </message>
     <message>
         <source>Your projects are from an earlier Matside. There was no room for the copy that comes before they are brought up to date, so they were left as they are. Free some room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les projets viennent d’un Matside plus ancien. La place a manqué pour la copie qui précède leur mise à jour&#x202f;; ils ont été laissés tels quels. Libérer de la place.</translation>
     </message>
     <message>
         <source>Your projects are from an earlier Matside, and their folder cannot be written, so they were left as they are. See that it may be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les projets viennent d’un Matside plus ancien, et leur dossier n’est pas inscriptible&#x202f;; ils ont été laissés tels quels. Vérifier qu’il peut être écrit.</translation>
     </message>
 </context>
 <context>
@@ -2981,7 +2981,7 @@ bord coupé</translation>
     <name>TakeSheet</name>
     <message>
         <source>To take</source>
-        <translation type="unfinished"></translation>
+        <translation>À emporter</translation>
     </message>
     <message>
         <source>Back</source>
@@ -2990,11 +2990,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>in the basket</source>
-        <translation type="unfinished"></translation>
+        <translation>dans le panier</translation>
     </message>
     <message>
         <source>not in the basket yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore dans le panier</translation>
     </message>
 </context>
 <context>
@@ -5362,252 +5362,252 @@ bord coupé</translation>
     <message>
         <source>Two rulers.</source>
         <extracomment>read out before where the rulers lie</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deux règles.</translation>
     </message>
     <message>
         <source>back strip doubled</source>
         <extracomment>the back strip folded lengthwise before it is sewn on, so that nothing is turned under</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bande du dos pliée en deux</translation>
     </message>
     <message>
         <source>scallops’ depth</source>
         <extracomment>scallop: one of the round lobes an edge can be cut into</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>profondeur des festons</translation>
     </message>
     <message>
         <source>scallops along</source>
-        <translation type="unfinished"></translation>
+        <translation>festons en long</translation>
     </message>
     <message>
         <source>scallops across</source>
-        <translation type="unfinished"></translation>
+        <translation>festons en travers</translation>
     </message>
     <message>
         <source>circle or round ends, on bias</source>
-        <translation type="unfinished"></translation>
+        <translation>cercle ou bouts ronds, en biais</translation>
     </message>
     <message>
         <source>scalloped, on bias</source>
         <extracomment>the edge cut into round lobes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>à festons, en biais</translation>
     </message>
     <message>
         <source>two tablets together</source>
         <extracomment>the work of another tablet put together with what is here</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>deux tablettes réunies</translation>
     </message>
     <message>
         <source>colour of a cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>couleur d’un tissu</translation>
     </message>
     <message>
         <source>order of the patches</source>
-        <translation type="unfinished"></translation>
+        <translation>ordre des pièces</translation>
     </message>
     <message>
         <source>kits of the class changed</source>
-        <translation type="unfinished"></translation>
+        <translation>kits du cours changés</translation>
     </message>
     <message>
         <source>cloth you have changed</source>
-        <translation type="unfinished"></translation>
+        <translation>tissu disponible changé</translation>
     </message>
     <message>
         <source>one arc along</source>
         <extracomment>arc: the curved length of one scallop</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un arc en long</translation>
     </message>
     <message>
         <source>one arc across</source>
-        <translation type="unfinished"></translation>
+        <translation>un arc en travers</translation>
     </message>
     <message>
         <source>Make the scallops %1 deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire les festons profonds de %1.</translation>
     </message>
     <message>
         <source>Cut into it</source>
         <extracomment>the blade went inside the allowance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entaillé</translation>
     </message>
     <message>
         <source>It measures wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>La mesure est fausse</translation>
     </message>
     <message>
         <source>Sewn wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Mal cousu</translation>
     </message>
     <message>
         <source>Missed the fold</source>
         <extracomment>the stitching in the ditch did not catch the folded edge on the back</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pli non pris</translation>
     </message>
     <message>
         <source>A block is lost or given away</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloc perdu ou donné</translation>
     </message>
     <message>
         <source>How much is left outside the stitched line, at the narrowest?</source>
-        <translation type="unfinished"></translation>
+        <translation>Que reste-t-il hors de la ligne brodée, au plus étroit&#x202f;?</translation>
     </message>
     <message>
         <source>How wide is the block, edge to edge?</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle est la largeur du bloc, de bord à bord&#x202f;?</translation>
     </message>
     <message>
         <source>How long is the row, raw end to raw end?</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle longueur de rangée, de bout brut à bout brut&#x202f;?</translation>
     </message>
     <message>
         <source>How long is the side that is off, edge to edge?</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle est la longueur du côté qui ne va pas, de bord à bord&#x202f;?</translation>
     </message>
     <message>
         <source>{%1} is enough. Sew that side by the stitched line, not by the raw edge.</source>
         <extracomment>allowance: the cloth left outside a block&apos;s stitched line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{%1} suffit. Coudre ce côté selon la ligne brodée, pas selon le bord brut.</translation>
     </message>
     <message>
         <source>{%1} is too little to hold a seam; it takes {%2}. Lay a scrap of the same three layers edge to edge, zigzag it on, trim it to the ruler again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{%1}, c’est trop peu pour tenir une couture&#x202f;; il faut {%2}. Poser une chute des trois mêmes épaisseurs bord à bord, la coudre au zigzag, rogner de nouveau à la règle.</translation>
     </message>
     <message>
         <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ou poser le bloc pour que ce côté vienne au bord extérieur, sous le biais de finition.</translation>
     </message>
     <message>
         <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
-        <translation type="unfinished"></translation>
+        <translation>{%1} ne tient rien&#x202f;: sous {%2}, le bloc est à refaire. Sa bonne partie sert à un assemblage d’essai.</translation>
     </message>
     <message>
         <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart de {%1}&#x202f;: jusqu’à {%2}, c’est du bon travail. Continuer.</translation>
     </message>
     <message>
         <source>{%1} too large: lay the ruler on the stitched line and trim again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trop grand de {%1}&#x202f;: poser la règle sur la ligne brodée et rogner de nouveau.</translation>
     </message>
     <message>
         <source>{%1} too small. It can be used: sew it by the stitched line, not by the raw edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trop petit de {%1}. Il est utilisable&#x202f;: le coudre selon la ligne brodée, pas selon le bord brut.</translation>
     </message>
     <message>
         <source>{%1} too small. Measure its stitched outline: is that small too, the outer line is stitched again at size, or the block is made again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trop petit de {%1}. Mesurer son contour brodé&#x202f;: s’il est trop petit aussi, rebroder la ligne extérieure à la taille, ou refaire le bloc.</translation>
     </message>
     <message>
         <source>Off by {%1}: up to {%2} a row is eased to the long sashing. Pin the ends and the marks first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart de {%1}&#x202f;: jusqu’à {%2}, l’ampleur d’une rangée se résorbe sur la bande intermédiaire longue. Épingler d’abord les bouts et les repères.</translation>
     </message>
     <message>
         <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant: sew them again that much deeper, or try the test join anew.</source>
         <extracomment>scant: less deep than it should be</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trop longue de {%2}. Si toutes les coutures y ont part, chacune est trop juste de {%1}&#x202f;: les recoudre d’autant plus profond, ou refaire l’assemblage d’essai.</translation>
     </message>
     <message>
         <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep: unpick, and sew them again that much scanter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trop courte de {%2}. Si toutes les coutures y ont part, chacune est trop profonde de {%1}&#x202f;: découdre, et les recoudre d’autant moins profond.</translation>
     </message>
     <message>
         <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesurer d’abord la partie visible de chaque bande intermédiaire&#x202f;: si une seule est fausse, ne découdre que ses coutures.</translation>
     </message>
     <message>
         <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
-        <translation type="unfinished"></translation>
+        <translation>{%1} de moins que prévu. Mettre le côté opposé d’équerre d’après celui-ci&#x202f;; le biais de finition prévu fait le tour.</translation>
     </message>
     <message>
         <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir les quatre côtés et les deux diagonales sous «&#x202f;Mesurer l’ouvrage&#x202f;»&#x202f;: il y est dit où couper.</translation>
     </message>
     <message>
         <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. The blades of the ripper away from the cloth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Couper un point sur trois côté canette, tirer l’autre fil, brosser les bouts, repasser à plat. Tenir la lame du découd-vite à l’écart du tissu.</translation>
     </message>
     <message>
         <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Découdre le biais de finition à partir du dernier bon coin, pas tout le tour&#x202f;; repasser à plat et replier le coin.</translation>
     </message>
     <message>
         <source>Sew it again {%1} deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recoudre à {%1} de profondeur.</translation>
     </message>
     <message>
         <source>The strip serves again if it is not frayed or stretched; otherwise make it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>La bande ressert si elle n’est ni effilochée ni étirée&#x202f;; sinon la refaire.</translation>
     </message>
     <message>
         <source>Cut {%2} × {%3} of %1 for it: from what the sashing strips left over, or across the cloth.</source>
         <extracomment>a strip of sashing cut to length</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pour cela, couper {%2} × {%3} dans %1&#x202f;: dans le reste des bandes intermédiaires, ou en travers du tissu.</translation>
     </message>
     <message>
         <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
         <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Découdre la piqûre du sillon là où elle a manqué le pli, et d’une largeur de pouce au-delà aux deux bouts. Rien n’est recoupé.</translation>
     </message>
     <message>
         <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire un rempli de {%1}, pas plus&#x202f;: il prend {%2}. Épingler sur la ligne de couture et piquer.</translation>
     </message>
     <message>
         <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Là où le pli n’arrive toujours pas, fermer à la main, ou poser un ruban dessus. Tâter de même tous les autres assemblages.</translation>
     </message>
     <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirer le biais de finition par-dessus sa couture au dos et fermer l’endroit à la main&#x202f;; inutile de découdre.</translation>
     </message>
     <message>
         <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une entaille de {%1}&#x202f;: le biais de finition la couvre. Y mettre une chute de molleton, pour la remplir.</translation>
     </message>
     <message>
         <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even, and bind as planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il reste {%1}. Rogner {%2} sur les quatre côtés, pour que le bord reste régulier, et border comme prévu.</translation>
     </message>
     <message>
         <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch, zigzag it, then square the side again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il ne reste que {%1}. Poser une chute des trois épaisseurs bord à bord dans l’entaille, la coudre au zigzag, puis remettre le côté d’équerre.</translation>
     </message>
     <message>
         <source>If %1 was sewn in, unpick the joins on its sides only; they are sewn again with the new block. All others stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si %1 était déjà cousu, découdre seulement les assemblages sur ses côtés&#x202f;; ils sont recousus avec le nouveau bloc. Tous les autres restent.</translation>
     </message>
     <message>
         <source>No good block of that name is on record: nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun bon bloc de ce nom n’est noté&#x202f;: rien n’a été changé.</translation>
     </message>
     <message>
         <source>So many scallops cannot be %1 deep: no more than %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Autant de festons ne peuvent pas avoir %1 de profondeur&#x202f;: %2 au plus.</translation>
     </message>
     <message>
         <source>Doubled, the back strip catches only %1 past the seam; at least %2 holds.</source>
         <extracomment>doubled: folded lengthwise first, so that its fold is ready made</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pliée en deux, la bande du dos ne prend que %1 après la couture&#x202f;; il faut au moins %2 pour tenir.</translation>
     </message>
     <message>
         <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
         <extracomment>scallop: one of the round lobes the edge is cut into; its depth is measured from the raw edge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Des festons de %1 de profondeur entament le vermiculé&#x202f;: il leur faut %2 de tissu hors du contour, et il y en a %3. Faire d’abord une piqûre de soutien.</translation>
     </message>
     <message>
         <source>Between scallops %1 deep the binding comes close to the outline: %2 of cloth outside it would clear it, and there is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre des festons de %1 de profondeur, le biais de finition approche du contour&#x202f;: avec %2 de tissu au-dehors, il n’y toucherait pas, et il y en a %3.</translation>
     </message>
     <message>
         <source>A scallop’s arc of %1 is tight for folded binding; it eases round from %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un arc de feston de %1 de rayon est serré pour un biais de finition plié&#x202f;; il tourne bien à partir de %2.</translation>
     </message>
     <message>
         <source>The band may be wider than the piece: then trim its long side too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le bandeau peut être plus large que le morceau&#x202f;: rogner alors aussi son long côté.</translation>
     </message>
     <message>
         <source>Cut a band of %1 right across.</source>
-        <translation type="unfinished"></translation>
+        <translation>Couper un bandeau dans %1, sur toute la largeur.</translation>
     </message>
 </context>
 <context>
@@ -5677,11 +5677,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Which block?</source>
-        <translation type="unfinished"></translation>
+        <translation>Quel bloc&#x202f;?</translation>
     </message>
     <message>
         <source>No block is made yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun bloc n’est encore fait.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -5692,7 +5692,7 @@ bord coupé</translation>
     <name>matside::Awake</name>
     <message>
         <source>A step is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Une étape est affichée</translation>
     </message>
 </context>
 <context>
@@ -5777,23 +5777,23 @@ bord coupé</translation>
     <name>matside::ClothColour</name>
     <message>
         <source>no colour yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore de couleur</translation>
     </message>
     <message>
         <source>Tap the cloth in the picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toucher le tissu sur l’image.</translation>
     </message>
     <message>
         <source>Light and dark meet in this place: a print, a fold or a shadow. The mean of all of it is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Clair et foncé se rencontrent ici&#x202f;: un imprimé, un pli ou une ombre. La moyenne du tout est montrée.</translation>
     </message>
     <message>
         <source>The mean about the place you tapped. Tap another place to compare.</source>
-        <translation type="unfinished"></translation>
+        <translation>La moyenne autour de l’endroit touché. En toucher un autre pour comparer.</translation>
     </message>
     <message>
         <source>This picture cannot be read. Choose another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette image ne peut pas être lue. En choisir une autre.</translation>
     </message>
 </context>
 <context>
@@ -6033,15 +6033,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>A circle</source>
-        <translation type="unfinished"></translation>
+        <translation>Un cercle</translation>
     </message>
     <message>
         <source>Round ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Bouts ronds</translation>
     </message>
     <message>
         <source>Scallops, {%1} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>Festons, profondeur {%1}</translation>
     </message>
     <message>
         <source>Square corners</source>
@@ -6049,44 +6049,44 @@ bord coupé</translation>
     </message>
     <message>
         <source>A scallop’s depth is more than nothing and no more than %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La profondeur d’un feston dépasse zéro, sans dépasser %1.</translation>
     </message>
     <message>
         <source>Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing the bias over each crown; at an inside point leave the needle down, straighten the edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Commencer au sommet d’un feston, au milieu du bas. Coudre en suivant le bord et résorber l’ampleur du biais sur chaque sommet&#x202f;; à un angle rentrant, laisser l’aiguille piquée, redresser le bord et continuer. Fermer avec un recouvrement de %1, bouts croisés à angle droit.</translation>
     </message>
     <message>
         <source>%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a radius of {%6} and {%7}.</source>
         <extracomment>chord: the straight distance across one scallop</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 festons en long et %2 en travers, profondeur {%3}&#x202f;: cordes de {%4} et {%5}, arcs tracés avec un rayon de {%6} et {%7}.</translation>
     </message>
     <message>
         <source>A circle of %1 across.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un cercle de %1 de diamètre.</translation>
     </message>
     <message>
         <source>Ends rounded with a radius of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bouts arrondis avec un rayon de %1.</translation>
     </message>
     <message>
         <source>Corners of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coins de %1.</translation>
     </message>
     <message>
         <source>The edge is %1 round: cut %2 of bias from a square of %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le bord fait %1 de tour&#x202f;: couper %2 de biais dans un carré de %3.</translation>
     </message>
     <message>
         <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ou en %1 bandes de biais, prises dans %2 sur toute la largeur du tissu.</translation>
     </message>
     <message>
         <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre deux festons, le bord coupe de %1 dans le vermiculé&#x202f;: faire une piqûre de soutien près de la ligne avant de couper. Avec %2 de tissu hors du contour, il n’y toucherait pas.</translation>
     </message>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
-        <translation type="unfinished"></translation>
+        <translation>À chaque angle rentrant, faire une piqûre de soutien, cranter jusqu’aux points et pivoter.</translation>
     </message>
 </context>
 <context>
@@ -6506,64 +6506,64 @@ bord coupé</translation>
     <message>
         <source>Lay in batting strips {%1} wide</source>
         <extracomment>batting strips laid between the two allowances inside a wide sashing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Insérer des bandes de molleton, {%1} de large</translation>
     </message>
     <message>
         <source>Leave {%1} on the blocks</source>
         <extracomment>the cloth left outside a block&apos;s stitched line when it is trimmed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Laisser {%1} aux blocs</translation>
     </message>
     <message>
         <source>Pare the allowances to {%1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Réduire les marges à {%1}</translation>
     </message>
     <message>
         <source>Turn {%1} under</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire un rempli de {%1}</translation>
     </message>
     <message>
         <source>Back strip doubled</source>
-        <translation type="unfinished"></translation>
+        <translation>Bande du dos en double</translation>
     </message>
     <message>
         <source>The gap between the allowances is filled; trim to {%1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le jour entre les marges est comblé&#x202f;; rogner à {%1}.</translation>
     </message>
     <message>
         <source>Cut %1 of them {%2} long.</source>
-        <translation type="unfinished"></translation>
+        <translation>En couper %1, de {%2} de long.</translation>
     </message>
     <message>
         <source>What was cut off the batting serves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les chutes de molleton suffisent.</translation>
     </message>
     <message>
         <source>Nothing is laid in. Trim to {%1}; the strip’s edge lies {%2} inside the block’s.</source>
         <extracomment>the raw edge of the sashing strip lies inside the block&apos;s raw edge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est inséré. Rogner à {%1}&#x202f;; le bord de la bande est à {%2} en deçà de celui du bloc.</translation>
     </message>
     <message>
         <source>Then they lie flat under the narrow strip. Trim to {%1}; once sewn, pare the strip’s edge level with the block’s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles sont alors à plat sous la bande étroite. Rogner à {%1}&#x202f;; une fois cousu, couper le bord de la bande au ras de celui du bloc.</translation>
     </message>
     <message>
         <source>Back strips are cut {%1} wide; the fold catches {%2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les bandes du dos se coupent à {%1} de large&#x202f;; le pli prend {%2}.</translation>
     </message>
     <message>
         <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plier en deux au fer la bande du dos avant de la coudre. Puis ouvrir au fer la bande du devant, loin du premier bloc, et rabattre celle du dos.</translation>
     </message>
 </context>
 <context>
     <name>matside::KitsModel</name>
     <message>
         <source>1 kit</source>
-        <translation type="unfinished"></translation>
+        <translation>1 kit</translation>
     </message>
     <message>
         <source>%1 kits</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kits</translation>
     </message>
     <message>
         <source>Nothing can be changed now.</source>
@@ -6571,109 +6571,109 @@ bord coupé</translation>
     </message>
     <message>
         <source>A whole number up to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nombre entier jusqu’à %1.</translation>
     </message>
     <message>
         <source>Say first how many students there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire d’abord combien il y a d’élèves.</translation>
     </message>
     <message>
         <source>%1: %2, yours, and %3</source>
         <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1&#x202f;: %2, un pour qui enseigne et %3</translation>
     </message>
     <message>
         <source>1 student</source>
-        <translation type="unfinished"></translation>
+        <translation>1 élève</translation>
     </message>
     <message>
         <source>%1 students</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 élèves</translation>
     </message>
     <message>
         <source>%1 spare</source>
         <extracomment>so many spare kits</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de réserve</translation>
     </message>
     <message>
         <source>students</source>
-        <translation type="unfinished"></translation>
+        <translation>élèves</translation>
     </message>
     <message>
         <source>spare kits</source>
-        <translation type="unfinished"></translation>
+        <translation>kits de réserve</translation>
     </message>
     <message>
         <source>machines in the room</source>
-        <translation type="unfinished"></translation>
+        <translation>machines dans la salle</translation>
     </message>
     <message>
         <source>who learns</source>
-        <translation type="unfinished"></translation>
+        <translation>qui apprend</translation>
     </message>
     <message>
         <source>All grown up</source>
-        <translation type="unfinished"></translation>
+        <translation>Que des adultes</translation>
     </message>
     <message>
         <source>Some under eighteen</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussi des moins de dix-huit ans</translation>
     </message>
     <message>
         <source>%1: %2 together; kit by kit it would be %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#x202f;: %2 ensemble&#x202f;; kit par kit, ce serait %3</translation>
     </message>
     <message>
         <source>%1: %2, together or kit by kit</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#x202f;: %2, ensemble ou kit par kit</translation>
     </message>
     <message>
         <source>%1 %2 × %3</source>
         <extracomment>%1 what is cut, %2 × %3 its two sides</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 × %3</translation>
     </message>
     <message>
         <source>%1 in each kit</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 par kit</translation>
     </message>
     <message>
         <source>for all kits</source>
-        <translation type="unfinished"></translation>
+        <translation>pour tous les kits</translation>
     </message>
     <message>
         <source>%1 on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 le jour de la coupe</translation>
     </message>
     <message>
         <source>%1 hours at the machine in all.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 heures à la machine en tout.</translation>
     </message>
     <message>
         <source>Stitch ahead, or bring more machines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Broder à l’avance, ou apporter plus de machines.</translation>
     </message>
     <message>
         <source>At %1 machines side by side, %2 hours each.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur %1 machines côte à côte, %2 heures chacune.</translation>
     </message>
     <message>
         <source>Some are under eighteen: an adult at each cutting place, at each machine and each iron.</source>
-        <translation type="unfinished"></translation>
+        <translation>Certains ont moins de dix-huit ans&#x202f;: un adulte à chaque place de coupe, à chaque machine et à chaque fer.</translation>
     </message>
 </context>
 <context>
     <name>matside::Merging</name>
     <message>
         <source>Something made meanwhile hangs on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelque chose fait entre-temps en dépend.</translation>
     </message>
     <message>
         <source>Both tablets changed it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux tablettes l’ont changé.</translation>
     </message>
     <message>
         <source>Which of the two is newer is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>On ignore laquelle des deux est la plus récente.</translation>
     </message>
 </context>
 <context>
@@ -6730,15 +6730,15 @@ bord coupé</translation>
     <name>matside::Power</name>
     <message>
         <source>The battery is nearly empty: nothing new is begun until the tablet is plugged in.</source>
-        <translation type="unfinished"></translation>
+        <translation>La batterie est presque vide&#x202f;: rien de nouveau ne commence tant que la tablette n’est pas branchée.</translation>
     </message>
     <message>
         <source>The battery is nearly empty. All is saved; nothing new is begun until the tablet is plugged in.</source>
-        <translation type="unfinished"></translation>
+        <translation>La batterie est presque vide. Tout est enregistré&#x202f;; rien de nouveau ne commence tant que la tablette n’est pas branchée.</translation>
     </message>
     <message>
         <source>The battery is low: plug the tablet in soon. All is saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>La batterie est faible&#x202f;: brancher bientôt la tablette. Tout est enregistré.</translation>
     </message>
 </context>
 <context>
@@ -6864,7 +6864,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the table; while a block is stitched it does nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pédale tourne les étapes. La poser là où le pied ne peut pas la prendre pour celle de la machine, ou sur la table&#x202f;; pendant qu’un bloc se brode, elle ne fait rien.</translation>
     </message>
 </context>
 <context>
@@ -6872,45 +6872,45 @@ bord coupé</translation>
     <message>
         <source>step %1</source>
         <extracomment>of the scale from black to white</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>degré %1</translation>
     </message>
     <message>
         <source>no colour yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore de couleur</translation>
     </message>
     <message>
         <source>%1 on %2</source>
         <extracomment>one patch lies on another, or on the ground</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>No patches are listed: look how far apart the cloths lie on the scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune pièce n’est indiquée&#x202f;: voir l’écart entre les tissus sur l’échelle.</translation>
     </message>
     <message>
         <source>Give the ground and the patches their colours: press a cloth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donner leurs couleurs au fond et aux pièces&#x202f;: toucher un tissu.</translation>
     </message>
     <message>
         <source>Blocks are stitched already: the order stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des blocs sont déjà brodés&#x202f;: l’ordre reste tel quel.</translation>
     </message>
     <message>
         <source>Patches of one name cannot be put in order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des pièces de même nom ne peuvent pas être ordonnées.</translation>
     </message>
     <message>
         <source>An order is sought for up to %1 patches; here there are %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ordre est cherché pour %1 pièces au plus&#x202f;; ici il y en a %2.</translation>
     </message>
     <message>
         <source>Laid from the lowest up as %1, patches that follow each other would be %2 steps apart or more, not %3.</source>
         <extracomment>%1 lists patches, %2 and %3 are numbers of steps of the ten-step scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dans cet ordre, de bas en haut&#x202f;: %1. Les pièces qui se suivent auraient alors %2 degrés d’écart ou plus, au lieu de %3.</translation>
     </message>
     <message>
         <source>Look first whether your design lets one lie over the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir d’abord si le motif permet que l’une recouvre l’autre.</translation>
     </message>
 </context>
 <context>
@@ -7001,48 +7001,48 @@ bord coupé</translation>
     <message>
         <source>from what you have: %1</source>
         <extracomment>%1 strips, &quot;3 × 11 3/4 in&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dans ce qu’il y a déjà&#x202f;: %1</translation>
     </message>
     <message>
         <source>This much is short: what is cut stays, and the rest no longer yields all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il en manque autant&#x202f;: ce qui est coupé reste coupé, et le reste ne suffit plus à tout.</translation>
     </message>
     <message>
         <source>Bought or begun: this way of cutting stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Acheté ou commencé&#x202f;: cette façon de couper reste.</translation>
     </message>
     <message>
         <source>What you have yields all of it: nothing to buy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu’il y a déjà suffit à tout&#x202f;: rien à acheter.</translation>
     </message>
     <message>
         <source>1 needle</source>
-        <translation type="unfinished"></translation>
+        <translation>1 aiguille</translation>
     </message>
     <message>
         <source>%1 needles</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 aiguilles</translation>
     </message>
     <message>
         <source>For %1 about %2 m of thread, %3 wound, %4.</source>
         <extracomment>%1 &quot;9 blocks&quot;, %2 metres, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pour %1, environ %2 m de fil, %3 à remplir, %4.</translation>
     </message>
     <message>
         <source>1 block</source>
-        <translation type="unfinished"></translation>
+        <translation>1 bloc</translation>
     </message>
     <message>
         <source>%1 blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 blocs</translation>
     </message>
     <message>
         <source>1 bobbin</source>
-        <translation type="unfinished"></translation>
+        <translation>1 canette</translation>
     </message>
     <message>
         <source>%1 bobbins</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 canettes</translation>
     </message>
 </context>
 <context>
@@ -7161,44 +7161,44 @@ bord coupé</translation>
     <message>
         <source>1 piece</source>
         <extracomment>pieces of cloth she has already</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 morceau</translation>
     </message>
     <message>
         <source>%1 pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 morceaux</translation>
     </message>
     <message>
         <source>a piece of</source>
-        <translation type="unfinished"></translation>
+        <translation>un morceau de</translation>
     </message>
     <message>
         <source>its length, along the selvedge</source>
-        <translation type="unfinished"></translation>
+        <translation>longueur, le long de la lisière</translation>
     </message>
     <message>
         <source>its width, selvedges off</source>
-        <translation type="unfinished"></translation>
+        <translation>largeur, sans les lisières</translation>
     </message>
     <message>
         <source>%1 × %2 of %3</source>
         <extracomment>a piece of cloth: length × width, and which cloth</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 de %3</translation>
     </message>
     <message>
         <source>List the cloth at Fit first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire d’abord le tissu sous Prévoir.</translation>
     </message>
     <message>
         <source>Say which cloth it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire quel tissu c’est.</translation>
     </message>
     <message>
         <source>%1 pieces of one cloth are laid out together at most. Take a small one away first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Au plus %1 morceaux d’un même tissu sont disposés ensemble. En retirer d’abord un petit.</translation>
     </message>
     <message>
         <source>This cloth is bought or begun, so its layout stays. Take the tick away first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce tissu est acheté ou commencé&#x202f;: sa disposition reste. Ôter d’abord la coche.</translation>
     </message>
     <message>
         <source>This cannot be changed here.</source>
@@ -7206,11 +7206,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Between %1 and %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre %1 et %2.</translation>
     </message>
     <message>
         <source>Strips of this piece are in a layout that stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des bandes de ce morceau font partie d’une disposition qui reste.</translation>
     </message>
 </context>
 <context>
@@ -7218,35 +7218,35 @@ bord coupé</translation>
     <message>
         <source>at least %1 wide between the selvedges</source>
         <extracomment>on the list to take: the cloth must be at least this wide between its selvedges</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>au moins %1 de large entre les lisières</translation>
     </message>
     <message>
         <source>%1 m of thread</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m de fil</translation>
     </message>
     <message>
         <source>for 1 bobbin and the top</source>
-        <translation type="unfinished"></translation>
+        <translation>pour 1 canette et le fil du dessus</translation>
     </message>
     <message>
         <source>for %1 bobbins and the top</source>
-        <translation type="unfinished"></translation>
+        <translation>pour %1 canettes et le fil du dessus</translation>
     </message>
     <message>
         <source>quilting needles, a new one every 8 hours</source>
-        <translation type="unfinished"></translation>
+        <translation>aiguilles à quilter, une neuve toutes les 8 heures</translation>
     </message>
     <message>
         <source>All of it is in the basket.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout est dans le panier.</translation>
     </message>
     <message>
         <source>1 thing to find</source>
-        <translation type="unfinished"></translation>
+        <translation>1 chose à trouver</translation>
     </message>
     <message>
         <source>%1 things to find</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 choses à trouver</translation>
     </message>
 </context>
 <context>

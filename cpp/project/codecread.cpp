@@ -330,9 +330,8 @@ void readDesigns(Fields &fields, Project &project)
             row.push_back(held[c].get<std::string>());
         const bool whole = held.is_null() || (held.is_array() && row.size() == held.size());
         if (!whole) {
-            const std::string place = step(fields.at("layout"), r);
-            fields.problems().push_back(
-                {place, "wrong-type", {std::string("list")}, {Fields::takeAway(place)}});
+            const std::string at = step(fields.at("layout"), r);
+            fields.problems().push_back({at, "wrong-type", {std::string("list")}, {Fields::takeAway(at)}});
         }
         project.layout.push_back(std::move(row));
     }
@@ -368,9 +367,7 @@ Project readFields(const Json &file, std::vector<Problem> &problems)
     readCloths(fields, project.cloths);
     readPatches(fields, project);
     readRulers(fields, project);
-    fields.count("kits", project.kits, 1, 10'000);
     readLesson(fields, project);
-    fields.flag("kitsShareStrips", project.kitsShareStrips);
     fields.length("slack", project.slack, Least::Zero);
     if (const Json *made = fields.object("made"))
         project.made = readMade(*made, fields.at("made"), system, problems);

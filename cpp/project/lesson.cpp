@@ -7,6 +7,8 @@ namespace matside {
 
 void readLesson(Fields &fields, Project &project)
 {
+    fields.count("kits", project.kits, 1, 10'000);
+    fields.flag("kitsShareStrips", project.kitsShareStrips);
     const Json *object = fields.object("class");
     if (!object)
         return;

@@ -5,7 +5,8 @@
 
 namespace matside {
 
-/// Reads the key "class" into `project.lesson`; the kits follow from it where it is there.
+/// Reads how many kits there are, and the key "class" into `project.lesson`; the kits follow from it where it
+/// is there.
 void readLesson(Fields &fields, Project &project);
 [[nodiscard]] Json lessonJson(const Lesson &lesson);
 

@@ -46,9 +46,9 @@ struct Merged {
 /// Puts two tablets' documents of one project together. `base` is what both had when they parted, if that is
 /// known. The log of what happened loses nothing and doubles nothing: by the ids made on the tablets, by
 /// content where older files have none. A decision that one tablet changed since is taken from it, unless
-/// the other made something meanwhile that hangs on it; of what both changed, or what differs when no base is known, she chooses.
-/// What stands in records of finished work goes to the further state; of counts she may take the sum.
-/// Swapping the two gives the same document when every question is answered alike.
+/// the other made something meanwhile that hangs on it; of what both changed, or what differs when no base is
+/// known, she chooses. What stands in records of finished work goes to the further state; of counts she may
+/// take the sum. Swapping the two gives the same document when every question is answered alike.
 ///
 /// Nothing is read from a clock: those of two tablets need not agree.
 ///

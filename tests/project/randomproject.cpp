@@ -51,9 +51,9 @@ void RandomProject::widths(Project &p)
 {
     p.seam = length();
     p.sashing.rest = rest();
-    for (std::optional<Length> *width : {&p.sashing.finished, &p.sashing.cutBack, &p.sashing.allowance,
-                                         &p.edge.outside, &p.edge.seam, &p.edge.corner.radius,
-                                         &p.edge.corner.depth})
+    for (std::optional<Length> *width :
+         {&p.sashing.finished, &p.sashing.cutBack, &p.sashing.allowance, &p.edge.outside, &p.edge.seam,
+          &p.edge.corner.radius, &p.edge.corner.depth})
         maybe(*width);
     p.fold = {length(), length(), often(), rest()};
     p.loft = length();

@@ -126,8 +126,7 @@ bool Stage::workOnTwoTablets()
         project.seam = Length::inches(0, 3, 8);
     });
     m_room->workspace().open(id);
-    return there && here &&
-           send(theirs, book, id, m_papers.filePath(QStringLiteral("Other tablet.matside")));
+    return there && here && send(theirs, book, id, m_papers.filePath(QStringLiteral("Other tablet.matside")));
 }
 
 QString Stage::seam() const

@@ -29,8 +29,9 @@ public:
     Q_INVOKABLE QString finishedAlong() const;
     /// How many columns of blocks the store holds.
     Q_INVOKABLE int columns() const;
-    /// Lets another tablet work on the piece that lies open, and this one too, so that they differ in its seam
-    /// and in strips cut; what the other sends lies in the documents as "Other tablet". False: it could not.
+    /// Lets another tablet work on the piece that lies open, and this one too, so that they differ in its
+    /// seam and in strips cut; what the other sends lies in the documents as "Other tablet". False: it could
+    /// not.
     Q_INVOKABLE bool workOnTwoTablets();
     /// The seam the store holds: "5/8 in".
     Q_INVOKABLE QString seam() const;
