@@ -26,7 +26,7 @@ Pressable {
     Word {
         id: letter
         x: Theme.margin
-        width: Theme.mm(9)
+        width: Theme.mm(6.5)
         anchors.verticalCenter: parent.verticalCenter
         bold: true
         color: root.ink
@@ -38,8 +38,8 @@ Pressable {
         visible: root.modelData.known
         x: letter.x + letter.width
         anchors.verticalCenter: parent.verticalCenter
-        width: Theme.mm(12)
-        height: Theme.mm(9)
+        width: Theme.mm(10)
+        height: Theme.mm(8)
         colour: root.modelData.known ? root.modelData.colour : Theme.colors.raised
     }
     Column {

@@ -19,6 +19,8 @@ FocusScope {
     property bool taking: false
     /** Light and dark of the cloths lies over the list. */
     property bool shading: false
+    /** Nothing lies over the page. */
+    readonly property bool plain: !shading && !taking
     /** Whose value the keypad asks for. */
     property string asking: ""
 
@@ -71,7 +73,7 @@ FocusScope {
         id: head
         x: Theme.margin
         y: Theme.margin
-        visible: !root.shading
+        visible: root.plain
         width: shades.x - x - Theme.gap
         cap: Theme.capHead
         bold: true
@@ -80,7 +82,7 @@ FocusScope {
     CutButton {
         id: shades
         objectName: "shop-shades"
-        visible: !root.shading
+        visible: root.plain
         x: (take.visible ? take.x - Theme.gapTargets : parent.width - Theme.margin) - width
         y: Theme.mm(2)
         width: Math.min(implicitWidth, parent.width * 0.3)
@@ -91,7 +93,7 @@ FocusScope {
     }
     CutButton {
         id: take
-        visible: ShopModel.count > 0 && !root.shading
+        visible: ShopModel.count > 0 && root.plain
         x: parent.width - width - Theme.margin
         y: Theme.mm(2)
         width: Math.min(implicitWidth, parent.width * 0.3)
@@ -102,7 +104,7 @@ FocusScope {
     }
     ListView {
         id: list
-        visible: !root.shading
+        visible: root.plain
         // The keypad lies over it: what is covered takes no focus.
         enabled: !keypad.open
         y: Math.max(head.y + head.height, shades.y + shades.height, take.visible ? take.y + take.height : 0) + Theme.gap

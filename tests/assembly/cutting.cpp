@@ -66,6 +66,8 @@ void Cutting::crossCut(const Json &step, std::int64_t count)
 
 void Cutting::patch(const Json &step, std::int64_t count)
 {
+    const std::string cloth = step.at("cloth").get<std::string>();
+    must(m_shelf.has("straight/" + cloth), cloth + " was not straightened");
     onlyOnce(step);
     m_shelf.put(makes(step), count, sizeOf(step));
 }

@@ -237,13 +237,15 @@ QList<Trick> texts()
     rows.append(
         {"a doubled key", "bad-manifest", withManifest("\"version\": 1", "\"version\": 1, \"version\": 1")});
     rows.append({"no id", "bad-manifest", withManifest("\"project\": \"", "\"project\": \"x")});
-    rows.append(
-        {"a past that is no list", "bad-manifest", withManifest("\"past\": [", "\"past\": 1, \"p\": [")});
-    rows.append({"a past of no hashes", "bad-manifest", withManifest("\"past\": [", "\"past\": [\"x\",")});
-    QByteArray hashes = "\"past\": [";
-    for (int i = 0; i < mostPast; ++i)
-        hashes += '"' + QByteArray::number(i).rightJustified(64, '0') + "\",";
-    rows.append({"a past too long", "bad-manifest", withManifest("\"past\": [", hashes)});
+    const auto withPast = [](const QByteArray &past) {
+        return withManifest("\"version\": 1", "\"past\": " + past + ", \"version\": 1");
+    };
+    rows.append({"a past that is no list", "bad-manifest", withPast("1")});
+    rows.append({"a past of no hashes", "bad-manifest", withPast("[\"x\"]")});
+    QByteArrayList hashes;
+    for (int i = 0; i <= mostPast; ++i)
+        hashes << '"' + QByteArray::number(i).rightJustified(64, '0') + '"';
+    rows.append({"a past too long", "bad-manifest", withPast('[' + hashes.join(',') + ']')});
     rows.append({"no hash", "bad-manifest", withManifest("\"sha256\": \"", "\"sha256\": \"x")});
     rows.append({"a size below nothing", "bad-manifest", withManifest("\"bytes\": ", "\"bytes\": -")});
     rows.append({"a newer project", "newer", withText("project.json", "\"version\": 1", "\"version\": 7")});

@@ -46,6 +46,19 @@ void TestStoreDamage::initTestCase()
     QVERIFY(m_sound.size() > 20 * pageSize);
     for (const Row &row : ask(storeFile(folder), u"SELECT rootpage FROM sqlite_schema"_qs))
         m_roots.insert(row[0].toInt());
+    // The list of the tables itself hangs on page 1; where it has grown past it, on the pages that page names
+    // (the SQLite file format, 1.6: an interior page is of type 5, its cells begin with a child's number).
+    const auto number = [this](qsizetype at, int bytes) {
+        int value = 0;
+        for (int i = 0; i < bytes; ++i)
+            value = value * 256 + static_cast<unsigned char>(m_sound[at + i]);
+        return value;
+    };
+    if (m_sound[100] != 5)
+        return;
+    m_roots.insert(number(108, 4));
+    for (int cell = 0; cell < number(103, 2); ++cell)
+        m_roots.insert(number(number(112 + 2 * cell, 2), 4));
 }
 
 void TestStoreDamage::exportsEverythingFromASoundStore()
