@@ -35,6 +35,8 @@ void cutPatches(Bench &bench)
         Step &cut =
             add(bench, Station::Cut, Does::CutPatch, patch.count * bench.project.kits, patch.cloth, number);
         cut.takes = bands;
+        if (bands.empty())
+            cut.takes.push_back({"straight/" + patch.cloth, 0});
         cut.size = patch.rectangle;
         cut.ruler = bands.empty()
                         ? placeRulers(bench.project.rulers, patch.rectangle.across, patch.rectangle.along, 1)

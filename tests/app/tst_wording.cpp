@@ -64,8 +64,8 @@ private slots:
         const std::set<std::string> others{
             "matside-project", "sashing-back", "sashing-front", "put-off", "clean-back", "new-bobbin",
             "strip-torn",
-            // A refusal to put two together is told by mergewords (tst_merging).
-            "merge-system"};
+            // Refusals to put two together are told by mergewords (tst_merging).
+            "merge-system", "merge-unreadable", "merge-unsound"};
         int codes = 0;
         for (const char *room : {"plan", "project"})
             for (const std::string &code : caught(room, kebab)) {
