@@ -2,6 +2,7 @@
 #include "app/shopmodel.h"
 
 #include "app/money.h"
+#include "app/prints.h"
 #include "app/shopwords.h"
 #include "app/wording.h"
 #include "bench/relay.h"
@@ -69,6 +70,8 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     switch (role) {
     case Name:
         return clothText(m_of, buy.cloth);
+    case Print:
+        return printOf(m_of, buy.cloth);
     case Colour: {
         const Cloth *cloth = clothNamed(m_of, buy.cloth);
         return cloth && !cloth->colour.empty() ? toQt(cloth->colour) : QStringLiteral("#c9bda2");
@@ -111,9 +114,9 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> ShopModel::roleNames() const
 {
-    return {{Name, "name"},           {Colour, "colour"},     {BuyText, "buyText"}, {CutSays, "cutSays"},
-            {ProofSays, "proofSays"}, {CostSays, "costSays"}, {Strips, "strips"},   {UsableMm, "usableMm"},
-            {LengthMm, "lengthMm"},   {Bought, "bought"}};
+    return {{Name, "name"},         {Colour, "colour"},       {Print, "print"},       {BuyText, "buyText"},
+            {CutSays, "cutSays"},   {ProofSays, "proofSays"}, {CostSays, "costSays"}, {Strips, "strips"},
+            {UsableMm, "usableMm"}, {LengthMm, "lengthMm"},   {Bought, "bought"}};
 }
 
 QString ShopModel::totalSays() const

@@ -22,6 +22,7 @@ public:
     enum Role {
         Name = Qt::UserRole + 1,
         Colour,
+        Print,
         BuyText,
         CutSays,
         ProofSays,

@@ -2,6 +2,7 @@
 #include "app/stepmodel.h"
 
 #include "app/figures.h"
+#include "app/prints.h"
 #include "app/wording.h"
 #include "bench/record.h"
 #include "bench/sides.h"
@@ -156,31 +157,7 @@ QString StepModel::clothColour() const
 
 QString StepModel::clothRole() const
 {
-    const Step *step = current();
-    if (!step)
-        return QStringLiteral("front");
-    for (const Cloth &cloth : m_workspace.project().cloths) {
-        if (cloth.id != step->cloth)
-            continue;
-        switch (cloth.role) {
-        case ClothRole::Back:
-            return QStringLiteral("back");
-        case ClothRole::Batting:
-            return QStringLiteral("batting");
-        case ClothRole::Patch:
-        case ClothRole::Web:
-            return QStringLiteral("patch");
-        case ClothRole::SashingFront:
-        case ClothRole::SashingBack:
-            return QStringLiteral("sashing");
-        case ClothRole::Binding:
-            return QStringLiteral("binding");
-        case ClothRole::Front:
-            break;
-        }
-        return QStringLiteral("front");
-    }
-    return toQt(step->cloth == "back" || step->cloth == "batting" ? step->cloth : "front");
+    return printOf(m_workspace.project(), current() ? current()->cloth : std::string());
 }
 
 QString StepModel::actionText() const

@@ -39,6 +39,6 @@ Rectangle {
         height: root.height - y - Theme.margin
         corners: BlockMeasure.corners
         times: root.judged ? BlockMeasure.times : 1
-        accessibleName: BlockMeasure.verdict.replace(/[{}]/g, "")
+        accessibleName: root.judged ? BlockMeasure.verdict.replace(/[{}]/g, "") : asked.text
     }
 }

@@ -30,6 +30,11 @@ Item {
     /** Said beneath the list, before anything is chosen. */
     property string note
     readonly property bool picking: choosing || !camera.present
+    /** She comes back to the window, and may have put pictures there meanwhile. */
+    readonly property bool front: Window.active
+
+    onFrontChanged: if (front && picking && visible)
+        picker.folder.refresh()
     readonly property string says: problem !== "" ? problem : camera.says
 
     signal closed()
@@ -103,15 +108,6 @@ Item {
         width: parent.width - 2 * Theme.margin
         //: %1 is the name of a folder
         text: qsTr("There are no pictures in the folder “%1”. Put them there, or go on without one.").arg(root.picker.folder.place)
-    }
-    Connections {
-        // She has put pictures there meanwhile.
-        target: Qt.application
-        enabled: root.picking && root.visible
-        function onStateChanged() {
-            if (Qt.application.state === Qt.ApplicationActive)
-                root.picker.folder.refresh();
-        }
     }
     Rectangle {
         anchors.fill: foot

@@ -142,7 +142,8 @@ Fingertip {
         id: sign
         visible: root.cautionAs === "mark"
         x: root.firstWidth - width
-        y: ((root.clothed ? cloth.height : says.plainLine) - height) / 2
+        // Never nearer than 3 mm to the targets below.
+        y: Math.min(((root.clothed ? cloth.height : says.plainLine) - height) / 2, root.height - height - Theme.mm(1.6))
         width: Theme.control
         height: Theme.control
         //: what is to be minded and checked at this step
