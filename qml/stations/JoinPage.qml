@@ -34,6 +34,7 @@ WidePage {
 
     SectionDrawing {
         anchors.fill: parent
+        anchors.bottomMargin: more.visible ? more.height + Theme.gap : 0
         visible: root.sewing && !StepModel.finished
         view: JoinModel.section
         seam: JoinModel.seam
@@ -68,6 +69,7 @@ WidePage {
         accessibleName: qsTr("Layout of the blocks; next: %1").arg(JoinModel.title)
     }
     CutButton {
+        id: more
         objectName: "more"
         // On a low screen what stands beside opens from the drawing.
         visible: root.small && !StepModel.finished && root.beside
