@@ -101,8 +101,9 @@ Item {
         visible: root.dragEnabled && root.ready
         enabled: visible
         readonly property real cornerX: root.lie ? root.lie.piece.x + root.lie.piece.w : 0
-        x: Theme.left ? root.width - cornerX - width / 2 : cornerX - width / 2
-        y: root.lie ? root.lie.piece.y + root.lie.piece.h - height / 2 : 0
+        // Whole in the drawing, whatever lies beneath it.
+        x: Math.max(0, Math.min(root.width - width, (Theme.left ? root.width - cornerX : cornerX) - width / 2))
+        y: root.lie ? Math.min(root.height - height, root.lie.piece.y + root.lie.piece.h - height / 2) : 0
         accessibleName: qsTr("size of the piece: drag, or use the arrow keys")
 
         property real fromAlong: 0

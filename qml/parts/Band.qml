@@ -132,6 +132,7 @@ FocusScope {
         y: root.height - root.undoHeight + Theme.key
         width: root.width
         height: root.undoHeight - Theme.key
+        deed: true
         sign: "undo"
         text: qsTr("Undo")
         enabled: root.canUndo

@@ -12,7 +12,10 @@ Pressable {
 
     readonly property bool solid: here !== pressed
     readonly property bool low: height < Theme.mm(14)
-    readonly property color ink: !enabled ? Theme.colors.line : solid ? Theme.colors.paper : Theme.colors.inkSoft
+    /** Something to be done, not a place: in full ink, so that it is seen whether it can be. */
+    property bool deed: false
+    readonly property color ink: !enabled ? Theme.colors.line : solid ? Theme.colors.paper
+                                 : deed ? Theme.colors.ink : Theme.colors.inkSoft
     readonly property color ground: solid ? Theme.colors.ink : Theme.colors.paper
     readonly property real wordBox: Theme.capWord * 1.3
     readonly property real signHeight: Math.max(Theme.mm(4.6), Math.min(Theme.mm(low ? 6 : 10.6), height * (low ? 0.5 : 0.47)))
