@@ -70,7 +70,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     switch (role) {
     case Name:
         return clothText(m_of, buy.cloth);
-    case Print:
+    case DrawnAs:
         return printOf(m_of, buy.cloth);
     case Colour: {
         const Cloth *cloth = clothNamed(m_of, buy.cloth);
@@ -114,7 +114,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> ShopModel::roleNames() const
 {
-    return {{Name, "name"},         {Colour, "colour"},       {Print, "print"},       {BuyText, "buyText"},
+    return {{Name, "name"},         {Colour, "colour"},       {DrawnAs, "drawnAs"},   {BuyText, "buyText"},
             {CutSays, "cutSays"},   {ProofSays, "proofSays"}, {CostSays, "costSays"}, {Strips, "strips"},
             {UsableMm, "usableMm"}, {LengthMm, "lengthMm"},   {Bought, "bought"}};
 }

@@ -22,7 +22,7 @@ public:
     enum Role {
         Name = Qt::UserRole + 1,
         Colour,
-        Print,
+        DrawnAs,
         BuyText,
         CutSays,
         ProofSays,

@@ -118,7 +118,7 @@ FocusScope {
             required property int index
             required property string name
             required property string colour
-            required property string print
+            required property string drawnAs
             required property string buyText
             required property string cutSays
             required property string proofSays
@@ -191,7 +191,7 @@ FocusScope {
                 y: row.wide ? Theme.mm(3) : words.y + words.height + Theme.mm(2)
                 width: row.width - x - Theme.margin
                 height: Theme.mm(row.wide ? 40 : 30)
-                clothRole: row.print
+                clothRole: row.drawnAs
                 strips: row.strips
                 usableMm: row.usableMm
                 lengthMm: row.lengthMm
