@@ -6,6 +6,8 @@
 #include <QDBusPendingReply>
 #include <QVariantMap>
 
+#include <utility>
+
 namespace matside {
 
 namespace {
@@ -26,7 +28,7 @@ QDBusMessage saver(const char *method)
 
 } // namespace
 
-Wakeful::Wakeful(const QDBusConnection &bus, QObject *parent) : QObject(parent), m_bus(bus) {}
+Wakeful::Wakeful(QDBusConnection bus, QObject *parent) : QObject(parent), m_bus(std::move(bus)) {}
 
 Wakeful::~Wakeful()
 {

@@ -16,7 +16,7 @@ class Wakeful : public QObject {
     Q_OBJECT
 
 public:
-    explicit Wakeful(const QDBusConnection &bus, QObject *parent = nullptr);
+    explicit Wakeful(QDBusConnection bus, QObject *parent = nullptr);
     ~Wakeful() override;
     void hold(bool awake, const QString &reason);
     /// Whether a service has taken the wish.

@@ -110,7 +110,7 @@ void EdgeModel::keepCorner(const Corner &corner)
 
 void EdgeModel::setCorner(const QString &kind)
 {
-    const auto named =
+    const auto *const named =
         std::find_if(spelling::cornerKind.begin(), spelling::cornerKind.end(),
                      [&](const Spelling<CornerKind> &one) { return kind == toQt(std::string(one.word)); });
     if (named == spelling::cornerKind.end())

@@ -151,7 +151,7 @@ QString numberInWords(qint64 number)
         return QString::number(number);
     if (number < 1000)
         return belowThousand(number);
-    const QString thousands = belowThousand(number / 1000) + QStringLiteral(" thousand");
+    QString thousands = belowThousand(number / 1000) + QStringLiteral(" thousand");
     const qint64 rest = number % 1000;
     if (rest == 0)
         return thousands;

@@ -18,7 +18,7 @@ struct Case {
 
 [[nodiscard]] Answered unchanged(const Case &at, std::vector<Said> says);
 /// Whether the rest of a cloth yields what is still to be cut of it, and the shortest thing to buy if not.
-void sayWhetherTheRestYields(const Project &project, const std::string &cloth, std::vector<Said> &says);
+void sayWhetherTheRestYields(const Project &changed, const std::string &cloth, std::vector<Said> &says);
 void nameWhatBecomesWrong(const Case &at, const Project &next, std::vector<Said> &says);
 /// How many hoop strips more the project takes as it stands now.
 void sayOfStrips(const Case &at, const Project &next, std::vector<Said> &says);

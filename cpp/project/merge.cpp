@@ -150,6 +150,8 @@ private:
         if (place.mine && place.theirs)
             return m_base && !place.base && place.pattern == "/made/blocks/*" ? one(place) : value(place);
         const Json *held = place.mine ? place.mine : place.theirs;
+        if (!held)
+            return {}; // taken away on both
         if (!place.base) {
             if (place.theirs)
                 take(place);
@@ -173,6 +175,8 @@ private:
                                                   withoutTakenBack(theirs.keys, mine.keys, base.keys))) {
             const Json *here = itemOf(mine, key);
             const Json *there = itemOf(theirs, key);
+            if (!here && !there)
+                continue;
             merged.eventsCame += here ? 0 : 1;
             // One id, two contents: neither can be told to be the right one, so it does not hang on the side.
             const bool other = !here || (there && told(there) < told(here));

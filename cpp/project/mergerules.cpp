@@ -56,7 +56,7 @@ constexpr std::string_view made = "/made";
 
 const Rule *ruleAt(std::string_view pattern)
 {
-    const auto held =
+    const auto *const held =
         std::find_if(rules.begin(), rules.end(), [&](const Rule &rule) { return rule.pattern == pattern; });
     return held == rules.end() ? nullptr : &*held;
 }
@@ -113,7 +113,7 @@ int furtherOf(const Json &state)
 {
     constexpr std::array<std::string_view, 3> order{"stitched", "trimmed", "joined"};
     const auto *word = state.get_ptr<const std::string *>();
-    const auto held = word ? std::find(order.begin(), order.end(), *word) : order.end();
+    const auto *const held = word ? std::find(order.begin(), order.end(), *word) : order.end();
     return held == order.end() ? -1 : static_cast<int>(held - order.begin());
 }
 
