@@ -158,6 +158,7 @@ private slots:
         hand.press(from);
         for (int dx = 8; dx <= 120; dx += 8)
             hand.move(from + QPoint(dx, 0));
+        idle(60); // a move is told with the next frame
         // The plan follows the finger on the ruler's marks; nothing is saved yet.
         QVERIFY2(replans > 2, qPrintable(QString::number(replans)));
         QVERIFY(!(hand.workspace().project() == was));
