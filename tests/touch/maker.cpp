@@ -7,6 +7,7 @@
 
 #include <QQuickItem>
 #include <QQuickWindow>
+#include <QRegularExpression>
 #include <QtTest>
 
 namespace touching {
@@ -306,9 +307,14 @@ bool Maker::countPins()
 
 bool Maker::trimFourSides(const Step &step)
 {
-    // The sides are counted while the block lies there; with the last the block is done.
+    // Each side is kept: after a kill the block is where it was, and with the last side it is done.
     constexpr int sides = 4;
-    for (int side = 1; side <= sides; ++side) {
+    const QQuickItem *action = byObjectName(screen(), QStringLiteral("action"));
+    const auto told =
+        QRegularExpression(QStringLiteral("[1-4]")).match(action ? spokenName(action) : QString());
+    if (!told.hasMatch())
+        return fail(QStringLiteral("no side of the block is to be cut"));
+    for (int side = told.captured().toInt(); side <= sides; ++side) {
         const QStringList faceBefore = face();
         if (!touchObject(QStringLiteral("action")))
             return false;
