@@ -153,9 +153,4 @@ void TrimModel::cut()
         "side-cut", withSideCut(m_workspace.project(), step, m_steps.block().toStdString()), step.id);
 }
 
-void TrimModel::back()
-{
-    m_steps.back();
-}
-
 } // namespace matside

@@ -54,8 +54,6 @@ public:
 
     /// The side is cut; the fourth logs the block.
     Q_INVOKABLE void cut();
-    /// One side back; before the first, the step's own way back.
-    Q_INVOKABLE void back();
 
 signals:
     void changed();

@@ -56,9 +56,9 @@ Item {
         width: Theme.target
         height: Theme.target
         guardMs: 400
-        enabled: StepModel.canGoBack || (Session.station === 4 && TrimModel.side > 1)
+        enabled: StepModel.canGoBack
         text: qsTr("Back")
-        onClicked: Session.station === 4 ? TrimModel.back() : StepModel.back()
+        onClicked: StepModel.back()
     }
     CutButton {
         objectName: "wrong"

@@ -68,7 +68,7 @@ void TrimAndJoin::backGoesOneSideBackBeforeItUndoes()
     Desk desk(topper(), Station::Trim);
     desk.trim.cut();
     desk.trim.cut();
-    desk.trim.back();
+    desk.steps.back();
     QCOMPARE(desk.trim.side(), 2);
     QVERIFY(!desk.steps.askUndoDone());
 }
