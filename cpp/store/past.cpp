@@ -140,7 +140,7 @@ StoreResult<Done> Store::sentOut(const QString &id, const QString &document)
     Transaction transaction(*m_database);
     if (!transaction.began())
         return transaction.began().error();
-    if (const auto met = meetInside(*m_database, id, document, 0); !met)
+    if (auto met = meetInside(*m_database, id, document, 0); !met)
         return met;
     return transaction.commit();
 }

@@ -62,9 +62,9 @@ public:
     /// edit takes all of it away. Gives how many notes came.
     [[nodiscard]] StoreResult<int> takeIn(const QString &project, const Command &command,
                                           const std::vector<Note> &notes, const QString &theirDocument);
-    /// Those of the notes that the project has not got, neither under their id nor under noteIdIn().
+    /// Those of all notes that the project has not got, neither under their id nor under noteIdIn().
     [[nodiscard]] StoreResult<std::vector<Note>> missing(const QString &project,
-                                                         const std::vector<Note> &notes) const;
+                                                         const std::vector<Note> &all) const;
 
     /// A photograph taken for a note that is not yet logged: it outlives a closed program.
     [[nodiscard]] StoreResult<Done> keepDraft(const QString &project, const QString &block, Face face,
