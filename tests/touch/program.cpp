@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "program.h"
 
+#include "main/scenes.h"
 #include "project/codec.h"
 
+#include <QFile>
 #include <QQuickWindow>
 #include <QtTest>
 
@@ -16,6 +18,14 @@ std::int64_t Papers::doneOf(const std::string &id) const
         if (step.id == id)
             return step.done;
     return -1;
+}
+
+std::int64_t Papers::doneInAll() const
+{
+    std::int64_t all = 0;
+    for (const Step &step : steps)
+        all += step.done;
+    return all;
 }
 
 Papers papersIn(const Store &store, const QString &id)
@@ -50,6 +60,33 @@ bool Program::open(const QString &folder, QSize size)
     m_window->resize(size);
     return QTest::qWaitForWindowExposed(m_window) &&
            QTest::qWaitFor([&] { return m_window->size() == size; }, 5000);
+}
+
+bool Program::openExample(const QString &folder)
+{
+    QFile file(QStringLiteral(TEST_DATA_DIR "/project-example.json"));
+    if (!file.open(QIODevice::ReadOnly))
+        return false;
+    {
+        auto store = openStore(folder);
+        if (!store)
+            return false;
+        const auto id = store.value()->create(QString::fromUtf8(file.readAll()));
+        if (!id || !store.value()->setSetting(settings::openProject, id.value()))
+            return false;
+    }
+    if (!open(folder, QSize(1280, 800)))
+        return false;
+    m_room->steps().answerResume(false);
+    m_window->requestActivate();
+    return QTest::qWaitForWindowActive(m_window);
+}
+
+void Program::at(Station station)
+{
+    m_room->session().setView(QStringLiteral("station"));
+    m_room->session().setStation(static_cast<int>(station));
+    settle(60);
 }
 
 void Program::close()

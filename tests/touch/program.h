@@ -21,6 +21,8 @@ struct Papers {
     [[nodiscard]] const matside::Step *nextStep() const { return next ? &steps[*next] : nullptr; }
     /// How often the step so named is done; -1 when there is none.
     [[nodiscard]] std::int64_t doneOf(const std::string &id) const;
+    /// How often all the steps together are done.
+    [[nodiscard]] std::int64_t doneInAll() const;
 };
 [[nodiscard]] Papers papersIn(const matside::Store &store, const QString &id);
 
@@ -31,6 +33,10 @@ public:
     static constexpr double pxPerMm = 5.87;
 
     [[nodiscard]] bool open(const QString &folder, QSize size);
+    /// The example project in a folder of its own, 1280 × 800, the window active, nothing asked.
+    [[nodiscard]] bool openExample(const QString &folder);
+    /// Shows a station, whatever was shown before.
+    void at(matside::Station station);
     void close();
     [[nodiscard]] bool isOpen() const { return m_window != nullptr; }
     [[nodiscard]] QQuickWindow &window() const { return *m_window; }

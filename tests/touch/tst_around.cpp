@@ -61,7 +61,7 @@ private slots:
 
 private:
     void press(Qt::Key key) { QTest::keyClick(&m_program.window(), key); }
-    void at(Station station);
+    void at(Station station) { m_program.at(station); }
     void pressTarget(QQuickItem *target)
     {
         QVERIFY(target && target->isEnabled());
@@ -71,7 +71,7 @@ private:
     {
         return visibleItem(m_program.window(), QLatin1String(name));
     }
-    [[nodiscard]] std::int64_t done() const;
+    [[nodiscard]] std::int64_t done() const { return m_program.papers().doneInAll(); }
 
     std::unique_ptr<QTemporaryDir> m_folder;
     Program m_program;
@@ -81,19 +81,7 @@ private:
 void AroundTest::init()
 {
     m_folder = std::make_unique<QTemporaryDir>();
-    QFile file(QStringLiteral(TEST_DATA_DIR "/project-example.json"));
-    QVERIFY(file.open(QIODevice::ReadOnly));
-    {
-        auto store = openStore(m_folder->path());
-        QVERIFY(store);
-        const auto id = store.value()->create(QString::fromUtf8(file.readAll()));
-        QVERIFY(id);
-        QVERIFY(store.value()->setSetting(settings::openProject, id.value()));
-    }
-    QVERIFY(m_program.open(m_folder->path(), QSize(1280, 800)));
-    m_program.room().steps().answerResume(false);
-    m_program.window().requestActivate();
-    QVERIFY(QTest::qWaitForWindowActive(&m_program.window()));
+    QVERIFY(m_program.openExample(m_folder->path()));
 }
 
 void AroundTest::cleanup()
@@ -101,21 +89,6 @@ void AroundTest::cleanup()
     m_program.close();
     const QString heard = m_warnings.taken();
     QVERIFY2(heard.isEmpty(), qPrintable(heard));
-}
-
-void AroundTest::at(Station station)
-{
-    m_program.room().session().setView(QStringLiteral("station"));
-    m_program.room().session().setStation(static_cast<int>(station));
-    settle(60);
-}
-
-std::int64_t AroundTest::done() const
-{
-    std::int64_t all = 0;
-    for (const Step &step : m_program.papers().steps)
-        all += step.done;
-    return all;
 }
 
 void AroundTest::theTargetThatReads()

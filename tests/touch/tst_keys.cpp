@@ -7,7 +7,6 @@
 #include "program.h"
 #include "warnings.h"
 
-#include <QFile>
 #include <QPointer>
 #include <QQuickItem>
 #include <QQuickWindow>
@@ -36,8 +35,8 @@ private slots:
 
 private:
     void press(Qt::Key key) { QTest::keyClick(&m_program.window(), key); }
-    [[nodiscard]] std::int64_t done() const;
-    void at(Station station);
+    [[nodiscard]] std::int64_t done() const { return m_program.papers().doneInAll(); }
+    void at(Station station) { m_program.at(station); }
     [[nodiscard]] QStringList roundTrip(const QString &where);
     [[nodiscard]] bool shows(const char *objectName) const
     {
@@ -52,19 +51,7 @@ private:
 void KeysTest::init()
 {
     m_folder = std::make_unique<QTemporaryDir>();
-    QFile file(QStringLiteral(TEST_DATA_DIR "/project-example.json"));
-    QVERIFY(file.open(QIODevice::ReadOnly));
-    {
-        auto store = openStore(m_folder->path());
-        QVERIFY(store);
-        const auto id = store.value()->create(QString::fromUtf8(file.readAll()));
-        QVERIFY(id);
-        QVERIFY(store.value()->setSetting(settings::openProject, id.value()));
-    }
-    QVERIFY(m_program.open(m_folder->path(), QSize(1280, 800)));
-    m_program.room().steps().answerResume(false);
-    m_program.window().requestActivate();
-    QVERIFY(QTest::qWaitForWindowActive(&m_program.window()));
+    QVERIFY(m_program.openExample(m_folder->path()));
 }
 
 void KeysTest::cleanup()
@@ -72,20 +59,6 @@ void KeysTest::cleanup()
     m_program.close();
     const QString heard = m_warnings.taken();
     QVERIFY2(heard.isEmpty(), qPrintable(heard));
-}
-
-std::int64_t KeysTest::done() const
-{
-    std::int64_t all = 0;
-    for (const Step &step : m_program.papers().steps)
-        all += step.done;
-    return all;
-}
-
-void KeysTest::at(Station station)
-{
-    m_program.room().session().setStation(static_cast<int>(station));
-    settle(60);
 }
 
 /// Tab from the first to the first again, and what is wrong on the way.
