@@ -923,7 +923,7 @@
     <name>KitsSheet</name>
     <message>
         <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
-        <translation>Wie viele lernen? Jeder bekommt einen Satz, einer ist für Sie, und auf je zehn Lernende kommt ein Reservesatz.</translation>
+        <translation>Sagen, wie viele lernen: für alle je ein Satz, einer für den Unterricht und je angefangene zehn Lernende ein Reservesatz.</translation>
     </message>
     <message>
         <source>What is cut</source>
@@ -1157,11 +1157,11 @@
     </message>
     <message>
         <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
-        <translation>Eine um 6 mm falsch gelesene Seite fällt viermal von fünf auf, um 10 mm immer.</translation>
+        <translation>Eine um 6 mm falsch gelesene Seite fällt in vier von fünf Fällen auf, um 10 mm immer.</translation>
     </message>
     <message>
         <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
-        <translation>Eine um 1/4 in falsch gelesene Seite fällt viermal von fünf auf, um 3/8 in immer.</translation>
+        <translation>Eine um 1/4 in falsch gelesene Seite fällt in vier von fünf Fällen auf, um 3/8 in immer.</translation>
     </message>
 </context>
 <context>
@@ -1246,7 +1246,7 @@
     </message>
     <message>
         <source>design “%1”</source>
-        <translation>Muster „%1“</translation>
+        <translation>Stickmuster „%1“</translation>
     </message>
     <message>
         <source>cloth “%1”</source>
@@ -1796,7 +1796,7 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>over</source>
         <extracomment>after a length: the cloth hangs so far over the table&apos;s edge</extracomment>
-        <translation>über</translation>
+        <translation>Überhang</translation>
     </message>
 </context>
 <context>
@@ -2157,7 +2157,7 @@ Schnittkante</translation>
     <message>
         <source>Design</source>
         <extracomment>which of the block designs is judged</extracomment>
-        <translation>Entwurf</translation>
+        <translation>Stickmuster</translation>
     </message>
     <message>
         <source>Lay them in this order</source>
@@ -2660,7 +2660,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Kits share their hoop strips: stitch them ahead and hand out the blocks.</source>
-        <translation>Sätze teilen sich die Rahmenstreifen: vorher sticken und die Blöcke austeilen.</translation>
+        <translation>Sätze teilen sich die Stickstreifen: vorab sticken und die Blöcke austeilen.</translation>
     </message>
     <message>
         <source>To cut for all kits</source>
@@ -2887,7 +2887,7 @@ Schnittkante</translation>
     <message>
         <source>Add this piece</source>
         <extracomment>adds the piece of cloth just entered</extracomment>
-        <translation>Stück hinzufügen</translation>
+        <translation>Stoffstück hinzufügen</translation>
     </message>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
@@ -3362,19 +3362,19 @@ Schnittkante</translation>
     </message>
     <message>
         <source>margin past the hoop</source>
-        <translation>Rand über den Rahmen</translation>
+        <translation>Rand über den Rahmen hinaus</translation>
     </message>
     <message>
         <source>placing by eye, within</source>
-        <translation>Anlegen nach Augenmaß, auf</translation>
+        <translation>Anlegen nach Augenmaß, genau auf</translation>
     </message>
     <message>
         <source>sliver cut away</source>
-        <translation>abgeschnittener Span</translation>
+        <translation>abgeschnittenes Streifchen</translation>
     </message>
     <message>
         <source>tail past the frame</source>
-        <translation>Ende über den Rahmen</translation>
+        <translation>Ende über den Rahmen hinaus</translation>
     </message>
     <message>
         <source>waste tails sewn on</source>
@@ -3503,7 +3503,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Sashing and fold</source>
-        <translation>Zwischenstreifen und Falte</translation>
+        <translation>Zwischenstreifen und Umlegen</translation>
     </message>
     <message>
         <source>The hoop</source>
@@ -3894,7 +3894,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>allowances will meet within</source>
-        <translation>Zugaben treffen sich auf</translation>
+        <translation>Zugaben treffen sich, genau auf</translation>
     </message>
     <message>
         <source>short sashings a face</source>
@@ -3971,7 +3971,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>gap on paper</source>
-        <translation>Lücke auf dem Papier</translation>
+        <translation>Spalt auf dem Papier</translation>
     </message>
     <message>
         <source>outlines, along</source>
@@ -4031,7 +4031,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>sliver</source>
-        <translation>Span</translation>
+        <translation>Streifchen</translation>
     </message>
     <message>
         <source>widest sashing strip</source>
@@ -4102,8 +4102,8 @@ Schnittkante</translation>
         <translation>beschnittener Block</translation>
     </message>
     <message>
-        <source>joint number</source>
-        <translation>Zahl der Verbindung</translation>
+        <source>number of the join</source>
+        <translation>Nummer der Verbindung</translation>
     </message>
     <message>
         <source>outlines</source>
@@ -4900,7 +4900,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Batting and back peeled off, no stitching in the piece.</source>
-        <translation>Vlies und Rückseite abgezogen, keine Stiche im Stück.</translation>
+        <translation>Vlies und Rückseite abgezogen, keine Stiche im Teil.</translation>
     </message>
     <message>
         <source>Both strips are caught along the whole seam.</source>
@@ -4989,7 +4989,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>By the mat&apos;s lines: %1 from %2, at both ends.</source>
-        <translation>Nach den Mattenlinien: %1 von: %2, an beiden Enden.</translation>
+        <translation>Nach den Mattenlinien: %1 bis an %2, an beiden Enden.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with its %2 line on %3, &quot;%4&quot; against it.</source>
@@ -5180,7 +5180,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Binding strip %1 of %2</source>
-        <translation>Einfassung %1 von %2</translation>
+        <translation>Einfassungsstreifen %1 von %2</translation>
     </message>
     <message>
         <source>Backing %1 of %2</source>
@@ -5225,7 +5225,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Short join %1 of %2</source>
-        <translation>Kurze Naht %1 von %2</translation>
+        <translation>Kurze Verbindung %1 von %2</translation>
     </message>
     <message>
         <source>Row %1 of %2</source>
@@ -5233,7 +5233,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Long join %1 of %2</source>
-        <translation>Lange Naht %1 von %2</translation>
+        <translation>Lange Verbindung %1 von %2</translation>
     </message>
     <message>
         <source>Piece %1 of %2, squaring</source>
@@ -5591,11 +5591,11 @@ Schnittkante</translation>
     <message>
         <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
         <extracomment>scallop: one of the round lobes the edge is cut into; its depth is measured from the raw edge</extracomment>
-        <translation>Bögen von %1 Tiefe schneiden in die Füllquiltung: Sie brauchen %2 Stoff außerhalb des Umrisses, da sind %3. Zuerst eine Stütznaht steppen.</translation>
+        <translation>Bögen von %1 Tiefe schneiden in die Füllquiltung: Sie brauchen %2 Stoff außerhalb des Umrisses, vorhanden sind %3. Zuerst eine Stütznaht steppen.</translation>
     </message>
     <message>
         <source>Between scallops %1 deep the binding comes close to the outline: %2 of cloth outside it would clear it, and there is %3.</source>
-        <translation>Zwischen Bögen von %1 Tiefe kommt die Einfassung nah an den Umriss: Mit %2 Stoff außerhalb bliebe er frei, da sind %3.</translation>
+        <translation>Zwischen Bögen von %1 Tiefe kommt die Einfassung nah an den Umriss: Mit %2 Stoff außerhalb bliebe er frei, vorhanden sind %3.</translation>
     </message>
     <message>
         <source>A scallop’s arc of %1 is tight for folded binding; it eases round from %2.</source>
@@ -5603,7 +5603,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The band may be wider than the piece: then trim its long side too.</source>
-        <translation>Ist das Band breiter als das Stück, auch die lange Seite beschneiden.</translation>
+        <translation>Ist das Band breiter als das Teil, auch die lange Seite beschneiden.</translation>
     </message>
     <message>
         <source>Cut a band of %1 right across.</source>
@@ -5766,7 +5766,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>%1 shows its stitched line by %2.</source>
-        <translation>Bei %1 ist die genähte Linie um %2 zu sehen.</translation>
+        <translation>Bei %1 ist die gestickte Linie um %2 zu sehen.</translation>
     </message>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
@@ -6580,7 +6580,7 @@ Schnittkante</translation>
     <message>
         <source>%1: %2, yours, and %3</source>
         <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
-        <translation>%1: %2, Ihrer und %3</translation>
+        <translation>%1: %2, einer für den Unterricht und %3</translation>
     </message>
     <message>
         <source>1 student</source>
@@ -6791,7 +6791,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>each of %1</source>
-        <translation>jedes von %1</translation>
+        <translation>jeder von %1</translation>
     </message>
     <message>
         <source>a square inch</source>
@@ -6910,7 +6910,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Look first whether your design lets one lie over the other.</source>
-        <translation>Zuerst ansehen, ob der Entwurf das zulässt.</translation>
+        <translation>Zuerst ansehen, ob das Stickmuster das zulässt.</translation>
     </message>
 </context>
 <context>
@@ -7269,7 +7269,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Turn the block a quarter, never over. A cross line on side 1.</source>
-        <translation>Den Block eine Vierteldrehung, nie wenden. Eine Querlinie auf Seite 1.</translation>
+        <translation>Den Block um ein Viertel drehen, nie wenden. Eine Querlinie auf Seite 1.</translation>
     </message>
     <message>
         <source>Side %1 of 4</source>
@@ -7287,11 +7287,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Turn it a quarter again. Both readings must agree.</source>
-        <translation>Noch eine Vierteldrehung. Beide Werte müssen stimmen.</translation>
+        <translation>Noch ein Viertel drehen. Beide Werte müssen übereinstimmen.</translation>
     </message>
     <message>
         <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
-        <translation>Noch einmal drehen. Beide müssen stimmen, eine Querlinie auf Seite 1 oder 3.</translation>
+        <translation>Noch einmal drehen. Beide müssen übereinstimmen, eine Querlinie auf Seite 1 oder 3.</translation>
     </message>
 </context>
 <context>
@@ -7321,7 +7321,7 @@ Schnittkante</translation>
     <message>
         <source>%1 over</source>
         <extracomment>the piece hangs over the table&apos;s edge by so much</extracomment>
-        <translation>%1 über</translation>
+        <translation>%1 Überhang</translation>
     </message>
     <message>
         <source>%1 bare</source>
@@ -7343,11 +7343,11 @@ Schnittkante</translation>
     <message>
         <source>corners %1 over</source>
         <extracomment>on a round table: the corners lie so far from its edge</extracomment>
-        <translation>Ecken %1 über</translation>
+        <translation>Ecken hängen %1 über</translation>
     </message>
     <message>
         <source>corners %1 inside</source>
-        <translation>Ecken %1 innen</translation>
+        <translation>Ecken %1 innerhalb</translation>
     </message>
     <message>
         <source>washed %1</source>
@@ -7382,11 +7382,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>hangs over</source>
-        <translation>hängt über</translation>
+        <translation>Überhang</translation>
     </message>
     <message>
         <source>over at each end</source>
-        <translation>über an jedem Ende</translation>
+        <translation>Überhang an jedem Ende</translation>
     </message>
     <message>
         <source>bare at each end</source>
@@ -7398,7 +7398,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>over at each side</source>
-        <translation>über an jeder Seite</translation>
+        <translation>Überhang an jeder Seite</translation>
     </message>
     <message>
         <source>bare at each side</source>
@@ -7434,7 +7434,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>by quarters</source>
-        <translation>in Vierteln</translation>
+        <translation>in Viertelzoll</translation>
     </message>
     <message>
         <source>by 5 mm</source>
@@ -7462,7 +7462,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>blocks at most</source>
-        <translation>höchstens Blöcke</translation>
+        <translation>Blöcke, höchstens</translation>
     </message>
 </context>
 </TS>

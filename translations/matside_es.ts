@@ -780,7 +780,7 @@
     </message>
     <message>
         <source>fold under</source>
-        <translation>remeter</translation>
+        <translation>remetido</translation>
     </message>
     <message>
         <source>seam</source>
@@ -833,7 +833,7 @@
     <name>JoinPage</name>
     <message>
         <source>Section of a join: seam %1, fold under %2, catch %3</source>
-        <translation>Sección de una unión: costura %1, remeter %2, agarre %3</translation>
+        <translation>Sección de una unión: costura %1, remetido %2, agarre %3</translation>
     </message>
     <message>
         <source>Match marks from the row’s raw end, now at %1</source>
@@ -879,7 +879,7 @@
     <name>JoinTest</name>
     <message>
         <source>The gap moves four times as fast as the seam.</source>
-        <translation>La abertura cambia cuatro veces más rápido que la costura.</translation>
+        <translation>La separación cambia cuatro veces más rápido que la costura.</translation>
     </message>
 </context>
 <context>
@@ -923,7 +923,7 @@
     <name>KitsSheet</name>
     <message>
         <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
-        <translation>Decir cuántos alumnos hay: un juego para cada uno, otro para usted y uno de reserva por cada diez alumnos.</translation>
+        <translation>Decir cuántos alumnos hay: un juego para cada uno, otro para quien enseña y uno de reserva por cada diez alumnos o fracción.</translation>
     </message>
     <message>
         <source>What is cut</source>
@@ -982,7 +982,7 @@
     </message>
     <message>
         <source>Same as planned</source>
-        <translation>Como se planeó</translation>
+        <translation>Según lo planeado</translation>
     </message>
     <message>
         <source>Log these measures</source>
@@ -1193,7 +1193,7 @@
     </message>
     <message>
         <source>hoop’s field</source>
-        <translation>campo de bordado</translation>
+        <translation>campo de bordado del bastidor</translation>
     </message>
     <message>
         <source>hoop’s opening</source>
@@ -1502,7 +1502,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>On with the work</source>
-        <translation>Seguir el trabajo</translation>
+        <translation>Seguir con el trabajo</translation>
     </message>
 </context>
 <context>
@@ -1755,7 +1755,7 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>Put the trial off</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
-        <translation>Probar luego</translation>
+        <translation>Aplazar la prueba</translation>
     </message>
 </context>
 <context>
@@ -1869,7 +1869,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>fold under</source>
-        <translation>remeter</translation>
+        <translation>remetido</translation>
     </message>
 </context>
 <context>
@@ -1971,7 +1971,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.</source>
-        <translation>Ponerlo donde el pie no lo confunda con el de la máquina, o sobre la mesa. Mientras se borda un bloque no pasa nada.</translation>
+        <translation>Ponerlo donde el pie no lo confunda con el de la máquina, o sobre la mesa. Mientras se borda un bloque no pasa los pasos.</translation>
     </message>
     <message>
         <source>Turns the steps</source>
@@ -1979,7 +1979,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Turns nothing</source>
-        <translation>No pasa nada</translation>
+        <translation>No los pasa</translation>
     </message>
     <message>
         <source>Window for helpers</source>
@@ -2040,22 +2040,22 @@ borde cortado</translation>
     <message>
         <source>%1, step %2 of 10</source>
         <extracomment>a colour: its hue and its step on the scale from black to white</extracomment>
-        <translation>%1, paso %2 de 10</translation>
+        <translation>%1, escalón %2 de 10</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, %3 steps apart. That is clear from across the room.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale</extracomment>
-        <translation>Lo más cercano: %1 sobre %2, a %3 pasos. Se distingue bien desde lejos.</translation>
+        <translation>Lo más cercano: %1 sobre %2, a %3 escalones. Se distingue bien desde lejos.</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
-        <translation>Lo más cercano: %1 sobre %2, a %3 pasos. Desde lejos se ve apagado: dos pasos separan bien.</translation>
+        <translation>Lo más cercano: %1 sobre %2, a %3 escalones. Desde lejos se ve apagado: dos escalones separan bien.</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
-        <translation>Lo más cercano: %1 sobre %2, a solo %3 pasos. Desde lejos %1 se pierde: tome una tela más clara o más oscura para uno de los dos.</translation>
+        <translation>Lo más cercano: %1 sobre %2, a solo %3 escalones. Desde lejos %1 se pierde: tomar una tela más clara o más oscura para uno de los dos.</translation>
     </message>
 </context>
 <context>
@@ -2091,11 +2091,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>Tap anywhere: %1</source>
-        <translation>Toque donde sea: %1</translation>
+        <translation>Tocar donde sea: %1</translation>
     </message>
     <message>
         <source>Take a picture of %1</source>
-        <translation>Hacer una foto: %1</translation>
+        <translation>Tomar una foto: %1</translation>
     </message>
     <message>
         <source>Back without a picture</source>
@@ -2103,7 +2103,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>A photograph holds the light of the room as well as the cloth. Take it by daylight, without flash. The picture is only looked at: it is not kept.</source>
-        <translation>Una foto lleva también la luz del cuarto, no solo la tela. Hágala con luz de día y sin flash. La foto solo se mira: no se guarda.</translation>
+        <translation>Una foto lleva también la luz del cuarto, no solo la tela. Tomarla con luz de día y sin flash. La foto solo se mira: no se guarda.</translation>
     </message>
 </context>
 <context>
@@ -2165,14 +2165,14 @@ borde cortado</translation>
     </message>
     <message>
         <source>The patches are drawn as plain rectangles. A screen shows cloth only roughly: lay the patch on the ground and look at it from across the room.</source>
-        <translation>Los parches se dibujan como simples rectángulos. Una pantalla muestra la tela solo aproximadamente: ponga el parche sobre el fondo y mírelo desde lejos.</translation>
+        <translation>Los parches se dibujan como simples rectángulos. Una pantalla muestra la tela solo aproximadamente: poner el parche sobre el fondo y mirarlo desde lejos.</translation>
     </message>
 </context>
 <context>
     <name>ShadeHeld</name>
     <message>
         <source>This is the cloth in that light, not the cloth itself. Compare it with the cloth in your hand.</source>
-        <translation>Es la tela con aquella luz, no la tela misma. Compárela con la tela en la mano.</translation>
+        <translation>Es la tela con aquella luz, no la tela misma. Compararla con la tela en la mano.</translation>
     </message>
 </context>
 <context>
@@ -2187,7 +2187,7 @@ borde cortado</translation>
     <message>
         <source>%1 steps</source>
         <extracomment>so many steps of the scale from black to white lie between two cloths</extracomment>
-        <translation>%1 pasos</translation>
+        <translation>%1 escalones</translation>
     </message>
 </context>
 <context>
@@ -2221,7 +2221,7 @@ borde cortado</translation>
     <name>ShadePicture</name>
     <message>
         <source>The picture: tap the cloth</source>
-        <translation>La foto: toque la tela</translation>
+        <translation>La foto: tocar la tela</translation>
     </message>
 </context>
 <context>
@@ -2259,7 +2259,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Something in it would swell up when unpacked, as no photograph does: %1</source>
-        <translation>Algo dentro se hincharía al desempacarlo, como no lo hace ninguna foto: %1</translation>
+        <translation>Algo dentro se hincharía al descomprimirlo, como no lo hace ninguna foto: %1</translation>
     </message>
     <message>
         <source>Something in it would be written outside its own folder: %1</source>
@@ -2275,7 +2275,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Something in it is packed in a way that is not known here: %1</source>
-        <translation>Algo dentro está empacado de una forma que aquí no se conoce: %1</translation>
+        <translation>Algo dentro está comprimido de una forma que aquí no se conoce: %1</translation>
     </message>
     <message>
         <source>The same name stands in it twice. %1</source>
@@ -2426,7 +2426,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>least fold</source>
-        <translation>doblez mínimo</translation>
+        <translation>remetido mínimo</translation>
     </message>
     <message>
         <source>spare on a short sashing</source>
@@ -2508,7 +2508,7 @@ borde cortado</translation>
     <message>
         <source>fold under</source>
         <extracomment>how much of the back strip is turned under</extracomment>
-        <translation>remeter</translation>
+        <translation>remetido</translation>
     </message>
     <message>
         <source>catch</source>
@@ -2577,7 +2577,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>{Match marks} on every long sashing, from the row&apos;s raw left end, which is zero; a row is %1 raw.</source>
-        <translation>{Marcas de encuentro} en cada tira de unión larga, desde el extremo cortado izquierdo de la fila, que es cero; una fila mide %1 sin coser.</translation>
+        <translation>{Marcas de encuentro} en cada tira de unión larga, desde el extremo cortado izquierdo de la fila, que es cero; una fila mide %1 sin rematar.</translation>
     </message>
     <message>
         <source>Long sashing, %1, in pieces: %2; joins at %3 from the row&apos;s raw left end.</source>
@@ -2660,7 +2660,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Kits share their hoop strips: stitch them ahead and hand out the blocks.</source>
-        <translation>Los juegos comparten las tiras de bastidor: bordarlas antes y repartir los bloques.</translation>
+        <translation>Los juegos comparten las tiras de bordado: bordarlas antes y repartir los bloques.</translation>
     </message>
     <message>
         <source>To cut for all kits</source>
@@ -2887,11 +2887,11 @@ borde cortado</translation>
     <message>
         <source>Add this piece</source>
         <extracomment>adds the piece of cloth just entered</extracomment>
-        <translation>Añadir esta pieza</translation>
+        <translation>Añadir este trozo</translation>
     </message>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
-        <translation>Estas se cortan primero. Pulsar una para quitarla.</translation>
+        <translation>Estos se cortan primero. Pulsar uno para quitarlo.</translation>
     </message>
     <message>
         <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
@@ -3061,7 +3061,7 @@ borde cortado</translation>
     <name>UndoneSheet</name>
     <message>
         <source>Was it tapped by mistake, or is the piece spoiled?</source>
-        <translation>¿Se tocó por error o se estropeó la parte?</translation>
+        <translation>¿Se tocó por error o se estropeó el trozo?</translation>
     </message>
     <message>
         <source>Tapped by mistake</source>
@@ -3362,11 +3362,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>margin past the hoop</source>
-        <translation>margen tras el bastidor</translation>
+        <translation>franja fuera del bastidor</translation>
     </message>
     <message>
         <source>placing by eye, within</source>
-        <translation>colocación a ojo, hasta</translation>
+        <translation>colocación a ojo, a menos de</translation>
     </message>
     <message>
         <source>sliver cut away</source>
@@ -3374,7 +3374,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>tail past the frame</source>
-        <translation>cola tras el bastidor</translation>
+        <translation>cola fuera del bastidor</translation>
     </message>
     <message>
         <source>waste tails sewn on</source>
@@ -3503,7 +3503,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Sashing and fold</source>
-        <translation>Tiras de unión y doblez</translation>
+        <translation>Tiras de unión y remetido</translation>
     </message>
     <message>
         <source>The hoop</source>
@@ -3854,7 +3854,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>end margin</source>
-        <translation>margen al extremo</translation>
+        <translation>franja del extremo</translation>
     </message>
     <message>
         <source>advance</source>
@@ -3870,11 +3870,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>size sent, along</source>
-        <translation>tamaño enviado, a lo largo</translation>
+        <translation>medida enviada, a lo largo</translation>
     </message>
     <message>
         <source>size sent, across</source>
-        <translation>tamaño enviado, a lo ancho</translation>
+        <translation>medida enviada, a lo ancho</translation>
     </message>
     <message>
         <source>trimmed block, along</source>
@@ -3894,7 +3894,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>allowances will meet within</source>
-        <translation>los márgenes se encuentran con</translation>
+        <translation>los márgenes se tocan a menos de</translation>
     </message>
     <message>
         <source>short sashings a face</source>
@@ -3914,7 +3914,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>fold under</source>
-        <translation>remeter</translation>
+        <translation>remetido</translation>
     </message>
     <message>
         <source>which catches</source>
@@ -3930,11 +3930,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>finished, along</source>
-        <translation>terminado, a lo largo</translation>
+        <translation>acabada, a lo largo</translation>
     </message>
     <message>
         <source>finished, across</source>
-        <translation>terminado, a lo ancho</translation>
+        <translation>acabada, a lo ancho</translation>
     </message>
     <message>
         <source>binding, cut</source>
@@ -3942,7 +3942,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>binding, length</source>
-        <translation>ribete, longitud</translation>
+        <translation>ribete, largo</translation>
     </message>
     <message>
         <source>binding strips</source>
@@ -3971,7 +3971,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>gap on paper</source>
-        <translation>hueco en el papel</translation>
+        <translation>separación en el papel</translation>
     </message>
     <message>
         <source>outlines, along</source>
@@ -4023,15 +4023,15 @@ borde cortado</translation>
     </message>
     <message>
         <source>size sent</source>
-        <translation>tamaño enviado</translation>
+        <translation>medida enviada</translation>
     </message>
     <message>
         <source>kept past the seam</source>
-        <translation>guardado tras la costura</translation>
+        <translation>guardado más allá de la costura</translation>
     </message>
     <message>
         <source>sliver</source>
-        <translation>astilla</translation>
+        <translation>tirilla</translation>
     </message>
     <message>
         <source>widest sashing strip</source>
@@ -4063,7 +4063,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>spare</source>
-        <translation>repuesto</translation>
+        <translation>de reserva</translation>
     </message>
     <message>
         <source>places before it</source>
@@ -4102,8 +4102,8 @@ borde cortado</translation>
         <translation>bloque recortado</translation>
     </message>
     <message>
-        <source>joint number</source>
-        <translation>número de unión</translation>
+        <source>number of the join</source>
+        <translation>número de la unión</translation>
     </message>
     <message>
         <source>outlines</source>
@@ -4127,7 +4127,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>finished size</source>
-        <translation>tamaño terminado</translation>
+        <translation>tamaño acabado</translation>
     </message>
     <message>
         <source>for the seams</source>
@@ -4232,7 +4232,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>A measured test block needs its sent size and its outline, both ways.</source>
-        <translation>Un bloque de prueba medido necesita su tamaño enviado y su contorno, en ambos sentidos.</translation>
+        <translation>Un bloque de prueba medido necesita su medida enviada y su contorno, en ambos sentidos.</translation>
     </message>
     <message>
         <source>A measured piece needs four sides and two diagonals.</source>
@@ -4345,7 +4345,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Keep the frame clear of the block before.</source>
-        <translation>Mantener el marco lejos del bloque anterior.</translation>
+        <translation>Mantener el bastidor lejos del bloque anterior.</translation>
     </message>
     <message>
         <source>Sew waste tails to both ends.</source>
@@ -4584,7 +4584,7 @@ borde cortado</translation>
     <message>
         <source>A spare takes the place of %1: nothing is made again.</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; spare: a block stitched over and above the layout</extracomment>
-        <translation>Un repuesto ocupa el lugar de %1: no se hace nada de nuevo.</translation>
+        <translation>Un bloque de reserva ocupa el lugar de %1: no se hace nada de nuevo.</translation>
     </message>
     <message>
         <source>Block %1 is stitched again, with the same thread lot. It stands next in the list.</source>
@@ -4678,7 +4678,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Hoop strips to cut beyond the plan: %1.</source>
-        <translation>Tiras de bastidor por cortar además del plan: %1.</translation>
+        <translation>Tiras de bordado por cortar además del plan: %1.</translation>
     </message>
     <message>
         <source>Blocks on each new strip: %1 instead of %2.</source>
@@ -4719,11 +4719,11 @@ borde cortado</translation>
     <message>
         <source>With a gap of %1 the ring would close on the block before it: the frame reaches %2 beyond the outline.</source>
         <extracomment>reach: how far the hoop&apos;s frame lies beyond the stitched line</extracomment>
-        <translation>Con un hueco de %1 el aro se cerraría sobre el bloque anterior: el marco llega %2 más allá del contorno.</translation>
+        <translation>Con un hueco de %1 el aro se cerraría sobre el bloque anterior: el bastidor llega %2 más allá del contorno.</translation>
     </message>
     <message>
         <source>A ring may not lie on a stitched block: it would crush it. Only a magnetic frame may.</source>
-        <translation>Un aro no puede ir sobre un bloque bordado: lo aplastaría. Solo puede un marco magnético.</translation>
+        <translation>Un aro no puede ir sobre un bloque bordado: lo aplastaría. Solo puede un bastidor magnético.</translation>
     </message>
     <message>
         <source>Not one block fits on the strip: %1 is missing, and %2 with waste tails sewn to both ends.</source>
@@ -4760,7 +4760,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>A short sashing is %1 with its spare, longer than its cloth, %2.</source>
-        <translation>Una tira de unión corta mide %1 con su sobrante, más larga que su tela, %2.</translation>
+        <translation>Una tira de unión corta mide %1 con su reserva, más larga que su tela, %2.</translation>
     </message>
     <message>
         <source>Cloth %1 wide is too narrow to piece the long sashings with their joins at mid-block; %2 is the least.</source>
@@ -4797,7 +4797,7 @@ borde cortado</translation>
     <message>
         <source>A margin of %1 past the hoop is hard to hold; %2 is easier.</source>
         <extracomment>margin: cloth past the hoop&apos;s outside at a strip&apos;s long edges</extracomment>
-        <translation>Una franja de %1 más allá del bastidor es difícil de sujetar; %2 es más fácil.</translation>
+        <translation>Una franja de %1 fuera del bastidor es difícil de sujetar; %2 es más fácil.</translation>
     </message>
     <message>
         <source>%1 is left over on each strip; a little more draw-up and the %o2 block will not fit.</source>
@@ -4806,12 +4806,12 @@ borde cortado</translation>
     <message>
         <source>Folding on the ruler&apos;s mark leaves a lip of %1 past the seam; more than %2 may lift.</source>
         <extracomment>lip: the part of the fold that stands past the stitching</extracomment>
-        <translation>Doblando por la marca de la regla queda un labio de %1 tras la costura; más de %2 puede levantarse.</translation>
+        <translation>Doblando por la marca de la regla queda un labio de %1 más allá de la costura; más de %2 puede levantarse.</translation>
     </message>
     <message>
         <source>The gap pieces are %1 long, shorter than a short sashing with its spare, %2.</source>
         <extracomment>harvested: cut from the gaps between the blocks of a strip</extracomment>
-        <translation>Los trozos de hueco miden %1 de largo, menos que una tira de unión corta con su sobrante, %2.</translation>
+        <translation>Los trozos de hueco miden %1 de largo, menos que una tira de unión corta con su reserva, %2.</translation>
     </message>
     <message>
         <source>The gap of %1 is under the two wide allowances, %2: the blocks cannot be cut apart so.</source>
@@ -4819,7 +4819,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>The frame lies %1 over the block before it. Pad it, and look for marks.</source>
-        <translation>El marco queda %1 sobre el bloque anterior. Acolcharlo y mirar si deja huella.</translation>
+        <translation>El bastidor queda %1 sobre el bloque anterior. Acolcharlo y mirar si deja huella.</translation>
     </message>
     <message>
         <source>The rounded corner cuts %1 into the stippling: stay-stitch beside the line before cutting.</source>
@@ -4840,11 +4840,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>Is the cut edge still square to the fold?</source>
-        <translation>¿Sigue el canto cortado a escuadra con el doblez?</translation>
+        <translation>¿Sigue el borde cortado a escuadra con el doblez?</translation>
     </message>
     <message>
         <source>A cross line lies on the fold, the edge just inside both ragged ends.</source>
-        <translation>Una línea transversal queda sobre el doblez, el canto justo por dentro de ambos extremos deshilachados.</translation>
+        <translation>Una línea transversal queda sobre el doblez, el borde justo por dentro de ambos extremos deshilachados.</translation>
     </message>
     <message>
         <source>The line touches at both ends.</source>
@@ -4868,7 +4868,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Both ends square to the band’s long edge.</source>
-        <translation>Ambos extremos a escuadra con el canto largo de la banda.</translation>
+        <translation>Ambos extremos a escuadra con el borde largo de la banda.</translation>
     </message>
     <message>
         <source>Measure the gap between the allowances and the distance between the two seams on the back.</source>
@@ -4900,7 +4900,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Batting and back peeled off, no stitching in the piece.</source>
-        <translation>Guata y trasera despegadas, sin bordado en la pieza.</translation>
+        <translation>Guata y trasera despegadas, ninguna puntada en el trozo.</translation>
     </message>
     <message>
         <source>Both strips are caught along the whole seam.</source>
@@ -4920,7 +4920,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Turned, corners out, the opening closed.</source>
-        <translation>Vuelto, esquinas sacadas, abertura cerrada.</translation>
+        <translation>Vuelta del derecho, esquinas sacadas, abertura cerrada.</translation>
     </message>
     <message>
         <source>No join lands on a corner or a sashing’s end.</source>
@@ -4936,7 +4936,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Close the blade between cuts. Roll away from you. Fingers behind the edge.</source>
-        <translation>Cerrar la cuchilla entre cortes. Rodar hacia fuera del cuerpo. Dedos detrás del canto.</translation>
+        <translation>Cerrar la cuchilla entre cortes. Rodar hacia fuera del cuerpo. Dedos detrás del borde de la regla.</translation>
     </message>
     <message>
         <source>Strong magnets pinch. Keep them 6 in (15 cm) and more from pacemakers and other implants, away from children, cards and this tablet.</source>
@@ -4977,7 +4977,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>the cut edge</source>
-        <translation>el canto cortado</translation>
+        <translation>el borde cortado</translation>
     </message>
     <message>
         <source>The fold on a line of the mat, the cut along another.</source>
@@ -5029,7 +5029,7 @@ borde cortado</translation>
     <message>
         <source>Cut a hoop strip of %1.</source>
         <extracomment>hoop strip: the strip of cloth that goes through the hoop, several blocks to a strip</extracomment>
-        <translation>Cortar una tira de bastidor de %1.</translation>
+        <translation>Cortar una tira de bordado de %1.</translation>
     </message>
     <message>
         <source>Cut a sashing band of %1.</source>
@@ -5075,7 +5075,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Layer back, batting and front: one hoop strip.</source>
-        <translation>Poner trasera, guata y delantera en capas: una tira de bastidor.</translation>
+        <translation>Poner trasera, guata y delantera en capas: una tira de bordado.</translation>
     </message>
     <message>
         <source>Mark the strip&apos;s centre line and its places.</source>
@@ -5136,7 +5136,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Sew front to back, turn it out and close it.</source>
-        <translation>Coser delantera con trasera, volver y cerrar.</translation>
+        <translation>Coser la delantera con la trasera, volver del derecho y cerrar.</translation>
     </message>
     <message>
         <source>Square the piece, measuring from its sashings.</source>
@@ -5540,7 +5540,7 @@ borde cortado</translation>
     <message>
         <source>Cut {%2} × {%3} of %1 for it: from what the sashing strips left over, or across the cloth.</source>
         <extracomment>a strip of sashing cut to length</extracomment>
-        <translation>Cortar para ello {%2} × {%3} de %1: de lo que sobró de las tiras, o a lo ancho de la tela.</translation>
+        <translation>Cortar para ello {%2} × {%3} de %1: de lo que sobró de las tiras de unión, o a lo ancho de la tela.</translation>
     </message>
     <message>
         <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
@@ -5603,7 +5603,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>The band may be wider than the piece: then trim its long side too.</source>
-        <translation>Si la banda es más ancha que la pieza, recortar también el lado largo.</translation>
+        <translation>Si la banda es más ancha que el trozo, recortar también el lado largo.</translation>
     </message>
     <message>
         <source>Cut a band of %1 right across.</source>
@@ -5685,7 +5685,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation>Atrás</translation>
+        <translation>Volver</translation>
     </message>
 </context>
 <context>
@@ -5700,7 +5700,7 @@ borde cortado</translation>
     <message>
         <source>Backup</source>
         <extracomment>the name of a file with everything in it</extracomment>
-        <translation>Copia</translation>
+        <translation>Respaldo</translation>
     </message>
     <message>
         <source>The folder %1 cannot be made.</source>
@@ -5708,7 +5708,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Writing the backup…</source>
-        <translation>Escribiendo la copia…</translation>
+        <translation>Escribiendo el respaldo…</translation>
     </message>
     <message>
         <source>Written to %1 and read back: %2.</source>
@@ -5716,7 +5716,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>There are projects on the shelf. A backup is put back where nothing is yet: on a new tablet, or after a new start with an empty folder.</source>
-        <translation>Hay proyectos en el estante. Una copia se devuelve donde aún no hay nada: en una tableta nueva, o tras empezar de nuevo con una carpeta vacía.</translation>
+        <translation>Hay proyectos en el estante. Un respaldo se recupera donde aún no hay nada: en una tableta nueva, o tras empezar de nuevo con una carpeta vacía.</translation>
     </message>
     <message>
         <source>All of it lies ready. Close Matside and open it again: then it is on the shelf.</source>
@@ -5766,7 +5766,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 shows its stitched line by %2.</source>
-        <translation>En %1 se ve la línea cosida por %2.</translation>
+        <translation>En %1 se ve la línea bordada %2.</translation>
     </message>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
@@ -5781,7 +5781,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Tap the cloth in the picture.</source>
-        <translation>Toque la tela en la foto.</translation>
+        <translation>Tocar la tela en la foto.</translation>
     </message>
     <message>
         <source>Light and dark meet in this place: a print, a fold or a shadow. The mean of all of it is shown.</source>
@@ -5789,11 +5789,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>The mean about the place you tapped. Tap another place to compare.</source>
-        <translation>La media alrededor de donde tocó. Toque otro lugar para comparar.</translation>
+        <translation>La media alrededor del lugar tocado. Tocar otro para comparar.</translation>
     </message>
     <message>
         <source>This picture cannot be read. Choose another one.</source>
-        <translation>Esta foto no se puede leer. Elija otra.</translation>
+        <translation>Esta foto no se puede leer. Elegir otra.</translation>
     </message>
 </context>
 <context>
@@ -5930,11 +5930,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>along, and %1 across, raw</source>
-        <translation>de largo y %1 de ancho, en bruto</translation>
+        <translation>de largo y %1 de ancho, sin rematar</translation>
     </message>
     <message>
         <source>along, and %1 across, finished</source>
-        <translation>de largo y %1 de ancho, terminado</translation>
+        <translation>de largo y %1 de ancho, acabada</translation>
     </message>
     <message>
         <source>of bias, cut %1 wide</source>
@@ -6402,7 +6402,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>fold under</source>
-        <translation>remeter</translation>
+        <translation>remetido</translation>
     </message>
     <message>
         <source>visible sashing</source>
@@ -6580,7 +6580,7 @@ borde cortado</translation>
     <message>
         <source>%1: %2, yours, and %3</source>
         <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
-        <translation>%1: %2, el suyo y %3</translation>
+        <translation>%1: %2, uno para quien enseña y %3</translation>
     </message>
     <message>
         <source>1 student</source>
@@ -6715,15 +6715,15 @@ borde cortado</translation>
     <name>matside::PhotoSource</name>
     <message>
         <source>The camera is gone. Nothing was lost: plug it in again, or choose a picture.</source>
-        <translation>La cámara ya no está. No se perdió nada: conectarla de nuevo o elegir una imagen.</translation>
+        <translation>La cámara ya no está. No se perdió nada: conectarla de nuevo o elegir una foto.</translation>
     </message>
     <message>
         <source>The camera does not answer. Nothing was lost: try again, or choose a picture.</source>
-        <translation>La cámara no responde. No se perdió nada: probar otra vez o elegir una imagen.</translation>
+        <translation>La cámara no responde. No se perdió nada: probar otra vez o elegir una foto.</translation>
     </message>
     <message>
         <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
-        <translation>La cámara no pudo tomar la imagen. No se perdió nada: probar otra vez o elegir una.</translation>
+        <translation>La cámara no pudo tomar la foto. No se perdió nada: probar otra vez o elegir una.</translation>
     </message>
 </context>
 <context>
@@ -6872,7 +6872,7 @@ borde cortado</translation>
     <message>
         <source>step %1</source>
         <extracomment>of the scale from black to white</extracomment>
-        <translation>paso %1</translation>
+        <translation>escalón %1</translation>
     </message>
     <message>
         <source>no colour yet</source>
@@ -6885,11 +6885,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>No patches are listed: look how far apart the cloths lie on the scale.</source>
-        <translation>No hay parches en la lista: mire cuánto se separan las telas en la escala.</translation>
+        <translation>No hay parches en la lista: mirar cuánto se separan las telas en la escala.</translation>
     </message>
     <message>
         <source>Give the ground and the patches their colours: press a cloth.</source>
-        <translation>Dé sus colores al fondo y a los parches: toque una tela.</translation>
+        <translation>Dar sus colores al fondo y a los parches: tocar una tela.</translation>
     </message>
     <message>
         <source>Blocks are stitched already: the order stays as it is.</source>
@@ -6906,11 +6906,11 @@ borde cortado</translation>
     <message>
         <source>Laid from the lowest up as %1, patches that follow each other would be %2 steps apart or more, not %3.</source>
         <extracomment>%1 lists patches, %2 and %3 are numbers of steps of the ten-step scale</extracomment>
-        <translation>Puestos de abajo arriba así: %1, los parches que se siguen distarían %2 pasos o más, no %3.</translation>
+        <translation>Puestos de abajo arriba así: %1, los parches que se siguen quedarían a %2 escalones o más, no a %3.</translation>
     </message>
     <message>
         <source>Look first whether your design lets one lie over the other.</source>
-        <translation>Mire antes si su diseño deja poner uno sobre otro.</translation>
+        <translation>Mirar antes si el diseño deja poner uno sobre otro.</translation>
     </message>
 </context>
 <context>
@@ -7038,22 +7038,22 @@ borde cortado</translation>
     </message>
     <message>
         <source>1 bobbin</source>
-        <translation>1 bobina</translation>
+        <translation>1 canilla</translation>
     </message>
     <message>
         <source>%1 bobbins</source>
-        <translation>%1 bobinas</translation>
+        <translation>%1 canillas</translation>
     </message>
 </context>
 <context>
     <name>matside::StepModel</name>
     <message>
         <source>sent, along</source>
-        <translation>enviado, a lo largo</translation>
+        <translation>enviada, a lo largo</translation>
     </message>
     <message>
         <source>sent, across</source>
-        <translation>enviado, a lo ancho</translation>
+        <translation>enviada, a lo ancho</translation>
     </message>
     <message>
         <source>measured outline, along</source>
@@ -7139,11 +7139,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>Turn the cloth round: its cut edge to your right.</source>
-        <translation>Girar la tela media vuelta: el canto cortado a la derecha.</translation>
+        <translation>Girar la tela media vuelta: el borde cortado a la derecha.</translation>
     </message>
     <message>
         <source>Turn the cloth round: its cut edge to your left.</source>
-        <translation>Girar la tela media vuelta: el canto cortado a la izquierda.</translation>
+        <translation>Girar la tela media vuelta: el borde cortado a la izquierda.</translation>
     </message>
     <message>
         <source>First stitch all its blocks: %1 more</source>
@@ -7161,15 +7161,15 @@ borde cortado</translation>
     <message>
         <source>1 piece</source>
         <extracomment>pieces of cloth she has already</extracomment>
-        <translation>1 pieza</translation>
+        <translation>1 trozo</translation>
     </message>
     <message>
         <source>%1 pieces</source>
-        <translation>%1 piezas</translation>
+        <translation>%1 trozos</translation>
     </message>
     <message>
         <source>a piece of</source>
-        <translation>una pieza de</translation>
+        <translation>un trozo de</translation>
     </message>
     <message>
         <source>its length, along the selvedge</source>
@@ -7194,7 +7194,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 pieces of one cloth are laid out together at most. Take a small one away first.</source>
-        <translation>Se colocan juntas como mucho %1 piezas de una tela. Quitar antes una pequeña.</translation>
+        <translation>Se colocan juntos como mucho %1 trozos de una tela. Quitar antes uno pequeño.</translation>
     </message>
     <message>
         <source>This cloth is bought or begun, so its layout stays. Take the tick away first.</source>
@@ -7210,7 +7210,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Strips of this piece are in a layout that stays.</source>
-        <translation>Hay tiras de esta pieza en un corte que se mantiene.</translation>
+        <translation>Hay tiras de este trozo en un corte que se mantiene.</translation>
     </message>
 </context>
 <context>
@@ -7226,11 +7226,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>for 1 bobbin and the top</source>
-        <translation>para 1 bobina y el hilo superior</translation>
+        <translation>para 1 canilla y el hilo superior</translation>
     </message>
     <message>
         <source>for %1 bobbins and the top</source>
-        <translation>para %1 bobinas y el hilo superior</translation>
+        <translation>para %1 canillas y el hilo superior</translation>
     </message>
     <message>
         <source>quilting needles, a new one every 8 hours</source>
@@ -7351,7 +7351,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>washed %1</source>
-        <translation>lavado %1</translation>
+        <translation>lavada %1</translation>
     </message>
     <message>
         <source>%1 blocks, %2 strips, %3 hours</source>
@@ -7410,11 +7410,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>finished, along</source>
-        <translation>terminado, a lo largo</translation>
+        <translation>acabada, a lo largo</translation>
     </message>
     <message>
         <source>finished, across</source>
-        <translation>terminado, a lo ancho</translation>
+        <translation>acabada, a lo ancho</translation>
     </message>
     <message>
         <source>washing takes</source>
@@ -7434,7 +7434,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>by quarters</source>
-        <translation>por cuartos</translation>
+        <translation>por cuartos de pulgada</translation>
     </message>
     <message>
         <source>by 5 mm</source>
@@ -7462,7 +7462,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>blocks at most</source>
-        <translation>bloques como mucho</translation>
+        <translation>bloques, como mucho</translation>
     </message>
 </context>
 </TS>

@@ -549,7 +549,7 @@
     <name>HoopAside</name>
     <message>
         <source>Last outline ended at {%1}</source>
-        <translation>Le dernier contour finit à {%1}</translation>
+        <translation>Le dernier contour s’est terminé à {%1}</translation>
     </message>
     <message>
         <source>Stops and patches</source>
@@ -717,7 +717,7 @@
     <name>HoopZero</name>
     <message>
         <source>The last outline really ended at</source>
-        <translation>Le dernier contour finit en réalité à</translation>
+        <translation>Le dernier contour s’est vraiment terminé à</translation>
     </message>
     <message>
         <source>from the zero end</source>
@@ -2040,7 +2040,7 @@ bord coupé</translation>
     <message>
         <source>%1, step %2 of 10</source>
         <extracomment>a colour: its hue and its step on the scale from black to white</extracomment>
-        <translation>%1, degré %2 sur 10</translation>
+        <translation>%1, cran %2 sur 10</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, %3 steps apart. That is clear from across the room.</source>
@@ -2124,7 +2124,7 @@ bord coupé</translation>
     <message>
         <source>Back</source>
         <extracomment>the back face of the piece</extracomment>
-        <translation>Retour</translation>
+        <translation>Dos</translation>
     </message>
     <message>
         <source>The back in grey</source>
@@ -2157,7 +2157,7 @@ bord coupé</translation>
     <message>
         <source>Design</source>
         <extracomment>which of the block designs is judged</extracomment>
-        <translation>Modèle</translation>
+        <translation>Motif</translation>
     </message>
     <message>
         <source>Lay them in this order</source>
@@ -2557,7 +2557,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The last outline ended at {%1}.</source>
-        <translation>Le dernier contour finit à {%1}.</translation>
+        <translation>Le dernier contour s’est terminé à {%1}.</translation>
     </message>
     <message>
         <source>Hoop: the strip end to end</source>
@@ -3366,7 +3366,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>placing by eye, within</source>
-        <translation>pose à l’œil, à</translation>
+        <translation>pose à l’œil, à … près</translation>
     </message>
     <message>
         <source>sliver cut away</source>
@@ -3403,7 +3403,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>binding’s seam</source>
-        <translation>couture de la finition</translation>
+        <translation>couture du biais de finition</translation>
     </message>
     <message>
         <source>binding</source>
@@ -3894,7 +3894,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>allowances will meet within</source>
-        <translation>marges se rejoignent à</translation>
+        <translation>marges se rejoignent à … près</translation>
     </message>
     <message>
         <source>short sashings a face</source>
@@ -4102,8 +4102,8 @@ bord coupé</translation>
         <translation>bloc rogné</translation>
     </message>
     <message>
-        <source>joint number</source>
-        <translation>nombre de l’assemblage</translation>
+        <source>number of the join</source>
+        <translation>numéro de l’assemblage</translation>
     </message>
     <message>
         <source>outlines</source>
@@ -4844,7 +4844,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>A cross line lies on the fold, the edge just inside both ragged ends.</source>
-        <translation>Une ligne de travers est sur le pli, le bord juste en deçà des deux bouts effilochés.</translation>
+        <translation>Une ligne transversale est sur le pli, le bord juste en deçà des deux bouts effilochés.</translation>
     </message>
     <message>
         <source>The line touches at both ends.</source>
@@ -4985,7 +4985,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with a cross line on the fold.</source>
-        <translation>«&#x202f;%1&#x202f;» avec une ligne de travers sur le pli.</translation>
+        <translation>«&#x202f;%1&#x202f;» avec une ligne transversale sur le pli.</translation>
     </message>
     <message>
         <source>By the mat&apos;s lines: %1 from %2, at both ends.</source>
@@ -6170,7 +6170,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1 started</source>
-        <translation>%1 commençait</translation>
+        <translation>%1 a commencé</translation>
     </message>
     <message>
         <source>from the last outline</source>
@@ -6250,11 +6250,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Bobbin: for 1 more block</source>
-        <translation>Canette&#x202f;: pour 1 bloc encore</translation>
+        <translation>Canette : encore pour 1 bloc</translation>
     </message>
     <message>
         <source>Bobbin: for %1 more blocks</source>
-        <translation>Canette&#x202f;: pour %1 blocs encore</translation>
+        <translation>Canette : encore pour %1 blocs</translation>
     </message>
     <message>
         <source>About %1 minutes a block, by your own last blocks</source>
@@ -6872,7 +6872,7 @@ bord coupé</translation>
     <message>
         <source>step %1</source>
         <extracomment>of the scale from black to white</extracomment>
-        <translation>degré %1</translation>
+        <translation>cran %1</translation>
     </message>
     <message>
         <source>no colour yet</source>
@@ -6906,7 +6906,7 @@ bord coupé</translation>
     <message>
         <source>Laid from the lowest up as %1, patches that follow each other would be %2 steps apart or more, not %3.</source>
         <extracomment>%1 lists patches, %2 and %3 are numbers of steps of the ten-step scale</extracomment>
-        <translation>Dans cet ordre, de bas en haut&#x202f;: %1. Les pièces qui se suivent auraient alors %2 degrés d’écart ou plus, au lieu de %3.</translation>
+        <translation>Dans cet ordre, de bas en haut&#x202f;: %1. Les pièces qui se suivent auraient alors %2 crans d’écart ou plus, au lieu de %3.</translation>
     </message>
     <message>
         <source>Look first whether your design lets one lie over the other.</source>
@@ -7265,11 +7265,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>A cross line through the outline’s corner. The outer line, not the echo line.</source>
-        <translation>Une ligne de travers par le coin du contour. La ligne extérieure, pas la ligne d’écho.</translation>
+        <translation>Une ligne transversale par le coin du contour. La ligne extérieure, pas la ligne d’écho.</translation>
     </message>
     <message>
         <source>Turn the block a quarter, never over. A cross line on side 1.</source>
-        <translation>Tourner le bloc d’un quart, ne jamais le retourner. Une ligne de travers sur le côté 1.</translation>
+        <translation>Tourner le bloc d’un quart, ne jamais le retourner. Une ligne transversale sur le côté 1.</translation>
     </message>
     <message>
         <source>Side %1 of 4</source>
@@ -7291,7 +7291,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
-        <translation>Tourner encore. Les deux doivent concorder, une ligne en travers sur le côté 1 ou 3.</translation>
+        <translation>Tourner encore. Les deux doivent concorder, une ligne transversale sur le côté 1 ou 3.</translation>
     </message>
 </context>
 <context>
@@ -7321,12 +7321,12 @@ bord coupé</translation>
     <message>
         <source>%1 over</source>
         <extracomment>the piece hangs over the table&apos;s edge by so much</extracomment>
-        <translation>tombant %1</translation>
+        <translation>%1 de tombant</translation>
     </message>
     <message>
         <source>%1 bare</source>
         <extracomment>so much of the table shows beside the piece</extracomment>
-        <translation>nu %1</translation>
+        <translation>%1 à nu</translation>
     </message>
     <message>
         <source>%1 all round</source>
@@ -7390,7 +7390,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>bare at each end</source>
-        <translation>nu à chaque bout</translation>
+        <translation>à nu à chaque bout</translation>
     </message>
     <message>
         <source>At each end</source>
@@ -7402,7 +7402,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>bare at each side</source>
-        <translation>nu à chaque côté</translation>
+        <translation>à nu à chaque côté</translation>
     </message>
     <message>
         <source>At each side</source>
@@ -7434,7 +7434,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>by quarters</source>
-        <translation>par quarts</translation>
+        <translation>par quarts de pouce</translation>
     </message>
     <message>
         <source>by 5 mm</source>

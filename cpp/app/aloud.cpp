@@ -72,7 +72,7 @@ QString Aloud::words() const
         if (trim.second().valid)
             spoken.lines << trim.second().text + QLatin1Char(' ') + trim.secondSays();
     }
-    return readOut(spoken, m_reads.language.code() == QStringLiteral("en"));
+    return readOut(spoken, m_reads.language.code());
 }
 
 void Aloud::follow()

@@ -13,6 +13,9 @@ constexpr QLatin1String standIn{"mock"};
 std::optional<QLocale> localeFor(const QTextToSpeech &engine, const QString &language)
 {
     const QLocale::Language wanted = QLocale(language).language();
+    // A code nobody knows becomes the C locale, and some engines offer voices under that name.
+    if (wanted == QLocale::AnyLanguage || wanted == QLocale::C)
+        return std::nullopt;
     for (const QLocale &locale : engine.availableLocales())
         if (locale.language() == wanted)
             return locale;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/spokenwords.h"
 
+#include "app/spokentongues.h"
+
 #include <QCoreApplication>
 #include <QRegularExpression>
 
@@ -158,12 +160,14 @@ QString numberInWords(qint64 number)
     return thousands + (rest < 100 ? QStringLiteral(" and ") : QStringLiteral(" ")) + belowThousand(rest);
 }
 
-QString inSpokenWords(const QString &printed, bool english)
+QString inSpokenWords(const QString &printed, const QString &language)
 {
     QString text = printed;
-    text.remove(QLatin1Char('{')).remove(QLatin1Char('}')).remove(QLatin1Char('"'));
-    if (!english)
-        return text;
+    // Braces and quotation marks are for the eye.
+    static const QRegularExpression marks(QStringLiteral("[{}\"„“”]|«[  ]?|[  ]?»"));
+    text.remove(marks);
+    if (language != QStringLiteral("en"))
+        return inWordsOf(text, language);
     static const QRegularExpression figure(
         QStringLiteral("(?<![\\w.])(\u2212)?(?:(\\d+) (\\d+)/(\\d+)|(\\d+)/(\\d+)|(\\d+)\\.(\\d+)|(\\d+))"
                        "(?: (in|mm|cm|m|yd)\\b| ?(%))?(?![\\w/])( lines?\\b)?"));
@@ -185,7 +189,7 @@ QString inSpokenWords(const QString &printed, bool english)
     return says.replace(QStringLiteral(" \u00d7 "), QStringLiteral(" by "));
 }
 
-QString readOut(const SpokenStep &step, bool english)
+QString readOut(const SpokenStep &step, const QString &language)
 {
     QStringList says{ended(step.title), ended(step.figure), ended(step.does)};
     if (step.twoRulers)
@@ -195,7 +199,7 @@ QString readOut(const SpokenStep &step, bool english)
         says << ended(line);
     says << ended(step.caution);
     says.removeAll(QString());
-    return inSpokenWords(says.join(QLatin1Char(' ')), english);
+    return inSpokenWords(says.join(QLatin1Char(' ')), language);
 }
 
 bool takesABlade(const Step &step)

@@ -13,10 +13,9 @@ namespace matside {
 
 /// What is printed on the screen as a person would say it: "11 3/4 in" → "eleven and three quarter inches",
 /// "12 × 13 1/4 in" → "twelve by thirteen and a quarter inches", "8.5 mm" → "eight point five millimetres",
-/// "2 of 3" → "two of three". Braces are dropped. A name with a digit in it ("A1") stays as it is. Only
-/// English is put into words: in any other language the figures are left to the voice, which knows how to say
-/// them.
-[[nodiscard]] QString inSpokenWords(const QString &printed, bool english = true);
+/// "2 of 3" → "two of three". Braces are dropped. A name with a digit in it ("A1") stays as it is. Other
+/// languages are put into words by inWordsOf().
+[[nodiscard]] QString inSpokenWords(const QString &printed, const QString &language = QStringLiteral("en"));
 
 /// A step read out: where in the run, the figure, what to do, how many rulers and where they lie, and the
 /// caution. One sentence an entry, ready to be spoken; `lines` are where the ruler lies, as printed.
@@ -28,7 +27,7 @@ struct SpokenStep {
     QStringList lines;
     QString caution;
 };
-[[nodiscard]] QString readOut(const SpokenStep &step, bool english = true);
+[[nodiscard]] QString readOut(const SpokenStep &step, const QString &language = QStringLiteral("en"));
 
 /// Whether a blade is in the hand at this step: by itself nothing is read out there.
 [[nodiscard]] bool takesABlade(const Step &step);

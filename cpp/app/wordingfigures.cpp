@@ -97,7 +97,7 @@ constexpr std::array terms{
     Worded{"allowanceGap", QT_TRANSLATE_NOOP("Words", "gap on paper")},
     Worded{"bulk", QT_TRANSLATE_NOOP("Words", "taken by the bulk")},
     Worded{"trimmed", QT_TRANSLATE_NOOP("Words", "trimmed block")},
-    Worded{"join", QT_TRANSLATE_NOOP("Words", "joint number")},
+    Worded{"join", QT_TRANSLATE_NOOP("Words", "number of the join")},
     Worded{"fold", QT_TRANSLATE_NOOP("Words", "fold under")},
     Worded{"outlines", QT_TRANSLATE_NOOP("Words", "outlines")},
     Worded{"outside", QT_TRANSLATE_NOOP("Words", "cloth kept outside")},

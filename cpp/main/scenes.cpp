@@ -5,6 +5,9 @@
 #include <QEventLoop>
 #include <QTimer>
 
+#include <cmath>
+#include <memory>
+
 namespace matside {
 
 namespace {
@@ -31,16 +34,48 @@ void toAFigure(Room &room)
     }
 }
 
-/// The trimming of the Trim station in hand, that many of the block's sides cut.
-void toASide(Room &room, int cut)
+/// The first step of the station that does this, in hand.
+void toAStep(Room &room, const char *does)
 {
     for (int row = 0; row < room.steps().steps()->count(); ++row) {
         room.steps().goTo(row);
-        if (room.steps().doing() == QStringLiteral("trim-block"))
-            break;
+        if (room.steps().doing() == QLatin1String(does))
+            return;
     }
+}
+
+/// The trimming of the Trim station in hand, that many of the block's sides cut.
+void toASide(Room &room, int cut)
+{
+    toAStep(room, "trim-block");
     for (int side = 0; side < cut; ++side)
         room.trim().cut();
+}
+
+/// The trial put off and the blocks of the first strip stitched, the first of them a little of a diamond; a
+/// piece that has blocks already stays as it is. How many changes that were, to be taken back.
+int stitchAStrip(Room &room)
+{
+    Project next = room.workspace().project();
+    if (!next.made.blocks.empty())
+        return 0;
+    const Pair outline = room.workspace().plan().block.outline;
+    next.made.trialPutOff = true;
+    for (int place = 1; place <= 4; ++place) {
+        MadeBlock block;
+        block.block = "A" + std::to_string(place);
+        block.strip = 1;
+        block.place = place;
+        block.outline = {outline.along, outline.across};
+        next.made.blocks.push_back(block);
+    }
+    const double along = outline.along.asMm();
+    const double across = outline.across.asMm();
+    const Length diagonal = Length::mmTenths(std::lround(10 * std::sqrt(along * along + across * across)));
+    MadeBlock &leans = next.made.blocks.front();
+    leans.sides = {outline.along, outline.across, outline.along, outline.across};
+    leans.diagonals = {diagonal + Length::mmTenths(24), diagonal - Length::mmTenths(24)};
+    return room.workspace().commit("done", next) ? 1 : 0;
 }
 
 /// The sheets of the page at hand.
@@ -230,16 +265,37 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     log("log", "");
     log("photo", "photo");
     log("flags", "flags");
-    at(QStringLiteral("gallery"), Station::Hoop,
-       [&window] { openSide(window, QStringLiteral("hoop"), "gallery"); });
-    const auto beside = [&](Station station, std::initializer_list<const char *> sides) {
-        const QString name = nameOf(static_cast<int>(station));
-        for (const char *side : sides)
-            at(name + QLatin1Char('-') + QLatin1String(side), station,
-               [&window, name, side] { openSide(window, name, side); });
+    // What is seen only once the trial is past: a strip is stitched for it, and taken back again.
+    const auto stitched = [&](const QString &name, Station station, const std::function<void()> &opens) {
+        const auto changes = std::make_shared<int>(0);
+        at(name, station, [&room, station, opens, changes] {
+            *changes = stitchAStrip(room);
+            room.session().setStation(static_cast<int>(station));
+            opens();
+        });
+        scenes.back().leave = [&room, leaves = scenes.back().leave, changes] {
+            leaves();
+            for (; *changes > 0; --*changes)
+                (void)room.workspace().undo();
+        };
     };
-    beside(Station::Join, {"test", "map", "gauge", "ways"});
-    beside(Station::Edge, {"measure", "joins", "section", "corners", "care"});
+    const auto side = [&window](Station station, const char *what) {
+        return [&window, name = nameOf(static_cast<int>(station)), what] { openSide(window, name, what); };
+    };
+    const auto sideName = [](Station station, const char *what) {
+        return nameOf(static_cast<int>(station)) + QLatin1Char('-') + QLatin1String(what);
+    };
+    stitched(QStringLiteral("gallery"), Station::Hoop, side(Station::Hoop, "gallery"));
+    at(sideName(Station::Join, "test"), Station::Join, side(Station::Join, "test"));
+    stitched(QStringLiteral("join-short"), Station::Join, [&room] { toAStep(room, "join-short"); });
+    stitched(QStringLiteral("join-rows"), Station::Join, [&room] { toAStep(room, "join-long-row"); });
+    for (const char *what : {"map", "gauge", "ways"})
+        stitched(sideName(Station::Join, what), Station::Join, [&room, opens = side(Station::Join, what)] {
+            toAStep(room, "join-short");
+            opens();
+        });
+    for (const char *what : {"measure", "joins", "section", "corners", "care"})
+        at(sideName(Station::Edge, what), Station::Edge, side(Station::Edge, what));
     // Two sides are cut to show the third, and taken back again.
     at(QStringLiteral("trim-side"), Station::Trim, [&room] { toASide(room, 0); });
     at(QStringLiteral("trim-third"), Station::Trim, [&room] { toASide(room, 2); });
@@ -248,7 +304,7 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
             (void)room.workspace().undo();
         leaves();
     };
-    at(QStringLiteral("measure"), Station::Trim, [&room, &window] {
+    stitched(QStringLiteral("measure"), Station::Trim, [&room, &window] {
         toASide(room, 0);
         if (QQuickItem *lies = over(window))
             lies->setProperty("shows", QStringLiteral("measure"));

@@ -18,6 +18,7 @@ Item {
 
     PrintCanvas {
         anchors.fill: parent
+        anchors.bottomMargin: times.visible ? times.implicitHeight + Theme.mm(1) : 0
         shows: [root.corners]
         mirrored: false // a block's own left and right are never mirrored
         Accessible.ignored: true
@@ -46,9 +47,10 @@ Item {
         }
     }
     Word {
+        id: times
         anchors.bottom: parent.bottom
-        anchors.right: parent.right
-        anchors.margins: Theme.mm(1)
+        width: parent.width
+        horizontalAlignment: Text.AlignHCenter
         visible: root.times > 1
         text: qsTr("drawn %1 times as crooked").arg(root.times)
         color: Theme.colors.inkSoft

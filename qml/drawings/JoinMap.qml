@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Parts
 import Matside.Theme
+import "printing.js" as Printing
 
 /** The layout of the blocks, front or back: what is joined, which two come now, and which way is up. */
 Item {
@@ -31,9 +32,28 @@ Item {
     Accessible.name: accessibleName
 
     Word {
-        x: Theme.margin
+        x: root.x0
         y: Theme.mm(1)
         text: root.back ? qsTr("back, as it lies turned over") : qsTr("front")
+    }
+    PrintCanvas {
+        anchors.fill: parent
+        mirrored: false
+        shows: [root.blocks, root.back, root.columns, root.rows]
+        Accessible.ignored: true
+        onPrinting: context => {
+            const c = Theme.colors, u = unit, s = root.cell, role = root.back ? "back" : "front";
+            root.blocks.forEach((held, i) => {
+                const column = i % root.columns;
+                const x = root.x0 + (root.back ? root.columns - 1 - column : column) * (s + root.air);
+                const y = root.y0 + Math.floor(i / root.columns) * (s + root.air);
+                if (held.joined)
+                    Printing.clothRect(context, c, role, x, y, s, s, u);
+                if (!held.now && s > Theme.mm(6))
+                    Printing.roleRect(context, held.joined ? "stitched" : "planned", x + s * 0.08, y + s * 0.08, s * 0.84, s * 0.84,
+                                      held.joined ? c.stitched : c.inkSoft, 1.6 * u * c.lineScale);
+            });
+        }
     }
     Repeater {
         model: root.blocks.length
@@ -49,7 +69,7 @@ Item {
             y: root.y0 + Math.floor(index / root.columns) * (root.cell + root.air)
             width: root.cell
             height: root.cell
-            color: now ? Theme.colors.ink : joined ? (root.back ? Theme.colors.back : Theme.colors.front) : Theme.colors.raised
+            color: now ? Theme.colors.ink : "transparent"
             border.color: Theme.colors.ink
             border.width: now ? Theme.keyBold : Theme.keyThin
             Pressable {

@@ -18,7 +18,8 @@ Fingertip {
 
     readonly property real from: Theme.mm(10)
     readonly property real k: lengthMm > 0 ? (width - from - Theme.mm(6)) / lengthMm : 0
-    readonly property real tapeY: height * 0.52
+    /** Above the tape there is room for the large figure of the mark in hand, whatever the height. */
+    readonly property real tapeY: Math.max(height * 0.52, Theme.mm(21))
 
     pushed: true
     onStruck: at => root.scan(at.x)

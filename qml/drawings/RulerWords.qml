@@ -109,7 +109,23 @@ Item {
         y: root.lie ? root.lie.cutTop + 7.6 * root.mm : 0
         Accessible.ignored: true
     }
+    Rectangle {
+        // A long word reaches under the cutter: it stands before it then.
+        visible: folds.visible && !root.clothAtLeft && root.behind - folds.implicitWidth < (root.lie?.blade ?? 0) + 12 * root.mm
+        x: folds.x - root.mm
+        y: folds.y + root.mm * 0.4
+        width: folds.implicitWidth + 2 * root.mm
+        height: folds.implicitHeight - root.mm * 0.4
+        color: Theme.colors.paper
+        Rectangle {
+            // The tone of cloth that is not kept.
+            anchors.fill: parent
+            opacity: 0.42
+            color: root.ground
+        }
+    }
     Word {
+        id: folds
         visible: root.lie !== null && (root.lie.v.on !== "outline")
         wrapMode: Text.NoWrap
         bold: true

@@ -45,7 +45,7 @@ Keypad {
     visible: open
     x: !roomy ? 0 : home.x > 0 ? parent.width - besideWidth : home.x
     width: roomy ? besideWidth : parent.width
-    height: roomy ? home.height : Math.min(parent.height, Theme.mm(!lies ? 146 : crowded ? 102 : 86))
+    height: roomy ? Math.min(parent.height, Math.max(home.height, decimal || counting || marks.length <= 12 ? 0 : Theme.mm(158))) : Math.min(parent.height, Theme.mm(!lies ? 146 : crowded ? 102 : 86))
     y: parent.height - height
     onDone: text => root.given(root.asked, text)
     onCancelled: close()

@@ -50,7 +50,7 @@ Item {
     Pressable {
         visible: root.figured && root.small
         y: root.headHeight
-        width: parent.width - (off.visible ? off.width + Theme.mm(1.5) : 0)
+        width: parent.width - (off.visible ? off.width + Theme.gap : 0)
         height: parent.height - y
         enabled: root.figure?.hasWorking ?? false
         accessibleName: root.figure?.text ?? ""
@@ -58,7 +58,7 @@ Item {
         onClicked: root.working(root.figure.key)
         FigureText {
             figure: root.figure
-            cap: Math.min(Theme.capFigure, parent.height * 0.62)
+            cap: Math.min(Theme.capFigure, parent.height * (off.visible ? 0.44 : 0.62))
             availableWidth: parent.width
             showLean: false
             accessibleIgnored: true
@@ -68,7 +68,8 @@ Item {
         id: off
         visible: StepModel.trial && root.figured && root.small
         x: parent.width - width
-        y: root.height - height
+        // Its foot stands level with that of the targets.
+        y: (root.height + Theme.target) / 2 - height
     }
     WorkedFigure {
         id: number

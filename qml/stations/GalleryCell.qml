@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
@@ -27,18 +28,13 @@ Pressable {
         fill: root.pressed ? Theme.colors.ink : Theme.colors.raised
         stroke: root.blockState === "spoiled" || root.blockState === "lost" ? Theme.colors.stop : Theme.colors.ink
     }
-    Word {
+    BlockSketch {
         visible: small.status !== Image.Ready
         anchors.fill: small
-        horizontalAlignment: Text.AlignHCenter
-        verticalAlignment: Text.AlignVCenter
-        // A name stays on one line, however narrow the cell.
-        wrapMode: Text.NoWrap
-        cap: Math.max(Theme.capWord, Math.min(Theme.capSecond, width * 0.9 / Math.max(1, text.length)))
-        bold: true
-        text: root.block
-        color: root.pressed ? Theme.colors.raised : root.blockState === "to-do" ? Theme.colors.inkSoft : Theme.colors.ink
-        Accessible.ignored: true
+        block: root.block
+        made: root.blockState !== "to-do"
+        lost: root.blockState === "spoiled" || root.blockState === "lost"
+        ink: root.pressed && !made ? Theme.colors.raised : root.blockState === "to-do" ? Theme.colors.inkSoft : Theme.colors.ink
     }
     Image {
         id: small

@@ -49,7 +49,7 @@ WidePage {
     }
     MarkTape {
         width: parent.width
-        height: parent.height * 0.46
+        height: Math.max(parent.height * 0.46, Theme.mm(37))
         visible: JoinModel.marking && JoinModel.marks.length > 0 && !StepModel.finished
         marks: JoinModel.marks
         lengthMm: JoinModel.rowMm
@@ -59,10 +59,12 @@ WidePage {
     }
     JoinMap {
         readonly property bool whole: !JoinModel.marking || JoinModel.marks.length === 0
-        y: whole ? 0 : parent.height * 0.48
-        width: parent.width
-        height: parent.height - y - Theme.mm(2)
-        visible: !root.sewing && !StepModel.finished
+        x: Theme.margin
+        y: whole ? 0 : Math.max(parent.height * 0.48, Theme.mm(37))
+        width: parent.width - 2 * Theme.margin
+        height: parent.height - y - Theme.mm(2) - (more.visible ? more.height + Theme.gap : 0)
+        // Under a tape on a low screen there is no room for a map that could be read.
+        visible: !root.sewing && !StepModel.finished && cell >= Theme.mm(3)
         columns: JoinModel.columns
         rows: JoinModel.rows
         blocks: JoinModel.blocks

@@ -29,21 +29,34 @@ Item {
     GridView {
         id: list
         objectName: "flags"
-        cellWidth: width > Theme.mm(120) ? width / 2 : width
-        cellHeight: Theme.targetLeast
-        y: head.y + head.height + Theme.gap
-        width: parent.width
+        /** Beside each other as many as stay wide enough for two words on a line. */
+        readonly property int across: Math.max(1, Math.floor(width / Theme.mm(46)))
+        cellWidth: width / across
+        cellHeight: Theme.mm(17) + Theme.gap
+        x: Theme.margin
+        y: head.y + head.height + Theme.margin
+        width: parent.width - 2 * Theme.margin + Theme.gap
         height: words.y - y - Theme.gap
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         model: BlockLog.flags
-        delegate: ChoiceRow {
+        delegate: Item {
+            id: cell
             required property var modelData
             width: list.cellWidth
             height: list.cellHeight
-            text: modelData.says
-            chosen: modelData.chosen
-            onClicked: BlockLog.toggleFlag(modelData.code)
+            CutButton {
+                width: parent.width - Theme.gap
+                height: parent.height - Theme.gap
+                inList: true
+                kind: cell.modelData.chosen ? "action" : "outline"
+                cap: Theme.capWord
+                text: cell.modelData.says
+                Accessible.role: Accessible.CheckBox
+                Accessible.checkable: true
+                Accessible.checked: cell.modelData.chosen
+                onClicked: BlockLog.toggleFlag(cell.modelData.code)
+            }
         }
     }
     PlainField {

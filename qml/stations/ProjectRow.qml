@@ -22,6 +22,8 @@ Item {
     required property color bindingColour
     required property bool started
 
+    /** The height a row may take while there are few of them: then its picture is the larger. */
+    property real room: 0
     property bool opened: false
     property bool renaming: false
 
@@ -34,7 +36,7 @@ Item {
     Item {
         id: line
         width: parent.width
-        height: Math.max(Theme.target, words.height + Theme.mm(5))
+        height: Math.max(Theme.target, words.height + Theme.mm(5), picture.height + Theme.mm(5))
 
         Pressable {
             width: parent.width - dots.width - Theme.gapTargets
@@ -47,8 +49,8 @@ Item {
                 id: picture
                 x: Theme.margin
                 anchors.verticalCenter: parent.verticalCenter
-                width: Theme.mm(30)
-                height: Theme.mm(20)
+                width: Math.max(Theme.mm(30), Math.min(1.5 * height, root.width * 0.36))
+                height: Math.max(Theme.mm(20), Math.min(Theme.mm(60), root.room - Theme.mm(6)))
                 columns: root.columns
                 rows: root.rows
                 ratio: root.blockRatio

@@ -39,6 +39,7 @@ FocusScope {
         delegate: ProjectRow {
             required property int index
             width: list.width
+            room: root.opened === "" ? list.height / Math.max(1, list.count) : 0
             onTold: shown.follow(index)
             opened: root.opened === id
             onToggled: root.opened = opened ? "" : id

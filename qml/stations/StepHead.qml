@@ -16,6 +16,12 @@ Item {
 
     implicitHeight: title.implicitHeight + (trying && title.lineCount < 2 ? Theme.mm(1.4) : 0)
 
+    /** On the trial, beside its button: set on one line where the least size allows it. */
+    readonly property real whole: Math.max(1, letters.advanceWidth(title.text))
+    readonly property bool oneLine: trying && title.width > 0 && whole * Theme.capWord / Theme.capHead < title.width * 0.97
+    readonly property real mostCap: oneLine ? Math.min(Theme.capHead, Theme.capHead * 0.97 * title.width / whole)
+                                    : trying && Theme.small ? Theme.mm(4.6) : Theme.capHead
+
     FontMetrics {
         id: letters
         font.family: Theme.family
@@ -25,8 +31,8 @@ Item {
     Word {
         id: title
         y: root.trying && lineCount < 2 ? Theme.mm(0.6) : 0
-        width: parent.width - (root.trying ? off.width + Theme.mm(1.5) : tally.visible ? tally.width + Theme.gap : 0)
-        cap: Math.max(Theme.capWord, Math.min(Theme.capHead, Theme.capHead * 0.97 * width / root.longest))
+        width: parent.width - (root.trying ? off.width + Theme.gap : tally.visible ? tally.width + Theme.gap : 0)
+        cap: Math.max(Theme.capWord, Math.min(root.mostCap, Theme.capHead * 0.97 * width / root.longest))
         bold: true
         text: !root.finished ? (Session.station === 4 ? TrimModel.title : StepModel.title) : qsTr("Nothing left to do here")
     }

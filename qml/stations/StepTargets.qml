@@ -18,7 +18,8 @@ Item {
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
     implicitHeight: (action.visible && !inRow ? action.height + air : 0) + Theme.target
-    readonly property real wrongWidth: Theme.mm(36)
+    /** Beside the trial's own button the row is narrow: this one takes what its longest word needs. */
+    readonly property real wrongWidth: inRow && StepModel.trial ? Math.max(Theme.mm(24), Math.min(Theme.mm(36), amiss.leastWidth)) : Theme.mm(36)
 
     // The pedal presses the target itself, so that a bounce is not taken twice.
     function takeNext() {
@@ -61,6 +62,7 @@ Item {
         onClicked: StepModel.back()
     }
     CutButton {
+        id: amiss
         objectName: "wrong"
         x: root.inRow ? (Theme.left ? before.x - width - root.air : before.width + root.air)
            : Theme.left ? 0 : parent.width - width
