@@ -121,7 +121,6 @@ void shopPart(Paper &paper, const Job &job)
     paper.part(90);
     const QString head = tell(QT_TRANSLATE_NOOP("Sheet", "To buy, cloth by cloth"));
     paper.head(head);
-    paper.goesOn(head);
     Columns table(paper, {10, 18, 34, paper.width() - 62}, {});
     for (const Buy &buy : job.shop) {
         QString says = QStringLiteral("{%1} ").arg(clothText(job.project, buy.cloth));
