@@ -43,6 +43,9 @@ QString wordsOf(const Step &step, const Job &job)
     QStringList lines{u'{' + doesText(step, job.project) + u'}'};
     if (step.trial)
         lines += tell(QT_TRANSLATE_NOOP("Sheet", "For the trial."));
+    if (step.seam)
+        lines += tell(QT_TRANSLATE_NOOP("Sheet", "Seam %1."))
+                     .arg(braced(*step.seam, job.project.marks(), Round::Fine));
     if (step.ruler)
         lines += rulerLines(*step.ruler, job.project.marks());
     if (!step.check.empty())
