@@ -39,6 +39,8 @@ class Sheet:
         planned = subprocess.run([matside, "--plan", source], capture_output=True, text=True)
         self.project, self.plan = project, json.loads(planned.stdout)
         raw = subprocess.run(["pdftotext", "-raw", pdf, "-"], capture_output=True, text=True, check=True).stdout
+        told = subprocess.run(["pdfinfo", pdf], capture_output=True, text=True, check=True).stdout
+        self.pages = int(re.search(r"Pages:\s+(\d+)", told).group(1))
         self.text = re.sub(r"\s+", " ", raw.replace("\u00a0", " "))
 
 
@@ -107,6 +109,19 @@ def figures(text):
     return collections.Counter(re.findall(r"\d+(?:[.,/]\d+)?", text.replace(",", ".")))
 
 
+def crowded(matside, project, folder):
+    """The short form is one page, a kit of a class another, on either paper and in every language."""
+    for language in ("en", "de", "es", "fr"):
+        for paper in ("a4", "letter"):
+            short = Sheet(matside, project, folder, paper, language, "short")
+            if short.pages != 1:
+                yield f"{language} {paper}: the short form has {short.pages} pages"
+            alone, more = (Sheet(matside, {**project, "kits": kits}, folder, paper, language, "class").pages
+                           for kits in (2, 3))
+            if more != alone + 1:
+                yield f"{language} {paper}: a kit takes {more - alone} pages"
+
+
 def main():
     options = argparse.ArgumentParser(description=__doc__)
     options.add_argument("--matside", required=True)
@@ -146,6 +161,7 @@ def main():
             if figures(other.text) != figures(english.text):
                 more, less = figures(other.text) - figures(english.text), figures(english.text) - figures(other.text)
                 wrong.append(f"{language}: figures more {dict(more)}, less {dict(less)} than in English")
+        wrong += crowded(asked.matside, demo, folder)
     print(f"{planned} sheets looked through, of {tried} pieces tried, seed {seed}")
     for one in wrong:
         print(one, file=sys.stderr)
