@@ -1749,6 +1749,16 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>the whole job on paper, as a PDF to be printed</extracomment>
         <translation>Blatt für die Wand</translation>
     </message>
+    <message>
+        <source>Sheet on one page</source>
+        <extracomment>the same on a single page, as a PDF</extracomment>
+        <translation>Blatt auf einer Seite</translation>
+    </message>
+    <message>
+        <source>Sheets for a class</source>
+        <extracomment>what is cut for all students, and a page for each one&apos;s kit, as a PDF</extracomment>
+        <translation>Blätter für einen Kurs</translation>
+    </message>
 </context>
 <context>
     <name>PutOff</name>
@@ -2711,6 +2721,20 @@ Schnittkante</translation>
     <message>
         <source>the folder cannot be made</source>
         <translation>der Ordner kann nicht angelegt werden</translation>
+    </message>
+    <message>
+        <source>Piece %1 of what you have</source>
+        <extracomment>a piece of cloth she has already, numbered</extracomment>
+        <translation>Stück %1 vom Vorrat</translation>
+    </message>
+    <message>
+        <source>%1 left over</source>
+        <extracomment>%1 a length: nothing is cut from that much of the strip</extracomment>
+        <translation>%1 bleiben übrig</translation>
+    </message>
+    <message>
+        <source>Seam %1.</source>
+        <translation>Naht %1.</translation>
     </message>
 </context>
 <context>
@@ -6934,6 +6958,10 @@ Schnittkante</translation>
     <message>
         <source>Written to %1. Print it at its true size.</source>
         <translation>Nach %1 geschrieben. In wahrer Größe drucken.</translation>
+    </message>
+    <message>
+        <source>It is for one maker. Say at the Shop station how many kits a class needs.</source>
+        <translation>Es ist für eine Person. Bei „Kaufen“ angeben, wie viele Sätze ein Kurs braucht.</translation>
     </message>
 </context>
 <context>

@@ -1749,6 +1749,16 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>the whole job on paper, as a PDF to be printed</extracomment>
         <translation>Hoja para la pared</translation>
     </message>
+    <message>
+        <source>Sheet on one page</source>
+        <extracomment>the same on a single page, as a PDF</extracomment>
+        <translation>Hoja de una página</translation>
+    </message>
+    <message>
+        <source>Sheets for a class</source>
+        <extracomment>what is cut for all students, and a page for each one&apos;s kit, as a PDF</extracomment>
+        <translation>Hojas para una clase</translation>
+    </message>
 </context>
 <context>
     <name>PutOff</name>
@@ -2711,6 +2721,20 @@ borde cortado</translation>
     <message>
         <source>the folder cannot be made</source>
         <translation>la carpeta no puede crearse</translation>
+    </message>
+    <message>
+        <source>Piece %1 of what you have</source>
+        <extracomment>a piece of cloth she has already, numbered</extracomment>
+        <translation>Pieza %1 de lo que tiene</translation>
+    </message>
+    <message>
+        <source>%1 left over</source>
+        <extracomment>%1 a length: nothing is cut from that much of the strip</extracomment>
+        <translation>sobran %1</translation>
+    </message>
+    <message>
+        <source>Seam %1.</source>
+        <translation>Costura %1.</translation>
     </message>
 </context>
 <context>
@@ -6934,6 +6958,10 @@ borde cortado</translation>
     <message>
         <source>Written to %1. Print it at its true size.</source>
         <translation>Escrito en %1. Imprimir a tamaño real.</translation>
+    </message>
+    <message>
+        <source>It is for one maker. Say at the Shop station how many kits a class needs.</source>
+        <translation>Es para una persona. Indicar en «Comprar» cuántos juegos necesita una clase.</translation>
     </message>
 </context>
 <context>

@@ -1749,6 +1749,16 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>the whole job on paper, as a PDF to be printed</extracomment>
         <translation>Feuille pour le mur</translation>
     </message>
+    <message>
+        <source>Sheet on one page</source>
+        <extracomment>the same on a single page, as a PDF</extracomment>
+        <translation>Feuille d’une page</translation>
+    </message>
+    <message>
+        <source>Sheets for a class</source>
+        <extracomment>what is cut for all students, and a page for each one&apos;s kit, as a PDF</extracomment>
+        <translation>Feuilles pour un cours</translation>
+    </message>
 </context>
 <context>
     <name>PutOff</name>
@@ -2711,6 +2721,20 @@ bord coupé</translation>
     <message>
         <source>the folder cannot be made</source>
         <translation>le dossier ne peut pas être créé</translation>
+    </message>
+    <message>
+        <source>Piece %1 of what you have</source>
+        <extracomment>a piece of cloth she has already, numbered</extracomment>
+        <translation>Morceau %1 de la réserve</translation>
+    </message>
+    <message>
+        <source>%1 left over</source>
+        <extracomment>%1 a length: nothing is cut from that much of the strip</extracomment>
+        <translation>%1 de reste</translation>
+    </message>
+    <message>
+        <source>Seam %1.</source>
+        <translation>Couture %1.</translation>
     </message>
 </context>
 <context>
@@ -6934,6 +6958,10 @@ bord coupé</translation>
     <message>
         <source>Written to %1. Print it at its true size.</source>
         <translation>Écrit dans %1. Imprimer en grandeur réelle.</translation>
+    </message>
+    <message>
+        <source>It is for one maker. Say at the Shop station how many kits a class needs.</source>
+        <translation>Il est pour une personne. Dire à « Acheter » combien de kits il faut pour un cours.</translation>
     </message>
 </context>
 <context>

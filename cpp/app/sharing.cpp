@@ -69,7 +69,7 @@ void Sharing::share(const QString &id)
         });
 }
 
-void Sharing::print(const QString &id)
+void Sharing::print(const QString &id, const QString &form)
 {
     if (m_busy || !m_printer)
         return;
@@ -84,10 +84,12 @@ void Sharing::print(const QString &id)
     for (const auto &problems : {read.value().problems, made.problems})
         if (!problems.empty())
             return say(id, sentence(problems.front(), project.marks()), true);
+    if (form == QStringLiteral("class") && project.kits < 2)
+        return say(id, tr("It is for one maker. Say at the Shop station how many kits a class needs."), true);
     if (!madeFolder(m_documents))
         return say(id, tr("The folder %1 cannot be made.").arg(m_documents), true);
     const QString path = pathFor(toQt(project.name), QLatin1String(".pdf"));
-    const QString wrong = m_printer(project, made, path);
+    const QString wrong = m_printer(project, made, path, form);
     if (wrong.isEmpty())
         say(id, tr("Written to %1. Print it at its true size.").arg(QDir::toNativeSeparators(path)), false);
     else

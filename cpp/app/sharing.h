@@ -14,8 +14,10 @@
 
 namespace matside {
 
-/// Writes a project's paper sheet to a file; gives what is wrong, in a sentence, or nothing.
-using SheetPrinter = std::function<QString(const Project &project, const Plan &plan, const QString &path)>;
+/// Writes a project's paper sheet to a file, in the form "long", "short" or "class"; gives what is wrong, in
+/// a sentence, or nothing.
+using SheetPrinter = std::function<QString(const Project &project, const Plan &plan, const QString &path,
+                                           const QString &form)>;
 
 /// A project sent out as one file with its notes and photographs, and one that came so: first what is inside,
 /// then, when she says so, a new project on the shelf, or put together with the same project here
@@ -65,8 +67,9 @@ public:
     /// Writes a project of the shelf to a new file in the documents, its photographs without place and
     /// device.
     Q_INVOKABLE void share(const QString &id);
-    /// Writes the paper sheet of a project of the shelf to a new PDF in the documents.
-    Q_INVOKABLE void print(const QString &id);
+    /// Writes the paper sheet of a project of the shelf to a new PDF in the documents; `form` as
+    /// SheetPrinter.
+    Q_INVOKABLE void print(const QString &id, const QString &form = QStringLiteral("long"));
     Q_INVOKABLE void look(const QString &path);
     Q_INVOKABLE void leave();
     Q_INVOKABLE void takeOffer(int row, int index);

@@ -63,22 +63,6 @@ Json piecesFile(const std::vector<Piece> &pieces)
     return all;
 }
 
-/// Pieces cut with spare have a length that is brought up, never down.
-Round lengthRound(Does does)
-{
-    switch (does) {
-    case Does::CutShort:
-    case Does::CutLong:
-    case Does::CutLongPiece:
-    case Does::HarvestShort:
-    case Does::CutBacking:
-    case Does::CutBias:
-        return Round::UpQuarter;
-    default:
-        return Round::Nearest;
-    }
-}
-
 Json stepFile(const Step &step, Marks marks)
 {
     Json file{{"id", step.id},
@@ -89,9 +73,10 @@ Json stepFile(const Step &step, Marks marks)
               {"cloth", step.cloth.empty() ? Json() : Json(step.cloth)},
               {"count", step.count},
               {"done", step.done}};
+    // As the step's own screen and the sheet tell it: the line it lies on under the ruler.
     if (step.size)
         file["size"] = {{"width", lengthFile(step.size->across, marks)},
-                        {"length", lengthFile(step.size->along, marks, lengthRound(step.does))}};
+                        {"length", lengthFile(step.size->along, marks)}};
     if (!step.figure.empty())
         file["figure"] = step.figure;
     if (step.ruler)

@@ -62,13 +62,11 @@ std::vector<LaidStrip> apart(const std::vector<Wanted> &wanted, Length usable)
             addRows(strips, want, usable);
         } else if (want.from != From::Band) {
             const Length height = want.from == From::Whole ? want.takes : want.along;
-            strips.push_back({want.does,
-                              height,
-                              want.count,
-                              0,
-                              false,
-                              {{want.does, min(want.across, usable), height, 1, false, {}}},
-                              {}});
+            // A backing that takes less so lies across the cloth, a quarter turned.
+            const bool turned = height == want.across && height != want.along;
+            const Length across = min(turned ? want.along : want.across, usable);
+            strips.push_back(
+                {want.does, height, want.count, 0, false, {{want.does, across, height, 1, turned, {}}}, {}});
         } else if (std::find(bands.begin(), bands.end(), want.along) == bands.end()) {
             bands.push_back(want.along);
             addBands(strips, wanted, want.along, usable);

@@ -66,10 +66,12 @@ int refuse(const QString &says)
 }
 
 /// Letter where lengths are told in inches by custom, else A4.
-QString printSheet(const Project &project, const Plan &plan, const QString &path)
+QString printSheet(const Project &project, const Plan &plan, const QString &path, const QString &named)
 {
+    SheetForm form = formNamed(named).value_or(SheetForm());
     const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
-    return saveSheet(project, plan, path, {letter ? PaperSize::Letter : PaperSize::A4, false});
+    form.paper = letter ? PaperSize::Letter : PaperSize::A4;
+    return saveSheet(project, plan, path, form);
 }
 
 int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)

@@ -85,7 +85,6 @@ void allKits(Paper &paper, const Job &job, const OneKit &kit)
                   types::body, 2);
     const QString head = tell(QT_TRANSLATE_NOOP("Sheet", "To cut for all kits"));
     paper.head(head);
-    paper.goesOn(head);
     Columns table(paper, {24, 24, 50, paper.width() - 98},
                   //: heads of a table: pieces for all kits together, pieces in one kit
                   {tell(QT_TRANSLATE_NOOP("Sheet", "in all")), tell(QT_TRANSLATE_NOOP("Sheet", "in a kit")),
@@ -105,11 +104,14 @@ void allKits(Paper &paper, const Job &job, const OneKit &kit)
     paper.say(wordsOrCode(guardWords(), "blade"), types::small, 2);
 }
 
+/// Set so that the list of a usual kit, its figures and its cautions are one page.
+constexpr Type listed{3.2, true};
+
 /// A row with a square to tick: how many, how large in both units, what.
 void kitRow(Paper &paper, Columns &table, const QString &count, const QString &size, const QString &what)
 {
-    const double top = table.row({{}, {count, types::strong}, {size, types::strong}, {what, types::body}}, 9);
-    paper.tickBox(table.at(0), top + 1, 6);
+    const double top = table.row({{}, {count, listed}, {size, listed}, {what, {listed.mm}}}, 8);
+    paper.tickBox(table.at(0), top + 0.6, 6);
 }
 
 void pieces(Paper &paper, const Job &job, const OneKit &kit)
@@ -134,17 +136,17 @@ void pieces(Paper &paper, const Job &job, const OneKit &kit)
 void kitPage(Paper &paper, const Job &job, const OneKit &kit, std::int64_t number)
 {
     paper.newPage();
-    constexpr double picture = 56;
+    constexpr double picture = 44;
     const double words = paper.width() - picture - 6;
     const double top = paper.y;
-    const double drawn = pieceDrawing(paper, job, paper.right() - picture, top, picture, 46);
+    const double drawn = pieceDrawing(paper, job, paper.right() - picture, top, picture, 38);
     const bool each = job.project.kits <= mostPages;
     const QString head =
         each ? tell(QT_TRANSLATE_NOOP("Sheet", "Kit %1 of %2")).arg(number).arg(job.project.kits)
              : tell(QT_TRANSLATE_NOOP("Sheet", "A kit: copy this page, once for each of %1"))
                    .arg(job.project.kits);
     double y = top + paper.write(paper.left(), top, words, head, {8, true}) + 1;
-    y += paper.write(paper.left(), y, words, paper.cut(toQt(job.project.name), words, {5}, 2), {5}) + 9;
+    y += paper.write(paper.left(), y, words, paper.cut(toQt(job.project.name), words, {5}, 2), {5}) + 6;
     //: whose kit it is: a line to write on follows
     const QString name = tell(QT_TRANSLATE_NOOP("Sheet", "Name:"));
     const double wide = paper.wide(name, types::body) + 3;
@@ -153,16 +155,17 @@ void kitPage(Paper &paper, const Job &job, const OneKit &kit, std::int64_t numbe
     paper.y = std::max(top + drawn, y) + 4;
     const QString inside = tell(QT_TRANSLATE_NOOP("Sheet", "In the kit"));
     paper.head(inside);
-    paper.goesOn(inside);
     pieces(paper, job, kit);
     paper.goesOn({});
     figureGrid(paper,
                named({kit.project, kit.made, kit.order, job.shop},
                      {"block.trimmed.along", "block.trimmed.across", "fold.under", "fold.catchShown",
                       "sashing.cutFront", "sashing.cutBack", "binding.cut", "binding.length"}),
-               4, {5, true});
+               4, {4.6, true});
+    QStringList dangers;
     for (const char *danger : {"blade", "needle", "iron"})
-        paper.say(wordsOrCode(guardWords(), danger), types::small, 1.2);
+        dangers += wordsOrCode(guardWords(), danger);
+    paper.say(dangers.join(u' '), types::small, 0);
 }
 
 } // namespace

@@ -10,6 +10,12 @@ namespace {
 constexpr double air = 2;      ///< between columns
 constexpr double rowAir = 1.3; ///< above and below a row's words
 
+/// Room for the ring before a name.
+double markOf(const Named &named)
+{
+    return named.untried ? 3.6 : 0;
+}
+
 } // namespace
 
 Columns::Columns(Paper &paper, std::vector<double> columns, QStringList heads)
@@ -60,7 +66,8 @@ void figureGrid(Paper &paper, const std::vector<Named> &figures, int across, Typ
         double names = 0;
         double values = 0;
         for (std::size_t i = first; i < end; ++i) {
-            names = std::max(names, paper.tall(step - air, figures[i].name, types::small));
+            names =
+                std::max(names, paper.tall(step - air - markOf(figures[i]), figures[i].name, types::small));
             values = std::max(values, paper.tall(step - air, figures[i].figure, figure));
         }
         paper.keep(names + values + 3.5);
@@ -68,7 +75,7 @@ void figureGrid(Paper &paper, const std::vector<Named> &figures, int across, Typ
             const double x = paper.left() + step * static_cast<double>(i - first);
             const Named &named = figures[i];
             // A ring: it hangs on the trial, as on the screen.
-            const double mark = named.untried ? 3.6 : 0;
+            const double mark = markOf(named);
             if (named.untried) {
                 paper.painter().setBrush(Qt::NoBrush);
                 const double name = paper.tall(step - air - mark, named.name, types::small);

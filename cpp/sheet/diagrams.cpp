@@ -31,6 +31,7 @@ constexpr std::array diagrams{
     Diagram{"map-back", backMap},
     Diagram{"match-marks", matchMarks},
     Diagram{"binding", bindingLaid},
+    Diagram{"layouts", clothLayouts},
     Diagram{"gauge", gauge},
 };
 

@@ -40,6 +40,13 @@ QPointF pointOf(const EdgePlace &place, const QRectF &piece, double k)
     return {piece.left(), piece.top() + from};
 }
 
+/// What is bought of a cloth: "2 3/8 yd", "1.2 m"; a dash where what she has yields all.
+QString boughtText(const Job &job, const Buy &buy)
+{
+    return buy.bought > Length() ? inSign(toQt(textSold(buy.bought, buy.step, job.project.system)))
+                                 : QStringLiteral("–");
+}
+
 /// A card to cut out and give away with the piece.
 void careCard(Paper &paper, const Job &job)
 {
@@ -121,19 +128,18 @@ void shopPart(Paper &paper, const Job &job)
     paper.part(90);
     const QString head = tell(QT_TRANSLATE_NOOP("Sheet", "To buy, cloth by cloth"));
     paper.head(head);
-    paper.goesOn(head);
-    Columns table(paper, {10, 18, 34, paper.width() - 62}, {});
+    // As wide as the longest length of cloth, so that its unit stays beside it.
+    double lengths = 34;
+    for (const Buy &buy : job.shop)
+        lengths = std::max(lengths, paper.wide(boughtText(job, buy), types::figure) + 3);
+    Columns table(paper, {10, 18, lengths, paper.width() - 28 - lengths}, {});
     for (const Buy &buy : job.shop) {
         QString says = QStringLiteral("{%1} ").arg(clothText(job.project, buy.cloth));
         says += clothCutSays(job.project, buy) + QStringLiteral(". ") + clothProofSays(buy);
-        if (buy.cents)
+        if (buy.cents && buy.bought > Length())
             says += u' ' + tell(QT_TRANSLATE_NOOP("Sheet", "Costs %1.")).arg(moneyText(*buy.cents));
         const double top =
-            table.row({{},
-                       {},
-                       {inSign(toQt(textSold(buy.bought, buy.step, job.project.system))), types::figure},
-                       {says, types::small}},
-                      9);
+            table.row({{}, {}, {boughtText(job, buy), types::figure}, {says, types::small}}, 9);
         paper.tickBox(table.at(0), top + 1, 6);
         printCloth(paper.painter(), roleOf(job.project, buy.cloth), QRectF(table.at(1), top + 1, 13, 7));
     }

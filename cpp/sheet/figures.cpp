@@ -124,7 +124,6 @@ void figuresPart(Paper &paper, const Job &job)
 {
     const QString head = tell(QT_TRANSLATE_NOOP("Sheet", "All figures"));
     paper.head(head);
-    paper.goesOn(head);
     figureGrid(paper, reckoned(job), 4, types::strong);
     figureGrid(paper, entered(job), 3, types::strong);
     rulers(paper, job);

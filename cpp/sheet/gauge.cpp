@@ -47,17 +47,35 @@ std::vector<TrueSize> trueSizes(const Job &job)
     return sizes;
 }
 
+/// The bar and what stands beside it.
+struct CheckBar {
+    static constexpr double below = 2;
+    CheckBar(const Paper &paper, const Job &job)
+        : length(job.project.system == System::Inch ? Length::inches(4) : Length::mm(100)),
+          says(tell(QT_TRANSLATE_NOOP("Sheet", "This bar is exactly %1 long. If it is not, print "
+                                               "again at 100 %, without fitting to the page."))
+                   .arg(braced(length, job.project.marks()))),
+          beside(paper.width() - length.asMm() - 4),
+          height(std::max(7.0, paper.tall(beside, says, types::small)))
+    {
+    }
+    Length length;
+    QString says;
+    double beside; ///< width of the words
+    double height;
+};
+
 } // namespace
+
+double checkBarTall(const Paper &paper, const Job &job)
+{
+    const CheckBar bar(paper, job);
+    return bar.height + CheckBar::below;
+}
 
 void checkBar(Paper &paper, const Job &job)
 {
-    const bool inch = job.project.system == System::Inch;
-    const Length length = inch ? Length::inches(4) : Length::mm(100);
-    const QString says = tell(QT_TRANSLATE_NOOP("Sheet", "This bar is exactly %1 long. If it is not, print "
-                                                         "again at 100 %, without fitting to the page."))
-                             .arg(braced(length, job.project.marks()));
-    const double beside = paper.width() - length.asMm() - 4;
-    const double height = std::max(7.0, paper.tall(beside, says, types::small));
+    const auto [length, says, beside, height] = CheckBar(paper, job);
     paper.keep(height);
     bar(paper.painter(), QRectF(paper.left(), paper.y, length.asMm(), 4));
     for (int i = 0; i <= 4; ++i) {
@@ -65,7 +83,7 @@ void checkBar(Paper &paper, const Job &job)
         paper.line(x, paper.y + 4, x, paper.y + 6, i == 0 || i == 4 ? 0.2 : 0.15);
     }
     paper.write(paper.left() + length.asMm() + 4, paper.y, beside, says, types::small);
-    paper.y += height + 2;
+    paper.y += height + CheckBar::below;
 }
 
 void gauge(Paper &paper, const Job &job)

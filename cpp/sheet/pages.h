@@ -53,9 +53,17 @@ void frontMap(Paper &paper, const Job &job);
 void backMap(Paper &paper, const Job &job);
 void matchMarks(Paper &paper, const Job &job);
 void bindingLaid(Paper &paper, const Job &job);
+void clothLayouts(Paper &paper, const Job &job);
+
+/// How one cloth is cut, drawn to scale, with its strips in words; nothing for a cloth that is not bought.
+void clothLayout(Paper &paper, const Job &job, const std::string &cloth);
+/// How high its first drawing stands.
+[[nodiscard]] double clothLayoutTall(const Paper &paper, const Job &job, const std::string &cloth);
 
 /// A bar of exactly 4 in | 100 mm, solid, with the words that say so; `y` goes below it.
 void checkBar(Paper &paper, const Job &job);
+/// The height it will take with the words beside it.
+[[nodiscard]] double checkBarTall(const Paper &paper, const Job &job);
 /// Seam, fold, catch, allowance and sashing at true size, all from one edge.
 void gauge(Paper &paper, const Job &job);
 

@@ -180,6 +180,7 @@ void Paper::newPage()
 
 void Paper::part(double least)
 {
+    m_goesOn.clear();
     if (room() < std::max(least, (bottom() - margin) * 0.45))
         newPage();
 }
@@ -199,6 +200,7 @@ void Paper::head(const QString &text, double follows)
     line(left(), y, right(), y, 0.7);
     y += 2.2;
     y += write(left(), y, width(), text, types::head) + 2.5;
+    m_goesOn = text;
 }
 
 double Paper::lay(QTextLayout &layout, double across, Qt::Alignment align) const

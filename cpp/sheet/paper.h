@@ -66,9 +66,10 @@ public:
     void part(double least);
     /// What is this high goes whole on one page: turns the page when the rest of this one is too short.
     void keep(double height);
-    /// A heading with its rule; what follows it, this high, stays with it.
+    /// A heading with its rule; what follows it, this high, stays with it. It is said again on every page
+    /// that goes on with the same matter, until another heading or part.
     void head(const QString &text, double follows = 30);
-    /// The heading that is said again at the top of a page that goes on with the same matter.
+    /// Another text for the top of a page that goes on with the same matter; none when empty.
     void goesOn(const QString &head) { m_goesOn = head; }
 
     /// Writes in a column and gives the height it took; braces set a length bold. `y` is left as it is.

@@ -46,6 +46,23 @@ void drawTable(QPainter &painter, const TableView &view, const QRectF &table)
     painter.setBrush(Qt::NoBrush);
 }
 
+/// A sashing; too narrow for its two edges it is a line.
+void drawSashing(QPainter &painter, const QRectF &place)
+{
+    const double wide = std::min(place.width(), place.height());
+    if (wide > 0.7)
+        return printCloth(painter, ClothRole::SashingFront, place);
+    painter.save();
+    painter.setPen(QPen(Qt::black, std::clamp(wide, 0.12, 0.3), Qt::SolidLine, Qt::FlatCap));
+    if (place.width() < place.height())
+        painter.drawLine(QPointF(place.center().x(), place.top()),
+                         QPointF(place.center().x(), place.bottom()));
+    else
+        painter.drawLine(QPointF(place.left(), place.center().y()),
+                         QPointF(place.right(), place.center().y()));
+    painter.restore();
+}
+
 } // namespace
 
 int scaleFor(double mm, double room)
@@ -88,13 +105,11 @@ void drawPiece(QPainter &painter, const Job &job, const QRectF &piece)
     const double from = view.edgeMm * k;
     for (int c = 1; c < view.columns; ++c) {
         const double x = piece.left() + from + (c * view.outlineAlongMm + (c - 1) * view.sashingMm) * k;
-        printCloth(painter, ClothRole::SashingFront, QRectF(x, inside.top(), sash, inside.height()),
-                   sash > 1);
+        drawSashing(painter, QRectF(x, inside.top(), sash, inside.height()));
     }
     for (int r = 1; r < view.rows; ++r) {
         const double y = piece.top() + from + (r * view.outlineAcrossMm + (r - 1) * view.sashingMm) * k;
-        printCloth(painter, ClothRole::SashingFront, QRectF(inside.left(), y, inside.width(), sash),
-                   sash > 1);
+        drawSashing(painter, QRectF(inside.left(), y, inside.width(), sash));
     }
 }
 
@@ -154,7 +169,7 @@ void piecePart(Paper &paper, const Job &job)
         paper.say(tell(QT_TRANSLATE_NOOP("Sheet",
                                          "A ring: not tried yet. Make the trial before you cut the rest.")),
                   types::small, 3);
-    paper.y = std::max(paper.y, paper.bottom() - 9);
+    paper.y = std::max(paper.y, paper.bottom() - checkBarTall(paper, job));
     checkBar(paper, job);
 }
 

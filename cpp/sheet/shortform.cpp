@@ -103,9 +103,9 @@ void shortForm(Paper &paper, const Job &job)
     if (!job.plan.sashing.marks.empty())
         lines += listed(wordsOrCode(figureWords(), "sashing.marks"), job.plan.sashing.marks, marks);
     lines += wordsOrCode(guardWords(), "blade");
-    constexpr double bar = 12;
+    const double bar = checkBarTall(paper, job) + 3;
     fitted(paper, lines, paper.room() - bar);
-    paper.y = paper.bottom() - bar + 2;
+    paper.y = paper.bottom() - bar + 3;
     checkBar(paper, job);
 }
 

@@ -43,6 +43,9 @@ QString wordsOf(const Step &step, const Job &job)
     QStringList lines{u'{' + doesText(step, job.project) + u'}'};
     if (step.trial)
         lines += tell(QT_TRANSLATE_NOOP("Sheet", "For the trial."));
+    if (step.seam)
+        lines += tell(QT_TRANSLATE_NOOP("Sheet", "Seam %1."))
+                     .arg(braced(*step.seam, job.project.marks(), Round::Fine));
     if (step.ruler)
         lines += rulerLines(*step.ruler, job.project.marks());
     if (!step.check.empty())
@@ -99,7 +102,7 @@ void rows(Paper &paper, const Job &job, const std::vector<const Step *> &steps)
 {
     constexpr double boxes = 29;
     constexpr double count = 15;
-    constexpr double figure = 56;
+    constexpr double figure = 54;
     Columns table(paper, {count, figure, paper.width() - count - figure - boxes, boxes}, {});
     std::set<std::string> told;
     for (const Step *step : steps) {
@@ -148,7 +151,8 @@ void cutPart(Paper &paper, const Job &job)
         if (steps.empty())
             continue;
         paper.goesOn({});
-        paper.keep(34);
+        // The name, the layout, the caution and the first row stay together.
+        paper.keep(34 + clothLayoutTall(paper, job, cloth));
         //: a heading and the cloth it goes on with
         paper.goesOn(tell(QT_TRANSLATE_NOOP("Sheet", "%1: %2")).arg(head, clothText(job.project, cloth)));
         printCloth(paper.painter(), roleOf(job.project, cloth), QRectF(paper.left(), paper.y, 14, 8));
@@ -156,6 +160,7 @@ void cutPart(Paper &paper, const Job &job)
         paper.y += paper.write(paper.left() + 18, paper.y, paper.width() - 18, clothText(job.project, cloth),
                                {5, true});
         paper.y += 2.4;
+        clothLayout(paper, job, cloth);
         rows(paper, job, steps);
         paper.y += 4;
     }

@@ -151,7 +151,27 @@ Item {
             enabled: !Sharing.busy
             //: the whole job on paper, as a PDF to be printed
             text: qsTr("Sheet for the wall")
-            onClicked: Sharing.print(root.id)
+            onClicked: Sharing.print(root.id, "long")
+        }
+        CutButton {
+            width: more.each
+            height: Theme.step
+            kind: "outline"
+            cap: Theme.capWord
+            enabled: !Sharing.busy
+            //: the same on a single page, as a PDF
+            text: qsTr("Sheet on one page")
+            onClicked: Sharing.print(root.id, "short")
+        }
+        CutButton {
+            width: more.each
+            height: Theme.step
+            kind: "outline"
+            cap: Theme.capWord
+            enabled: !Sharing.busy
+            //: what is cut for all students, and a page for each one's kit, as a PDF
+            text: qsTr("Sheets for a class")
+            onClicked: Sharing.print(root.id, "class")
         }
         HoldButton {
             width: more.each

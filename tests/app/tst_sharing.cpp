@@ -46,9 +46,12 @@ void TestSharing::aSheetIsWrittenForTheWall()
     Desk desk(true);
     desk.sharing.print(desk.home.id); // nothing to print with
     QVERIFY(desk.sharing.said().isEmpty());
-    desk.sharing.setPrinter([](const Project &project, const Plan &plan, const QString &path) {
-        return saveSheet(project, plan, path, {PaperSize::A4, false});
-    });
+    QString asked;
+    desk.sharing.setPrinter(
+        [&asked](const Project &project, const Plan &plan, const QString &path, const QString &form) {
+            asked = form;
+            return saveSheet(project, plan, path, {PaperSize::A4, false});
+        });
     for (const QString &name : {u"Reading-room runner.pdf"_qs, u"Reading-room runner 2.pdf"_qs}) {
         desk.sharing.print(desk.home.id);
         QVERIFY2(!desk.sharing.refused() && desk.sharing.said().contains(name),
@@ -57,6 +60,20 @@ void TestSharing::aSheetIsWrittenForTheWall()
         QVERIFY(file.open(QIODevice::ReadOnly));
         QVERIFY(file.readAll().startsWith("%PDF-"));
     }
+    QCOMPARE(asked, u"long"_qs);
+    desk.sharing.print(desk.home.id, u"short"_qs);
+    QCOMPARE(asked, u"short"_qs);
+    QVERIFY(!desk.sharing.refused() && QFile::exists(desk.paper(u"Reading-room runner 3.pdf"_qs)));
+    // A class of one is no class: the words say where to make it one.
+    desk.sharing.print(desk.home.id, u"class"_qs);
+    QCOMPARE(asked, u"short"_qs);
+    QVERIFY(desk.sharing.refused() && desk.sharing.said().contains(u"kits"_qs));
+    QString many = desk.home.document;
+    many.replace(u"\"kits\": 1"_qs, u"\"kits\": 4"_qs);
+    QVERIFY(many != desk.home.document);
+    desk.sharing.print(got(desk.home.store->create(many)), u"class"_qs);
+    QCOMPARE(asked, u"class"_qs);
+    QVERIFY(!desk.sharing.refused());
     // What cannot be made is not printed: the reason is said, and no file is left.
     QString text = desk.home.document;
     text.replace(u"\"columns\": 6"_qs, u"\"columns\": 0"_qs);
@@ -64,7 +81,7 @@ void TestSharing::aSheetIsWrittenForTheWall()
     const QString id = got(desk.home.store->create(text));
     desk.sharing.print(id);
     QVERIFY(desk.sharing.refused() && !desk.sharing.said().isEmpty());
-    QVERIFY(!QFile::exists(desk.paper(u"Reading-room runner 3.pdf"_qs)));
+    QVERIFY(!QFile::exists(desk.paper(u"Reading-room runner 5.pdf"_qs)));
     desk.sharing.print(u"no such project"_qs);
     QVERIFY(desk.sharing.refused());
 }

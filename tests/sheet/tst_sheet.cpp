@@ -70,6 +70,7 @@ private slots:
     void theShortFormIsOnePage();
     void theCheckBarIsTrue_data();
     void theCheckBarIsTrue();
+    void theGaugeIsTrue_data();
     void theGaugeIsTrue();
     void aRowIsNotSplit();
     void millimetresStayMillimetres();
@@ -212,19 +213,25 @@ constexpr double mmOfDot = 25.4 / dpi;
 void TestSheet::theCheckBarIsTrue_data()
 {
     QTest::addColumn<Project>("project");
-    QTest::addColumn<bool>("brief");
+    QTest::addColumn<SheetForm>("form");
     QTest::addColumn<double>("mm");
-    QTest::newRow("inch") << example() << false << 101.6; // 1 in = 25.4 mm, NBS Circular 572
-    QTest::newRow("inch, short") << example() << true << 101.6;
-    QTest::newRow("metric") << inWholeMillimetres(example()) << false << 100.0;
+    for (const PaperSize paper : {PaperSize::A4, PaperSize::Letter})
+        for (const bool brief : {false, true}) {
+            const char *size = paper == PaperSize::A4 ? "A4" : "Letter";
+            const char *which = brief ? "short" : "long";
+            QTest::addRow("inch, %s, %s", size, which)
+                << example() << SheetForm{paper, brief} << 101.6; // 1 in = 25.4 mm, NBS Circular 572
+            QTest::addRow("metric, %s, %s", size, which)
+                << inWholeMillimetres(example()) << SheetForm{paper, brief} << 100.0;
+        }
 }
 
 void TestSheet::theCheckBarIsTrue()
 {
     QFETCH(Project, project);
-    QFETCH(bool, brief);
+    QFETCH(SheetForm, form);
     QFETCH(double, mm);
-    const QImage page = Printed(written(project, {PaperSize::A4, brief})).page(1, dpi);
+    const QImage page = Printed(written(project, form)).page(1, dpi);
     QVERIFY(!page.isNull());
     // The bar is the only thing that black and that long which is 4 mm high; rules are longer and thin.
     int lines = 0;
@@ -234,10 +241,18 @@ void TestSheet::theCheckBarIsTrue()
     QVERIFY2(std::abs(lines * mmOfDot - 4) < 0.3, qPrintable(QString::number(lines * mmOfDot)));
 }
 
+void TestSheet::theGaugeIsTrue_data()
+{
+    QTest::addColumn<PaperSize>("paper");
+    QTest::newRow("A4") << PaperSize::A4;
+    QTest::newRow("Letter") << PaperSize::Letter;
+}
+
 void TestSheet::theGaugeIsTrue()
 {
+    QFETCH(PaperSize, paper);
     const Project project = example();
-    const Printed sheet(written(project));
+    const Printed sheet(written(project, {paper, false}));
     // The page and the line of every bar are found by the words beside them.
     const auto words = sheet.words();
     const auto beside = [&](const QString &first, const QString &second) -> std::optional<Printed::Word> {
