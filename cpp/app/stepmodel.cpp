@@ -4,6 +4,7 @@
 #include "app/figures.h"
 #include "app/prints.h"
 #include "app/wording.h"
+#include "bench/account.h"
 #include "bench/record.h"
 #include "bench/sides.h"
 
@@ -115,8 +116,8 @@ FigureView StepModel::figure() const
     }
     if (!step->size)
         return {};
-    const bool crossCut = step->does == Does::CutLongPiece ||
-                          (step->does == Does::CutPatch && !step->takes.empty()); // out of bands
+    const bool crossCut =
+        step->does == Does::CutLongPiece || (step->does == Does::CutPatch && outOfBands(*step));
     return figureOf(crossCut ? step->size->along : step->size->across, m_workspace.project().marks());
 }
 

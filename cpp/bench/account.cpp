@@ -30,12 +30,6 @@ Counted countedAt(const Project &project, const Step &step)
     return counted;
 }
 
-bool outOfBands(const Step &step)
-{
-    return std::any_of(step.takes.begin(), step.takes.end(),
-                       [](const Piece &piece) { return piece.name.starts_with(nameOf(Does::CutBand)); });
-}
-
 Length measuredLength(const Project &project, const std::string &cloth, bool &known)
 {
     for (const MadeCloth &made : project.made.cloths)
@@ -85,6 +79,12 @@ ClothAccount layoutAccount(const Project &project, const std::vector<Step> &step
 }
 
 } // namespace
+
+bool outOfBands(const Step &step)
+{
+    return std::any_of(step.takes.begin(), step.takes.end(),
+                       [](const Piece &piece) { return piece.name.starts_with(nameOf(Does::CutBand)); });
+}
 
 Length straightening(System system, Length cut)
 {

@@ -24,6 +24,9 @@ struct ClothAccount {
 /// ways. `usable` is the cloth's own width; zero: the strips'.
 [[nodiscard]] Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length usable = {});
 
+/// Whether the step cuts its pieces across bands, not from the cloth: then the ruler shows their length.
+[[nodiscard]] bool outOfBands(const Step &step);
+
 [[nodiscard]] std::vector<ClothAccount> clothAccounts(const Project &project, const Plan &plan,
                                                       const std::vector<Step> &steps);
 [[nodiscard]] ClothAccount clothAccount(const Project &project, const Plan &plan,

@@ -5,6 +5,9 @@
 #include "app/session.h"
 #include "app/shelf.h"
 #include "app/stepmodel.h"
+#include "app/wording.h"
+#include "bench/account.h"
+#include "bench/relay.h"
 #include "project/codec.h"
 
 #include <QAbstractItemModelTester>
@@ -56,6 +59,7 @@ private slots:
     void dragsPlanAtEachStepAndAreOneChange();
     void spoiledPiecesAreToBeMadeAgain();
     void everySumCanBeOpened();
+    void theFigureIsWhatTheRulerMeasures();
 };
 
 void ModelsTest::listsKeepTheirPromises()
@@ -223,6 +227,49 @@ void ModelsTest::everySumCanBeOpened()
         QVERIFY2(!desk.steps.workingFor(figure.key).isEmpty(), qPrintable(figure.key));
         QVERIFY2(desk.steps.workingSentence(figure.key).contains(figure.text), qPrintable(figure.key));
     }
+}
+
+/// Whatever is cut, the large figure is the width that the ruler's line, and the second ruler against it,
+/// come to: first from the cloth, then, once its layout is fixed, out of bands.
+void ModelsTest::theFigureIsWhatTheRulerMeasures()
+{
+    QFile file(QStringLiteral(TEST_DATA_DIR "/../../assets/demo-project.json"));
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    auto read = readProject(file.readAll().toStdString());
+    QVERIFY(read.ok());
+    Project project = read.value().project;
+    project.made.trialPutOff = true;
+    QTemporaryDir dir;
+    Desk desk(dir.path());
+    int fromCloth = 0, fromBands = 0;
+    const auto look = [&] {
+        desk.session.openProject(desk.store->create(QString::fromStdString(writeProject(project))).value());
+        desk.session.setStation(static_cast<int>(Station::Cut));
+        std::vector<Step> cuts;
+        for (const Step &step : desk.workspace.steps())
+            if (step.station == Station::Cut)
+                cuts.push_back(step);
+        QCOMPARE(desk.steps.steps()->count(), static_cast<int>(cuts.size()));
+        for (int row = 0; row < desk.steps.steps()->count(); ++row) {
+            const Step &step = cuts[static_cast<std::size_t>(row)];
+            desk.steps.goTo(row);
+            if (!step.ruler || step.ruler->on != LineOn::CutEdge)
+                continue;
+            const Length width = step.ruler->line + step.ruler->secondWidth;
+            QVERIFY2(desk.steps.figure().text == figureText(width, project.marks()), step.id.c_str());
+            if (step.does == Does::CutPatch)
+                ++(outOfBands(step) ? fromBands : fromCloth);
+        }
+    };
+    look();
+    // On one cloth the smaller patches are cut out of the larger ones' strips.
+    for (Patch &patch : project.patches)
+        patch.cloth = project.patches.front().cloth;
+    for (const Cloth &cloth : project.cloths)
+        project = withLayout(project, plan(project), steps(project, plan(project)), cloth.id, false);
+    look();
+    QVERIFY(fromCloth > 0);
+    QVERIFY(fromBands > 0);
 }
 
 QTEST_GUILESS_MAIN(ModelsTest)
