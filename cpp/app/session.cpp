@@ -88,17 +88,6 @@ QString Session::projectName() const
     return m_workspace.isOpen() ? toQt(m_workspace.project().name) : QString();
 }
 
-bool Session::isDemo() const
-{
-    const auto rows = m_workspace.store().projects();
-    if (!rows)
-        return false;
-    for (const ProjectRow &row : rows.value())
-        if (row.id == m_workspace.id())
-            return row.kind == ProjectKind::Demo;
-    return false;
-}
-
 void Session::setPedal(bool turns)
 {
     if (turns == m_pedal)

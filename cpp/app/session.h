@@ -16,7 +16,6 @@ class Session : public QObject, public Single<Session> {
     Q_PROPERTY(int station READ station WRITE setStation NOTIFY stationChanged FINAL)
     Q_PROPERTY(QString view READ view WRITE setView NOTIFY viewChanged FINAL)
     Q_PROPERTY(QString projectName READ projectName NOTIFY projectChanged FINAL)
-    Q_PROPERTY(bool isDemo READ isDemo NOTIFY projectChanged FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY handChanged FINAL)
     /// Whether a page-turn pedal turns the steps.
     Q_PROPERTY(bool pedal READ pedal WRITE setPedal NOTIFY pedalChanged FINAL)
@@ -36,7 +35,6 @@ public:
     [[nodiscard]] QString view() const { return m_view; }
     void setView(const QString &view);
     [[nodiscard]] QString projectName() const;
-    [[nodiscard]] bool isDemo() const;
     [[nodiscard]] bool leftHanded() const { return m_left; }
     void setLeftHanded(bool left);
     [[nodiscard]] bool pedal() const { return m_pedal; }

@@ -41,22 +41,40 @@ Shelf::Shelf(Workspace &workspace, Session &session) : m_workspace(workspace), m
     reload();
 }
 
+bool Shelf::readable(const ProjectRow &row) const
+{
+    // Only of a damaged store can a project be listed and not be had.
+    const Store &store = m_workspace.store();
+    return store.access() != Access::Damaged || store.load(row.id).ok();
+}
+
 void Shelf::reload()
 {
     beginResetModel();
     m_items.clear();
     const auto rows = m_workspace.store().projects(m_showPutAway);
     if (rows)
-        for (const ProjectRow &row : rows.value()) {
-            const auto document = m_workspace.store().load(row.id);
-            if (!document)
-                continue;
-            Item item{row, projectIn(document.value()), {}};
-            item.next = nextOf(item.project);
-            m_items.push_back(std::move(item));
-        }
+        for (const ProjectRow &row : rows.value())
+            if (readable(row))
+                m_items.push_back({row, {}});
     endResetModel();
     emit countChanged();
+}
+
+const Shelf::Looked &Shelf::lookedAt(const Item &item) const
+{
+    if (!item.looked) {
+        const auto document = m_workspace.store().load(item.row.id);
+        Looked looked;
+        if (document) {
+            looked.project = projectIn(document.value());
+            looked.next = nextOf(looked.project);
+        } else {
+            looked.next = storeSentence(document.error());
+        }
+        item.looked = std::move(looked);
+    }
+    return *item.looked;
 }
 
 int Shelf::rowCount(const QModelIndex &parent) const
@@ -69,18 +87,26 @@ QVariant Shelf::data(const QModelIndex &index, int role) const
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
     const Item &item = m_items[static_cast<std::size_t>(index.row())];
-    const Project &project = item.project;
     switch (role) {
     case Id:
         return item.row.id;
     case Name:
         return item.row.name;
-    case NextText:
-        return item.next;
     case PutAway:
         return item.row.putAway;
     case IsDemo:
         return item.row.kind == ProjectKind::Demo;
+    default:
+        return shown(lookedAt(item), role);
+    }
+}
+
+QVariant Shelf::shown(const Looked &looked, int role)
+{
+    const Project &project = looked.project;
+    switch (role) {
+    case NextText:
+        return looked.next;
     case Columns:
         return static_cast<int>(project.blocks.columns);
     case Rows:

@@ -57,11 +57,18 @@ signals:
     void countChanged();
 
 private:
-    struct Item {
-        ProjectRow row;
+    /// What its document tells.
+    struct Looked {
         Project project;
         QString next;
     };
+    struct Item {
+        ProjectRow row;
+        mutable std::optional<Looked> looked; ///< only once it is shown: a shelf may be long
+    };
+    [[nodiscard]] const Looked &lookedAt(const Item &item) const;
+    [[nodiscard]] static QVariant shown(const Looked &looked, int role);
+    [[nodiscard]] bool readable(const ProjectRow &row) const;
     [[nodiscard]] QString nameOf(const QString &id) const;
     /// Tells what was refused, or shows the shelf anew.
     template <class T> bool after(const StoreResult<T> &done);

@@ -4,7 +4,6 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QSqlError>
-#include <QSqlQuery>
 #include <QSqlRecord>
 #include <QUrl>
 #include <QUuid>
@@ -44,6 +43,17 @@ StoreError faultOf(const QSqlError &error)
     }
 }
 
+/// Statements that come again and again. Pragmas and the steps of an upgrade run once.
+bool comesAgain(const QString &sql)
+{
+    return sql.startsWith(QLatin1String("SELECT ")) || sql.startsWith(QLatin1String("UPDATE ")) ||
+           sql.startsWith(QLatin1String("INSERT ")) || sql.startsWith(QLatin1String("DELETE ")) ||
+           sql == QLatin1String("BEGIN IMMEDIATE") || sql == QLatin1String("COMMIT");
+}
+
+/// More than this program has; a bound, so that texts put together at run time cannot grow it for ever.
+constexpr qsizetype mostPrepared = 128;
+
 } // namespace
 
 Database::Database() : m_name(QUuid::createUuid().toString()) {}
@@ -52,6 +62,7 @@ Database::~Database()
 {
     if (!QSqlDatabase::contains(m_name))
         return;
+    m_prepared.clear(); // before the connection they belong to
     QSqlDatabase::database(m_name, false).close();
     QSqlDatabase::removeDatabase(m_name);
 }
@@ -113,37 +124,56 @@ StoreResult<Done> Database::makeDurable() const
     return Done{};
 }
 
+StoreResult<std::shared_ptr<Database::Prepared>> Database::prepared(const QString &sql) const
+{
+    if (const auto held = m_prepared.constFind(sql); held != m_prepared.constEnd())
+        return *held;
+    auto made = std::make_shared<Prepared>(
+        Prepared{QSqlQuery(QSqlDatabase::database(m_name, false)), sql.count(QLatin1Char('?'))});
+    made->query.setForwardOnly(true);
+    if (!made->query.prepare(sql))
+        return faultOf(made->query.lastError());
+    if (comesAgain(sql) && m_prepared.size() < mostPrepared)
+        m_prepared.insert(sql, made);
+    return made;
+}
+
 std::vector<Row> Database::runUntilFault(const QString &sql, const std::vector<QVariant> &values,
                                          std::optional<StoreError> &fault) const
 {
     fault.reset();
     std::vector<Row> rows;
-    QSqlQuery query(QSqlDatabase::database(m_name, false));
-    query.setForwardOnly(true);
-    if (!query.prepare(sql)) {
-        fault = faultOf(query.lastError());
+    const auto statement = prepared(sql);
+    if (!statement) {
+        fault = statement.error();
         return rows;
     }
     // A missing value would be stored as NULL without a word.
-    if (sql.count(QLatin1Char('?')) != static_cast<qsizetype>(values.size())) {
+    if (statement.value()->values != static_cast<qsizetype>(values.size())) {
         fault = StoreError{StoreCode::Refused, QStringLiteral("wrong number of values for: ") + sql};
         return rows;
     }
+    QSqlQuery &query = statement.value()->query;
+    int place = 0;
     for (const QVariant &value : values)
-        query.addBindValue(value);
+        query.bindValue(place++, value);
     if (!query.exec()) {
         fault = faultOf(query.lastError());
+        query.finish();
         return rows;
     }
-    const int columns = query.record().count();
-    while (query.next()) {
+    const int columns = query.isSelect() ? query.record().count() : 0;
+    while (columns > 0 && query.next()) {
         Row row;
+        row.reserve(static_cast<std::size_t>(columns));
         for (int column = 0; column < columns; ++column)
             row.push_back(query.value(column));
         rows.push_back(std::move(row));
     }
     if (query.lastError().isValid())
         fault = faultOf(query.lastError());
+    // One that stayed open would hold the state it read, and no transaction could end.
+    query.finish();
     return rows;
 }
 

@@ -3,7 +3,9 @@
 
 #include "store/fault.h"
 
+#include <QHash>
 #include <QSqlDatabase>
+#include <QSqlQuery>
 #include <QTemporaryDir>
 #include <QVariant>
 
@@ -45,9 +47,16 @@ public:
                                               const std::vector<QVariant> &values = {}) const;
 
 private:
+    /// A statement that was prepared, and how many values it wants.
+    struct Prepared {
+        QSqlQuery query;
+        qsizetype values = 0;
+    };
     [[nodiscard]] StoreResult<Done> connect(const QString &file, const QString &options);
+    [[nodiscard]] StoreResult<std::shared_ptr<Prepared>> prepared(const QString &sql) const;
 
     QString m_name;
+    mutable QHash<QString, std::shared_ptr<Prepared>> m_prepared; ///< by their text
     std::unique_ptr<QTemporaryDir> m_copied; ///< the copy that is read, when there had to be one
 };
 

@@ -97,7 +97,11 @@ StoreResult<QString> carryOut(const Database &database, const Found &command, bo
     const auto document = replaced(held.value(), change.place, from, to);
     if (!document)
         return StoreError{StoreCode::Damaged, QStringLiteral("command %1 does not fit").arg(command.seq)};
-    if (const auto put = putDocument(database, command.project, *document); !put)
+    const auto number = nextNumber(database);
+    if (!number)
+        return number.error();
+    const Putting putting{held.value(), *document, number.value()};
+    if (const auto put = putDocument(database, command.project, putting); !put)
         return put.error();
     return *document;
 }
@@ -129,14 +133,13 @@ StoreResult<Reversed> reverse(const Database &database, const std::optional<QStr
 
 StoreResult<std::int64_t> editInside(const Database &database, const QString &id, const Command &command)
 {
-    const auto held = documentOf(database, id);
-    if (!held)
-        return held.error();
-    if (held.value() != command.before)
-        return StoreError{StoreCode::Stale, id};
-    if (const auto put = putDocument(database, id, command.after); !put)
+    const auto number = nextNumber(database, 2);
+    if (!number)
+        return number.error();
+    if (const auto put = putDocument(database, id, {command.before, command.after, number.value()}); !put)
         return put.error();
-    return remember(database, {id, false, command.label, stretchBetween(command.before, command.after)});
+    return rememberAs(database, number.value() + 1,
+                      {id, false, command.label, stretchBetween(command.before, command.after)});
 }
 
 StoreResult<std::int64_t> Store::applyEdit(const QString &id, const Command &command)

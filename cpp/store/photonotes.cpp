@@ -33,6 +33,8 @@ QString set(const QString &text)
 
 QString flagsText(const QStringList &flags)
 {
+    if (flags.isEmpty())
+        return QStringLiteral("[]");
     return QString::fromUtf8(QJsonDocument(QJsonArray::fromStringList(flags)).toJson(QJsonDocument::Compact));
 }
 

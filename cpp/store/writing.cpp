@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "store/writing.h"
 
-#include <QJsonDocument>
-#include <QJsonObject>
+#include "store/documentname.h"
 
 #include <algorithm>
 
@@ -22,9 +21,12 @@ StoreResult<Done> forget(const Database &database, const QString &sql, const std
 StoreResult<Done> forgetUndone(const Database &database, const Remembered &command)
 {
     if (!command.shelf)
+        // What is undone comes after what is done: no further back than the last of that is looked at.
         return forget(database,
-                      QStringLiteral("DELETE FROM commands WHERE project = ? AND shelf = 0 AND undone = 1"),
-                      {command.project});
+                      QStringLiteral("DELETE FROM commands WHERE project = ? AND shelf = 0 AND undone = 1 "
+                                     "AND seq > coalesce((SELECT seq FROM commands WHERE project = ? AND "
+                                     "shelf = 0 AND undone = 0 ORDER BY seq DESC LIMIT 1), -1)"),
+                      {command.project, command.project});
     return forget(database, QStringLiteral("DELETE FROM commands WHERE shelf = 1 AND undone = 1"), {});
 }
 
@@ -52,13 +54,13 @@ StoreResult<Done> forgetOldest(const Database &database, const Remembered &comma
 
 } // namespace
 
-StoreResult<std::int64_t> nextNumber(const Database &database)
+StoreResult<std::int64_t> nextNumber(const Database &database, int count)
 {
-    const auto number =
-        database.value(QStringLiteral("UPDATE counter SET next = next + 1 WHERE one = 1 RETURNING next - 1"));
-    if (!number)
-        return number.error();
-    return static_cast<std::int64_t>(number.value().toLongLong());
+    const auto next = database.value(
+        QStringLiteral("UPDATE counter SET next = next + ? WHERE one = 1 RETURNING next"), {count});
+    if (!next)
+        return next.error();
+    return static_cast<std::int64_t>(next.value().toLongLong() - count);
 }
 
 Stretch stretchBetween(const QString &before, const QString &after)
@@ -88,11 +90,10 @@ std::optional<QString> replaced(const QString &text, std::int64_t place, const Q
 
 StoreResult<QString> nameIn(const QString &document)
 {
-    QJsonParseError fault;
-    const auto json = QJsonDocument::fromJson(document.toUtf8(), &fault);
-    if (!json.isObject())
-        return StoreError{StoreCode::Unreadable, fault.errorString()};
-    return json[QLatin1String("name")].toString();
+    const auto name = nameInObject(document);
+    if (!name)
+        return StoreError{StoreCode::Unreadable, QStringLiteral("not an object of JSON")};
+    return *name;
 }
 
 StoreResult<QString> documentOf(const Database &database, const QString &id)
@@ -108,20 +109,26 @@ StoreResult<QString> documentOf(const Database &database, const QString &id)
     return document.value().toString();
 }
 
-StoreResult<Done> putDocument(const Database &database, const QString &id, const QString &document)
+StoreResult<Done> putDocument(const Database &database, const QString &id, const Putting &what)
 {
-    const auto name = nameIn(document);
+    const auto name = nameIn(what.document);
     if (!name)
         return name.error();
-    const auto number = nextNumber(database);
-    if (!number)
-        return number.error();
-    const auto put = database.run(QStringLiteral("UPDATE project_state SET document = ? WHERE project = ?"),
-                                  {document, id});
+    // As bytes: SQLite turns UTF-16 into its own UTF-8 far more slowly. Comparing in the statement that
+    // writes saves reading the document out.
+    const auto put = database.value(
+        QStringLiteral("UPDATE project_state SET document = CAST(? AS TEXT) WHERE project = ? AND document = "
+                       "CAST(? AS TEXT) AND (SELECT thrown_away FROM projects WHERE id = project) = 0 "
+                       "RETURNING 1"),
+        {what.document.toUtf8(), id, what.held.toUtf8()});
     if (!put)
         return put.error();
+    if (!put.value().isValid()) {
+        const auto other = documentOf(database, id);
+        return other ? StoreError{StoreCode::Stale, id} : other.error();
+    }
     const auto named = database.run(QStringLiteral("UPDATE projects SET name = ?, changed = ? WHERE id = ?"),
-                                    {name.value(), QVariant::fromValue<qlonglong>(number.value()), id});
+                                    {name.value(), QVariant::fromValue<qlonglong>(what.changed), id});
     if (!named)
         return named.error();
     return Done{};
@@ -132,20 +139,25 @@ StoreResult<std::int64_t> remember(const Database &database, const Remembered &c
     const auto number = nextNumber(database);
     if (!number)
         return number.error();
+    return rememberAs(database, number.value(), command);
+}
+
+StoreResult<std::int64_t> rememberAs(const Database &database, std::int64_t number, const Remembered &command)
+{
     if (const auto forgotten = forgetUndone(database, command); !forgotten)
         return forgotten.error();
     const Stretch &change = command.change;
     const auto kept = database.run(
         QStringLiteral("INSERT INTO commands (seq, project, shelf, kind, code, args, place, before, after, "
                        "undone) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, 0)"),
-        {QVariant::fromValue<qlonglong>(number.value()), command.project, command.shelf ? 1 : 0,
-         command.label.kind, command.label.code, command.label.args,
-         QVariant::fromValue<qlonglong>(change.place), change.before, change.after});
+        {QVariant::fromValue<qlonglong>(number), command.project, command.shelf ? 1 : 0, command.label.kind,
+         command.label.code, command.label.args, QVariant::fromValue<qlonglong>(change.place), change.before,
+         change.after});
     if (!kept)
         return kept.error();
     if (const auto trimmed = forgetOldest(database, command); !trimmed)
         return trimmed.error();
-    return number.value();
+    return number;
 }
 
 } // namespace matside

@@ -6,8 +6,9 @@
 
 namespace matside {
 
-/// The next number of the one counter that orders everything; inside the caller's transaction.
-[[nodiscard]] StoreResult<std::int64_t> nextNumber(const Database &database);
+/// The next number of the one counter that orders everything, the first of `count` that are taken; inside the
+/// caller's transaction.
+[[nodiscard]] StoreResult<std::int64_t> nextNumber(const Database &database, int count = 1);
 
 /// What a command of the shelf turns: one mark of one project.
 inline constexpr auto thrownAwayMark = "thrown_away";
@@ -33,6 +34,9 @@ struct Remembered {
     Stretch change;
 };
 [[nodiscard]] StoreResult<std::int64_t> remember(const Database &database, const Remembered &command);
+/// The same under a number that was taken for it.
+[[nodiscard]] StoreResult<std::int64_t> rememberAs(const Database &database, std::int64_t number,
+                                                   const Remembered &command);
 
 /// Saves an edit inside the caller's transaction: the document, and the command that led to it. Gives the
 /// command's number; Stale when the project is not as the command supposes.
@@ -60,8 +64,13 @@ struct Making {
 /// The document of a project that has not been thrown away.
 [[nodiscard]] StoreResult<QString> documentOf(const Database &database, const QString &id);
 
-/// Puts a document in its project's place, with its name.
-[[nodiscard]] StoreResult<Done> putDocument(const Database &database, const QString &id,
-                                            const QString &document);
+/// Puts a document in the place of the one that is held, with its name; Stale when another is held.
+/// `changed`: the number under which it is changed.
+struct Putting {
+    QString held;
+    QString document;
+    std::int64_t changed = 0;
+};
+[[nodiscard]] StoreResult<Done> putDocument(const Database &database, const QString &id, const Putting &what);
 
 } // namespace matside

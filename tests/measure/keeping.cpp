@@ -40,15 +40,12 @@ Project worn(const std::string &name, int events)
     return project;
 }
 
-/// From the folder to the first frame of the opened project, in this process.
-std::optional<std::chrono::steady_clock::duration> start(const QString &folder, Times &station)
+/// Goes round four stations four times; the first visit makes the page and is not counted.
+bool changeStations(const QString &folder, Times &station)
 {
-    const auto begun = std::chrono::steady_clock::now();
     Stage stage({}, folder);
     if (!stage.stands())
-        return std::nullopt;
-    // The stage waits half a second after its window is shown.
-    const auto took = std::chrono::steady_clock::now() - begun - std::chrono::milliseconds(500);
+        return false;
     for (int round = 0; round < 4; ++round)
         for (const Station to : {Station::Cut, Station::Hoop, Station::Shop, Station::Fit}) {
             int frames = 0;
@@ -58,32 +55,33 @@ std::optional<std::chrono::steady_clock::duration> start(const QString &folder, 
             stage.room().session().setStation(static_cast<int>(to));
             while (frames == 0 && std::chrono::steady_clock::now() - asked < std::chrono::seconds(2))
                 QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 20);
-            if (round > 0) // the first visit makes the page
+            if (round > 0)
                 station.add(std::chrono::steady_clock::now() - asked);
             QObject::disconnect(counting);
             idle(50);
         }
-    return took;
+    return true;
 }
 
-bool fill(const QString &folder, int projects, int events, int notes)
+} // namespace
+
+bool fillShelf(const QString &folder, const Crowd &crowd)
 {
     auto store = openStore(folder);
     if (!store)
         return false;
     NoteBook book(*store.value());
-    for (int number = 0; number < projects; ++number) {
+    for (int number = 0; number < crowd.projects; ++number) {
         std::vector<Note> all;
-        for (int i = 0; i < notes / projects; ++i)
+        for (int i = 0; i < crowd.notes / crowd.projects; ++i)
             all.push_back(photohelp::noteOf(nameOf(i % 3, i / 3), {}));
-        if (!book.bringIn({}, text(worn("Piece " + std::to_string(number), events / projects)), all))
+        const QString document = text(worn("Piece " + std::to_string(number), crowd.events / crowd.projects));
+        if (!book.bringIn({}, document, all))
             return false;
     }
     const auto last = store.value()->create(text(worn("The last", 100)));
     return last && store.value()->setSetting(settings::openProject, last.value());
 }
-
-} // namespace
 
 std::optional<Logged> logBlocks(int count)
 {
@@ -99,7 +97,7 @@ std::optional<Logged> logBlocks(int count)
     other.value().reset(); // its tables are written by plain sqlite3 from here on
     if (!id || !there)
         return std::nullopt;
-    PlainRows rows(storeFile(beside.path()), there.value());
+    PlainRows rows(storeFile(beside.path()), there.value(), QString::fromStdString(project.name));
     if (!rows.open())
         return std::nullopt;
     NoteBook book(*store.value());
@@ -112,37 +110,56 @@ std::optional<Logged> logBlocks(int count)
         project.made.blocks.push_back(block);
         const Command command{
             {QStringLiteral("edit"), QStringLiteral("log"), QStringLiteral("[]")}, before, text(project)};
-        auto begun = std::chrono::steady_clock::now();
-        if (!book.log(id.value(), command, note))
-            return std::nullopt;
-        times.ours.add(std::chrono::steady_clock::now() - begun);
-        begun = std::chrono::steady_clock::now();
-        if (!rows.write(command, note))
-            return std::nullopt;
-        times.plain.add(std::chrono::steady_clock::now() - begun);
+        // Turn about, and first in turn: who flushes second finds a disk that was just flushed.
+        for (const bool ours : {number % 2 == 0, number % 2 != 0}) {
+            const auto begun = std::chrono::steady_clock::now();
+            if (ours ? !book.log(id.value(), command, note) : !rows.write(command, note))
+                return std::nullopt;
+            (ours ? times.ours : times.plain).add(std::chrono::steady_clock::now() - begun);
+        }
     }
     return times;
 }
 
-std::optional<Growth> grow(double part, int rounds)
+std::optional<Growth> grow(const QString &alone, const QString &crowded, int rounds)
 {
-    QTemporaryDir alone;
-    QTemporaryDir crowded;
     Growth times;
-    times.projects = std::max(1, static_cast<int>(500 * part));
-    times.events = static_cast<int>(50000 * part);
-    times.notes = static_cast<int>(10000 * part);
-    if (!fill(alone.path(), 1, 100, 20) || !fill(crowded.path(), times.projects, times.events, times.notes))
-        return std::nullopt;
-    for (int round = 0; round < rounds; ++round) {
-        const auto first = start(alone.path(), times.stationAlone);
-        const auto second = start(crowded.path(), times.stationCrowded);
-        if (!first || !second)
+    for (int round = 0; round < rounds; ++round)
+        if (!changeStations(alone, times.stationAlone) || !changeStations(crowded, times.stationCrowded))
             return std::nullopt;
-        times.startAlone.add(*first);
-        times.startCrowded.add(*second);
-    }
     return times;
+}
+
+std::optional<Noted> logBeside(int notes)
+{
+    QTemporaryDir folder;
+    auto store = openStore(folder.path());
+    if (!store)
+        return std::nullopt;
+    NoteBook book(*store.value());
+    Project project = freshProject(System::Inch);
+    std::vector<Note> all;
+    for (int i = 0; i < notes; ++i)
+        all.push_back(photohelp::noteOf(nameOf(i % 26, i / 26 % 30), {}));
+    const auto id = book.bringIn({}, text(project), all);
+    if (!id)
+        return std::nullopt;
+    Noted noted{notes, {}, {}};
+    for (int round = 0; round < 51; ++round) {
+        const QString before = text(project);
+        project.slack = Length::ticks(round + 1);
+        const Command command{
+            {QStringLiteral("edit"), QStringLiteral("log"), QStringLiteral("[]")}, before, text(project)};
+        auto begun = std::chrono::steady_clock::now();
+        if (!book.log(id.value(), command, photohelp::noteOf(nameOf(round % 26, 0), {})))
+            return std::nullopt;
+        noted.log.add(std::chrono::steady_clock::now() - begun);
+        begun = std::chrono::steady_clock::now();
+        if (!book.covers(id.value()))
+            return std::nullopt;
+        noted.look.add(std::chrono::steady_clock::now() - begun);
+    }
+    return noted;
 }
 
 bool fillGallery(const QString &folder, int blocks)

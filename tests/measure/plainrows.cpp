@@ -7,7 +7,8 @@
 
 namespace measure {
 
-PlainRows::PlainRows(QString file, QString project) : m_file(std::move(file)), m_project(std::move(project))
+PlainRows::PlainRows(QString file, QString project, QString name)
+    : m_file(std::move(file)), m_project(std::move(project)), m_name(std::move(name))
 {
 }
 
@@ -31,7 +32,8 @@ bool PlainRows::open()
         "INSERT INTO commands (seq, project, shelf, kind, code, args, place, before, after, undone) "
         "VALUES (?, ?, 0, 'edit', 'log', '[]', ?, ?, ?, 0)",
         "UPDATE project_state SET document = ? WHERE project = ?",
-        "UPDATE projects SET changed = ? WHERE id = ?",
+        "UPDATE projects SET name = ?, changed = ? WHERE id = ?",
+        "UPDATE counter SET next = ? WHERE one = 1",
         "INSERT INTO notes (id, project, number, command, block, step, words, flags, width, height) "
         "VALUES (?, ?, ?, ?, ?, '', '', '[]', ?, ?)",
         "COMMIT"};
@@ -59,11 +61,13 @@ bool PlainRows::run(Statement which, const std::vector<QString> &values)
 bool PlainRows::write(const matside::Command &command, const matside::Note &note)
 {
     const auto change = matside::stretchBetween(command.before, command.after);
+    const QString changed = QString::number(m_next++);
     const QString seq = QString::number(m_next++);
     const QString number = QString::number(m_next++);
     return run(Begin) &&
            run(Command, {seq, m_project, QString::number(change.place), change.before, change.after}) &&
-           run(State, {command.after, m_project}) && run(Changed, {number, m_project}) &&
+           run(State, {command.after, m_project}) && run(Changed, {m_name, changed, m_project}) &&
+           run(Counter, {QString::number(m_next)}) &&
            run(Note, {note.id, m_project, number, seq, note.block, note.along, note.across}) && run(Commit);
 }
 

@@ -14,7 +14,7 @@ namespace measure {
 /// The same tables, the same pragmas, every statement prepared once.
 class PlainRows {
 public:
-    PlainRows(QString file, QString project);
+    PlainRows(QString file, QString project, QString name);
     ~PlainRows();
     PlainRows(const PlainRows &) = delete;
     PlainRows &operator=(const PlainRows &) = delete;
@@ -24,11 +24,12 @@ public:
     [[nodiscard]] bool write(const matside::Command &command, const matside::Note &note);
 
 private:
-    enum Statement { Begin, Command, State, Changed, Note, Commit, statements };
+    enum Statement { Begin, Command, State, Changed, Counter, Note, Commit, statements };
     [[nodiscard]] bool run(Statement which, const std::vector<QString> &values = {});
 
     QString m_file;
     QString m_project;
+    QString m_name;
     qint64 m_next = 0;
     sqlite3 *m_database = nullptr;
     std::array<sqlite3_stmt *, statements> m_prepared{};

@@ -73,16 +73,21 @@ Planned planWhileDragging(int moves)
     return planned;
 }
 
+Times planOf(int columns, int rows)
+{
+    Project project = largePiece();
+    project.blocks.columns = columns;
+    project.blocks.rows = rows;
+    Times times;
+    for (int i = 0; i < 200; ++i)
+        timed(project, times);
+    return times;
+}
+
 void planByColumns()
 {
-    for (const int columns : {1, 3, 10, 30, 100, 300, 1000}) {
-        Project project = largePiece();
-        project.blocks.columns = columns;
-        Times times;
-        for (int i = 0; i < 200; ++i)
-            timed(project, times);
-        times.print("plan(), " + std::to_string(columns) + " columns x 30 rows");
-    }
+    for (const int columns : {1, 3, 10, 30, 100, 300, 1000})
+        planOf(columns, 30).print("plan(), " + std::to_string(columns) + " columns x 30 rows");
     std::printf("(sum over all plans, so that none is left out: %lld)\n", static_cast<long long>(used));
 }
 

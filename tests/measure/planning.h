@@ -17,6 +17,9 @@ struct Planned {
 /// plan() once for each step of a drag that takes the block's size up and down by 1/16 in.
 [[nodiscard]] Planned planWhileDragging(int moves);
 
+/// plan() of the large piece with so many columns and rows, 200 times.
+[[nodiscard]] Times planOf(int columns, int rows);
+
 /// plan() for pieces of 1 to 1000 columns.
 void planByColumns();
 
