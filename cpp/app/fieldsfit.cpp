@@ -58,6 +58,38 @@ Field tableLength(const char *pointer, std::optional<Length> Table::*side, bool 
     return field;
 }
 
+/// What a leaf adds; 0: the table has none.
+Field leaf()
+{
+    Field field = tableLength("/table/leaf", &Table::leaf,
+                              [](const Project &project) { return project.table.has_value(); });
+    field.put = [](Project &project, const OfferValue &value) {
+        const auto length = lengthIn(value);
+        if (!length || !project.table)
+            return;
+        project.table->leaf = *length > Length() ? length : std::nullopt;
+        if (!project.table->leaf)
+            project.table->leafIn = false;
+    };
+    field.leastLength = Length();
+    return field;
+}
+
+Field leafLies()
+{
+    Field field{"/table/leafIn", "table", FieldKind::Choice};
+    field.get = [](const Project &project, const Plan &) -> OfferValue {
+        return std::string(project.table && project.table->leafIn ? "leaf-in" : "leaf-out");
+    };
+    field.put = [](Project &project, const OfferValue &value) {
+        if (project.table)
+            project.table->leafIn = value == OfferValue(std::string("leaf-in"));
+    };
+    field.inUse = [](const Project &project) { return project.table && project.table->leaf; };
+    field.choices = {"leaf-out", "leaf-in"};
+    return field;
+}
+
 Field blockCount(const char *pointer, std::int64_t Blocks::*count, std::int64_t least)
 {
     Field field{pointer, "blocks", FieldKind::Count};
@@ -199,6 +231,8 @@ std::vector<Field> tableFields()
             tableLength("/table/length", &Table::length, onRect),
             tableLength("/table/width", &Table::width, onRect),
             tableLength("/table/diameter", &Table::diameter, onRound),
+            leaf(),
+            leafLies(),
             blockCount("/blocks/columns", &Blocks::columns, 1),
             blockCount("/blocks/rows", &Blocks::rows, 1),
             blockLength("/blocks/width", &Blocks::width),

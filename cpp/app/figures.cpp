@@ -138,8 +138,9 @@ TableView tableView(const Project &project, const Plan &plan)
         return view;
     const Table &table = *project.table;
     view.shape = table.diameter ? QStringLiteral("round") : QStringLiteral("rect");
-    view.tableAlongMm = (table.diameter ? *table.diameter : table.length.value_or(Length())).asMm();
-    view.tableAcrossMm = (table.diameter ? *table.diameter : table.width.value_or(Length())).asMm();
+    view.tableAlongMm = table.along(table.leafIn).value_or(Length()).asMm();
+    view.tableAcrossMm = table.across().value_or(Length()).asMm();
+    view.leafMm = table.leafLying(table.leafIn).asMm();
     view.revealAlong = planFigure(project, plan, "table.reveal.along");
     view.revealAcross = planFigure(project, plan, "table.reveal.across");
     view.corner = planFigure(project, plan, "table.corner");

@@ -20,7 +20,8 @@ void FiguresModel::refresh()
         "sashing.longs.count", "sashing.longs.length", "fold.under",           "fold.catchShown",
         "size.raw.along",      "size.raw.across",      "binding.cut",          "binding.length",
         "binding.strips",      "binding.square",       "table.reveal.along",   "table.reveal.across",
-        "table.corner"};
+        "table.corner",        "table.leafIn.along",   "table.leafIn.corner",  "table.leafOut.along",
+        "table.leafOut.corner"};
     std::vector<FigureView> figures;
     for (const char *key : keys)
         if (FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), key); figure.valid)

@@ -145,6 +145,12 @@ public:
         Json table{{"reveal", pair(m_plan.table->reveal)}};
         if (m_plan.table->round)
             table["corner"] = one(m_plan.table->corner);
+        if (const auto &other = m_plan.table->other) {
+            table["leafIn"] = m_plan.table->leafIn;
+            table["other"] = {{"leafIn", other->leafIn}, {"reveal", pair(other->reveal)}};
+            if (m_plan.table->round)
+                table["other"]["corner"] = one(other->corner);
+        }
         return table;
     }
 

@@ -49,6 +49,7 @@ struct TableView {
     Q_PROPERTY(QString shape MEMBER shape)
     Q_PROPERTY(double tableAlongMm MEMBER tableAlongMm)
     Q_PROPERTY(double tableAcrossMm MEMBER tableAcrossMm)
+    Q_PROPERTY(double leafMm MEMBER leafMm)
     Q_PROPERTY(double finishedAlongMm MEMBER finishedAlongMm)
     Q_PROPERTY(double finishedAcrossMm MEMBER finishedAcrossMm)
     Q_PROPERTY(int columns MEMBER columns)
@@ -67,6 +68,7 @@ public:
     QString shape = QStringLiteral("none");
     double tableAlongMm = 0;
     double tableAcrossMm = 0;
+    double leafMm = 0; ///< the leaf in the table's middle; 0 while it is out
     double finishedAlongMm = 0;
     double finishedAcrossMm = 0;
     int columns = 0;

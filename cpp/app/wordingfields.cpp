@@ -14,6 +14,9 @@ constexpr std::array fields{
     Worded{"/table/length", QT_TRANSLATE_NOOP("Words", "length")},
     Worded{"/table/width", QT_TRANSLATE_NOOP("Words", "width")},
     Worded{"/table/diameter", QT_TRANSLATE_NOOP("Words", "across")},
+    //: a leaf is the board laid into a table to lengthen it
+    Worded{"/table/leaf", QT_TRANSLATE_NOOP("Words", "a leaf adds")},
+    Worded{"/table/leafIn", QT_TRANSLATE_NOOP("Words", "fitted with the leaf")},
     Worded{"/blocks/columns", QT_TRANSLATE_NOOP("Words", "columns")},
     Worded{"/blocks/rows", QT_TRANSLATE_NOOP("Words", "rows")},
     Worded{"/blocks/width", QT_TRANSLATE_NOOP("Words", "block along")},
@@ -96,6 +99,8 @@ constexpr std::array fields{
 constexpr std::array choices{
     Worded{"none", QT_TRANSLATE_NOOP("Words", "no table")},
     Worded{"rect", QT_TRANSLATE_NOOP("Words", "four-sided")},
+    Worded{"leaf-out", QT_TRANSLATE_NOOP("Words", "out")},
+    Worded{"leaf-in", QT_TRANSLATE_NOOP("Words", "in")},
     Worded{"round", QT_TRANSLATE_NOOP("Words", "round")},
     Worded{"reversible", QT_TRANSLATE_NOOP("Words", "reversible")},
     Worded{"clean-back", QT_TRANSLATE_NOOP("Words", "with one clean back")},
@@ -184,6 +189,7 @@ constexpr std::array commands{
     Worded{"bought", QT_TRANSLATE_NOOP("Words", "ticked as bought")},
     Worded{"class", QT_TRANSLATE_NOOP("Words", "kits of the class changed")},
     Worded{"owned", QT_TRANSLATE_NOOP("Words", "cloth you have changed")},
+    Worded{"packages", QT_TRANSLATE_NOOP("Words", "batting’s packages changed")},
     Worded{"re-zero", QT_TRANSLATE_NOOP("Words", "last outline measured")},
     Worded{"hoop", QT_TRANSLATE_NOOP("Words", "hoop chosen")},
     Worded{"test-join", QT_TRANSLATE_NOOP("Words", "sashing strips changed")},

@@ -152,6 +152,14 @@ constexpr std::array looks{
            QT_TRANSLATE_NOOP("Words",
                              "The corners hang %1 past the round table and will stick out; they fall "
                              "well from %2.")},
+    Worded{"leaf-in-lip",
+           QT_TRANSLATE_NOOP("Words",
+                             "With the leaf in, the ends hang over by only %1 and will stick out stiffly; "
+                             "they fall well from %2.")},
+    Worded{"leaf-out-lip",
+           QT_TRANSLATE_NOOP("Words",
+                             "With the leaf out, the ends hang over by only %1 and will stick out stiffly; "
+                             "they fall well from %2.")},
 };
 
 } // namespace

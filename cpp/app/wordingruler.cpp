@@ -15,6 +15,8 @@ constexpr std::array checks{
     Worded{
         "cross-line-on-fold",
         QT_TRANSLATE_NOOP("Words", "A cross line lies on the fold, the edge just inside both ragged ends.")},
+    Worded{"strips-side-by-side",
+           QT_TRANSLATE_NOOP("Words", "Strips lie side by side: cut across first, then each to its length.")},
     Worded{"line-at-both-ends", QT_TRANSLATE_NOOP("Words", "The line touches at both ends.")},
     Worded{"back-wrong-side-up",
            QT_TRANSLATE_NOOP("Words",

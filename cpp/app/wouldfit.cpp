@@ -42,6 +42,7 @@ WouldFit::WouldFit(Workspace &workspace, Session &session, const HoopShelf &hoop
 void WouldFit::forget()
 {
     m_open = m_told = false;
+    m_leafIn.reset();
     m_chosen = -1;
     m_found = {};
 }
@@ -49,7 +50,7 @@ void WouldFit::forget()
 void WouldFit::begin()
 {
     leave();
-    m_base = m_workspace.project();
+    takeBase();
     const Plan &plan = m_workspace.plan();
     if (!m_told) {
         m_limits = usualLimits(m_base, m_hoops.hoops());
@@ -75,8 +76,16 @@ void WouldFit::heed()
 {
     if (!m_open || m_workspace.previewing())
         return;
-    m_base = m_workspace.project();
+    takeBase();
     search();
+}
+
+/// The project as it lies in the store, its table as she wants it looked at.
+void WouldFit::takeBase()
+{
+    m_base = m_workspace.project();
+    if (m_base.table && m_base.table->leaf && m_leafIn)
+        m_base.table->leafIn = *m_leafIn;
 }
 
 void WouldFit::choose(int row)
@@ -192,6 +201,8 @@ void WouldFit::pick(const QString &key, bool value)
         Length &reveal = along ? m_wanted.reveal.along : m_wanted.reveal.across;
         m_hangs[along ? 0 : 1] = value;
         reveal = value ? -reveal.magnitude() : reveal.magnitude();
+    } else if (key == QStringLiteral("leaf")) {
+        m_leafIn = value;
     } else if (key == QStringLiteral("fine")) {
         m_limits.step = value ? max(m_base.finest, inch ? Length::inches(0, 1, 16) : Length::mm(1))
                               : usualLimits(m_base, {}).step;

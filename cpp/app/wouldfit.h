@@ -73,6 +73,7 @@ private:
         Share washing;
     };
     void search();
+    void takeBase();
     void forget();
     void heed();
     [[nodiscard]] Pair wantedSize() const;
@@ -96,6 +97,7 @@ private:
     Wanted m_wanted;
     FitLimits m_limits;
     bool m_hangs[2] = {false, false}; ///< along, across: kept apart from a reveal of nothing
+    std::optional<bool> m_leafIn;     ///< the leaf as she says here it lies; absent: as in the project
     bool m_told = false;              ///< she said what she wants
     bool m_open = false;
     int m_chosen = -1;

@@ -41,6 +41,27 @@ QString shows(Length reveal, Marks marks)
     return WouldFit::tr("%1 bare").arg(braced(reveal, marks));
 }
 
+QString corners(Length corner, Marks marks)
+{
+    //: on a round table: the corners lie so far from its edge
+    return corner < Length() ? WouldFit::tr("corners %1 over").arg(braced(-corner, marks))
+                             : WouldFit::tr("corners %1 inside").arg(braced(corner, marks));
+}
+
+/// The ends with the leaf the other way; the sides stay.
+QString otherwise(const TablePlan &table, Marks marks)
+{
+    const TableSeen &other = *table.other;
+    QString says = other.leafIn
+                       //: the table's leaf is laid in; %1 = "12 in bare" or "3 in over"
+                       ? WouldFit::tr("leaf in: %1 at the ends").arg(shows(other.reveal.along, marks))
+                       //: the table's leaf is out; %1 = "12 in bare" or "3 in over"
+                       : WouldFit::tr("leaf out: %1 at the ends").arg(shows(other.reveal.along, marks));
+    if (table.round)
+        says += QStringLiteral(", ") + corners(other.corner, marks);
+    return says;
+}
+
 QString bothSides(Pair reveal, Marks marks)
 {
     if (reveal.along == reveal.across)
@@ -70,13 +91,11 @@ QString WouldFit::sizeSays(const Candidate &candidate) const
         const Pair reveal = candidate.plan.table->reveal;
         const bool alike = reveal.along == reveal.across;
         says += QStringLiteral(", ") + (alike ? shows(reveal.along, marks) : bothSides(reveal, marks));
-        const Length corner = candidate.plan.table->corner;
         if (candidate.plan.table->round)
-            //: on a round table: the corners lie so far from its edge
-            says += QStringLiteral(", ") + (corner < Length()
-                                                ? tr("corners %1 over").arg(braced(-corner, marks))
-                                                : tr("corners %1 inside").arg(braced(corner, marks)));
+            says += QStringLiteral(", ") + corners(candidate.plan.table->corner, marks);
     }
+    if (candidate.plan.table && candidate.plan.table->other)
+        says += QStringLiteral("; ") + otherwise(*candidate.plan.table, marks);
     if (m_wanted.washing > Share())
         says += QStringLiteral("; ") + tr("washed %1").arg(times(candidate.washed, marks));
     return says;
@@ -111,7 +130,8 @@ QString WouldFit::cautionSays(const Candidate &candidate)
 {
     QStringList says;
     for (const Problem &caution : candidate.plan.cautions)
-        if (caution.code == "stiff-lip" || caution.code == "corner-hangs")
+        if (caution.code == "stiff-lip" || caution.code == "corner-hangs" || caution.code == "leaf-in-lip" ||
+            caution.code == "leaf-out-lip")
             says.append(sentence(caution, candidate.project.marks()));
     return says.join(QLatin1Char(' '));
 }
@@ -121,6 +141,8 @@ QString WouldFit::wishSays() const
     const Marks marks = m_base.marks();
     const Pair size = wantedSize();
     QString says = hasTable() ? bothSides(m_wanted.reveal, marks) : times(size, marks);
+    if (hasTable() && m_base.table->leaf)
+        says += QStringLiteral(", ") + (m_base.table->leafIn ? tr("leaf in") : tr("leaf out"));
     if (m_wanted.washing > Share())
         says += QStringLiteral("; ") + tr("to make, before washing, %1").arg(times(m_found.asked, marks));
     return says;
@@ -164,6 +186,9 @@ QVariantList WouldFit::wishes() const
              << amount("reveal-across", m_hangs[1] ? tr("over at each side") : tr("bare at each side"),
                        "length", m_wanted.reveal.across.magnitude())
              << either("hangs-across", tr("At each side"), bare, over, m_hangs[1]);
+        if (m_base.table->leaf)
+            //: the board laid into a table to lengthen it
+            list << either("leaf", tr("the leaf"), tr("out"), tr("in"), m_base.table->leafIn);
     } else {
         list << amount("size-along", tr("finished, along"), "length", m_wanted.size.along)
              << amount("size-across", tr("finished, across"), "length", m_wanted.size.across);

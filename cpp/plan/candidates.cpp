@@ -251,8 +251,8 @@ FitLimits usualLimits(const Project &project, std::span<const Hoop> owned)
 
 std::optional<Pair> sizeLeaving(const Table &table, Pair reveal)
 {
-    const std::optional<Length> along = table.diameter ? table.diameter : table.length;
-    const std::optional<Length> across = table.diameter ? table.diameter : table.width;
+    const std::optional<Length> along = table.along(table.leafIn);
+    const std::optional<Length> across = table.across();
     if (!along || !across)
         return std::nullopt;
     return Pair{*along - reveal.along * 2, *across - reveal.across * 2};

@@ -164,6 +164,18 @@ void lookAtTable(const Plan &plan, const Measures &m, std::vector<Problem> &foun
     }
     if (plan.table->round && sticksOut(plan.table->corner))
         found.push_back({"/table", "corner-hangs", {told(-plan.table->corner), told(m.stiffLip)}, {}});
+    if (!plan.table->other)
+        return;
+    // The ends with the leaf the other way; the sides are the same.
+    const TableSeen &other = *plan.table->other;
+    const Length lip = sticksOut(other.reveal.along)                  ? -other.reveal.along
+                       : plan.table->round && sticksOut(other.corner) ? -other.corner
+                                                                      : Length();
+    if (lip > Length())
+        found.push_back({"/table/leaf",
+                         other.leafIn ? "leaf-in-lip" : "leaf-out-lip",
+                         {told(lip), told(m.stiffLip)},
+                         {}});
 }
 
 } // namespace

@@ -111,24 +111,35 @@ std::optional<BindingPlan> planBinding(const Project &project, const Basis &basi
     return binding;
 }
 
+TableSeen seenOf(const Table &table, Length along, Length across, const Pair &finished, bool leafIn)
+{
+    TableSeen seen;
+    seen.leafIn = leafIn;
+    seen.reveal = {(along - finished.along).scaled(1, 2), (across - finished.across).scaled(1, 2)};
+    if (table.diameter) {
+        // Beside the leaf the rim runs straight: only what lies beyond it is in a half round.
+        const Length beyond = max(finished.along - table.leafLying(leafIn), Length());
+        seen.corner = (across - diagonalOf(beyond, finished.across)).scaled(1, 2);
+    }
+    return seen;
+}
+
 std::optional<TablePlan> planTable(const Project &project, const SizePlan &size)
 {
     if (!project.table)
         return std::nullopt;
-    TablePlan table;
-    if (project.table->diameter) {
-        const Length across = *project.table->diameter;
-        table.round = true;
-        table.reveal = {(across - size.finished.along).scaled(1, 2),
-                        (across - size.finished.across).scaled(1, 2)};
-        table.corner = (across - diagonalOf(size.finished.along, size.finished.across)).scaled(1, 2);
-        return table;
-    }
-    if (!project.table->length || !project.table->width)
+    const Table &table = *project.table;
+    const bool in = table.leaf && table.leafIn;
+    const std::optional<Length> along = table.along(in);
+    const std::optional<Length> across = table.across();
+    if (!along || !across)
         return std::nullopt;
-    table.reveal = {(*project.table->length - size.finished.along).scaled(1, 2),
-                    (*project.table->width - size.finished.across).scaled(1, 2)};
-    return table;
+    TablePlan plan;
+    static_cast<TableSeen &>(plan) = seenOf(table, *along, *across, size.finished, in);
+    plan.round = table.diameter.has_value();
+    if (table.leaf)
+        plan.other = seenOf(table, *table.along(!in), *across, size.finished, !in);
+    return plan;
 }
 
 std::vector<PatchPlan> planPatches(const Project &project, const Measures &m)

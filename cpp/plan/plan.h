@@ -116,10 +116,19 @@ struct BindingPlan {
     std::optional<BiasPlan> bias;
 };
 
-struct TablePlan {
+/// What is seen of the table, with its leaf in or out (F22).
+struct TableSeen {
+    bool leafIn = false;
+    Pair reveal; ///< each side; negative hangs over. Round: mid-side, along and across
+    /// Round only: how far the corner stands inside (negative: hangs over). With the leaf in the table is two
+    /// half rounds and the leaf between, and the corner is measured from the half round's middle.
+    Length corner;
+};
+
+/// As the table is fitted, and the other way where it has a leaf.
+struct TablePlan : TableSeen {
     bool round = false;
-    Pair reveal;   ///< each side; negative hangs over. Round: mid-side, along and across
-    Length corner; ///< round only: how far the corner stands inside (negative: hangs over), F22
+    std::optional<TableSeen> other;
 };
 
 /// Batting for the hoop strips (F17).

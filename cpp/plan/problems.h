@@ -25,7 +25,8 @@ namespace matside {
 /// hoop-is-close (room, wanted) · edge-seam-over-outside (seam, outside) · margin-is-small (margin, least) ·
 /// strip-is-tight (remainder, blocks per strip) · lip-is-wide (catch, most) · harvest-is-short (piece, short
 /// with spare) · gap-under-allowances (gap, 2·allowance) · frame-on-last-block (overlap) · stiff-lip
-/// (overhang, least) · corner-hangs (overhang)
+/// (overhang, least) · corner-hangs (overhang, least) · leaf-in-lip (overhang, least) · leaf-out-lip
+/// (overhang, least)
 ///
 /// Offer codes: as above, and match-edge-seam, set-margin (the value).
 [[nodiscard]] std::vector<Problem> cautionsOf(const Project &project, const Plan &plan);

@@ -132,41 +132,71 @@ Answer bindingStrips(const Sums &a)
         .given("usable", a.plan.basis.usableBinding, "/cloths")
         .from("cut", a.plan.binding->cut, "binding.cut");
 }
-Answer reveal(const Sums &a, Length value, std::optional<Length> table, Length size, const char *figure,
-              const char *pointer)
+bool isRound(const Sums &a)
 {
-    if (!a.plan.table || !table)
-        return std::nullopt;
-    return Tell("F22", "(table - size) / 2", value)
-        .given("table", *table, pointer)
-        .from("size", size, figure);
+    return a.project.table->diameter.has_value();
+}
+/// The ends, with the leaf as it lies.
+Answer ends(const Sums &a, const TableSeen &seen)
+{
+    const Table &table = *a.project.table;
+    const Length bare = table.along(false).value_or(Length());
+    const char *pointer = isRound(a) ? "/table/diameter" : "/table/length";
+    if (!seen.leafIn)
+        return Tell("F22", "(table - size) / 2", seen.reveal.along)
+            .given("table", bare, pointer)
+            .from("size", a.plan.size.finished.along, "size.finished.along");
+    return Tell("F22", "(table + leaf - size) / 2", seen.reveal.along)
+        .given("table", bare, pointer)
+        .given("leaf", table.leafLying(true), "/table/leaf")
+        .from("size", a.plan.size.finished.along, "size.finished.along");
+}
+Answer cornerOf(const Sums &a, const TableSeen &seen)
+{
+    const Table &table = *a.project.table;
+    const Length leaf = table.leafLying(seen.leafIn);
+    if (leaf >= a.plan.size.finished.along) // beside the straight rim
+        return Tell("F22", "(table - across) / 2", seen.corner)
+            .given("table", *table.diameter, "/table/diameter")
+            .from("across", a.plan.size.finished.across, "size.finished.across");
+    if (leaf > Length())
+        return Tell("F22", "(table - sqrt((along - leaf) * (along - leaf) + across * across)) / 2",
+                    seen.corner)
+            .given("table", *table.diameter, "/table/diameter")
+            .given("leaf", leaf, "/table/leaf")
+            .from("along", a.plan.size.finished.along, "size.finished.along")
+            .from("across", a.plan.size.finished.across, "size.finished.across");
+    return Tell("F22", "(table - sqrt(along * along + across * across)) / 2", seen.corner)
+        .given("table", *table.diameter, "/table/diameter")
+        .from("along", a.plan.size.finished.along, "size.finished.along")
+        .from("across", a.plan.size.finished.across, "size.finished.across");
 }
 Answer revealAlong(const Sums &a)
 {
-    if (!a.plan.table)
-        return std::nullopt;
-    const bool round = a.plan.table->round;
-    return reveal(a, a.plan.table->reveal.along, round ? a.project.table->diameter : a.project.table->length,
-                  a.plan.size.finished.along, "size.finished.along",
-                  round ? "/table/diameter" : "/table/length");
+    return a.plan.table ? ends(a, *a.plan.table) : std::nullopt;
 }
 Answer revealAcross(const Sums &a)
 {
     if (!a.plan.table)
         return std::nullopt;
-    const bool round = a.plan.table->round;
-    return reveal(a, a.plan.table->reveal.across, round ? a.project.table->diameter : a.project.table->width,
-                  a.plan.size.finished.across, "size.finished.across",
-                  round ? "/table/diameter" : "/table/width");
+    return Tell("F22", "(table - size) / 2", a.plan.table->reveal.across)
+        .given("table", a.project.table->across().value_or(Length()),
+               isRound(a) ? "/table/diameter" : "/table/width")
+        .from("size", a.plan.size.finished.across, "size.finished.across");
 }
 Answer corner(const Sums &a)
 {
-    if (!a.plan.table || !a.plan.table->round)
+    return a.plan.table && a.plan.table->round ? cornerOf(a, *a.plan.table) : std::nullopt;
+}
+Answer otherAlong(const Sums &a)
+{
+    return a.plan.table && a.plan.table->other ? ends(a, *a.plan.table->other) : std::nullopt;
+}
+Answer otherCorner(const Sums &a)
+{
+    if (!a.plan.table || !a.plan.table->round || !a.plan.table->other)
         return std::nullopt;
-    return Tell("F22", "(table - sqrt(along * along + across * across)) / 2", a.plan.table->corner)
-        .given("table", *a.project.table->diameter, "/table/diameter")
-        .from("along", a.plan.size.finished.along, "size.finished.along")
-        .from("across", a.plan.size.finished.across, "size.finished.across");
+    return cornerOf(a, *a.plan.table->other);
 }
 bool bound(const Plan &plan)
 {
@@ -188,6 +218,26 @@ bool onRound(const Plan &plan)
 {
     return plan.table && plan.table->round;
 }
+bool otherIs(const Plan &plan, bool in)
+{
+    return plan.table && plan.table->other && plan.table->other->leafIn == in;
+}
+bool leafIn(const Plan &plan)
+{
+    return otherIs(plan, true);
+}
+bool leafOut(const Plan &plan)
+{
+    return otherIs(plan, false);
+}
+bool roundLeafIn(const Plan &plan)
+{
+    return otherIs(plan, true) && plan.table->round;
+}
+bool roundLeafOut(const Plan &plan)
+{
+    return otherIs(plan, false) && plan.table->round;
+}
 
 constexpr std::array sums{
     Sum{"size.outline.along", outlineAlong},
@@ -204,6 +254,10 @@ constexpr std::array sums{
     Sum{"table.reveal.along", revealAlong, onTable},
     Sum{"table.reveal.across", revealAcross, onTable},
     Sum{"table.corner", corner, onRound},
+    Sum{"table.leafIn.along", otherAlong, leafIn},
+    Sum{"table.leafIn.corner", otherCorner, roundLeafIn},
+    Sum{"table.leafOut.along", otherAlong, leafOut},
+    Sum{"table.leafOut.corner", otherCorner, roundLeafOut},
 };
 
 } // namespace

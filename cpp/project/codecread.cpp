@@ -55,6 +55,8 @@ void readTable(Fields &fields, std::optional<Table> &table)
     inner.length("length", read.length);
     inner.length("width", read.width);
     inner.length("diameter", read.diameter);
+    inner.length("leaf", read.leaf);
+    inner.flag("leafIn", read.leafIn);
     read.rest = inner.rest();
     const bool whole = read.diameter ? !read.length && !read.width : read.length && read.width;
     if (!whole)
@@ -238,6 +240,7 @@ void readCloths(Fields &fields, std::vector<Cloth> &cloths)
         inner.word("colour", cloth.colour);
         inner.flag("directional", cloth.directional);
         readOwned(inner, cloth.owned);
+        readPackages(inner, cloth.packages);
         cloth.rest = inner.rest();
         places.push_back(inner.at("id"));
         cloths.push_back(std::move(cloth));

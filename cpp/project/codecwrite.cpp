@@ -42,6 +42,9 @@ Json tableJson(const Table &table, System system)
     write.length("length", table.length);
     write.length("width", table.width);
     write.length("diameter", table.diameter);
+    write.length("leaf", table.leaf);
+    if (table.leafIn)
+        object["leafIn"] = true;
     addRest(object, table.rest);
     return object;
 }
@@ -163,6 +166,9 @@ Json clothJson(const Cloth &cloth, System system)
     if (!cloth.owned.empty())
         object["owned"] =
             listOf(cloth.owned, [&](const OwnedPiece &owned) { return ownedJson(owned, system); });
+    if (!cloth.packages.empty())
+        object["packages"] =
+            listOf(cloth.packages, [&](const Package &package) { return packageJson(package, system); });
     addRest(object, cloth.rest);
     return object;
 }

@@ -172,6 +172,10 @@ void listsInMillimetres(Project &p)
             owned.length = max(owned.length.downTo(Length::mm(1)), Length::mm(1));
             owned.width = max(owned.width.downTo(Length::mm(1)), Length::mm(1));
         }
+        for (Package &package : cloth.packages) {
+            package.length = max(package.length.downTo(Length::mm(1)), Length::mm(1));
+            package.width = max(package.width.downTo(Length::mm(1)), Length::mm(1));
+        }
         if (cloth.price)
             cloth.price = perMetre(*cloth.price);
     }
@@ -206,7 +210,8 @@ Project inWholeMillimetres(const Project &inches)
     p.made = {};
     p.finest = Length::mm(1);
     if (p.table)
-        for (std::optional<Length> *side : {&p.table->length, &p.table->width, &p.table->diameter})
+        for (std::optional<Length> *side :
+             {&p.table->length, &p.table->width, &p.table->diameter, &p.table->leaf})
             mm.whole(*side);
     widthsInMillimetres(p, inches);
     for (std::optional<Pair> *pair : {&p.hoop.field, &p.hoop.opening, &p.hoop.outside})

@@ -40,6 +40,19 @@ struct Table {
     std::optional<Length> width;    ///< across
     std::optional<Length> diameter; ///< round; then length and width are absent
     std::string rest;
+    std::optional<Length> leaf = {}; ///< how much longer a leaf makes the table; absent = it has none
+    bool leafIn = false;             ///< the leaf lies in the table as it is fitted
+
+    /// Along, as the table stands with its leaf in or out; a round one grows into two halves with the leaf
+    /// between them. Nothing where it was not measured.
+    [[nodiscard]] std::optional<Length> along(bool withLeaf) const
+    {
+        const std::optional<Length> bare = diameter ? diameter : length;
+        return bare && withLeaf && leaf ? *bare + *leaf : bare;
+    }
+    [[nodiscard]] std::optional<Length> across() const { return diameter ? diameter : width; }
+    /// The leaf as it lies; nothing of it while it is out.
+    [[nodiscard]] Length leafLying(bool in) const { return in ? leaf.value_or(Length()) : Length(); }
     friend bool operator==(const Table &, const Table &) = default;
 };
 
@@ -126,8 +139,19 @@ struct OwnedPiece {
     Length length;
     Length width;
     std::string rest;
+    bool package = false; ///< not there yet: it is one of the packages on the shopping list
     friend bool operator==(const OwnedPiece &, const OwnedPiece &) = default;
 };
+
+/// A size a cloth is sold ready cut in, as batting is in packages (F17).
+struct Package {
+    Length length;
+    Length width;
+    std::optional<std::string> price; ///< of one package, the decimal as written
+    std::string rest;
+    friend bool operator==(const Package &, const Package &) = default;
+};
+constexpr std::size_t mostPackages = 8;
 
 /// As many owned pieces of a cloth as are laid out together.
 constexpr std::size_t mostOwned = 8;
@@ -143,6 +167,7 @@ struct Cloth {
     std::string colour;
     bool directional = false;
     std::vector<OwnedPiece> owned; ///< used before any is bought
+    std::vector<Package> packages; ///< sizes it is sold in ready cut, beside the roll
     std::string rest;
     friend bool operator==(const Cloth &, const Cloth &) = default;
 };

@@ -97,6 +97,7 @@ void readOwned(Fields &cloth, std::vector<OwnedPiece> &owned)
         OwnedPiece piece;
         fields.length("length", piece.length);
         fields.length("width", piece.width);
+        fields.flag("package", piece.package);
         piece.rest = fields.rest();
         for (const char *side : {"length", "width"})
             if (!fields.has(side))
@@ -105,10 +106,38 @@ void readOwned(Fields &cloth, std::vector<OwnedPiece> &owned)
     });
 }
 
+void readPackages(Fields &cloth, std::vector<Package> &packages)
+{
+    cloth.each("packages", mostPackages, [&](Fields &fields) {
+        Package package;
+        fields.length("length", package.length);
+        fields.length("width", package.width);
+        fields.number("price", package.price);
+        package.rest = fields.rest();
+        for (const char *side : {"length", "width"})
+            if (!fields.has(side))
+                fields.needed(side, {Fields::takeAway(fields.at())});
+        packages.push_back(std::move(package));
+    });
+}
+
+Json packageJson(const Package &package, System system)
+{
+    Json object = {{"length", writeLength(package.length, system)},
+                   {"width", writeLength(package.width, system)}};
+    if (package.price)
+        if (const Result<Json, Problem> price = readJson(*package.price); price && isNumber(price.value()))
+            object["price"] = price.value();
+    addRest(object, package.rest);
+    return object;
+}
+
 Json ownedJson(const OwnedPiece &owned, System system)
 {
     Json object = {{"length", writeLength(owned.length, system)},
                    {"width", writeLength(owned.width, system)}};
+    if (owned.package)
+        object["package"] = true;
     addRest(object, owned.rest);
     return object;
 }

@@ -14,4 +14,8 @@ void readLayout(Fields &fields, MadeLayout &layout);
 void readOwned(Fields &cloth, std::vector<OwnedPiece> &owned);
 [[nodiscard]] Json ownedJson(const OwnedPiece &owned, System system);
 
+/// The sizes a cloth is sold in ready cut.
+void readPackages(Fields &cloth, std::vector<Package> &packages);
+[[nodiscard]] Json packageJson(const Package &package, System system);
+
 } // namespace matside

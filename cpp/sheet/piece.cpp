@@ -39,11 +39,16 @@ void drawTable(QPainter &painter, const TableView &view, const QRectF &table)
 {
     painter.setPen(QPen(Qt::black, 0.3));
     painter.setBrush(QColor(232, 232, 232));
-    if (view.shape == QStringLiteral("round"))
-        painter.drawEllipse(table);
+    const double leaf = view.tableAlongMm > 0 ? view.leafMm / view.tableAlongMm * table.width() : 0;
+    if (view.shape == QStringLiteral("round")) // with its leaf in: two half rounds and the leaf between
+        painter.drawRoundedRect(table, table.height() / 2, table.height() / 2);
     else
         painter.drawRect(table);
     painter.setBrush(Qt::NoBrush);
+    for (const double side : {-leaf / 2, leaf / 2})
+        if (leaf > 0)
+            painter.drawLine(QPointF(table.center().x() + side, table.top()),
+                             QPointF(table.center().x() + side, table.bottom()));
 }
 
 /// A sashing; too narrow for its two edges it is a line.

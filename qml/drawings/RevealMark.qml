@@ -17,7 +17,9 @@ Item {
     readonly property var piece: lie?.piece ?? null
     /** The figure's own parts; a value type does not hand them on by itself. */
     readonly property var plain: ({
-        whole: figure?.whole ?? "", num: figure?.num ?? "", den: figure?.den ?? "", lean: "", text: figure?.text ?? ""
+        // Between two marks: there is no room for the words, so a sign says it.
+        whole: ((figure?.lean ?? "") !== "" ? "\u2248" : "") + (figure?.whole ?? ""),
+        num: figure?.num ?? "", den: figure?.den ?? "", unit: figure?.unit ?? "", lean: "", minus: false, text: figure?.text ?? ""
     })
     readonly property bool hangs: figure?.minus ?? false
 
@@ -60,7 +62,7 @@ Item {
             id: number
             anchors.centerIn: parent
             //: after a length: the cloth hangs so far over the table's edge
-            figure: root.hangs ? Object.assign({}, root.plain, { minus: false, unit: qsTr("over") }) : root.figure
+            figure: root.hangs ? Object.assign({}, root.plain, { unit: qsTr("over") }) : root.plain
             showUnit: root.hangs
             availableWidth: Theme.mm(28)
             showLean: false

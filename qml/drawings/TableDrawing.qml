@@ -18,6 +18,8 @@ Item {
     property string shape: view?.shape ?? "none"
     property real tableAlongMm: view?.tableAlongMm ?? 0
     property real tableAcrossMm: view?.tableAcrossMm ?? 0
+    /** The leaf in the table's middle; 0 while it is out. */
+    property real leafMm: view?.leafMm ?? 0
     property real finishedAlongMm: view?.finishedAlongMm ?? 0
     property real finishedAcrossMm: view?.finishedAcrossMm ?? 0
     property int columns: view?.columns ?? 0
@@ -47,7 +49,7 @@ Item {
 
     /** All the numbers as one: a new view lays the drawing once, not once for each number in it. */
     readonly property var measures: view ?? {
-        shape, tableAlongMm, tableAcrossMm, finishedAlongMm, finishedAcrossMm, columns, rows,
+        shape, tableAlongMm, tableAcrossMm, leafMm, finishedAlongMm, finishedAcrossMm, columns, rows,
         outlineAlongMm, outlineAcrossMm, sashingMm, edgeMm, revealAlong, revealAcross
     }
     readonly property bool ready: measures.finishedAlongMm > 0 && measures.finishedAcrossMm > 0

@@ -12,14 +12,14 @@ function lay(t, width, height, mm) {
     const narrow = (table, piece, need) => hasTable && (table - piece) / 2 * scale(4 * mm, 4 * mm) < need;
     // What a figure takes of bare wood: more with each digit, and when it has a fraction.
     const needs = (figure, plain, stacked) => ((figure?.num ?? "") !== "" ? stacked : plain) * mm;
-    const digits = figure => 2.4 + 4.2 * Math.max(1, (figure?.whole ?? "").length);
+    const digits = figure => 2.4 + 4.2 * Math.max(1, (figure?.whole ?? "").length + ((figure?.lean ?? "") !== "" ? 1 : 0));
     const hangsBeside = hasTable && t.tableAlongMm < t.finishedAlongMm, hangsOver = hasTable && t.tableAcrossMm < t.finishedAcrossMm;
     const beside = hangsBeside ? 31 : narrow(t.tableAlongMm, t.finishedAlongMm, needs(t.revealAlong, digits(t.revealAlong), 17)) ? 19 : 4;
     const over = hangsOver || narrow(t.tableAcrossMm, t.finishedAcrossMm, needs(t.revealAcross, 7.6, 11)) ? 11.5 : 4;
     const k = scale(beside * mm, over * mm);
     const box = (a, b) => ({ x: (width - a * k) / 2, y: (height - b * k) / 2, w: a * k, h: b * k });
     return {
-        k, hasTable, round: t.shape === "round",
+        k, hasTable, round: t.shape === "round", leaf: hasTable ? Math.max(0, t.leafMm ?? 0) * k : 0,
         table: hasTable ? box(t.tableAlongMm, t.tableAcrossMm) : null,
         piece: box(Math.max(1, t.finishedAlongMm), Math.max(1, t.finishedAcrossMm)),
         columns: Math.max(1, t.columns), rows: Math.max(1, t.rows),

@@ -48,10 +48,18 @@ function oneByOne(context, c, g, cloth, motif, u) {
 function table(context, c, g, u) {
     const t = g.table;
     const trace = () => {
-        if (g.round)
+        const r = t.h / 2;
+        if (g.round && g.leaf > 0) { // two half rounds and the leaf between them
+            context.moveTo(t.x + r, t.y);
+            context.lineTo(t.x + t.w - r, t.y);
+            context.arc(t.x + t.w - r, t.y + r, r, -Math.PI / 2, Math.PI / 2, false);
+            context.lineTo(t.x + r, t.y + t.h);
+            context.arc(t.x + r, t.y + r, r, Math.PI / 2, Math.PI * 1.5, false);
+        } else if (g.round) {
             context.ellipse(t.x, t.y, t.w, t.h);
-        else
+        } else {
             context.rect(t.x, t.y, t.w, t.h);
+        }
     };
     Printing.clothShape(context, c, "table", t.x, t.y, t.w, t.h, u, trace);
     context.beginPath();
@@ -59,6 +67,9 @@ function table(context, c, g, u) {
     context.strokeStyle = c.ink;
     context.lineWidth = 4 * u * c.lineScale;
     context.stroke();
+    // The leaf's two joints.
+    for (const x of g.leaf > 0 ? [t.x + (t.w - g.leaf) / 2, t.x + (t.w + g.leaf) / 2] : [])
+        Printing.strokeLine(context, x, t.y, x, t.y + t.h, c.ink, 2 * u * c.lineScale);
 }
 
 /** The stitched outline, and an echo inside it where there is room. */

@@ -147,7 +147,7 @@ void PlanFileTest::everyCodeHasWords()
         QVERIFY2(wordsFor(problemWords(), code), code);
     for (const char *code : {"hoop-is-close", "edge-seam-over-outside", "margin-is-small", "strip-is-tight",
                              "lip-is-wide", "harvest-is-short", "gap-under-allowances", "frame-on-last-block",
-                             "stiff-lip", "corner-hangs", "corner-bites", "corner-too-tight"})
+                             "stiff-lip", "corner-hangs", "leaf-in-lip", "leaf-out-lip", "corner-bites", "corner-too-tight"})
         QVERIFY2(wordsFor(cautionWords(), code), code);
     for (const char *code :
          {"not-utf8-or-json", "doubled-key",   "file-too-large",     "too-deep",

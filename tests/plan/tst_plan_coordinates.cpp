@@ -55,6 +55,7 @@ private slots:
     void battingReachesPastEveryOutline();
     void patchesCoverTheirShape();
     void kitsAreCutOneAfterAnother();
+    void cornersAreMeasuredToTheRim();
 };
 
 // F1 | independent derivation | the strip is widened mark by mark until hoop and allowances lie on it
@@ -341,6 +342,41 @@ void PlanCoordinates::kitsAreCutOneAfterAnother()
         }
         QCOMPARE(p.strip.strips, taken);
     }
+}
+
+// F22 | independent derivation | the rim of a round table with its leaf in is walked point by point; the
+//    | piece's corner is as far inside or outside as the nearest point of it, the ends as the piece's middle
+void PlanCoordinates::cornersAreMeasuredToTheRim()
+{
+    planhelp::Chance chance(planhelp::seed(68));
+    int inside = 0;
+    int outside = 0;
+    for (int i = 0; i < planhelp::count(60); ++i) {
+        Project project = randomPiece(chance);
+        const Length across = in(chance.between(20, 60));
+        project.table = Table{std::nullopt, std::nullopt, across, {}, in(chance.between(6, 30)), i % 2 == 0};
+        const Plan p = plan(project);
+        const TableSeen &seen = p.table->leafIn ? *p.table : *p.table->other;
+        QVERIFY(seen.leafIn && p.table->other && p.table->leafIn != p.table->other->leafIn);
+        const double leaf = project.table->leaf->asMm() / 2;
+        const double radius = across.asMm() / 2;
+        const double x = p.size.finished.along.asMm() / 2;
+        const double y = p.size.finished.across.asMm() / 2;
+        double nearest = 1e9;
+        constexpr int steps = 40'000;
+        for (int step = 0; step <= steps; ++step) { // a quarter of the rim: straight, then round
+            const double t = static_cast<double>(step) / steps;
+            nearest = std::min(nearest, std::hypot(x - leaf * t, y - radius));
+            const double turn = std::acos(-1.0) / 2 * t;
+            nearest = std::min(nearest,
+                               std::hypot(x - leaf - radius * std::sin(turn), y - radius * std::cos(turn)));
+        }
+        const bool within = x <= leaf ? y <= radius : std::hypot(x - leaf, y) <= radius;
+        ++(within ? inside : outside);
+        QVERIFY(std::abs(seen.corner.asMm() - (within ? nearest : -nearest)) < 0.02);
+        QVERIFY(std::abs(seen.reveal.along.asMm() - (radius + leaf - x)) < 0.01);
+    }
+    QVERIFY(inside > 0 && outside > 0);
 }
 
 QTEST_APPLESS_MAIN(PlanCoordinates)
