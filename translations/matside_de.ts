@@ -6961,7 +6961,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>It is for one maker. Say at the Shop station how many kits a class needs.</source>
-        <translation>Es ist für eine Person. Bei „Kaufen“ angeben, wie viele Sätze ein Kurs braucht.</translation>
+        <translation>Es ist für eine Person. Unter „Kaufen“ angeben, wie viele Sätze ein Kurs braucht.</translation>
     </message>
 </context>
 <context>

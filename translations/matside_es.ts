@@ -2725,7 +2725,7 @@ borde cortado</translation>
     <message>
         <source>Piece %1 of what you have</source>
         <extracomment>a piece of cloth she has already, numbered</extracomment>
-        <translation>Pieza %1 de lo que tiene</translation>
+        <translation>Trozo %1 de lo que ya hay</translation>
     </message>
     <message>
         <source>%1 left over</source>

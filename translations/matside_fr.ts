@@ -2730,7 +2730,7 @@ bord coupé</translation>
     <message>
         <source>%1 left over</source>
         <extracomment>%1 a length: nothing is cut from that much of the strip</extracomment>
-        <translation>%1 de reste</translation>
+        <translation>il reste %1</translation>
     </message>
     <message>
         <source>Seam %1.</source>
@@ -6961,7 +6961,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is for one maker. Say at the Shop station how many kits a class needs.</source>
-        <translation>Il est pour une personne. Dire à « Acheter » combien de kits il faut pour un cours.</translation>
+        <translation>Il est pour une personne. Dire sous « Acheter » combien de kits il faut pour un cours.</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,11 @@
 #include "app/speech.h"
 
 #include <QLocale>
+#include <QSemaphore>
+#include <QThread>
+
+#include <atomic>
+#include <optional>
 
 namespace matside {
 
@@ -39,34 +44,102 @@ std::unique_ptr<QTextToSpeech> engineFor(const QString &language)
     return nullptr;
 }
 
+struct Answer {
+    QSemaphore given;
+    bool found = false;
+};
+
 } // namespace
+
+/// The thread an engine works on. Shared with what runs there, so that it lasts as long as that does.
+struct Speech::Booth {
+    QThread *thread = new QThread;
+    QObject *desk = new QObject;           ///< what is sent to it is done on the thread
+    std::unique_ptr<QTextToSpeech> engine; ///< touched on the thread alone
+    std::atomic<bool> speaking = false;
+
+    Booth()
+    {
+        desk->moveToThread(thread);
+        QObject::connect(thread, &QThread::finished, desk, &QObject::deleteLater);
+        QObject::connect(thread, &QThread::finished, thread, &QObject::deleteLater);
+        thread->start();
+    }
+    void open(const Open &opens, const QString &language)
+    {
+        speaking = false;
+        engine = opens(language);
+        if (!engine)
+            return;
+        QObject::connect(engine.get(), &QTextToSpeech::stateChanged, desk,
+                         [this](QTextToSpeech::State state) { speaking = state == QTextToSpeech::Speaking; });
+    }
+};
+
+Speech::Speech() : Speech(engineFor, std::chrono::seconds(3)) {}
+
+Speech::Speech(Open open, std::chrono::milliseconds patience) : m_open(std::move(open)), m_patience(patience)
+{
+}
+
+Speech::~Speech()
+{
+    if (!m_booth)
+        return;
+    const auto gone = std::make_shared<QSemaphore>();
+    QMetaObject::invokeMethod(m_booth->desk, [booth = m_booth, gone] {
+        booth->engine.reset();
+        booth->thread->quit();
+        gone->release();
+    });
+    (void)gone->tryAcquire(1, static_cast<int>(m_patience.count()));
+}
 
 bool Speech::speaks(const QString &language)
 {
-    if (language != m_language) {
-        m_language = language;
-        m_engine = engineFor(language);
-    }
-    return m_engine != nullptr;
+    if (language == m_language || m_silent)
+        return m_found;
+    m_language = language;
+    if (!m_booth)
+        m_booth = std::make_shared<Booth>();
+    const auto answer = std::make_shared<Answer>();
+    QMetaObject::invokeMethod(m_booth->desk, [booth = m_booth, answer, language, open = m_open] {
+        booth->open(open, language);
+        answer->found = booth->engine != nullptr;
+        answer->given.release();
+    });
+    m_silent = !answer->given.tryAcquire(1, static_cast<int>(m_patience.count()));
+    m_found = !m_silent && answer->found;
+    if (m_silent)
+        m_booth.reset(); // what hangs there keeps it
+    return m_found;
 }
 
 void Speech::say(const QString &text, const QString &language)
 {
     if (!speaks(language))
         return;
-    m_engine->stop();
-    m_engine->say(text);
+    QMetaObject::invokeMethod(m_booth->desk, [booth = m_booth, text] {
+        if (!booth->engine)
+            return;
+        booth->engine->stop();
+        booth->engine->say(text);
+    });
 }
 
 bool Speech::speaking() const
 {
-    return m_engine && m_engine->state() == QTextToSpeech::Speaking;
+    return m_booth && m_booth->speaking;
 }
 
 void Speech::hush()
 {
-    if (m_engine)
-        m_engine->stop();
+    if (!m_booth)
+        return;
+    QMetaObject::invokeMethod(m_booth->desk, [booth = m_booth] {
+        if (booth->engine)
+            booth->engine->stop();
+    });
 }
 
 } // namespace matside

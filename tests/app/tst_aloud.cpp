@@ -71,6 +71,8 @@ private slots:
     void whatIsSaidIsTheStep();
     void withoutAVoice();
     void theTabletsOwnVoiceIsHarmless();
+    void anEngineThatNeverAnswersIsLeftAlone();
+    void anEngineIsOpenedOnceForALanguage();
     void remembered();
 };
 
@@ -187,6 +189,45 @@ void AloudTest::theTabletsOwnVoiceIsHarmless()
     speech.hush();
     QVERIFY(!speech.speaks(QStringLiteral("xx")));
     speech.say(QStringLiteral("unheard"), QStringLiteral("xx"));
+    speech.hush();
+}
+
+void AloudTest::anEngineThatNeverAnswersIsLeftAlone()
+{
+    // As one does whose own program hangs: the page must go on without it.
+    const auto never = std::make_shared<QSemaphore>();
+    {
+        Speech speech(
+            [never](const QString &) {
+                never->acquire();
+                return std::unique_ptr<QTextToSpeech>();
+            },
+            std::chrono::milliseconds(50));
+        QVERIFY(!speech.speaks(QStringLiteral("en")));
+        QVERIFY(!speech.speaks(QStringLiteral("de")));
+        speech.say(QStringLiteral("unheard"), QStringLiteral("en"));
+        speech.hush();
+        QVERIFY(!speech.speaking());
+    }
+    never->release(2);
+}
+
+void AloudTest::anEngineIsOpenedOnceForALanguage()
+{
+    for (int once = 0; once < 2; ++once)
+        QTest::ignoreMessage(QtCriticalMsg, "Text-to-speech plug-in \"no such engine\" is not supported.");
+    const auto opened = std::make_shared<QStringList>();
+    Speech speech(
+        [opened](const QString &language) {
+            *opened << language;
+            return std::make_unique<QTextToSpeech>(QStringLiteral("no such engine"));
+        },
+        std::chrono::minutes(1));
+    QVERIFY(!speech.speaking());
+    QVERIFY(speech.speaks(QStringLiteral("en")));
+    QVERIFY(speech.speaks(QStringLiteral("en")));
+    QVERIFY(speech.speaks(QStringLiteral("fr")));
+    QCOMPARE(*opened, QStringList({QStringLiteral("en"), QStringLiteral("fr")}));
     speech.hush();
 }
 
