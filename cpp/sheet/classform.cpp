@@ -159,7 +159,7 @@ void kitPage(Paper &paper, const Job &job, const OneKit &kit, std::int64_t numbe
     figureGrid(paper,
                named({kit.project, kit.made, kit.order, job.shop},
                      {"block.trimmed.along", "block.trimmed.across", "fold.under", "fold.catchShown",
-                      "sashing.cutFront", "sashing.cutBack", "binding.cut", "binding.length"}),
+                      "sashing.cutFront", "sashing.cutBack", "frame.cut", "binding.cut", "binding.length"}),
                4, {5, true});
     for (const char *danger : {"blade", "needle", "iron"})
         paper.say(wordsOrCode(guardWords(), danger), types::small, 1.2);
