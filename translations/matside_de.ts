@@ -106,6 +106,10 @@
         <source>Care, label, sleeve, pillow</source>
         <translation>Pflege, Etikett, Tunnel, Kissen</translation>
     </message>
+    <message>
+        <source>How the frame goes on</source>
+        <translation>So kommt der Rahmen daran</translation>
+    </message>
 </context>
 <context>
     <name>EdgeCare</name>
@@ -174,6 +178,17 @@
     </message>
 </context>
 <context>
+    <name>EdgeFrame</name>
+    <message>
+        <source>The frame</source>
+        <translation>Der Rahmen</translation>
+    </message>
+    <message>
+        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
+        <translation>Langsam über die dicken Stellen; das Rad von Hand drehen. Stecknadeln vor der Nadel heraus.</translation>
+    </message>
+</context>
+<context>
     <name>EdgeJoins</name>
     <message>
         <source>Lay the binding round once before you sew</source>
@@ -216,6 +231,10 @@
     <message>
         <source>More</source>
         <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>The piece with its frame</source>
+        <translation>Das Stück mit seinem Rahmen</translation>
     </message>
 </context>
 <context>
@@ -473,6 +492,11 @@
     <message>
         <source>show the working</source>
         <translation>Rechenweg zeigen</translation>
+    </message>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>Hier zu beachten: %1</translation>
     </message>
 </context>
 <context>
@@ -1163,6 +1187,10 @@
         <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
         <translation>Eine um 1/4 in falsch gelesene Seite fällt in vier von fünf Fällen auf, um 3/8 in immer.</translation>
     </message>
+    <message>
+        <source>A common size would serve</source>
+        <translation>Ein gemeinsames Maß ginge</translation>
+    </message>
 </context>
 <context>
     <name>Merge</name>
@@ -1504,6 +1532,10 @@ what is told, and its value on the other tablet</extracomment>
         <source>On with the work</source>
         <translation>Weiter mit der Arbeit</translation>
     </message>
+    <message>
+        <source>Make the trial after all</source>
+        <translation>Die Probe doch machen</translation>
+    </message>
 </context>
 <context>
     <name>NoticeLine</name>
@@ -1763,7 +1795,7 @@ what is told, and its value on the other tablet</extracomment>
 <context>
     <name>PutOff</name>
     <message>
-        <source>Put the trial off</source>
+        <source>Trial later</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
         <translation>Probe später</translation>
     </message>
@@ -3094,6 +3126,14 @@ Schnittkante</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Fertig und verdorben</translation>
+    </message>
+</context>
+<context>
+    <name>WidePage</name>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>Hier zu beachten: %1</translation>
     </message>
 </context>
 <context>
@@ -4963,14 +5003,6 @@ Schnittkante</translation>
         <translation>Die Klinge zwischen Schnitten schließen. Vom Körper weg rollen. Finger hinter die Kante.</translation>
     </message>
     <message>
-        <source>Strong magnets pinch. Keep them 6 in (15 cm) and more from pacemakers and other implants, away from children, cards and this tablet.</source>
-        <translation>Starke Magnete klemmen. Mindestens 15 cm (6 in) Abstand zu Herzschrittmachern und anderen Implantaten, fern von Kindern, Karten und diesem Tablet.</translation>
-    </message>
-    <message>
-        <source>Pins out of the hoop? Cord, hair and sleeves clear?</source>
-        <translation>Nadeln aus dem Rahmen? Kabel, Haare und Ärmel frei?</translation>
-    </message>
-    <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
         <translation>Bügeleisen auf den Ständer, danach aus; Dampf verbrüht.</translation>
     </message>
@@ -5633,6 +5665,89 @@ Schnittkante</translation>
         <source>Cut a band of %1 right across.</source>
         <translation>Ein Band aus %1 über die ganze Breite schneiden.</translation>
     </message>
+    <message>
+        <source>frame, as seen</source>
+        <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
+        <translation>Rahmen, wie man ihn sieht</translation>
+    </message>
+    <message>
+        <source>frame strip, cut</source>
+        <translation>Rahmenstreifen, zugeschnitten</translation>
+    </message>
+    <message>
+        <source>batting in the frame</source>
+        <translation>Vlies im Rahmen</translation>
+    </message>
+    <message>
+        <source>frame, left and right</source>
+        <translation>Rahmen, links und rechts</translation>
+    </message>
+    <message>
+        <source>frame, top and bottom</source>
+        <translation>Rahmen, oben und unten</translation>
+    </message>
+    <message>
+        <source>With %1 outside the stitched line nothing of the frame would be seen: it needs more than %2.</source>
+        <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
+        <translation>Mit %1 außerhalb der gestickten Linie wäre vom Rahmen nichts zu sehen: Er braucht mehr als %2.</translation>
+    </message>
+    <message>
+        <source>Both strips are caught; the batting meets the block’s own and does not lie over it.</source>
+        <translation>Beide Streifen sind gefasst; das Vlies stößt an das des Blocks und liegt nicht darüber.</translation>
+    </message>
+    <message>
+        <source>No join of a frame strip lands on a corner or a sashing’s end.</source>
+        <translation>Kein Ansatz eines Rahmenstreifens fällt auf eine Ecke oder ein Streifenende.</translation>
+    </message>
+    <message>
+        <source>Cut a frame strip of %1.</source>
+        <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
+        <translation>Einen Rahmenstreifen aus %1 schneiden.</translation>
+    </message>
+    <message>
+        <source>Cut a strip of %1 to fill the frame.</source>
+        <translation>Einen Streifen aus %1 schneiden, der den Rahmen füllt.</translation>
+    </message>
+    <message>
+        <source>Sew the frame to the left and the right, and lay batting in.</source>
+        <translation>Den Rahmen links und rechts annähen und Vlies einlegen.</translation>
+    </message>
+    <message>
+        <source>Sew the frame to the top and the bottom, and lay batting in.</source>
+        <translation>Den Rahmen oben und unten annähen und Vlies einlegen.</translation>
+    </message>
+    <message>
+        <source>Square the piece with its frame.</source>
+        <translation>Das Stück mit seinem Rahmen rechtwinklig schneiden.</translation>
+    </message>
+    <message>
+        <source>Frame strip %1 of %2</source>
+        <translation>Rahmenstreifen %1 von %2</translation>
+    </message>
+    <message>
+        <source>Batting strip %1 of %2</source>
+        <translation>Vliesstreifen %1 von %2</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, frame left and right</source>
+        <translation>Stück %1 von %2, Rahmen links und rechts</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, frame top and bottom</source>
+        <translation>Stück %1 von %2, Rahmen oben und unten</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, squaring with its frame</source>
+        <translation>Stück %1 von %2, mit Rahmen begradigen</translation>
+    </message>
+    <message>
+        <source>Keep strong magnets away from implants. With a pacemaker or any implant ask your doctor first; as far off as the frame’s maker says and never under 6 in (15 cm), off lap and chest. They pinch: fingers outside the edge. Keep children and cards away, and this tablet 6 in (15 cm) off: it may go dark.</source>
+        <translation>Starke Magnete von Implantaten fernhalten. Mit Herzschrittmacher oder anderem Implantat zuerst den Arzt fragen; so weit weg, wie der Hersteller des Rahmens sagt, nie unter 15 cm (6 in), nicht auf Schoß oder Brust. Sie klemmen: Finger außerhalb des Rands. Kinder und Karten fernhalten, dieses Tablet 15 cm (6 in) weit weg: Es kann dunkel werden.</translation>
+    </message>
+    <message>
+        <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
+        <translation>Stecknadeln heraus, bevor die Nadel kommt. Kabel, Haare und Ärmel fern.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5936,11 +6051,6 @@ Schnittkante</translation>
         <translation>Zum Aufhängen: ein Tunnel auf der Rückseite, Zuschnitt %1 bis %2 breit und %3 bis %4 lang.</translation>
     </message>
     <message>
-        <source>As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.</source>
-        <extracomment>envelope back: two pieces that overlap, between which the pillow is put in</extracomment>
-        <translation>Als Kissen: für eine Füllung von %1 × %2, mit Hotelverschluss aus zwei Teilen %3 × %4.</translation>
-    </message>
-    <message>
         <source>Squaring</source>
         <translation>Begradigen</translation>
     </message>
@@ -6111,6 +6221,68 @@ Schnittkante</translation>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
         <translation>An jeder Innenecke eine Stütznaht steppen, bis an die Stiche einschneiden und dort drehen.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1 each face, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
+        <translation>Zuerst links und rechts: zwei von %1 je Seite des Stücks, dann oben und unten: zwei von %2. %3 länger zuschneiden und bündig abschneiden.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
+        <translation>Zuerst links und rechts: zwei von %1, dann oben und unten: zwei von %2. %3 länger zuschneiden und bündig abschneiden.</translation>
+    </message>
+    <message>
+        <source>A piece is longer than its cloth: sew the strips end to end with straight seams, pressed open.</source>
+        <translation>Ein Teil ist länger als sein Stoff: die Streifen mit geraden Nähten aneinandernähen, auseinandergebügelt.</translation>
+    </message>
+    <message>
+        <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
+        <translation>Vorderen Streifen rechts auf rechts auf die Vorderseite, hinteren auf die Rückseite, alle drei Schnittkanten bündig: eine Naht von %1. Beide nach außen bügeln.</translation>
+    </message>
+    <message>
+        <source>Strip right sides together with the front, raw edges level: a seam of %1. Press it outward.</source>
+        <translation>Streifen rechts auf rechts auf die Vorderseite, Schnittkanten bündig: eine Naht von %1. Nach außen bügeln.</translation>
+    </message>
+    <message>
+        <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge, and baste the raw edges together: so the frame is filled, and the binding too.</source>
+        <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
+        <translation>Jenseits der Zugabe des Blocks Vlies von %1 Breite einlegen, Kante an Kante, und die Schnittkanten zusammenheften: So ist der Rahmen gefüllt und die Einfassung auch.</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3.</source>
+        <extracomment>envelope back: two pieces that overlap, between which the pillow is put in</extracomment>
+        <translation>Als Kissen: für eine Füllung von %1 × %2, mit Hotelverschluss aus zwei Teilen %3.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2 inside the scallops. Cut two back pieces %3, lay them over each other, and cut them along the front’s scallops.</source>
+        <translation>Als Kissen: für eine Füllung von %1 × %2 innerhalb der Bögen. Zwei Rückenteile von %3 schneiden, übereinanderlegen und den Bögen der Vorderseite nach schneiden.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a round form %1 across. Cut two back pieces %2, lay them over each other, and cut them round with the front as the pattern.</source>
+        <translation>Als Kissen: für eine runde Füllung von %1 Durchmesser. Zwei Rückenteile von %2 schneiden, übereinanderlegen und nach der Vorderseite rund schneiden.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2 with the same round corners. Cut two back pieces %3, lay them over each other, and cut their corners with the front as the pattern.</source>
+        <translation>Als Kissen: für eine Füllung von %1 × %2 mit denselben runden Ecken. Zwei Rückenteile von %3 schneiden, übereinanderlegen und die Ecken nach der Vorderseite schneiden.</translation>
+    </message>
+    <message>
+        <source>Frame, left and right</source>
+        <translation>Rahmen, links und rechts</translation>
+    </message>
+    <message>
+        <source>Frame, top and bottom</source>
+        <translation>Rahmen, oben und unten</translation>
+    </message>
+    <message>
+        <source>along, and %1 across, with its frame</source>
+        <translation>längs und %1 quer, mit Rahmen</translation>
+    </message>
+    <message>
+        <source>long, cut %1 wide</source>
+        <translation>lang, %1 breit zugeschnitten</translation>
     </message>
 </context>
 <context>

@@ -106,6 +106,10 @@
         <source>Care, label, sleeve, pillow</source>
         <translation>Cuidado, etiqueta, manga, cojín</translation>
     </message>
+    <message>
+        <source>How the frame goes on</source>
+        <translation>Cómo se pone el marco</translation>
+    </message>
 </context>
 <context>
     <name>EdgeCare</name>
@@ -174,6 +178,17 @@
     </message>
 </context>
 <context>
+    <name>EdgeFrame</name>
+    <message>
+        <source>The frame</source>
+        <translation>El marco</translation>
+    </message>
+    <message>
+        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
+        <translation>Despacio sobre lo grueso; girar la rueda a mano. Sacar los alfileres antes de la aguja.</translation>
+    </message>
+</context>
+<context>
     <name>EdgeJoins</name>
     <message>
         <source>Lay the binding round once before you sew</source>
@@ -216,6 +231,10 @@
     <message>
         <source>More</source>
         <translation>Más</translation>
+    </message>
+    <message>
+        <source>The piece with its frame</source>
+        <translation>La pieza con su marco</translation>
     </message>
 </context>
 <context>
@@ -473,6 +492,11 @@
     <message>
         <source>show the working</source>
         <translation>ver el cálculo</translation>
+    </message>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>Qué tener en cuenta aquí: %1</translation>
     </message>
 </context>
 <context>
@@ -1163,6 +1187,10 @@
         <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
         <translation>Un lado mal leído por 1/4 in se nota cuatro veces de cinco; por 3/8 in, siempre.</translation>
     </message>
+    <message>
+        <source>A common size would serve</source>
+        <translation>Serviría una medida común</translation>
+    </message>
 </context>
 <context>
     <name>Merge</name>
@@ -1504,6 +1532,10 @@ what is told, and its value on the other tablet</extracomment>
         <source>On with the work</source>
         <translation>Seguir con el trabajo</translation>
     </message>
+    <message>
+        <source>Make the trial after all</source>
+        <translation>Hacer la prueba igualmente</translation>
+    </message>
 </context>
 <context>
     <name>NoticeLine</name>
@@ -1763,7 +1795,7 @@ what is told, and its value on the other tablet</extracomment>
 <context>
     <name>PutOff</name>
     <message>
-        <source>Put the trial off</source>
+        <source>Trial later</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
         <translation>Aplazar la prueba</translation>
     </message>
@@ -3094,6 +3126,14 @@ borde cortado</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Hecho y estropeado</translation>
+    </message>
+</context>
+<context>
+    <name>WidePage</name>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>Qué tener en cuenta aquí: %1</translation>
     </message>
 </context>
 <context>
@@ -4963,14 +5003,6 @@ borde cortado</translation>
         <translation>Cerrar la cuchilla entre cortes. Rodar hacia fuera del cuerpo. Dedos detrás del borde de la regla.</translation>
     </message>
     <message>
-        <source>Strong magnets pinch. Keep them 6 in (15 cm) and more from pacemakers and other implants, away from children, cards and this tablet.</source>
-        <translation>Los imanes fuertes pellizcan. Mantenerlos a 15 cm (6 in) o más de marcapasos y otros implantes, lejos de niños, tarjetas y esta tableta.</translation>
-    </message>
-    <message>
-        <source>Pins out of the hoop? Cord, hair and sleeves clear?</source>
-        <translation>¿Sin alfileres en el bastidor? ¿Cable, pelo y mangas libres?</translation>
-    </message>
-    <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
         <translation>Plancha en su soporte, después apagada; el vapor quema.</translation>
     </message>
@@ -5633,6 +5665,89 @@ borde cortado</translation>
         <source>Cut a band of %1 right across.</source>
         <translation>Cortar una banda de %1 a todo lo ancho.</translation>
     </message>
+    <message>
+        <source>frame, as seen</source>
+        <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
+        <translation>marco, a la vista</translation>
+    </message>
+    <message>
+        <source>frame strip, cut</source>
+        <translation>tira del marco, cortada</translation>
+    </message>
+    <message>
+        <source>batting in the frame</source>
+        <translation>guata en el marco</translation>
+    </message>
+    <message>
+        <source>frame, left and right</source>
+        <translation>marco, izquierda y derecha</translation>
+    </message>
+    <message>
+        <source>frame, top and bottom</source>
+        <translation>marco, arriba y abajo</translation>
+    </message>
+    <message>
+        <source>With %1 outside the stitched line nothing of the frame would be seen: it needs more than %2.</source>
+        <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
+        <translation>Con %1 por fuera de la línea cosida no se vería nada del marco: necesita más de %2.</translation>
+    </message>
+    <message>
+        <source>Both strips are caught; the batting meets the block’s own and does not lie over it.</source>
+        <translation>Las dos tiras están cogidas; la guata toca la del bloque y no la monta.</translation>
+    </message>
+    <message>
+        <source>No join of a frame strip lands on a corner or a sashing’s end.</source>
+        <translation>Ningún empalme de una tira del marco cae en una esquina ni en el extremo de una tira de unión.</translation>
+    </message>
+    <message>
+        <source>Cut a frame strip of %1.</source>
+        <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
+        <translation>Cortar una tira del marco de %1.</translation>
+    </message>
+    <message>
+        <source>Cut a strip of %1 to fill the frame.</source>
+        <translation>Cortar una tira de %1 para rellenar el marco.</translation>
+    </message>
+    <message>
+        <source>Sew the frame to the left and the right, and lay batting in.</source>
+        <translation>Coser el marco a izquierda y derecha, y poner guata dentro.</translation>
+    </message>
+    <message>
+        <source>Sew the frame to the top and the bottom, and lay batting in.</source>
+        <translation>Coser el marco arriba y abajo, y poner guata dentro.</translation>
+    </message>
+    <message>
+        <source>Square the piece with its frame.</source>
+        <translation>Escuadrar la pieza con su marco.</translation>
+    </message>
+    <message>
+        <source>Frame strip %1 of %2</source>
+        <translation>Tira del marco %1 de %2</translation>
+    </message>
+    <message>
+        <source>Batting strip %1 of %2</source>
+        <translation>Tira de guata %1 de %2</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, frame left and right</source>
+        <translation>Pieza %1 de %2, marco a los lados</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, frame top and bottom</source>
+        <translation>Pieza %1 de %2, marco arriba y abajo</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, squaring with its frame</source>
+        <translation>Pieza %1 de %2, escuadrar con su marco</translation>
+    </message>
+    <message>
+        <source>Keep strong magnets away from implants. With a pacemaker or any implant ask your doctor first; as far off as the frame’s maker says and never under 6 in (15 cm), off lap and chest. They pinch: fingers outside the edge. Keep children and cards away, and this tablet 6 in (15 cm) off: it may go dark.</source>
+        <translation>Mantener los imanes fuertes lejos de implantes. Con marcapasos u otro implante, preguntar antes al médico; tan lejos como diga el fabricante del bastidor y nunca a menos de 15 cm (6 in), ni en el regazo ni en el pecho. Pellizcan: dedos fuera del borde. Niños y tarjetas lejos, y esta tableta a 15 cm (6 in): puede apagarse la pantalla.</translation>
+    </message>
+    <message>
+        <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
+        <translation>Los alfileres fuera antes de la aguja. Cable, pelo y mangas apartados.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5936,11 +6051,6 @@ borde cortado</translation>
         <translation>Para colgarla: una manga por detrás, cortada de %1 a %2 de ancho y de %3 a %4 de largo.</translation>
     </message>
     <message>
-        <source>As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.</source>
-        <extracomment>envelope back: two pieces that overlap, between which the pillow is put in</extracomment>
-        <translation>Como cojín: para un relleno de %1 × %2, con trasera cruzada de dos trozos de %3 × %4.</translation>
-    </message>
-    <message>
         <source>Squaring</source>
         <translation>Escuadrar</translation>
     </message>
@@ -6111,6 +6221,68 @@ borde cortado</translation>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
         <translation>En cada punto interior hacer una costura de refuerzo, dar un corte hasta ella y girar allí.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1 each face, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
+        <translation>Primero izquierda y derecha: dos de %1 por cara; luego arriba y abajo: dos de %2. Cortarlas %3 más largas y enrasarlas.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
+        <translation>Primero izquierda y derecha: dos de %1; luego arriba y abajo: dos de %2. Cortarlas %3 más largas y enrasarlas.</translation>
+    </message>
+    <message>
+        <source>A piece is longer than its cloth: sew the strips end to end with straight seams, pressed open.</source>
+        <translation>Un trozo es más largo que su tela: unir las tiras por los extremos con costuras rectas, planchadas abiertas.</translation>
+    </message>
+    <message>
+        <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
+        <translation>Tira delantera derecho con derecho sobre la delantera, tira trasera sobre la trasera, los tres bordes sin rematar a ras: una costura de %1. Planchar las dos hacia fuera.</translation>
+    </message>
+    <message>
+        <source>Strip right sides together with the front, raw edges level: a seam of %1. Press it outward.</source>
+        <translation>Tira derecho con derecho sobre la delantera, bordes sin rematar a ras: una costura de %1. Planchar hacia fuera.</translation>
+    </message>
+    <message>
+        <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge, and baste the raw edges together: so the frame is filled, and the binding too.</source>
+        <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
+        <translation>Poner guata de %1 de ancho más allá del margen del bloque, borde con borde, e hilvanar los bordes sin rematar: así quedan llenos el marco y también el ribete.</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3.</source>
+        <extracomment>envelope back: two pieces that overlap, between which the pillow is put in</extracomment>
+        <translation>Como cojín: para un relleno de %1 × %2, con trasera cruzada de dos trozos de %3.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2 inside the scallops. Cut two back pieces %3, lay them over each other, and cut them along the front’s scallops.</source>
+        <translation>Como cojín: para un relleno de %1 × %2 por dentro de las ondas. Cortar dos trozos traseros de %3, montarlos uno sobre otro y cortarlos por las ondas de la delantera.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a round form %1 across. Cut two back pieces %2, lay them over each other, and cut them round with the front as the pattern.</source>
+        <translation>Como cojín: para un relleno redondo de %1 de diámetro. Cortar dos trozos traseros de %2, montarlos uno sobre otro y cortarlos en redondo con la delantera como patrón.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2 with the same round corners. Cut two back pieces %3, lay them over each other, and cut their corners with the front as the pattern.</source>
+        <translation>Como cojín: para un relleno de %1 × %2 con las mismas esquinas redondas. Cortar dos trozos traseros de %3, montarlos uno sobre otro y cortar sus esquinas con la delantera como patrón.</translation>
+    </message>
+    <message>
+        <source>Frame, left and right</source>
+        <translation>Marco, izquierda y derecha</translation>
+    </message>
+    <message>
+        <source>Frame, top and bottom</source>
+        <translation>Marco, arriba y abajo</translation>
+    </message>
+    <message>
+        <source>along, and %1 across, with its frame</source>
+        <translation>de largo y %1 de ancho, con su marco</translation>
+    </message>
+    <message>
+        <source>long, cut %1 wide</source>
+        <translation>de largo, cortada de %1 de ancho</translation>
     </message>
 </context>
 <context>

@@ -106,6 +106,10 @@
         <source>Care, label, sleeve, pillow</source>
         <translation>Entretien, étiquette, manchon, coussin</translation>
     </message>
+    <message>
+        <source>How the frame goes on</source>
+        <translation>Poser l’encadrement</translation>
+    </message>
 </context>
 <context>
     <name>EdgeCare</name>
@@ -174,6 +178,17 @@
     </message>
 </context>
 <context>
+    <name>EdgeFrame</name>
+    <message>
+        <source>The frame</source>
+        <translation>L’encadrement</translation>
+    </message>
+    <message>
+        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
+        <translation>Lentement sur les endroits épais&#x202f;; tourner le volant à la main. Ôter les épingles avant le passage de l’aiguille.</translation>
+    </message>
+</context>
+<context>
     <name>EdgeJoins</name>
     <message>
         <source>Lay the binding round once before you sew</source>
@@ -216,6 +231,10 @@
     <message>
         <source>More</source>
         <translation>Plus</translation>
+    </message>
+    <message>
+        <source>The piece with its frame</source>
+        <translation>L’ouvrage avec son encadrement</translation>
     </message>
 </context>
 <context>
@@ -473,6 +492,11 @@
     <message>
         <source>show the working</source>
         <translation>montrer le calcul</translation>
+    </message>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>À surveiller ici&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -1163,6 +1187,10 @@
         <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
         <translation>Un côté mal lu de 1/4 in se remarque quatre fois sur cinq, de 3/8 in toujours.</translation>
     </message>
+    <message>
+        <source>A common size would serve</source>
+        <translation>Une taille commune irait</translation>
+    </message>
 </context>
 <context>
     <name>Merge</name>
@@ -1504,6 +1532,10 @@ what is told, and its value on the other tablet</extracomment>
         <source>On with the work</source>
         <translation>Reprendre le travail</translation>
     </message>
+    <message>
+        <source>Make the trial after all</source>
+        <translation>Faire l’essai quand même</translation>
+    </message>
 </context>
 <context>
     <name>NoticeLine</name>
@@ -1763,7 +1795,7 @@ what is told, and its value on the other tablet</extracomment>
 <context>
     <name>PutOff</name>
     <message>
-        <source>Put the trial off</source>
+        <source>Trial later</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
         <translation>Reporter l’essai</translation>
     </message>
@@ -3094,6 +3126,14 @@ bord coupé</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Fait et gâché</translation>
+    </message>
+</context>
+<context>
+    <name>WidePage</name>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>À surveiller ici&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -4963,14 +5003,6 @@ bord coupé</translation>
         <translation>Fermer la lame entre les coupes. Rouler loin de soi. Doigts derrière le bord de la règle.</translation>
     </message>
     <message>
-        <source>Strong magnets pinch. Keep them 6 in (15 cm) and more from pacemakers and other implants, away from children, cards and this tablet.</source>
-        <translation>Les aimants forts pincent. Les tenir à 15 cm (6 in) et plus des stimulateurs cardiaques et autres implants, loin des enfants, des cartes et de cette tablette.</translation>
-    </message>
-    <message>
-        <source>Pins out of the hoop? Cord, hair and sleeves clear?</source>
-        <translation>Épingles hors du cadre&#x202f;? Câble, cheveux et manches dégagés&#x202f;?</translation>
-    </message>
-    <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
         <translation>Fer sur son support, éteint ensuite&#x202f;; la vapeur brûle.</translation>
     </message>
@@ -5633,6 +5665,89 @@ bord coupé</translation>
         <source>Cut a band of %1 right across.</source>
         <translation>Couper un bandeau dans %1, sur toute la largeur.</translation>
     </message>
+    <message>
+        <source>frame, as seen</source>
+        <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
+        <translation>encadrement, visible</translation>
+    </message>
+    <message>
+        <source>frame strip, cut</source>
+        <translation>bande d’encadrement, coupée</translation>
+    </message>
+    <message>
+        <source>batting in the frame</source>
+        <translation>molleton dans l’encadrement</translation>
+    </message>
+    <message>
+        <source>frame, left and right</source>
+        <translation>encadrement, gauche et droite</translation>
+    </message>
+    <message>
+        <source>frame, top and bottom</source>
+        <translation>encadrement, haut et bas</translation>
+    </message>
+    <message>
+        <source>With %1 outside the stitched line nothing of the frame would be seen: it needs more than %2.</source>
+        <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
+        <translation>Avec %1 hors de la ligne piquée, on ne verrait rien de l’encadrement&#x202f;: il lui faut plus de %2.</translation>
+    </message>
+    <message>
+        <source>Both strips are caught; the batting meets the block’s own and does not lie over it.</source>
+        <translation>Les deux bandes sont prises&#x202f;; le molleton touche celui du bloc sans le recouvrir.</translation>
+    </message>
+    <message>
+        <source>No join of a frame strip lands on a corner or a sashing’s end.</source>
+        <translation>Aucun raccord de l’encadrement ne tombe sur un coin ou un bout de bande intermédiaire.</translation>
+    </message>
+    <message>
+        <source>Cut a frame strip of %1.</source>
+        <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
+        <translation>Couper une bande d’encadrement dans %1.</translation>
+    </message>
+    <message>
+        <source>Cut a strip of %1 to fill the frame.</source>
+        <translation>Couper une bande dans %1 pour garnir l’encadrement.</translation>
+    </message>
+    <message>
+        <source>Sew the frame to the left and the right, and lay batting in.</source>
+        <translation>Coudre l’encadrement à gauche et à droite, et glisser le molleton.</translation>
+    </message>
+    <message>
+        <source>Sew the frame to the top and the bottom, and lay batting in.</source>
+        <translation>Coudre l’encadrement en haut et en bas, et glisser le molleton.</translation>
+    </message>
+    <message>
+        <source>Square the piece with its frame.</source>
+        <translation>Mettre l’ouvrage d’équerre avec son encadrement.</translation>
+    </message>
+    <message>
+        <source>Frame strip %1 of %2</source>
+        <translation>Bande d’encadrement %1 sur %2</translation>
+    </message>
+    <message>
+        <source>Batting strip %1 of %2</source>
+        <translation>Bande de molleton %1 sur %2</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, frame left and right</source>
+        <translation>Ouvrage %1 sur %2, encadrement gauche et droite</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, frame top and bottom</source>
+        <translation>Ouvrage %1 sur %2, encadrement haut et bas</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, squaring with its frame</source>
+        <translation>Ouvrage %1 sur %2, équerrage avec son encadrement</translation>
+    </message>
+    <message>
+        <source>Keep strong magnets away from implants. With a pacemaker or any implant ask your doctor first; as far off as the frame’s maker says and never under 6 in (15 cm), off lap and chest. They pinch: fingers outside the edge. Keep children and cards away, and this tablet 6 in (15 cm) off: it may go dark.</source>
+        <translation>Tenir les aimants forts loin des implants. Avec un stimulateur ou tout autre implant, demander d’abord au médecin&#x202f;; aussi loin que le dit le fabricant du cadre et jamais à moins de 15 cm (6 in), ni sur les genoux ni contre la poitrine. Ils pincent&#x202f;: doigts hors du bord. Éloigner enfants et cartes, et cette tablette de 15 cm (6 in)&#x202f;: elle peut s’éteindre.</translation>
+    </message>
+    <message>
+        <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
+        <translation>Épingles ôtées avant l’aiguille. Cordon, cheveux et manches à l’écart.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5936,11 +6051,6 @@ bord coupé</translation>
         <translation>Pour le suspendre&#x202f;: un manchon au dos, coupé de %1 à %2 de large et de %3 à %4 de long.</translation>
     </message>
     <message>
-        <source>As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.</source>
-        <extracomment>envelope back: two pieces that overlap, between which the pillow is put in</extracomment>
-        <translation>En coussin&#x202f;: pour une garniture de %1 × %2, avec un dos portefeuille en deux morceaux de %3 × %4.</translation>
-    </message>
-    <message>
         <source>Squaring</source>
         <translation>Équerrage</translation>
     </message>
@@ -6111,6 +6221,68 @@ bord coupé</translation>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
         <translation>À chaque angle rentrant, faire une piqûre de soutien, cranter jusqu’aux points et pivoter.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1 each face, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
+        <translation>D’abord gauche et droite&#x202f;: deux de %1 par face, puis haut et bas&#x202f;: deux de %2. Les couper %3 plus longues et les araser.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
+        <translation>D’abord gauche et droite&#x202f;: deux de %1, puis haut et bas&#x202f;: deux de %2. Les couper %3 plus longues et les araser.</translation>
+    </message>
+    <message>
+        <source>A piece is longer than its cloth: sew the strips end to end with straight seams, pressed open.</source>
+        <translation>Un morceau est plus long que son tissu&#x202f;: coudre les bandes bout à bout par coutures droites, ouvertes au fer.</translation>
+    </message>
+    <message>
+        <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
+        <translation>Bande du devant endroit contre endroit sur le devant, bande du dos sur le dos, les trois bords bruts à ras&#x202f;: une couture de %1. Repasser les deux vers l’extérieur.</translation>
+    </message>
+    <message>
+        <source>Strip right sides together with the front, raw edges level: a seam of %1. Press it outward.</source>
+        <translation>Bande endroit contre endroit sur le devant, bords bruts à ras&#x202f;: une couture de %1. Repasser vers l’extérieur.</translation>
+    </message>
+    <message>
+        <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge, and baste the raw edges together: so the frame is filled, and the binding too.</source>
+        <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
+        <translation>Glisser du molleton large de %1 au-delà de la marge du bloc, bord à bord, et bâtir les bords bruts ensemble&#x202f;: l’encadrement est ainsi garni, et la finition aussi.</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3.</source>
+        <extracomment>envelope back: two pieces that overlap, between which the pillow is put in</extracomment>
+        <translation>En coussin&#x202f;: pour une garniture de %1 × %2, avec un dos portefeuille en deux morceaux de %3.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2 inside the scallops. Cut two back pieces %3, lay them over each other, and cut them along the front’s scallops.</source>
+        <translation>En coussin&#x202f;: pour une garniture de %1 × %2 en dedans des festons. Couper deux morceaux de dos de %3, les croiser, et les couper le long des festons du devant.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a round form %1 across. Cut two back pieces %2, lay them over each other, and cut them round with the front as the pattern.</source>
+        <translation>En coussin&#x202f;: pour une garniture ronde de %1 de diamètre. Couper deux morceaux de dos de %2, les croiser, et les couper en rond avec le devant pour patron.</translation>
+    </message>
+    <message>
+        <source>As a pillow: for a form of %1 × %2 with the same round corners. Cut two back pieces %3, lay them over each other, and cut their corners with the front as the pattern.</source>
+        <translation>En coussin&#x202f;: pour une garniture de %1 × %2 aux mêmes coins ronds. Couper deux morceaux de dos de %3, les croiser, et couper leurs coins avec le devant pour patron.</translation>
+    </message>
+    <message>
+        <source>Frame, left and right</source>
+        <translation>Encadrement, gauche et droite</translation>
+    </message>
+    <message>
+        <source>Frame, top and bottom</source>
+        <translation>Encadrement, haut et bas</translation>
+    </message>
+    <message>
+        <source>along, and %1 across, with its frame</source>
+        <translation>en long, et %1 en travers, avec l’encadrement</translation>
+    </message>
+    <message>
+        <source>long, cut %1 wide</source>
+        <translation>de long, coupée en %1 de large</translation>
     </message>
 </context>
 <context>

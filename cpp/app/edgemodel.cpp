@@ -35,6 +35,8 @@ QString EdgeModel::phase() const
     const QString doing = m_steps.doing();
     if (doing == QStringLiteral("square-piece"))
         return QStringLiteral("square");
+    if (doing == QStringLiteral("sew-frame"))
+        return QStringLiteral("frame");
     if (doing == QStringLiteral("sew-binding"))
         return QStringLiteral("bind");
     if (doing == QStringLiteral("last-look"))
@@ -42,11 +44,24 @@ QString EdgeModel::phase() const
     return doing.isEmpty() ? QString() : QStringLiteral("back");
 }
 
+bool EdgeModel::beforeFrame() const
+{
+    const Step *step = m_steps.current();
+    return m_workspace.plan().frame && step && step->figure == "size.raw.along";
+}
+
+Pair EdgeModel::squaredTo() const
+{
+    const SizePlan &size = m_workspace.plan().size;
+    return m_workspace.plan().frame && !beforeFrame() ? size.finished : size.raw;
+}
+
 EdgeView EdgeModel::view() const
 {
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
     EdgeView view;
+    view.framed = plan.frame && !beforeFrame();
     view.alongMm = plan.size.finished.along.asMm();
     view.acrossMm = plan.size.finished.across.asMm();
     view.columns = static_cast<int>(project.blocks.columns);
@@ -55,6 +70,11 @@ EdgeView EdgeModel::view() const
     view.blockAcrossMm = plan.block.outline.across.asMm();
     view.sashingMm = plan.basis.finished.asMm();
     view.outsideMm = (plan.size.finished.along - plan.size.outline.along).scaled(1, 2).asMm();
+    if (beforeFrame()) { // the rows as they are joined, in their own allowance
+        view.alongMm = plan.size.raw.along.asMm();
+        view.acrossMm = plan.size.raw.across.asMm();
+        view.outsideMm = plan.basis.allowance.asMm();
+    }
     if (plan.binding) {
         view.seamMm = plan.basis.edgeSeam.asMm();
         view.radiusMm = plan.basis.cornerRadius.asMm();
@@ -112,7 +132,7 @@ Readings EdgeModel::read() const
     if (const auto &piece = project.made.piece)
         return {piece->sides, piece->diagonals};
     // She starts from the plan, on the marks of her own tape.
-    return onMarks(readingsOfRectangle(m_workspace.plan().size.raw), project.finest);
+    return onMarks(readingsOfRectangle(squaredTo()), project.finest);
 }
 
 QVariantList EdgeModel::readings() const

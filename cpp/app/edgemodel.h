@@ -25,6 +25,7 @@ struct EdgeView {
     Q_PROPERTY(double seamMm MEMBER seamMm)
     Q_PROPERTY(double radiusMm MEMBER radiusMm)
     Q_PROPERTY(double bitesMm MEMBER bitesMm)
+    Q_PROPERTY(bool framed MEMBER framed)
     Q_PROPERTY(double depthMm MEMBER depthMm)
     Q_PROPERTY(int scallopsAlong MEMBER scallopsAlong)
     Q_PROPERTY(int scallopsAcross MEMBER scallopsAcross)
@@ -39,8 +40,9 @@ public:
     double outsideMm = 0; ///< from the raw edge to the stitched outline
     double seamMm = 0;    ///< the binding's; 0 for an edge that is not bound
     double radiusMm = 0;
-    double bitesMm = 0; ///< how far a curved edge cuts into the stippling
-    double depthMm = 0; ///< of the scallops; 0 for an edge without
+    double bitesMm = 0;  ///< how far a curved edge cuts into the stippling
+    bool framed = false; ///< what lies outside the outline is a frame of sashing
+    double depthMm = 0;  ///< of the scallops; 0 for an edge without
     int scallopsAlong = 0;
     int scallopsAcross = 0;
 };
@@ -76,6 +78,7 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(bool measured READ measured NOTIFY changed FINAL)
     Q_PROPERTY(bool squareEnough READ squareEnough NOTIFY changed FINAL)
     Q_PROPERTY(bool joinsClear READ joinsClear NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList frameLines READ frameLines NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
     Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
     Q_PROPERTY(QString roundSays READ roundSays NOTIFY changed FINAL)
@@ -109,6 +112,7 @@ public:
     [[nodiscard]] EdgeView view() const;
     /// "square", "back", "bind", "last"; empty when nothing is left to do here.
     [[nodiscard]] QString phase() const;
+    [[nodiscard]] QStringList frameLines() const;
     [[nodiscard]] QString heading() const;
     [[nodiscard]] QString tells() const;
     /// {says, figure}: top, right, bottom, left, diagonals from top left and top right; as planned until she
@@ -175,6 +179,10 @@ signals:
 
 private:
     [[nodiscard]] Readings read() const;
+    /// The rows of a framed piece are squared, before their frame is sewn on.
+    [[nodiscard]] bool beforeFrame() const;
+    /// Size the piece is squared to now: as its rows are, or with its frame.
+    [[nodiscard]] Pair squaredTo() const;
     /// What is reckoned at most once for every change, however many lines tell of it.
     struct Reckoned {
         std::optional<PieceFinding> finding; ///< nothing until the piece was measured

@@ -188,47 +188,14 @@ QString cornersBite(const Project &project, const Plan &plan)
     return says.join(u' ');
 }
 
-QStringList careLines()
-{
-    return {wordsOrCode(guardWords(), "finished-use"),
-            EdgeModel::tr("Marks out with cold water before any heat. Wash cool and gently, dry it flat or "
-                          "cool, press from "
-                          "the back."),
-            EdgeModel::tr("Small quilts and pillows do not go in a sleeping baby’s cot.")};
-}
-
-QStringList useLines(const Project &project, const Plan &plan)
-{
-    const Marks marks = project.marks();
-    const Pair &size = plan.size.finished;
-    const Sleeve sleeve = hangingSleeve(size.along, project.system);
-    QStringList lines{
-        EdgeModel::tr("Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.")};
-    if (sleeve.longLeast > Length())
-        lines += project.build == Build::Reversible
-                     ? EdgeModel::tr(
-                           "To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
-                           "wide and "
-                           "%3 to %4 long.")
-                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
-                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))
-                     : EdgeModel::tr("To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.")
-                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
-                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks));
-    const Pillow pillow =
-        envelopePillow(size, isBagged(project) ? plan.basis.allowance : Length(), project.system);
-    //: envelope back: two pieces that overlap, between which the pillow is put in
-    lines += EdgeModel::tr("As a pillow: for a form of %1 × %2, with an envelope back of two pieces %3 × %4.")
-                 .arg(braced(pillow.form.along, marks), braced(pillow.form.across, marks),
-                      braced(pillow.back.along, marks, Round::UpQuarter), braced(pillow.back.across, marks));
-    return lines;
-}
-
 QString EdgeModel::heading() const
 {
     const QString phase = this->phase();
     if (phase == QStringLiteral("square"))
         return tr("Squaring");
+    if (phase == QStringLiteral("frame"))
+        return m_steps.figure().key == QStringLiteral("frame.sides") ? tr("Frame, left and right")
+                                                                     : tr("Frame, top and bottom");
     if (phase == QStringLiteral("bind"))
         return tr("Binding");
     return phase == QStringLiteral("last") ? tr("Last look") : m_steps.title();
@@ -241,7 +208,11 @@ QString EdgeModel::tells() const
     const Marks marks = project.marks();
     const QString phase = this->phase();
     if (phase == QStringLiteral("square"))
-        return tr("along, and %1 across, raw").arg(figureText(plan.size.raw.across, marks));
+        return plan.frame && !beforeFrame()
+                   ? tr("along, and %1 across, with its frame").arg(figureText(squaredTo().across, marks))
+                   : tr("along, and %1 across, raw").arg(figureText(squaredTo().across, marks));
+    if (phase == QStringLiteral("frame") && plan.frame)
+        return tr("long, cut %1 wide").arg(figureText(plan.frame->cut, marks));
     if (phase == QStringLiteral("last"))
         return tr("along, and %1 across, finished").arg(figureText(plan.size.finished.across, marks));
     if (phase == QStringLiteral("bind") && plan.binding)
@@ -292,12 +263,12 @@ QString EdgeModel::roundSays() const
 {
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
-    if (!measured() || !plan.binding)
+    if (!measured() || !plan.binding || beforeFrame())
         return {};
     Length round;
     for (const Length side : read().sides)
         round += side;
-    const Length more = round - (plan.size.raw.along + plan.size.raw.across) * 2;
+    const Length more = round - (squaredTo().along + squaredTo().across) * 2;
     // A tape is read to a mark on each side: less than that is as planned.
     if (more.magnitude() <= project.finest * 4)
         return {};

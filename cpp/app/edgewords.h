@@ -27,6 +27,8 @@ struct LaidPlace {
 /// The corners themselves, and what a round one does to the stippling; empty without a binding.
 [[nodiscard]] QString cornersSay(const Project &project, const Plan &plan);
 [[nodiscard]] QString cornersBite(const Project &project, const Plan &plan);
+/// How the frame is cut to length, sewn and filled; nothing where the edge has none.
+[[nodiscard]] QStringList frameLines(const Project &project, const Plan &plan);
 /// Use and washing of the finished piece.
 [[nodiscard]] QStringList careLines();
 /// Sleeve, pillow and label: what may be sewn to it.

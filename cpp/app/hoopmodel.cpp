@@ -136,10 +136,11 @@ FigureView HoopModel::figure() const
         return m_steps.figure();
     if (atNext())
         return planFigure(project, m_workspace.plan(), gapKey(m_workspace.plan(), *m_work.next));
-    FigureView figure = figureOf(place->drawn, project.marks());
-    if (!m_work.ended)
-        figure = planFigure(project, m_workspace.plan(), "strip.drawn." + index);
-    return figure;
+    const std::vector<Length> &planned = m_workspace.plan().strip.drawn;
+    const auto number = static_cast<std::size_t>(position());
+    if (number < planned.size() && planned[number] == place->drawn)
+        return planFigure(project, m_workspace.plan(), "strip.drawn." + index);
+    return figureOf(place->drawn, project.marks());
 }
 
 QString HoopModel::title() const
@@ -195,7 +196,7 @@ QString HoopModel::expectSays() const
         return {};
     const Marks marks = m_workspace.project().marks();
     const QString expected = braced(m_work.next->expected, marks);
-    if (m_work.ended)
+    if (m_work.next->start != m_work.next->expected)
         return tr("The next outline starts at %1; the plan expected %2.")
             .arg(braced(m_work.next->start, marks), expected);
     return tr("The plan expects the next outline to start at %1 on the drawn-in cloth.").arg(expected);
@@ -232,12 +233,7 @@ bool HoopModel::canReZero() const
 
 Length HoopModel::endNow() const
 {
-    if (m_work.ended)
-        return *m_work.ended;
-    const auto stitched = static_cast<std::int64_t>(std::count_if(
-        m_work.places.begin(), m_work.places.end(), [](const StripPlace &p) { return p.stitched; }));
-    const StripPlan &strip = m_workspace.plan().strip;
-    return strip.end + (m_workspace.plan().block.outline.along + strip.gap) * stitched - strip.gap;
+    return m_work.far;
 }
 
 FigureView HoopModel::lastEnd() const

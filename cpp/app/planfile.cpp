@@ -114,6 +114,23 @@ public:
         return size;
     }
 
+    Json frame() const
+    {
+        if (!m_plan.frame)
+            return {};
+        const FramePlan &f = *m_plan.frame;
+        return {{"width", one(f.width)},
+                {"cut", one(f.cut)},
+                {"filler", one(f.filler)},
+                {"sides", one(f.sides)},
+                {"ends", one(f.ends)},
+                {"spare", one(f.spare)},
+                {"frontStrips", f.frontStrips},
+                {"backStrips", f.backStrips},
+                {"fillerStrips", f.fillerStrips},
+                {"joined", f.joined}};
+    }
+
     Json binding() const
     {
         if (!m_plan.binding)
@@ -293,6 +310,7 @@ std::string writePlanFile(const Project &project, const Plan &plan, const std::v
                   {"sashing", writer.sashing()},
                   {"fold", writer.fold()},
                   {"size", writer.size()},
+                  {"frame", writer.frame()},
                   {"binding", writer.binding()},
                   {"table", writer.table()},
                   {"batting", writer.batting()},

@@ -23,11 +23,14 @@ bool pinsSettled(const Project &project)
 /// What was measured and counted of one piece says nothing of the next.
 Project readyForTheNext(Project project, const Step &step)
 {
-    const bool another = step.does == Does::LastLook && step.done + 1 < step.count;
-    if (another) {
+    const bool another = step.done + 1 < step.count;
+    if (step.does == Does::LastLook && another) {
         project.made.pins.reset();
         project.made.piece.reset();
     }
+    // A framed piece is squared twice: without its frame, and with it.
+    if (step.does == Does::SquarePiece && (another || (isFramed(project) && step.figure == "size.raw.along")))
+        project.made.piece.reset();
     return project;
 }
 
@@ -198,6 +201,11 @@ bool StepModel::trial() const
     return current() && current()->trial;
 }
 
+bool StepModel::mayTryAfterAll() const
+{
+    return notTried() && m_workspace.project().made.trialPutOff && !m_session.readOnly();
+}
+
 bool StepModel::notTried() const
 {
     return current() && current()->notTried;
@@ -232,6 +240,11 @@ QString StepModel::trialKind() const
 QString StepModel::doing() const
 {
     return current() ? toQt(nameOf(current()->does)) : QString();
+}
+
+bool StepModel::sided() const
+{
+    return current() && current()->does == Does::TrimBlock;
 }
 
 void StepModel::next()

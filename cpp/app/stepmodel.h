@@ -62,6 +62,7 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(QString waiting READ waiting NOTIFY changed FINAL)
     Q_PROPERTY(bool canGoBack READ canGoBack NOTIFY changed FINAL)
     Q_PROPERTY(bool trial READ trial NOTIFY changed FINAL)
+    Q_PROPERTY(bool mayTryAfterAll READ mayTryAfterAll NOTIFY changed FINAL)
     Q_PROPERTY(bool notTried READ notTried NOTIFY changed FINAL)
     Q_PROPERTY(bool finished READ finished NOTIFY changed FINAL)
     Q_PROPERTY(QString elsewhereText READ elsewhereText NOTIFY changed FINAL)
@@ -75,6 +76,7 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(QString block READ block NOTIFY changed FINAL)
     Q_PROPERTY(int strip READ strip WRITE setStrip NOTIFY changed FINAL)
     Q_PROPERTY(QString doing READ doing NOTIFY changed FINAL)
+    Q_PROPERTY(bool sided READ sided NOTIFY changed FINAL)
     Q_PROPERTY(bool askUndoDone READ askUndoDone NOTIFY changed FINAL)
     Q_PROPERTY(QString trialKind READ trialKind NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList trialFields READ trialFields NOTIFY changed FINAL)
@@ -108,6 +110,8 @@ public:
     [[nodiscard]] bool canGoBack() const;
     [[nodiscard]] bool trial() const;
     [[nodiscard]] bool notTried() const;
+    /// The trial was put off, this step's figures hang on it, and it can still be made.
+    [[nodiscard]] bool mayTryAfterAll() const;
     [[nodiscard]] bool finished() const { return !m_current.has_value(); }
     [[nodiscard]] QString elsewhereText() const;
     [[nodiscard]] RulerView ruler() const;
@@ -126,6 +130,8 @@ public:
     void setStrip(int strip);
     /// What the step does, in its name of the plan file ("stitch-block").
     [[nodiscard]] QString doing() const;
+    /// The step goes side by side: four sides make one repetition (TrimModel has the side at hand).
+    [[nodiscard]] bool sided() const;
     [[nodiscard]] bool askUndoDone() const { return m_asking; }
     [[nodiscard]] QString trialKind() const;
     [[nodiscard]] QVariantList trialFields() const;

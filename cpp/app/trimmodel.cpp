@@ -26,7 +26,7 @@ int TrimModel::side() const
 
 bool TrimModel::trimming() const
 {
-    return m_steps.doing() == QStringLiteral("trim-block");
+    return m_steps.sided();
 }
 
 QString TrimModel::title() const

@@ -37,6 +37,12 @@ constexpr std::array figures{
     Worded{"size.raw.across", QT_TRANSLATE_NOOP("Words", "raw, across")},
     Worded{"size.finished.along", QT_TRANSLATE_NOOP("Words", "finished, along")},
     Worded{"size.finished.across", QT_TRANSLATE_NOOP("Words", "finished, across")},
+    //: frame: a strip of sashing all round the piece, under the binding
+    Worded{"frame.width", QT_TRANSLATE_NOOP("Words", "frame, as seen")},
+    Worded{"frame.cut", QT_TRANSLATE_NOOP("Words", "frame strip, cut")},
+    Worded{"frame.filler", QT_TRANSLATE_NOOP("Words", "batting in the frame")},
+    Worded{"frame.sides", QT_TRANSLATE_NOOP("Words", "frame, left and right")},
+    Worded{"frame.ends", QT_TRANSLATE_NOOP("Words", "frame, top and bottom")},
     Worded{"binding.cut", QT_TRANSLATE_NOOP("Words", "binding, cut")},
     Worded{"binding.length", QT_TRANSLATE_NOOP("Words", "binding, length")},
     Worded{"binding.strips", QT_TRANSLATE_NOOP("Words", "binding strips")},

@@ -30,6 +30,11 @@ constexpr std::array stops{
            QT_TRANSLATE_NOOP("Words",
                              "The edge keeps %1 outside the stitched line, but the blocks are trimmed "
                              "to %2: the cloth is not there.")},
+    //: frame: a strip of sashing all round the piece, under the binding
+    Worded{"frame-too-narrow",
+           QT_TRANSLATE_NOOP("Words",
+                             "With %1 outside the stitched line nothing of the frame would be seen: it "
+                             "needs more than %2.")},
     //: gap: cloth between the outlines of two blocks on one strip
     Worded{"gap-under-seams",
            QT_TRANSLATE_NOOP("Words", "A gap of %1 leaves less than the two seam allowances that come out of "

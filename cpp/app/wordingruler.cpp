@@ -54,6 +54,10 @@ constexpr std::array checks{
     Worded{"opening-closed", QT_TRANSLATE_NOOP("Words", "Turned, corners out, the opening closed.")},
     Worded{"no-join-on-a-corner",
            QT_TRANSLATE_NOOP("Words", "No join lands on a corner or a sashing’s end.")},
+    Worded{"frame-lies-flat", QT_TRANSLATE_NOOP("Words", "Both strips are caught; the batting meets the "
+                                                         "block’s own and does not lie over it.")},
+    Worded{"frame-joins-off-corners",
+           QT_TRANSLATE_NOOP("Words", "No join of a frame strip lands on a corner or a sashing’s end.")},
     Worded{"diagonals-alike", QT_TRANSLATE_NOOP("Words", "Both diagonals are alike.")},
     Worded{"pins-in-equal-pins-out", QT_TRANSLATE_NOOP("Words", "As many pins out as went in.")},
 };
@@ -62,10 +66,14 @@ constexpr std::array checks{
 constexpr std::array guards{
     Worded{"blade", QT_TRANSLATE_NOOP("Words", "Close the blade between cuts. Roll away from you. Fingers "
                                                "behind the edge.")},
-    Worded{"magnets", QT_TRANSLATE_NOOP("Words", "Strong magnets pinch. Keep them 6 in (15 cm) and more from "
-                                                 "pacemakers and other implants, away from children, cards "
-                                                 "and this tablet.")},
-    Worded{"needle", QT_TRANSLATE_NOOP("Words", "Pins out of the hoop? Cord, hair and sleeves clear?")},
+    Worded{"magnets",
+           QT_TRANSLATE_NOOP("Words", "Keep strong magnets away from implants. With a pacemaker or any "
+                                      "implant ask your doctor first; as far off as the frame’s "
+                                      "maker says and never under 6 in (15 cm), off lap and chest. "
+                                      "They pinch: fingers outside the edge. Keep children and "
+                                      "cards away, and this tablet 6 in (15 cm) off: it may go "
+                                      "dark.")},
+    Worded{"needle", QT_TRANSLATE_NOOP("Words", "Pins out before the needle. Cord, hair and sleeves clear.")},
     Worded{"iron", QT_TRANSLATE_NOOP("Words", "Iron on its stand, off afterwards; steam burns.")},
     Worded{"adhesive", QT_TRANSLATE_NOOP("Words", "Spray by an open window, away from flame.")},
     Worded{"scissors",

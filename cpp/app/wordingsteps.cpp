@@ -49,6 +49,14 @@ constexpr std::array does{
     Worded{"bag-out", QT_TRANSLATE_NOOP("Words", "Sew front to back, turn it out and close it.")},
     Worded{"square-piece", QT_TRANSLATE_NOOP("Words", "Square the piece, measuring from its sashings.")},
     Worded{"sew-binding", QT_TRANSLATE_NOOP("Words", "Sew the binding on.")},
+    //: frame: a strip of sashing all round the piece, under the binding
+    Worded{"cut-frame", QT_TRANSLATE_NOOP("Words", "Cut a frame strip of %1.")},
+    Worded{"cut-filler", QT_TRANSLATE_NOOP("Words", "Cut a strip of %1 to fill the frame.")},
+    Worded{"sew-frame-sides",
+           QT_TRANSLATE_NOOP("Words", "Sew the frame to the left and the right, and lay batting in.")},
+    Worded{"sew-frame-ends",
+           QT_TRANSLATE_NOOP("Words", "Sew the frame to the top and the bottom, and lay batting in.")},
+    Worded{"square-frame", QT_TRANSLATE_NOOP("Words", "Square the piece with its frame.")},
     Worded{"last-look",
            QT_TRANSLATE_NOOP("Words", "Take a last look: pins counted, threads gone, measured.")},
 };
@@ -87,6 +95,11 @@ constexpr std::array titles{
     Worded{"bag-out", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2")},
     Worded{"square-piece", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, squaring")},
     Worded{"sew-binding", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, binding")},
+    Worded{"cut-frame", QT_TRANSLATE_NOOP("Words", "Frame strip %1 of %2")},
+    Worded{"cut-filler", QT_TRANSLATE_NOOP("Words", "Batting strip %1 of %2")},
+    Worded{"sew-frame-sides", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, frame left and right")},
+    Worded{"sew-frame-ends", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, frame top and bottom")},
+    Worded{"square-frame", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, squaring with its frame")},
     Worded{"last-look", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, last look")},
 };
 
@@ -108,6 +121,7 @@ constexpr std::array actions{
     Worded{"lay-backing", QT_TRANSLATE_NOOP("Words", "Laid")},
     Worded{"bag-out", QT_TRANSLATE_NOOP("Words", "Turned and closed")},
     Worded{"square-piece", QT_TRANSLATE_NOOP("Words", "Squared, blade closed")},
+    Worded{"sew-frame", QT_TRANSLATE_NOOP("Words", "Sewn and pressed")},
     Worded{"sew-binding", QT_TRANSLATE_NOOP("Words", "Bound")},
     Worded{"last-look", QT_TRANSLATE_NOOP("Words", "All is well")},
 };
@@ -117,6 +131,10 @@ std::string wordedName(const Step &step)
 {
     if (step.does == Does::CutBand && step.figure.empty())
         return "cut-mixed-band"; // of another width than the sashings'
+    if (step.does == Does::SewFrame)
+        return step.figure == "frame.sides" ? "sew-frame-sides" : "sew-frame-ends";
+    if (step.does == Does::SquarePiece && step.figure != "size.raw.along")
+        return "square-frame";
     return step.trial && step.does == Does::PressBlock ? "press-test-block" : std::string(nameOf(step.does));
 }
 

@@ -104,6 +104,8 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
     case Does::CutStrip:
     case Does::CutBand:
     case Does::CutBinding:
+    case Does::CutFrame:
+    case Does::CutFiller:
         return step.size->across * pieces;
     case Does::CutBias:
     case Does::CutBacking: {

@@ -50,5 +50,8 @@ void addTrial(Bench &bench);
 void addBlocks(Bench &bench);
 void addSashings(Bench &bench);
 void addJoining(Bench &bench);
+/// The framed edge: its strips and its batting cut, and sewn to the squared piece, left and right first;
+/// gives back the piece it makes.
+std::vector<Piece> addFrame(Bench &bench);
 
 } // namespace matside

@@ -23,6 +23,8 @@ std::optional<From> fromOf(const Step &step)
     switch (step.does) {
     case Does::CutStrip:
     case Does::CutBinding:
+    case Does::CutFrame:
+    case Does::CutFiller:
         return From::Cloth;
     case Does::CutBand:
         return step.trial ? std::optional(From::Cloth) : std::nullopt;

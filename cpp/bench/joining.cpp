@@ -59,13 +59,14 @@ std::vector<Piece> joinedRows(const Project &project)
     return rows;
 }
 
-void squarePiece(Bench &bench, std::vector<Piece> takes)
+/// The rows, before their frame or their edge; a framed piece is squared once more with its frame.
+void squarePiece(Bench &bench, std::vector<Piece> takes, bool withFrame)
 {
-    Step &square = add(bench, Station::Edge, Does::SquarePiece, bench.project.kits);
+    Step &square = add(bench, Station::Edge, Does::SquarePiece, bench.project.kits, {}, withFrame ? 2 : 0);
     square.takes = std::move(takes);
-    square.makes = {{"squared-piece", 1}};
-    square.size = bench.plan.size.raw;
-    square.figure = "size.raw.along";
+    square.makes = {{withFrame ? "squared-frame" : "squared-piece", 1}};
+    square.size = withFrame ? bench.plan.size.finished : bench.plan.size.raw;
+    square.figure = withFrame ? "size.finished.along" : "size.raw.along";
     square.check = "diagonals-alike";
     square.caution = "blade";
 }
@@ -98,7 +99,8 @@ void layBacking(Bench &bench, std::vector<Piece> piece, bool bagged)
 void sewBinding(Bench &bench, const BindingPlan &binding)
 {
     Step &sew = add(bench, Station::Edge, Does::SewBinding, bench.project.kits);
-    sew.takes = {{"squared-piece", 1}, {"binding-strip", binding.strips}};
+    sew.takes = {{bench.plan.frame ? "squared-frame" : "squared-piece", 1},
+                 {"binding-strip", binding.strips}};
     sew.makes = {{"closed-piece", 1}};
     sew.seam = bench.plan.basis.edgeSeam;
     sew.figure = "binding.length";
@@ -152,11 +154,15 @@ void addJoining(Bench &bench)
     // cut to the squared piece.
     const bool bagged = isBagged(project);
     std::vector<Piece> piece = joinedRows(project);
+    if (bench.plan.frame) {
+        squarePiece(bench, std::move(piece), false);
+        piece = addFrame(bench);
+    }
     if (bench.plan.size.backing && !bagged) {
         layBacking(bench, std::move(piece), false);
         piece = {{"backed-piece", 1}};
     }
-    squarePiece(bench, std::move(piece));
+    squarePiece(bench, std::move(piece), bench.plan.frame.has_value());
     if (bench.plan.size.backing && bagged)
         layBacking(bench, {{"squared-piece", 1}}, true);
     if (bench.plan.binding)

@@ -310,6 +310,8 @@ std::vector<Mishap> mishapsAt(const Step &step)
     case Does::LayBacking:
     case Does::BagOut:
         return {SewnWrong, Spoiled, DoneAlready, ChangedMind};
+    case Does::SewFrame:
+        return {SewnWrong, Spoiled, DoneAlready, ChangedMind};
     case Does::SewBinding:
         return {SewnWrong, FoldMissed, Spoiled, DoneAlready, ChangedMind};
     case Does::LastLook:

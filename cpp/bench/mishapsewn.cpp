@@ -147,9 +147,10 @@ Answered sewnWrong(const Case &at)
     answer.says.push_back({binding ? "unpick-binding" : "unpick-seam", {}});
     if (at.step.seam)
         answer.says.push_back({"sew-again-at", {fine(*at.step.seam)}});
-    if (joins(at.step) || at.step.does == Does::SewBinding)
+    const bool strip = joins(at.step) || at.step.does == Does::SewBinding || at.step.does == Does::SewFrame;
+    if (strip)
         answer.says.push_back({"strip-may-serve", {}});
-    answer.mayRemake = joins(at.step) || at.step.does == Does::SewBinding;
+    answer.mayRemake = strip;
     return answer;
 }
 

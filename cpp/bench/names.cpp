@@ -31,8 +31,9 @@ std::string nameOf(Does does)
         "join-long",   "harvest-short", "cut-patch",    "cut-binding", "cut-backing",  "layer",
         "mark-strip",  "stitch-test",   "measure-test", "test-join",   "stitch-block", "trim-patches",
         "press-block", "rough-apart",   "trim-block",   "join-short",  "join-row",     "join-long-row",
-        "lay-backing", "bag-out",       "square-piece", "sew-binding", "last-look",    "cut-bias"};
-    static_assert(std::size(names) == static_cast<std::size_t>(Does::CutBias) + 1);
+        "lay-backing", "bag-out",       "square-piece", "sew-binding", "last-look",    "cut-bias",
+        "cut-frame",   "cut-filler",    "sew-frame"};
+    static_assert(std::size(names) == static_cast<std::size_t>(Does::SewFrame) + 1);
     return names[static_cast<std::size_t>(does)];
 }
 

@@ -43,7 +43,10 @@ enum class Does {
     SquarePiece,
     SewBinding,
     LastLook,
-    CutBias ///< square of cloth for continuous bias
+    CutBias,   ///< square of cloth for continuous bias
+    CutFrame,  ///< strip of a framed edge, both faces
+    CutFiller, ///< batting laid into the frame
+    SewFrame   ///< left and right, then top and bottom
 };
 [[nodiscard]] std::string nameOf(Does does);
 [[nodiscard]] std::string nameOf(Station station);

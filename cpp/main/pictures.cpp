@@ -2,6 +2,7 @@
 #include "main/pictures.h"
 
 #include "main/scenes.h"
+#include "main/states.h"
 #include "main/wordsfit.h"
 
 #include <QDir>
@@ -34,6 +35,15 @@ bool wanted(const Sheet &sheet, const QString &at)
 {
     const QString size = QStringLiteral("%1x%2").arg(sheet.width).arg(sheet.height);
     return at.isEmpty() || at.split(u',').contains(size);
+}
+
+/// Every page, and every state of the work.
+std::vector<Scene> allOf(Room &room, QQuickWindow &window)
+{
+    std::vector<Scene> all = scenesOf(room, window);
+    for (Scene &state : statesOf(room, window))
+        all.push_back(std::move(state));
+    return all;
 }
 
 void lay(Room &room, QQuickWindow &window, const Sheet &sheet)
@@ -95,7 +105,7 @@ int takePictures(Room &room, const QString &dir, const QString &only, const QStr
         if (!wanted(sheet, at))
             continue;
         lay(room, *window, sheet);
-        for (const Scene &scene : scenesOf(room, *window)) {
+        for (const Scene &scene : allOf(room, *window)) {
             if (!wanted(scene, only))
                 continue;
             scene.open();
@@ -126,7 +136,7 @@ int selfTest(Room &room)
     before = qInstallMessageHandler(hear);
     for (const Sheet &sheet : sheets) {
         lay(room, *window, sheet);
-        for (const Scene &scene : scenesOf(room, *window)) {
+        for (const Scene &scene : allOf(room, *window)) {
             scene.open();
             settle(30);
             scene.leave();
@@ -147,7 +157,7 @@ int checkWords(Room &room, const QString &only, const QString &at, bool whole)
         if (!wanted(sheet, at))
             continue;
         lay(room, *window, sheet);
-        for (const Scene &scene : scenesOf(room, *window)) {
+        for (const Scene &scene : allOf(room, *window)) {
             if (!wanted(scene, only))
                 continue;
             scene.open();

@@ -55,6 +55,9 @@ public:
     [[nodiscard]] StepModel &steps() { return m_steps; }
     [[nodiscard]] FitModel &fit() { return m_fit; }
     [[nodiscard]] TrimModel &trim() { return m_trim; }
+    [[nodiscard]] BlockMeasure &measure() { return m_measure; }
+    [[nodiscard]] BlockLog &log() { return m_log; }
+    [[nodiscard]] CameraSource &camera() { return m_camera; }
     [[nodiscard]] Backups &backups() { return m_backups; }
     [[nodiscard]] Sharing &sharing() { return m_sharing; }
     [[nodiscard]] WouldFit &wouldFit() { return m_would; }

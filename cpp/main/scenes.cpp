@@ -24,6 +24,16 @@ QQuickItem *visibleBelow(QQuickItem &item, const QString &name)
     return nullptr;
 }
 
+QQuickItem *below(QQuickItem &item, const QString &name)
+{
+    if (item.objectName() == name)
+        return &item;
+    for (QQuickItem *child : item.childItems())
+        if (QQuickItem *found = below(*child, name))
+            return found;
+    return nullptr;
+}
+
 /// The first step of the Cut station that has a figure, in hand.
 void toAFigure(Room &room)
 {
@@ -237,6 +247,11 @@ void settle(int ms)
 QQuickItem *visibleItem(QQuickWindow &window, const QString &name)
 {
     return visibleBelow(*window.contentItem(), name);
+}
+
+QQuickItem *anyItem(QQuickWindow &window, const QString &name)
+{
+    return below(*window.contentItem(), name);
 }
 
 std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)

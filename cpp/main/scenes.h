@@ -40,5 +40,7 @@ void settle(int ms);
 
 /// The first visible item of that object name, in drawing order; null when there is none.
 [[nodiscard]] QQuickItem *visibleItem(QQuickWindow &window, const QString &name);
+/// The same where it need not be seen yet, as what will lie over a page.
+[[nodiscard]] QQuickItem *anyItem(QQuickWindow &window, const QString &name);
 
 } // namespace matside

@@ -246,6 +246,12 @@ EdgeWalk edgeWalkOf(const Project &project, const Plan &plan)
     walk.size = plan.size.finished;
     walk.radius = plan.basis.cornerRadius;
     const Length outside = (walk.size.along - plan.size.outline.along).scaled(1, 2);
+    if (plan.frame) { // the corners' own seams end on the left and the right, as deep in as the frame is wide
+        const Length seam = plan.basis.seam;
+        walk.across = {{outside - seam, outside},
+                       {walk.size.across - outside, walk.size.across - outside + seam}};
+        return walk;
+    }
     walk.along = sashingEnds(project.blocks.columns, outside, plan.block.outline.along, plan.basis.finished);
     walk.across = sashingEnds(project.blocks.rows, outside, plan.block.outline.across, plan.basis.finished);
     return walk;

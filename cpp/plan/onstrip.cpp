@@ -54,12 +54,6 @@ Length drawnEnd(const Plan &plan, std::int64_t blocks)
     return drawnStart(plan, blocks - 1) + plan.block.outline.along;
 }
 
-/// The far edge of the last outline as it stands: measured, else where the plan expects it.
-Length farEdge(const StripWork &work, const Plan &plan, std::int64_t stitched)
-{
-    return work.ended ? *work.ended : drawnEnd(plan, stitched);
-}
-
 NextPlace nextOn(const StripWork &work, const Project &project, const Plan &plan, std::int64_t stitched)
 {
     const StripPlan &strip = plan.strip;
@@ -68,7 +62,7 @@ NextPlace nextOn(const StripWork &work, const Project &project, const Plan &plan
     next.place = stitched + 1;
     next.first = stitched == 0;
     next.gap = next.first ? strip.end : strip.gapAfter(stitched);
-    next.start = next.first ? strip.end : farEdge(work, plan, stitched) + next.gap;
+    next.start = next.first ? strip.end : work.far + next.gap;
     next.centre = next.start + sent.scaled(1, 2);
     next.expected = drawnStart(plan, stitched);
     const Length over = next.start + sent + strip.end - work.end;
@@ -88,7 +82,7 @@ NextPlace nextOn(const StripWork &work, const Project &project, const Plan &plan
 std::int64_t roomFor(const StripWork &work, const Plan &plan, std::int64_t stitched)
 {
     const StripPlan &strip = plan.strip;
-    const Length from = stitched == 0 ? strip.end : farEdge(work, plan, stitched) + strip.gapAfter(stitched);
+    const Length from = stitched == 0 ? strip.end : work.far + strip.gapAfter(stitched);
     const Length pitch = plan.block.sent.along + strip.gap;
     Length room = work.end - strip.end - from + strip.gap;
     if (!room.valid() || !pitch.valid() || pitch <= Length() || room < pitch)
@@ -100,20 +94,42 @@ std::int64_t roomFor(const StripWork &work, const Plan &plan, std::int64_t stitc
     return more;
 }
 
+/// The number of blocks, 1 or more, whose far edge is expected nearest to where the last one ended.
+std::int64_t countEndingAt(const Plan &plan, Length ended)
+{
+    if (plan.block.outline.along + plan.strip.gap <= Length())
+        return 1;
+    std::int64_t count = 1;
+    while (count < mostPlaces && drawnEnd(plan, count) + drawnEnd(plan, count + 1) <= ended * 2)
+        ++count;
+    return count;
+}
+
 /// How many outlines stand on a strip: blocks logged, outlines measured, or told by where the last ended.
 std::int64_t countOn(const MadeStrip *made, std::size_t logged, const Plan &plan)
 {
     const std::size_t told = made ? std::max(made->outlines.size(), logged) : logged;
     if (told > 0 || !made || !made->ended)
         return static_cast<std::int64_t>(told);
-    const Length pitch = plan.block.outline.along + plan.strip.gap;
-    if (pitch <= Length())
-        return 1;
-    // The number of blocks whose far edge is expected nearest to where the last one ended.
-    std::int64_t count = 1;
-    while (count < mostPlaces && drawnEnd(plan, count) + drawnEnd(plan, count + 1) <= *made->ended * 2)
-        ++count;
-    return count;
+    return countEndingAt(plan, *made->ended);
+}
+
+/// Where the last of the stitched outlines ends: as it was measured; by the outlines as they were logged
+/// since an earlier one was measured, or since the zero end; else as the plan expects it.
+void takeFarEdge(StripWork &work, const std::optional<Length> &measured,
+                 const std::vector<const MadeBlock *> &blocks, const Plan &plan, std::int64_t stitched)
+{
+    if (stitched == 0)
+        return;
+    // A re-zero is of the outline it lies nearest to, which need not be the last any more.
+    const std::int64_t from = measured ? std::min(countEndingAt(plan, *measured), stitched) : 0;
+    if (from == stitched)
+        work.ended = measured;
+    work.far =
+        from > 0 ? *measured + (drawnEnd(plan, stitched) - drawnEnd(plan, from)) : drawnEnd(plan, stitched);
+    for (auto i = static_cast<std::size_t>(from); i < static_cast<std::size_t>(stitched); ++i)
+        if (i < blocks.size() && blocks[i]->outline)
+            work.far += (*blocks[i]->outline)[0] - plan.block.outline.along;
 }
 
 /// Cloth the blocks of a strip have drawn in, each by its measured outline where there is one.
@@ -141,12 +157,14 @@ StripWork bareStrip(const Project &project, const Plan &plan, std::int64_t numbe
     const MadeStrip *made = madeStrip(project, number);
     if (made && made->usable)
         work.usable = *made->usable;
-    if (made)
-        work.ended = made->ended              ? made->ended
-                     : made->outlines.empty() ? std::nullopt
-                                              : std::optional(made->outlines.back().to);
+    std::optional<Length> measured;
+    if (made && made->ended)
+        measured = made->ended;
+    else if (made && !made->outlines.empty())
+        measured = made->outlines.back().to;
     const auto blocks = stitchedOn(project, number);
     const std::int64_t stitched = std::min(countOn(made, blocks.size(), plan), mostPlaces);
+    takeFarEdge(work, measured, blocks, plan, stitched);
     work.end = work.usable - drawnIn(made, blocks, plan, stitched);
     const std::int64_t more = made && made->closed ? 0 : roomFor(work, plan, stitched);
     work.capacity = stitched + more;
@@ -159,10 +177,9 @@ StripWork bareStrip(const Project &project, const Plan &plan, std::int64_t numbe
         place.start = plan.strip.end + plan.strip.advance * i + plan.strip.widened(i);
         place.centre = place.start + plan.block.sent.along.scaled(1, 2);
         // A measured end moves all that lies behind it; what lies before it stays where it was found.
-        const bool behind = work.ended && i >= stitched;
         place.drawn = drawnStart(plan, i);
-        if (behind)
-            place.drawn += *work.ended - drawnEnd(plan, stitched);
+        if (stitched > 0 && i >= stitched)
+            place.drawn += work.far - drawnEnd(plan, stitched);
         work.places.push_back(std::move(place));
     }
     return work;

@@ -41,6 +41,7 @@ struct StripWork {
     Length usable;               ///< its own end on flat cloth
     Length end;                  ///< its own end now that the stitched blocks have drawn it in
     std::optional<Length> ended; ///< where the last outline really ended, when that was measured
+    Length far;                  ///< the same, or where it ends by the outlines as logged; 0 before the first
     std::int64_t capacity = 0;   ///< blocks it takes in all
     std::vector<StripPlace> places;
     std::optional<NextPlace> next; ///< nothing when the strip is full, closed or nothing is left

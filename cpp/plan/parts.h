@@ -18,6 +18,8 @@ namespace matside {
                                 const SashingPlan &sashing, const Measures &m);
 [[nodiscard]] std::optional<BindingPlan> planBinding(const Project &project, const Basis &basis,
                                                      const SizePlan &size, const Measures &m);
+[[nodiscard]] std::optional<FramePlan> planFrame(const Project &project, const Basis &basis,
+                                                 const SizePlan &size, const Measures &m);
 [[nodiscard]] std::optional<TablePlan> planTable(const Project &project, const SizePlan &size);
 [[nodiscard]] std::vector<PatchPlan> planPatches(const Project &project, const Measures &m);
 [[nodiscard]] BattingPlan planBatting(const Project &project, const Basis &basis, const BlockPlan &block,

@@ -44,7 +44,9 @@ SizePlan planSize(const Project &project, const Basis &basis, const BlockPlan &b
     if (isBagged(project))
         size.backing = Pair{size.raw.along - m.bagLess, size.raw.across - m.bagLess};
     else if (project.build == Build::CleanBack)
-        size.backing = Pair{size.raw.along + m.backingOver, size.raw.across + m.backingOver};
+        size.backing = isFramed(project)
+                           ? Pair{size.finished.along + m.backingOver, size.finished.across + m.backingOver}
+                           : Pair{size.raw.along + m.backingOver, size.raw.across + m.backingOver};
     return size;
 }
 
@@ -183,6 +185,7 @@ Plan planFigures(const Project &project)
     plan.strip = planStrip(project, plan.basis, plan.block, plan.sashing, m);
     plan.fold = planFold(project, plan.basis, plan.sashing, m);
     plan.size = planSize(project, plan.basis, plan.block, plan.sashing, m);
+    plan.frame = planFrame(project, plan.basis, plan.size, m);
     plan.binding = planBinding(project, plan.basis, plan.size, m);
     plan.table = planTable(project, plan.size);
     plan.batting = planBatting(project, plan.basis, plan.block, plan.strip, m);

@@ -116,6 +116,21 @@ struct BindingPlan {
     std::optional<BiasPlan> bias;
 };
 
+/// The framed edge (F14): a strip of sashing all round on each face, batting laid in where the blocks'
+/// allowance ends, then bound. Left and right are sewn first.
+struct FramePlan {
+    Length width;                  ///< as seen, up to the binding's seam: outside − edge seam
+    Length cut;                    ///< strips of both faces: seam + outside
+    Length filler;                 ///< batting: outside − allowance, so that the binding is filled too
+    Length sides;                  ///< left and right, before the spare: the raw piece across
+    Length ends;                   ///< top and bottom, before the spare: the framed piece along
+    Length spare;                  ///< on each piece
+    std::int64_t frontStrips = 0;  ///< cut right across the cloth, for one piece
+    std::int64_t backStrips = 0;   ///< 0 with a clean back
+    std::int64_t fillerStrips = 0; ///< of batting
+    bool joined = false;           ///< some piece is longer than its cloth: strips are sewn end to end
+};
+
 /// What is seen of the table, with its leaf in or out (F22).
 struct TableSeen {
     bool leafIn = false;
@@ -157,6 +172,7 @@ struct Plan {
     SashingPlan sashing;
     std::optional<FoldPlan> fold;
     SizePlan size;
+    std::optional<FramePlan> frame;
     std::optional<BindingPlan> binding;
     std::optional<TablePlan> table;
     BattingPlan batting;

@@ -89,7 +89,15 @@ void checkSashing(const Project &project, const Plan &plan, const Measures &m, s
         Problem problem{
             "/edge/outside", "outside-over-allowance", {told(basis.outside), told(basis.allowance)}, {}};
         problem.offers.push_back(offer("set-outside", problem.at, basis.allowance));
-        problem.offers.push_back(offer("choose-framed", "/edge/kind", std::string("framed")));
+        Offer frame = offer("choose-framed", "/edge/kind", std::string("framed"));
+        frame.also.push_back({"/edge/outside", Remove{}});
+        problem.offers.push_back(std::move(frame));
+        found.push_back(std::move(problem));
+    }
+    const Length under = max(basis.allowance, basis.edgeSeam);
+    if (plan.frame && basis.outside <= under) {
+        Problem problem{"/edge/outside", "frame-too-narrow", {told(basis.outside), told(under)}, {}};
+        problem.offers.push_back(offer("set-outside", problem.at, under + basis.finished));
         found.push_back(std::move(problem));
     }
 }

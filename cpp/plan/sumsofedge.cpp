@@ -46,6 +46,46 @@ Answer finishedSize(const Sums &a, Length value, Length outline, const char *fig
         .from("outlines", outline, figure)
         .given("outside", a.plan.basis.outside, a.project.edge.outside ? "/edge/outside" : "/seam");
 }
+Answer frameWide(const Sums &a)
+{
+    if (!a.plan.frame)
+        return std::nullopt;
+    return Tell("F14", "outside - edgeSeam", a.plan.frame->width)
+        .given("outside", a.plan.basis.outside, "/edge/outside")
+        .given("edgeSeam", a.plan.basis.edgeSeam, "/edge/seam");
+}
+Answer frameCut(const Sums &a)
+{
+    if (!a.plan.frame)
+        return std::nullopt;
+    return Tell("F14", "seam + outside", a.plan.frame->cut)
+        .given("seam", a.plan.basis.seam, "/seam")
+        .given("outside", a.plan.basis.outside, "/edge/outside");
+}
+Answer frameFiller(const Sums &a)
+{
+    if (!a.plan.frame)
+        return std::nullopt;
+    return Tell("F14", "outside - allowance", a.plan.frame->filler)
+        .given("outside", a.plan.basis.outside, "/edge/outside")
+        .given("allowance", a.plan.basis.allowance,
+               a.project.sashing.allowance ? "/sashing/allowance" : "/seam");
+}
+Answer frameSides(const Sums &a)
+{
+    if (!a.plan.frame)
+        return std::nullopt;
+    return Tell("F14", "across", a.plan.frame->sides)
+        .from("across", a.plan.size.raw.across, "size.raw.across");
+}
+Answer frameEnds(const Sums &a)
+{
+    if (!a.plan.frame)
+        return std::nullopt;
+    return Tell("F14", "outlines + 2 * outside", a.plan.frame->ends)
+        .from("outlines", a.plan.size.outline.along, "size.outline.along")
+        .given("outside", a.plan.basis.outside, "/edge/outside");
+}
 Answer finishedAlong(const Sums &a)
 {
     return finishedSize(a, a.plan.size.finished.along, a.plan.size.outline.along, "size.outline.along");
@@ -202,6 +242,10 @@ bool bound(const Plan &plan)
 {
     return plan.binding.has_value();
 }
+bool framed(const Plan &plan)
+{
+    return plan.frame.has_value();
+}
 bool stripsKnown(const Plan &plan)
 {
     return plan.binding && plan.binding->strips > 0 && !plan.binding->bias;
@@ -246,6 +290,11 @@ constexpr std::array sums{
     Sum{"size.raw.across", rawAcross},
     Sum{"size.finished.along", finishedAlong},
     Sum{"size.finished.across", finishedAcross},
+    Sum{"frame.width", frameWide, framed},
+    Sum{"frame.cut", frameCut, framed},
+    Sum{"frame.filler", frameFiller, framed},
+    Sum{"frame.sides", frameSides, framed},
+    Sum{"frame.ends", frameEnds, framed},
     Sum{"binding.width", bindingWide, bound},
     Sum{"binding.cut", bindingCut, bound},
     Sum{"binding.length", bindingLong, bound},

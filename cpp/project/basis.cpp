@@ -83,6 +83,19 @@ void takeTestJoin(const Project &project, Basis &basis)
     basis.turn = (Length::inches(18) + basis.loft * 240).scaled(1, 1000);
 }
 
+/// F14: a frame is as wide as the sashing unless told otherwise, and bound beyond that.
+void takeEdge(const Project &project, Basis &basis)
+{
+    const Length kept = min(project.seam, basis.allowance);
+    if (isFramed(project)) {
+        basis.edgeSeam = project.edge.seam.value_or(kept);
+        basis.outside = project.edge.outside.value_or(basis.finished + basis.edgeSeam);
+        return;
+    }
+    basis.outside = project.edge.outside.value_or(kept);
+    basis.edgeSeam = project.edge.seam.value_or(basis.outside);
+}
+
 void takeCorner(const Project &project, Basis &basis)
 {
     const Corner &corner = project.edge.corner;
@@ -103,6 +116,12 @@ void takeCorner(const Project &project, Basis &basis)
 }
 
 } // namespace
+
+bool isFramed(const Project &project)
+{
+    const bool bagged = project.build == Build::CleanBack && project.cleanBack == CleanBack::Bagged;
+    return project.edge.kind == EdgeKind::Framed && !bagged;
+}
 
 std::optional<Length> measuredUsable(const Project &project, std::string_view cloth)
 {
@@ -130,8 +149,7 @@ Basis basisOf(const Project &project)
     basis.seam = basis.sewnSeam = basis.nextSeam = project.seam;
     basis.finished = project.sashing.finished.value_or(project.seam * 2);
     basis.allowance = project.sashing.allowance.value_or(project.seam);
-    basis.outside = project.edge.outside.value_or(min(project.seam, basis.allowance));
-    basis.edgeSeam = project.edge.seam.value_or(basis.outside);
+    takeEdge(project, basis);
     takeCorner(project, basis);
     basis.between = basis.finished;
     basis.turn = project.fold.turn;
@@ -139,6 +157,7 @@ Basis basisOf(const Project &project)
     basis.usable = stripUsable(project);
     basis.usableSashFront = bandUsable(project, ClothRole::SashingFront, basis.usable);
     basis.usableSashBack = bandUsable(project, ClothRole::SashingBack, basis.usable);
+    basis.usableBatting = bandUsable(project, ClothRole::Batting, basis.usable);
     basis.usableBinding = bandUsable(project, ClothRole::Binding, basis.usable);
     basis.drawAlong = project.drawUp.along;
     basis.drawAcross = project.drawUp.across;

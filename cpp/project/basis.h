@@ -15,16 +15,17 @@ struct Basis {
     Length between;  ///< D: made.testJoin.between, else the visible sashing
     Length turn;     ///< e: fold.turn, or F10's e_b = 1.5 t + 0.24 loft once `between` was measured
     Length loft;     ///< H: made.testJoin.loft, else as planned
-    Length finished;        ///< f: visible sashing
-    Length allowance;       ///< the block's own allowance
-    Length outside;         ///< a: cloth kept outside the outline
-    Length edgeSeam;        ///< b: the binding's allowance
-    Length cornerRadius;    ///< ρ of the raw edge; 0 for square corners and scallops
-    Length scallopDepth;    ///< y; 0 for an edge without scallops
-    Length usable;          ///< U of the hoop strips
+    Length finished;     ///< f: visible sashing
+    Length allowance;    ///< the block's own allowance
+    Length outside;      ///< a: cloth kept outside the outline; of a framed edge the frame with its binding
+    Length edgeSeam;     ///< b: the binding's allowance
+    Length cornerRadius; ///< ρ of the raw edge; 0 for square corners and scallops
+    Length scallopDepth; ///< y; 0 for an edge without scallops
+    Length usable;       ///< U of the hoop strips
     Length usableSashFront; ///< U of the front sashing's cloth
     Length usableSashBack;
     Length usableBinding;
+    Length usableBatting;
     Share drawAlong; ///< measured, else planned
     Share drawAcross;
     Pair field;
@@ -34,6 +35,9 @@ struct Basis {
 };
 
 [[nodiscard]] Basis basisOf(const Project &project);
+
+/// The edge has a frame of sashing all round; a bagged piece has none (F14).
+[[nodiscard]] bool isFramed(const Project &project);
 
 /// Width between the selvages of a cloth as it was measured; nothing when nobody has.
 [[nodiscard]] std::optional<Length> measuredUsable(const Project &project, std::string_view cloth);

@@ -160,7 +160,7 @@ void kitPage(Paper &paper, const Job &job, const OneKit &kit, std::int64_t numbe
     figureGrid(paper,
                named({kit.project, kit.made, kit.order, job.shop},
                      {"block.trimmed.along", "block.trimmed.across", "fold.under", "fold.catchShown",
-                      "sashing.cutFront", "sashing.cutBack", "binding.cut", "binding.length"}),
+                      "sashing.cutFront", "sashing.cutBack", "frame.cut", "binding.cut", "binding.length"}),
                4, {4.6, true});
     QStringList dangers;
     for (const char *danger : {"blade", "needle", "iron"})

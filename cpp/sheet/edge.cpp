@@ -108,8 +108,11 @@ void edgePart(Paper &paper, const Job &job)
     paper.head(tell(QT_TRANSLATE_NOOP("Sheet", "Edge")));
     figureGrid(paper,
                named(job, {"size.raw.along", "size.raw.across", "size.finished.along", "size.finished.across",
+                           "frame.width", "frame.cut", "frame.filler", "frame.sides", "frame.ends",
                            "binding.cut", "binding.length", "binding.strips", "binding.square"}),
                4, {4.6, true});
+    for (const QString &says : frameLines(job.project, job.plan))
+        paper.say(says, types::small, 1.6);
     bindingLaid(paper, job);
     for (const QString &says : {cornersSay(job.project, job.plan), cornersBite(job.project, job.plan),
                                 bindingSewSays(job.project, job.plan)})

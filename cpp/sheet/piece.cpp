@@ -106,6 +106,11 @@ void drawPiece(QPainter &painter, const Job &job, const QRectF &piece)
         printCloth(painter, ClothRole::Binding, piece);
     const QRectF inside = piece.adjusted(edge, edge, -edge, -edge);
     printCloth(painter, ClothRole::Front, inside);
+    if (job.plan.frame) { // all round, under the binding; the blocks' own cloth is left within it
+        const double frame = job.plan.basis.outside.asMm() * k;
+        printCloth(painter, ClothRole::SashingFront, inside, frame > 1);
+        printCloth(painter, ClothRole::Front, piece.adjusted(frame, frame, -frame, -frame));
+    }
     const double sash = std::max(view.sashingMm * k, 0.12);
     const double from = view.edgeMm * k;
     for (int c = 1; c < view.columns; ++c) {
@@ -168,7 +173,7 @@ void piecePart(Paper &paper, const Job &job)
     const std::vector<Named> figures =
         named(job, {"strip.width", "strip.perStrip", "strip.strips", "strip.advance", "block.trimmed.along",
                     "block.trimmed.across", "sashing.cutFront", "sashing.cutBack", "fold.under",
-                    "fold.catchShown", "binding.cut", "binding.strips"});
+                    "fold.catchShown", "frame.cut", "binding.cut", "binding.strips"});
     figureGrid(paper, figures, 3, {8, true});
     if (std::any_of(figures.begin(), figures.end(), [](const Named &figure) { return figure.untried; }))
         paper.say(tell(QT_TRANSLATE_NOOP("Sheet",

@@ -93,11 +93,12 @@ void shortForm(Paper &paper, const Job &job)
     paper.y = std::max(top + drawn, y) + 4;
     paper.line(paper.left(), paper.y, paper.right(), paper.y, 0.7);
     paper.y += 3;
-    figureGrid(paper,
-               named(job, {"strip.width", "strip.perStrip", "strip.gap", "strip.advance",
-                           "block.trimmed.along", "block.trimmed.across", "fold.under", "fold.catchShown",
-                           "sashing.cutFront", "sashing.cutBack", "binding.cut", "binding.length"}),
-               4, {5, true});
+    figureGrid(
+        paper,
+        named(job, {"strip.width", "strip.perStrip", "strip.gap", "strip.advance", "block.trimmed.along",
+                    "block.trimmed.across", "fold.under", "fold.catchShown", "sashing.cutFront",
+                    "sashing.cutBack", "frame.cut", "binding.cut", "binding.length"}),
+        4, {5, true});
     QStringList lines = cutLines(job);
     lines += listed(wordsOrCode(figureWords(), "strip.starts"), job.plan.strip.starts, marks);
     if (!job.plan.sashing.marks.empty())

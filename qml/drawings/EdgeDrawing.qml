@@ -13,9 +13,9 @@ Item {
     id: root
 
     /** {alongMm, acrossMm, columns, rows, blockAlongMm, blockAcrossMm, sashingMm, outsideMm, seamMm, radiusMm, bitesMm,
-     *  depthMm, scallopsAlong, scallopsAcross} */
+     *  depthMm, scallopsAlong, scallopsAcross, framed} */
     property var view: null
-    /** "square": readings; "bind": binding and joins; else the finished edge. */
+    /** "square": readings; "frame": not bound yet; "bind": binding and joins; else the finished edge. */
     property string phase
     /** Six {says, figure}; empty for none. */
     property var readings: []
@@ -49,7 +49,7 @@ Item {
             if (root.w <= 0)
                 return;
             const g = { x: root.x0, y: root.y0, w: root.w, h: root.h, s: root.scale_ };
-            Edges.piece(context, Theme.colors, root.view, g, root.phase !== "square", unit);
+            Edges.piece(context, Theme.colors, root.view, g, root.phase !== "square" && root.phase !== "frame", unit);
             if (root.measuring)
                 Edges.diagonals(context, Theme.colors, g, unit);
             if (root.phase === "bind")

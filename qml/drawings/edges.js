@@ -93,6 +93,14 @@ function bites(context, c, view, g, u) {
     }
 }
 
+/** Left and right are sewn first, top and bottom across their ends. */
+function frameSeams(context, c, g, a, u) {
+    for (const y of [g.y + a, g.y + g.h - a])
+        Printing.strokeLine(context, g.x, y, g.x + g.w, y, c.seam, 1.6 * u * c.lineScale);
+    for (const x of [g.x + a, g.x + g.w - a])
+        Printing.strokeLine(context, x, g.y + a, x, g.y + g.h - a, c.seam, 1.6 * u * c.lineScale);
+}
+
 /** The piece: ground, blocks with their stitched outlines, sashings between, and its edge. */
 function piece(context, c, view, g, closed, u) {
     const r = closed ? Math.min(view.radiusMm * g.s, g.w / 2, g.h / 2) : 0;
@@ -109,9 +117,10 @@ function piece(context, c, view, g, closed, u) {
     for (let row = 0; row < view.rows; ++row)
         for (let column = 0; column < view.columns; ++column) {
             const x = g.x + a + column * (bw + f), y = g.y + a + row * (bh + f);
-            // The outer allowance is the block's own cloth.
-            const left = column === 0 ? a : 0, top = row === 0 ? a : 0;
-            const right = column === view.columns - 1 ? a : 0, foot = row === view.rows - 1 ? a : 0;
+            // The outer allowance is the block's own cloth; of a framed edge it lies under the frame.
+            const o = view.framed ? 0 : a;
+            const left = column === 0 ? o : 0, top = row === 0 ? o : 0;
+            const right = column === view.columns - 1 ? o : 0, foot = row === view.rows - 1 ? o : 0;
             if (lined)
                 Printing.clothRect(context, c, "front", x - left, y - top, bw + left + right, bh + top + foot, u);
             else {
@@ -123,6 +132,8 @@ function piece(context, c, view, g, closed, u) {
         for (let row = 0; row < view.rows; ++row)
             for (let column = 0; column < view.columns; ++column)
                 Printing.roleRect(context, "stitched", g.x + a + column * (bw + f), g.y + a + row * (bh + f), bw, bh, c.stitched, 2.4 * u * c.lineScale);
+    if (view.framed)
+        frameSeams(context, c, g, a, u);
     if (cut && view.seamMm > 0) {
         // Half of the line lies outside the clip.
         context.beginPath();

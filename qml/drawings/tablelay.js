@@ -28,44 +28,24 @@ function lay(t, width, height, mm) {
     };
 }
 
-/** What of a block lies under sashing or edge at its near and far side. */
-function low(g, i) {
-    return i === 0 ? g.edge : g.sashing / 2;
-}
-function high(g, i, count) {
-    return i === count - 1 ? g.edge : g.sashing / 2;
-}
-
-/** The width of the visible part of a block that is not at the edge. */
+/** The width of a block between its stitched sides. */
 function blockWidth(g) {
-    return g.piece.w / g.columns - g.sashing;
+    return Math.max(1, g.outlineAlong);
 }
 
-/** Fills the visible part of every block, grown by so much on each side. */
+/** Fills every block between its stitched sides, grown by so much on each side. */
 function fill(g, context, grown) {
-    const p = g.piece, cw = p.w / g.columns, ch = p.h / g.rows;
-    for (let j = 0; j < g.rows; ++j) {
-        const y = p.y + j * ch + low(g, j) - grown;
-        const h = Math.max(1, ch - low(g, j) - high(g, j, g.rows)) + 2 * grown;
-        for (let i = 0; i < g.columns; ++i)
-            context.fillRect(p.x + i * cw + low(g, i) - grown, y, Math.max(1, cw - low(g, i) - high(g, i, g.columns)) + 2 * grown, h);
-    }
+    for (const b of blocks(g))
+        context.fillRect(b.x - grown, b.y - grown, b.w + 2 * grown, b.h + 2 * grown);
 }
 
-/** The visible part of each block and its stitched outline, row by row. */
+/** Each block between its stitched sides, where it really lies, row by row. */
 function blocks(g) {
-    const out = [], p = g.piece, cw = p.w / g.columns, ch = p.h / g.rows;
-    for (let j = 0; j < g.rows; ++j) {
+    const out = [], p = g.piece, w = blockWidth(g), h = Math.max(1, g.outlineAcross);
+    for (let j = 0; j < g.rows; ++j)
         for (let i = 0; i < g.columns; ++i) {
-            const x = p.x + i * cw, y = p.y + j * ch;
-            const w = Math.max(1, cw - low(g, i) - high(g, i, g.columns));
-            const h = Math.max(1, ch - low(g, j) - high(g, j, g.rows));
-            const ow = Math.min(g.outlineAlong, cw), oh = Math.min(g.outlineAcross, ch);
-            out.push({
-                x: x + low(g, i), y: y + low(g, j), w, h,
-                outline: { x: x + (cw - ow) / 2, y: y + (ch - oh) / 2, w: ow, h: oh }
-            });
+            const x = p.x + g.edge + i * (g.outlineAlong + g.sashing), y = p.y + g.edge + j * (g.outlineAcross + g.sashing);
+            out.push({ x, y, w, h, outline: { x, y, w, h } });
         }
-    }
     return out;
 }

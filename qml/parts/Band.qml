@@ -106,6 +106,19 @@ FocusScope {
             }
         }
     }
+    // Folded, the station says that more lies behind it, with the sign of every row that opens.
+    Word {
+        objectName: "opens"
+        visible: !root.whole && root.shown.length > 0
+        x: Theme.left ? Theme.mm(1.2) : root.width - width - Theme.mm(1.2)
+        y: root.shelfHeight + (root.cellHeight - height) * 0.38
+        width: implicitWidth
+        wrapMode: Text.NoWrap
+        bold: true
+        color: Theme.colors.paper
+        text: Theme.left ? "\u2039" : "\u203a"
+        Accessible.ignored: true
+    }
     KeyLine {
         visible: root.readHeight > 0
         y: root.height - root.footHeight

@@ -39,6 +39,14 @@ Flickable {
         }
         SideRow {
             width: parent.width
+            visible: root.phase === "frame"
+            height: visible ? implicitHeight : 0
+            text: qsTr("How the frame goes on")
+            detail: EdgeModel.frameLines[0] ?? ""
+            onClicked: root.opened("frame")
+        }
+        SideRow {
+            width: parent.width
             visible: root.phase === "bind" && EdgeModel.lay.length > 0
             height: visible ? implicitHeight : 0
             text: qsTr("Where the joins fall")

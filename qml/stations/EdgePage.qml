@@ -20,7 +20,7 @@ WidePage {
     figure: StepModel.figure
     aside: "EdgeAside.qml"
     sides: ({ measure: "EdgeMeasure.qml", joins: "EdgeJoins.qml", section: "EdgeSection.qml", corners: "EdgeCorners.qml",
-              care: "EdgeCare.qml" })
+              care: "EdgeCare.qml", frame: "EdgeFrame.qml" })
 
     EdgeDrawing {
         id: drawing
@@ -36,7 +36,7 @@ WidePage {
         joins: EdgeModel.phase === "bind" ? EdgeModel.lay : []
         accessibleName: EdgeModel.phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
                         : EdgeModel.phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
-                        : qsTr("The finished piece")
+                        : EdgeModel.phase === "frame" ? qsTr("The piece with its frame") : qsTr("The finished piece")
     }
     EdgePins {
         id: pins

@@ -21,6 +21,8 @@ Item {
 
     /** A low foot: the figure with its title, pressed for its sum; no rule, no further words. */
     property bool small: false
+    /** What to mind stands among its words. */
+    readonly property bool minded: words.visible
     readonly property bool figured: !StepModel.finished && (root.figure?.valid ?? false)
     readonly property bool placed: figured && root.telling.length > 0
     readonly property real headHeight: head.visible ? head.implicitHeight : Math.max(title.implicitHeight, Theme.mm(root.small ? 4 : 7))
@@ -35,7 +37,7 @@ Item {
     Word {
         id: title
         visible: !head.visible
-        width: parent.width - (count.visible ? count.implicitWidth + Theme.gap : 0)
+        width: parent.width - (count.visible ? count.implicitWidth + Theme.gap : sign.visible ? sign.width + Theme.gap : 0)
         cap: root.small ? Theme.capWord : Theme.capHead
         bold: true
         text: root.heading !== "" ? root.heading : StepModel.title
@@ -50,7 +52,7 @@ Item {
     Pressable {
         visible: root.figured && root.small
         y: root.headHeight
-        width: parent.width - (off.visible ? off.width + Theme.gap : 0)
+        width: parent.width - (off.visible ? off.width + Theme.gap : sign.visible ? sign.width + Theme.mm(1.5) : 0)
         height: parent.height - y
         enabled: root.figure?.hasWorking ?? false
         accessibleName: root.figure?.text ?? ""
@@ -63,6 +65,26 @@ Item {
             showLean: false
             accessibleIgnored: true
         }
+    }
+    Pressable {
+        id: sign
+        objectName: "mind"
+        visible: root.small && !root.minded && !StepModel.finished && StepModel.caution !== ""
+        x: parent.width - width
+        y: -Theme.mm(1.6)
+        width: Theme.control
+        height: Theme.control
+        //: what is to be minded and checked at this step
+        accessibleName: qsTr("What to mind here: %1").arg(StepModel.caution)
+        onClicked: root.notes()
+        Pictogram {
+            anchors.centerIn: parent
+            name: "warning"
+            width: Theme.mm(7)
+            ink: Theme.colors.caution
+            ground: Theme.colors.raised
+        }
+        FocusOutline { visible: sign.keyboardFocus }
     }
     PutOff {
         id: off
@@ -78,7 +100,10 @@ Item {
         width: parent.width
         height: visible ? implicitHeight : 0
         figure: root.figure
-        cap: Math.min(Theme.capFigure, root.room * ((root.figure?.lean ?? "") === "" ? 0.54 : head.visible ? 0.31 : 0.42))
+        // A second line beneath takes its room from the number; a fraction alone stands taller than a whole number.
+        readonly property real below: says.visible ? (says.lineCount - 1) * Theme.capWord * 1.62 : 0
+        readonly property bool stacked: (root.figure?.whole ?? "") === ""
+        cap: Math.min(Theme.capFigure, (root.room - 1.6 * below) * ((root.figure?.lean ?? "") === "" ? (stacked ? 0.47 : 0.54) : head.visible ? 0.31 : 0.42))
         onWorking: root.working(root.figure.key)
     }
     Word {

@@ -12,7 +12,7 @@ Item {
     readonly property int station: Session.station
     readonly property bool stepped: Session.view === "station" && station > 1
     readonly property bool working: stepped && !StepModel.finished
-    readonly property bool trimming: station === 4 && TrimModel.trimming
+    readonly property bool trimming: StepModel.sided
     readonly property string heading: station === 3 ? HoopModel.title : station === 4 ? TrimModel.title
                                       : station === 5 ? JoinModel.title : station === 6 ? EdgeModel.heading : ""
     readonly property string telling: station === 3 ? HoopModel.figureSays : trimming ? TrimModel.firstSays

@@ -23,7 +23,7 @@ Item {
     Flickable {
         id: list
         width: parent.width
-        height: parent.height - done.height - Theme.gap
+        height: parent.height - done.height - Theme.gap - (common.visible ? common.height + Theme.gap : 0)
         clip: true
         contentHeight: rows.height
         boundsBehavior: Flickable.StopAtBounds
@@ -83,6 +83,18 @@ Item {
                                                 : qsTr("A side misread by 1/4 in is noticed four times in five, by 3/8 in always."))
             }
         }
+    }
+    // What a common size means stands under the readings: she is led there before she takes it.
+    CutButton {
+        id: common
+        objectName: "common"
+        visible: BlockMeasure.mayTakeCommon && list.contentY + list.height < list.contentHeight - Theme.control
+        anchors.bottom: done.top
+        anchors.bottomMargin: Theme.gap
+        width: parent.width
+        height: Theme.control
+        text: qsTr("A common size would serve")
+        onClicked: list.contentY = list.contentHeight - list.height - common.height - Theme.gap
     }
     CutButton {
         id: done

@@ -39,6 +39,17 @@ Item {
                 color: Theme.colors.caution
                 text: qsTr("Not tried yet: the trial may change this figure.")
             }
+            CutButton {
+                objectName: "try-after-all"
+                visible: StepModel.mayTryAfterAll
+                height: visible ? Theme.targetLeast : 0
+                width: parent.width
+                text: qsTr("Make the trial after all")
+                onClicked: {
+                    StepModel.takeTrialBack();
+                    root.closed();
+                }
+            }
             CautionLine {
                 width: parent.width
                 text: StepModel.caution

@@ -61,7 +61,7 @@ Item {
         onClicked: root.camera.capture()
 
         CutShape {
-            readonly property real room: Math.min(parent.width - 2 * Theme.margin, (parent.height - foot.height - Theme.mm(24)) / root.frameRatio)
+            readonly property real room: Math.min(parent.width - 2 * Theme.margin, (foot.y - Theme.gap - Theme.mm(24)) / root.frameRatio)
             anchors.horizontalCenter: parent.horizontalCenter
             y: Theme.mm(20)
             width: room

@@ -3,7 +3,7 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** Puts the trial off: two short lines, so that it stands beside a title or a figure. */
+/** Puts the trial off: in as few words as stand beside a title or a figure. */
 CutButton {
     objectName: "put-off"
     visible: StepModel.trial && !StepModel.finished
@@ -11,7 +11,7 @@ CutButton {
     height: Theme.mm(14)
     cap: Theme.capWord
     //: the trial: one test block and one test join, made before the cloth for the piece is cut
-    text: qsTr("Put the trial off")
+    text: qsTr("Trial later")
     enabled: StepModel.canGoNext
     onClicked: StepModel.putOffTrial()
 }

@@ -19,7 +19,7 @@ Item {
         targets.takeBack();
     }
 
-    readonly property var figure: Session.station === 4 ? TrimModel.figure : StepModel.figure
+    readonly property var figure: StepModel.sided ? TrimModel.figure : StepModel.figure
     readonly property bool finished: StepModel.finished
     readonly property bool figured: !finished && root.figure.valid
     readonly property real air: Theme.mm(Theme.small ? 1.4 : 2.4)

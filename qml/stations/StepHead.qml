@@ -34,11 +34,13 @@ Item {
         width: parent.width - (root.trying ? off.width + Theme.gap : tally.visible ? tally.width + Theme.gap : 0)
         cap: Math.max(Theme.capWord, Math.min(root.mostCap, Theme.capHead * 0.97 * width / root.longest))
         bold: true
-        text: !root.finished ? (Session.station === 4 ? TrimModel.title : StepModel.title) : qsTr("Nothing left to do here")
+        text: !root.finished ? (StepModel.sided ? TrimModel.title : StepModel.title) : qsTr("Nothing left to do here")
     }
     Tally {
         id: tally
-        visible: !root.finished && !root.trying && StepModel.count > 1 && Session.station !== 4
+        visible: !root.finished && !root.trying && StepModel.count > 1 && !StepModel.sided && !crowded
+        /** The title has the count in words: beside a long one it would only make that wrap. */
+        readonly property bool crowded: letters.advanceWidth(title.text) > root.width - width - Theme.gap
         x: parent.width - width
         y: Theme.mm(1)
         availableWidth: Theme.mm(26)

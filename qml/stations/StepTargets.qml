@@ -39,11 +39,11 @@ Item {
         kind: "action"
         cap: root.inRow ? Theme.mm(4.4) : Theme.capAction
         enabled: StepModel.canGoNext
-        text: Session.station === 4 ? TrimModel.actionText : StepModel.actionText
+        text: StepModel.sided ? TrimModel.actionText : StepModel.actionText
         reason: enabled ? "" : StepModel.waiting
         onClicked: {
             root.next();
-            if (Session.station === 4)
+            if (StepModel.sided)
                 TrimModel.cut();
             else
                 StepModel.next();

@@ -16,7 +16,7 @@ Fingertip {
     property real firstWidth: width
     signal notes()
 
-    listening: more
+    listening: more || StepModel.mayTryAfterAll
     onStruck: notes()
 
     /** The step was done: its caution has been heard. */
@@ -31,7 +31,7 @@ Fingertip {
     readonly property string caution: finished ? "" : StepModel.caution
     readonly property string firstCaution: (caution.match(/^.*?[.!?:](?=\s|$)/) ?? [caution])[0]
     readonly property string check: finished ? "" : siding ? (TrimModel.warns !== "" ? TrimModel.warns : TrimModel.checkSays) : StepModel.check
-    readonly property bool siding: Session.station === 4 && TrimModel.trimming && !finished
+    readonly property bool siding: StepModel.sided && !finished
     readonly property string line: finished ? StepModel.elsewhereText
         : siding ? TrimModel.firstSays + (TrimModel.second.valid ? " " + qsTr("and {%1} %2").arg(TrimModel.second.text).arg(TrimModel.secondSays) : "")
         : StepModel.figure.valid && StepModel.firstLine.length > 0 ? StepModel.firstLine : StepModel.doesText

@@ -125,9 +125,35 @@ FocusScope {
             visible: !root.small || root.upright
             source: root.aside
             x: root.upright ? 0 : Theme.left ? foot.targetsWidth + 2 * Theme.margin : figure.x + figure.width + Theme.margin
-            y: root.upright ? figure.y + figure.height + Theme.mm(2) : Theme.key
+            y: mind.y + mind.height
             width: root.upright ? parent.width : parent.width - figure.width - foot.targetsWidth - 4 * Theme.margin
             height: root.upright ? targets.y - y - Theme.gap : parent.height - y
+        }
+        // Where the words under the figure have no room, the first thing to mind leads what stands beside.
+        Pressable {
+            id: mind
+            objectName: "mind"
+            visible: beside.visible && !figure.minded && !StepModel.finished && StepModel.caution !== ""
+            x: beside.x
+            y: root.upright ? figure.y + figure.height + Theme.mm(2) : Theme.key
+            width: beside.width
+            height: visible ? Math.max(Theme.control, first.implicitHeight + Theme.mm(3)) : 0
+            inList: true
+            //: what is to be minded and checked at this step
+            accessibleName: qsTr("What to mind here: %1").arg(StepModel.caution)
+            onClicked: column.shows = "notes"
+            KeyLine {
+                visible: root.upright
+                width: parent.width
+            }
+            CautionLine {
+                id: first
+                x: Theme.margin
+                anchors.verticalCenter: parent.verticalCenter
+                width: parent.width - 2 * Theme.margin
+                text: (StepModel.caution.match(/^.*?[.!?:](?=\s|$)/) ?? [StepModel.caution])[0]
+            }
+            FocusOutline { visible: mind.keyboardFocus }
         }
         Connections {
             target: beside.item

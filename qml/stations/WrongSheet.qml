@@ -60,7 +60,7 @@ Item {
     }
     CutButton {
         id: disagree
-        visible: !root.answered && !root.picking && Session.station === 4 && TrimModel.trimming
+        visible: !root.answered && !root.picking && StepModel.sided
         y: (answer.visible ? answer.y + answer.implicitHeight : root.headHeight) + Theme.gap
         width: parent.width
         height: visible ? Theme.target : 0

@@ -39,6 +39,8 @@ class EdgeTest : public QObject {
 private slots:
     void nothingIsJudgedBeforeItIsMeasured();
     void aSquarePieceSaysWithinWhat();
+    void aFramedPieceIsSquaredTwice();
+    void aRoundPillowIsCutByItsFront();
     void aLeaningPieceIsSquaredSmaller();
     void readingsThatDisagreeGiveNoCuttingAdvice();
     void readingsAreSavedAtOnceAndUndone();
@@ -67,6 +69,54 @@ void EdgeTest::nothingIsJudgedBeforeItIsMeasured()
     // 21 √2 = 29.698, on a tape of sixteenths 29 11/16.
     QCOMPARE(readings[4].toMap().value(QStringLiteral("figure")).value<FigureView>().text,
              QStringLiteral("29 11/16 in"));
+}
+
+void EdgeTest::aFramedPieceIsSquaredTwice()
+{
+    // 3 × 3 blocks of 6 in with sashings of 1 in: outlines 20, raw 21; a frame of 1 in and a binding of 1/2
+    // in on each side make 23.
+    Project project = topper();
+    project.edge.kind = EdgeKind::Framed;
+    Desk desk(upTo(project, Does::SquarePiece));
+    QVERIFY(desk.edge.tells().contains(QStringLiteral("21 in across, raw")));
+    QVERIFY(!desk.edge.view().framed && desk.edge.view().alongMm == 21 * 25.4);
+    desk.edge.nudge(5, 1);
+    QVERIFY(desk.edge.measured());
+    desk.steps.next();
+    QCOMPARE(desk.edge.phase(), QStringLiteral("frame"));
+    QVERIFY(!desk.edge.measured()); // what was measured without the frame says nothing of it
+    QVERIFY(desk.edge.view().framed && desk.edge.view().alongMm == 23 * 25.4);
+    QCOMPARE(desk.edge.frameLines().size(), 3);
+    QVERIFY2(desk.edge.frameLines()[0].contains(QStringLiteral("two of {21 in}")) &&
+                 desk.edge.frameLines()[0].contains(QStringLiteral("two of {23 in}")),
+             qPrintable(desk.edge.frameLines()[0]));
+    QVERIFY(desk.edge.frameLines()[2].contains(QStringLiteral("{1 in} wide")));
+    QVERIFY(desk.edge.tells().contains(QStringLiteral("cut 2 in wide")));
+    desk.steps.next();
+    QCOMPARE(desk.edge.phase(), QStringLiteral("frame"));
+    QCOMPARE(desk.steps.figure().text, QStringLiteral("23 in"));
+    desk.steps.next();
+    QCOMPARE(desk.edge.phase(), QStringLiteral("square"));
+    QVERIFY(desk.edge.tells().contains(QStringLiteral("23 in across, with its frame")));
+    QCOMPARE(desk.edge.readings()[0].toMap().value(QStringLiteral("figure")).value<FigureView>().text,
+             QStringLiteral("23 in"));
+}
+
+void EdgeTest::aRoundPillowIsCutByItsFront()
+{
+    Project project = topper();
+    const auto pillow = [&](CornerKind corner) {
+        project.edge.corner.kind = corner;
+        Desk desk(upTo(project, Does::LastLook));
+        return desk.edge.useLines().constLast();
+    };
+    QVERIFY(pillow(CornerKind::Square).contains(QStringLiteral("envelope back of two pieces")));
+    const QString round = pillow(CornerKind::Round);
+    QVERIFY2(round.contains(QStringLiteral("round form")) && round.contains(QStringLiteral("across")),
+             qPrintable(round));
+    QVERIFY(!round.contains(QStringLiteral("form of")));
+    QVERIFY(pillow(CornerKind::Rounded).contains(QStringLiteral("same round corners")));
+    QVERIFY(pillow(CornerKind::Scalloped).contains(QStringLiteral("inside the scallops")));
 }
 
 void EdgeTest::aSquarePieceSaysWithinWhat()

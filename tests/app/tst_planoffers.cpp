@@ -130,6 +130,7 @@ private slots:
         row("sashing-under-allowances", R"([["/sashing/finished","7/8 in"]])");
         row("allowance-pared-too-far", R"([["/sashing/allowance","1/8 in"],["/edge/outside","1/8 in"]])");
         row("outside-over-allowance", R"([["/edge/outside","3/4 in"]])");
+        row("frame-too-narrow", R"([["/edge/kind","framed"],["/edge/outside","1/4 in"]])");
         row("gap-under-seams", R"([["/strip/gap","7/8 in"]])");
         row("frame-may-overlap-ring", R"([["/hoop/kind","ring"],["/strip/frameMayOverlap",true]])");
         row("gap-under-reach", R"([["/hoop/kind","ring"],["/strip/gap","1 1/2 in"]])");

@@ -104,10 +104,40 @@ void Sewing::edge(const Json &step, std::int64_t count)
     if (hand.count("backing") == 1)
         m_backing = hand.at("backing").front();
     m_bagged = m_bagged || does == "bag-out";
-    if (does == "square-piece")
+    if (does == "square-piece") {
+        m_rows = m_squarings++ == 0 ? m_piece : m_rows;
         m_squared = m_piece;
-    if (does == "lay-backing")
-        must(m_squared.along == Length(), idOf(step) + ": squared before its backing lay under it");
+    }
+    if (does == "lay-backing") // the rows of a framed piece were squared before
+        must(m_squarings == (m_frameFront.empty() ? 0 : 1),
+             idOf(step) + ": squared before its backing lay under it");
+    m_shelf.put(makes(step), count, m_piece);
+}
+
+void Sewing::frame(const Json &step, std::int64_t count)
+{
+    const Shelf::Hand hand = m_shelf.take(step, count);
+    const auto ofOne = [&](const char *name) {
+        std::vector<Rectangle> strips = hand.count(name) == 1 ? hand.at(name) : std::vector<Rectangle>();
+        strips.resize(strips.size() / static_cast<std::size_t>(count));
+        return strips;
+    };
+    const bool sides = hand.count("squared-piece") == 1;
+    if (sides) {
+        m_frameFront = ofOne("frame-strip/front");
+        m_frameBack = ofOne("frame-strip/back");
+        m_filler = ofOne("frame-filler");
+    }
+    must(!m_frameFront.empty() && !m_filler.empty(), idOf(step) + ": no strips for the frame");
+    for (const Rectangle &back : m_frameBack)
+        must(near(back.across, m_frameFront.front().across), idOf(step) + ": the faces differ in width");
+    // The seam lies on the outline, the blocks' allowance inside it; the strip reaches out from there.
+    const Length seam = lengthOf(step.at("seam"));
+    const Length gains = m_frameFront.front().across - seam - m_room.allowance.value_or(seam);
+    const Length length = sides ? m_piece.across : m_piece.along;
+    must(near(sizeOf(step).along, length), idOf(step) + ": the strip is not as long as its side");
+    m_frameLengths.push_back(length);
+    (sides ? m_piece.along : m_piece.across) += gains * 2;
     m_shelf.put(makes(step), count, m_piece);
 }
 
@@ -122,8 +152,9 @@ void Sewing::bind(const Json &step, std::int64_t count)
 void Sewing::compare(const Json &plan) const
 {
     const Json &raw = plan.at("size").at("raw");
-    must(near(m_squared.along, lengthOf(raw.at("along"))), "raw length is off");
-    must(near(m_squared.across, lengthOf(raw.at("across"))), "raw width is off");
+    must(near(m_rows.along, lengthOf(raw.at("along"))), "raw length is off");
+    must(near(m_rows.across, lengthOf(raw.at("across"))), "raw width is off");
+    compareFrame(plan);
     compareFolds(plan);
     compareJoins();
     compareBacking(plan);
@@ -180,6 +211,67 @@ void Sewing::compareBacking(const Json &plan) const
         must(m_backing.along > m_squared.along && m_backing.across > m_squared.across,
              "the backing does not reach past the piece");
     }
+}
+
+void Sewing::justYield(const std::vector<Rectangle> &strips, Length spare, Length joinSeam) const
+{
+    const Length room = strips.front().along;
+    std::vector<Length> wanted;
+    Length all;
+    for (const Length length : m_frameLengths)
+        for (int face = 0; face < 2; ++face) {
+            wanted.push_back(length + spare);
+            all += length + spare;
+        }
+    std::sort(wanted.begin(), wanted.end());
+    if (wanted.back() > room) { // sewn end to end, each join taking two seams
+        const auto tape = [&](std::size_t count) {
+            const auto number = static_cast<std::int64_t>(count);
+            return room * number - joinSeam * 2 * (number - 1);
+        };
+        must(reaches(tape(strips.size()), all), "the frame strips are too few");
+        must(!reaches(tape(strips.size() - 1), all), "a frame strip too many");
+        return;
+    }
+    // Every way to deal four pieces out to the strips is tried.
+    const auto holds = [&](std::size_t count) {
+        std::size_t ways = 1;
+        for (std::size_t piece = 0; piece < wanted.size(); ++piece)
+            ways *= count;
+        for (std::size_t way = 0; way < ways; ++way) {
+            std::vector<Length> used(count);
+            std::size_t rest = way;
+            for (const Length piece : wanted) {
+                used[rest % count] += piece;
+                rest /= count;
+            }
+            if (std::all_of(used.begin(), used.end(), [&](Length length) { return reaches(room, length); }))
+                return true;
+        }
+        return false;
+    };
+    must(holds(strips.size()), "the frame strips do not hold its pieces");
+    must(!holds(strips.size() - 1), "a frame strip too many");
+}
+
+/// The frame covers the outermost allowance, its batting begins where that ends, and both reach the raw edge.
+void Sewing::compareFrame(const Json &plan) const
+{
+    const bool framed = !plan.at("frame").is_null();
+    must(framed == !m_frameFront.empty(), "framed, or not, against the plan");
+    if (!framed)
+        return;
+    const Json &finished = plan.at("size").at("finished");
+    must(near(m_squared.along, lengthOf(finished.at("along"))), "the framed length is off");
+    must(near(m_squared.across, lengthOf(finished.at("across"))), "the framed width is off");
+    must(m_frameBack.empty() == plan.at("sashing").at("cutBack").is_null(), "framed on the wrong faces");
+    const Length halfInch = m_room.shortSpare; // 1/2 in | 12 mm, as the straight seam of a join is
+    justYield(m_frameFront, m_room.longSpare, halfInch);
+    if (!m_frameBack.empty())
+        justYield(m_frameBack, m_room.longSpare, halfInch);
+    justYield(m_filler, m_room.longSpare, Length());
+    const Length beyond = (m_squared.along - m_rows.along).scaled(1, 2);
+    must(near(m_filler.front().across, beyond), "the batting does not fill the frame");
 }
 
 /// The edge of a scalloped piece, walked along its arcs in short steps from the chord and depth alone.

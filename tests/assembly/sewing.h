@@ -16,6 +16,8 @@ public:
     void row(const Json &step, std::int64_t count);
     /// Any step that takes rows lays out the whole piece.
     void edge(const Json &step, std::int64_t count);
+    /// Two sides of a framed edge; the first time all its strips and its batting are taken up.
+    void frame(const Json &step, std::int64_t count);
     void bind(const Json &step, std::int64_t count);
 
     /// Compares the finished work with the plan's other figures.
@@ -29,6 +31,9 @@ private:
     void compareFolds(const Json &plan) const;
     void compareJoins() const;
     void compareBacking(const Json &plan) const;
+    void compareFrame(const Json &plan) const;
+    /// These strips yield two of each length, and one strip fewer would not.
+    void justYield(const std::vector<Rectangle> &strips, Length spare, Length joinSeam) const;
     void compareBias(const Json &plan) const;
     void compareBinding(const Json &plan) const;
 
@@ -39,8 +44,14 @@ private:
     std::vector<Length> m_centres;                      ///< of the short sashings in a row
     std::vector<Length> m_marks;                        ///< where the long joins want them
     std::vector<Rectangle> m_bindingStrips;             ///< of one piece
+    std::vector<Rectangle> m_frameFront;                ///< of one piece
+    std::vector<Rectangle> m_frameBack;
+    std::vector<Rectangle> m_filler;
+    std::vector<Length> m_frameLengths; ///< left and right, then top and bottom
     Rectangle m_piece;
-    Rectangle m_squared;
+    Rectangle m_rows;    ///< squared the first time
+    Rectangle m_squared; ///< squared the last time
+    int m_squarings = 0;
     Rectangle m_backing;
     Length m_seam;
     bool m_bagged = false;

@@ -53,6 +53,18 @@ Json projectNamed(const QByteArray &name)
     }
     if (name == "bagged, both faces")
         project["edge"] = {{"kind", "bagged"}};
+    if (name.startsWith("framed"))
+        project["edge"] = {{"kind", "framed"}, {"seam", "1/4 in"}};
+    if (name == "framed, five kits")
+        project["kits"] = 5;
+    if (name == "framed, clean back")
+        project["build"] = "clean-back";
+    if (name == "framed, longer than its cloth")
+        project["blocks"]["columns"] = 7;
+    if (name == "framed, pared") {
+        project["sashing"] = {{"finished", "3/4 in"}, {"allowance", "3/8 in"}};
+        project["fold"] = {{"doubled", true}};
+    }
     if (name == "rounded corners")
         project["edge"] = {{"seam", "1/4 in"}, {"binding", "single"}, {"corner", {{"kind", "rounded"}}}};
     if (name == "rounded corners, five kits") {
@@ -190,6 +202,11 @@ private:
                                  "shorts from some gaps",
                                  "shorts from the gaps, four kits",
                                  "trial put off",
+                                 "framed",
+                                 "framed, five kits",
+                                 "framed, clean back",
+                                 "framed, longer than its cloth",
+                                 "framed, pared",
                                  "rounded corners",
                                  "rounded corners, five kits",
                                  "back strip doubled",

@@ -56,7 +56,7 @@ private:
         if (does == "straighten")
             m_cutting.straighten(step);
         else if (does == "cut-strip" || does == "cut-band" || does == "cut-binding" ||
-                 does == "cut-backing" || does == "cut-bias")
+                 does == "cut-backing" || does == "cut-bias" || does == "cut-frame" || does == "cut-filler")
             m_cutting.fromCloth(step, count);
         else if (does == "cut-short" || does == "cut-long" || does == "cut-long-piece")
             m_cutting.crossCut(step, count);
@@ -93,6 +93,8 @@ private:
             m_sewing.row(step, count);
         else if (does == "square-piece" || does == "lay-backing" || does == "bag-out")
             m_sewing.edge(step, count);
+        else if (does == "sew-frame")
+            m_sewing.frame(step, count);
         else if (does == "sew-binding")
             m_sewing.bind(step, count);
         else

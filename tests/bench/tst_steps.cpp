@@ -139,7 +139,9 @@ void StepsTest::countsAreThePlans()
                  p.sashing.longs * project.kits * faces);
         QCOMPARE(total(all, Does::JoinRow), project.blocks.rows * project.kits);
         QCOMPARE(total(all, Does::JoinLongRow), p.sashing.longs * project.kits);
-        QCOMPARE(total(all, Does::SquarePiece), project.kits);
+        QCOMPARE(total(all, Does::SquarePiece), project.kits * (p.frame ? 2 : 1));
+        QCOMPARE(total(all, Does::CutFrame),
+                 p.frame ? (p.frame->frontStrips + p.frame->backStrips) * project.kits : 0);
         const bool bias = p.binding && p.binding->bias;
         QCOMPARE(total(all, Does::CutBinding), p.binding && !bias ? p.binding->strips * project.kits : 0);
         QCOMPARE(total(all, Does::CutBias), bias ? project.kits : 0);

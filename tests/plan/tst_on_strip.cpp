@@ -35,6 +35,8 @@ class OnStrip : public QObject {
 private slots:
     void blocksAreNamedFrontViewFromTheTopLeft();
     void nextStartsAtTheRealOutlinePlusTheGap();
+    void loggedOutlinesMoveTheRestOfTheirStrip();
+    void aReZeroHoldsForTheOutlineItWasOf();
     void aStripThatNoLongerTakesTheBlockSaysByHowMuch();
     void aTailOrASmallerGapIsOfferedOnlyWhenItHelps();
     void blocksThatNoLongerFitGoToTheNextStrip();
@@ -77,6 +79,45 @@ void OnStrip::nextStartsAtTheRealOutlinePlusTheGap()
     QVERIFY(work.next->fits);
     QCOMPARE(work.places[3].drawn, in(25, 7, 8));
     QCOMPARE(work.places[3].centre, in(29)); // the flat marks stay where they were drawn
+}
+
+void OnStrip::loggedOutlinesMoveTheRestOfTheirStrip()
+{
+    // Walked along the strip: 2 3/8, an outline of 5 15/16, the gap of 1 7/8, one of 6 1/16, which ends at
+    // 16 1/4; then the gap again.
+    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    project.made.blocks = {stitched("A1", 1, 1), stitched("A2", 1, 2)};
+    project.made.blocks[0].outline = {in(5, 15, 16), in(6)};
+    StripWork work = stripWork(project, plan(project), 1);
+    QCOMPARE(work.far, in(16, 3, 16));
+    project.made.blocks[1].outline = {in(6, 1, 16), in(6)};
+    work = stripWork(project, plan(project), 1);
+    QCOMPARE(work.far, in(16, 1, 4));
+    QVERIFY(!work.ended); // nobody measured where it ended
+    QCOMPARE(work.next->start, in(18, 1, 8));
+    QCOMPARE(work.next->expected, in(18, 1, 8));
+    project.made.blocks[1].outline = {in(5, 7, 8), in(6)};
+    work = stripWork(project, plan(project), 1);
+    QCOMPARE(work.next->start, in(17, 15, 16));
+    QCOMPARE(work.places[3].drawn, in(25, 13, 16));
+}
+
+void OnStrip::aReZeroHoldsForTheOutlineItWasOf()
+{
+    // Measured after the first block, at 8 1/8 where 8 3/8 was planned; the next was stitched since: it
+    // begins 1 7/8 on and is 6 long.
+    Project project = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    project.made.blocks = {stitched("A1", 1, 1)};
+    project.made.strips = {ended(1, in(8, 1, 8))};
+    QCOMPARE(stripWork(project, plan(project), 1).ended.value_or(Length()), in(8, 1, 8));
+    QCOMPARE(stripWork(project, plan(project), 1).next->start, in(10));
+    project.made.blocks.push_back(stitched("A2", 1, 2));
+    StripWork work = stripWork(project, plan(project), 1);
+    QVERIFY(!work.ended);
+    QCOMPARE(work.far, in(16));
+    QCOMPARE(work.next->start, in(17, 7, 8));
+    project.made.blocks[1].outline = {in(5, 15, 16), in(6)};
+    QCOMPARE(stripWork(project, plan(project), 1).far, in(15, 15, 16));
 }
 
 void OnStrip::aStripThatNoLongerTakesTheBlockSaysByHowMuch()

@@ -58,9 +58,15 @@ const Refusal refusals[] = {
      [](Project &p) { p.fold.fold_catch = in(0, 1, 32); }},
     {"catch that curls", "catch-out-of-range", "/fold/catch", false, true,
      [](Project &p) { p.fold.fold_catch = in(0, 1, 4); }},
+    {"frame that would not be seen", "frame-too-narrow", "/edge/outside", false, true,
+     [](Project &p) {
+         p.edge.kind = EdgeKind::Framed;
+         p.edge.outside = in(0, 1, 2);
+     }},
     {"binding as wide as its cloth", "binding-wider-than-cloth", "/edge/seam", false, true,
      [](Project &p) {
-         p.edge.outside = p.edge.seam = in(7);
+         p.edge.outside = in(8);
+         p.edge.seam = in(7);
          p.edge.kind = EdgeKind::Framed;
      }},
     {"draw-up beyond belief", "draw-up-out-of-range", "/drawUp/along", false, true,

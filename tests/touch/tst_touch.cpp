@@ -3,9 +3,11 @@
 // The whole program on an empty folder, worked by touch alone from the first project to the last step, closed
 // and opened again on the way. Only what lies in the store is read besides; no model is called.
 #include "app/wording.h"
+#include "bench/record.h"
 #include "eyes.h"
 #include "maker.h"
 #include "piece.h"
+#include "project/codec.h"
 #include "warnings.h"
 
 #include <QQuickItem>
@@ -25,6 +27,7 @@ private slots:
     void whatWasDoneIsTakenBackByTouch();
     void aPieceInMillimetres();
     void fromNothingToACutInTwoTouches();
+    void theBlockThatIsGoneIsChosenByTouch();
 
 private:
     Warnings m_warnings;
@@ -153,6 +156,56 @@ void TouchTest::fromNothingToACutInTwoTouches()
         QCOMPARE(program.room().session().station(), static_cast<int>(Station::Cut));
         QVERIFY(program.room().steps().canGoNext());
         QVERIFY(maker.face().contains(program.room().steps().title()));
+    }
+}
+
+void TouchTest::theBlockThatIsGoneIsChosenByTouch()
+{
+    // Two rows of two, made as far as the first join; on every size of screen one of its blocks is given
+    // away.
+    for (const QSize size : sizes) {
+        QTemporaryDir folder;
+        {
+            Project project = freshProject(System::Inch);
+            project.blocks.columns = project.blocks.rows = 2;
+            project.hoop.outside = Pair{Length::inches(9, 3, 4), Length::inches(9, 3, 4)};
+            project.hoop.field = Pair{Length::inches(7, 7, 8), Length::inches(7, 7, 8)};
+            project.made.trialPutOff = true;
+            for (;;) {
+                const Plan planned = plan(project);
+                const std::vector<Step> all = steps(project, planned);
+                const auto next = nextStep(all);
+                QVERIFY(next);
+                if (all[*next].does == Does::JoinShort)
+                    break;
+                project = withDone(project, planned, all[*next]);
+            }
+            auto store = openStore(folder.path());
+            QVERIFY(store);
+            const auto id = store.value()->create(QString::fromStdString(writeProject(project)));
+            QVERIFY(id && store.value()->setSetting(settings::openProject, id.value()));
+        }
+        Program program;
+        Maker maker(program);
+        QVERIFY(program.open(folder.path(), size));
+        QVERIFY2(maker.goTo(Station::Join), qPrintable(maker.trouble()));
+        if (byObjectName(maker.screen(), QStringLiteral("sheet-resume")))
+            QVERIFY2(maker.touch(QStringLiteral("Not yet")), qPrintable(maker.trouble()));
+        QVERIFY2(maker.touchObject(QStringLiteral("wrong")), qPrintable(maker.trouble()));
+        QVERIFY2(maker.touch(wordsOrCode(mishapWords(), "block-gone")), qPrintable(maker.trouble()));
+        QTRY_VERIFY(maker.face().contains(QStringLiteral("Which block?")));
+        // Back asks again what went wrong; then she chooses.
+        QVERIFY2(maker.touchObject(QStringLiteral("close")), qPrintable(maker.trouble()));
+        QTRY_VERIFY(!maker.face().contains(QStringLiteral("Which block?")));
+        QVERIFY2(maker.touch(wordsOrCode(mishapWords(), "block-gone")) && maker.touch(QStringLiteral("B1")),
+                 qPrintable(maker.trouble()));
+        QTRY_VERIFY(!program.papers().project.made.goodBlock("B1"));
+        const Made &made = program.papers().project.made;
+        QCOMPARE(QByteArray::fromStdString(made.events.back().event), QByteArray("block-gone"));
+        QCOMPARE(QByteArray::fromStdString(made.events.back().block), QByteArray("B1"));
+        QVERIFY(made.goodBlock("A1") && made.goodBlock("A2") && made.goodBlock("B2"));
+        QCOMPARE(program.papers().nextStep()->does, Does::StitchBlock); // it is to be made again
+        QVERIFY2(maker.touch(QStringLiteral("On with the work")), qPrintable(maker.trouble()));
     }
 }
 

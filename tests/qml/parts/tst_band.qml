@@ -104,8 +104,12 @@ PartCase {
         const band = createTemporaryObject(made, test, { folded: true });
         verify(cell(band, "Cut") && cell(band, "Undo"));
         compare(cell(band, "Fit"), null);
+        // It looks as if it opens, until it is open.
+        const sign = findChild(band, "opens");
+        verify(sign.visible && sign.x + sign.width <= band.width && sign.x >= band.width / 2);
         mouseClick(cell(band, "Cut"));
         verify(band.open);
+        verify(!sign.visible);
         tryVerify(() => cell(band, "Hoop").y > 0);
         compare(band.chosenSpy.count, 0);
         mouseClick(cell(band, "Hoop"));

@@ -32,13 +32,13 @@ StepCase {
     }
     function test_aTrialCanBePutOff() {
         verify(Stage.begin(2, true));
-        tryVerify(() => called("Put the trial off"));
+        tryVerify(() => called("Trial later"));
         for (const screen of screens) {
             resize(screen);
             verifySizes(screen.tag + ", on the trial");
         }
-        press(called("Put the trial off"));
-        tryVerify(() => !called("Put the trial off"));
+        press(called("Trial later"));
+        tryVerify(() => !called("Trial later"));
         verify(Session.canUndo);
     }
 }

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+#include "bench/build.h"
+
+namespace matside {
+
+namespace {
+
+void cutStrips(Bench &bench, Does does, const std::string &cloth, std::int64_t strips, Pair size,
+               const char *figure, std::string makes)
+{
+    if (strips <= 0)
+        return;
+    Step &cut = cutAcross(bench, does, cloth, strips * bench.project.kits, size, Length());
+    cut.figure = figure;
+    cut.makes = {{std::move(makes), 1}};
+}
+
+Step &sew(Bench &bench, std::int64_t number, std::vector<Piece> takes, const char *makes, Length length)
+{
+    const FramePlan &frame = *bench.plan.frame;
+    Step &step = add(bench, Station::Edge, Does::SewFrame, bench.project.kits, {}, number);
+    step.takes = std::move(takes);
+    step.makes = {{makes, 1}};
+    step.size = Pair{length, frame.cut};
+    step.seam = bench.plan.basis.seam;
+    step.figure = number == 1 ? "frame.sides" : "frame.ends";
+    step.check = frame.joined ? "frame-joins-off-corners" : "frame-lies-flat";
+    step.caution = "needle";
+    return step;
+}
+
+} // namespace
+
+std::vector<Piece> addFrame(Bench &bench)
+{
+    const Project &project = bench.project;
+    const FramePlan &frame = *bench.plan.frame;
+    const Basis &basis = bench.plan.basis;
+    cutStrips(bench, Does::CutFrame, bandCloth(project, ClothRole::SashingFront), frame.frontStrips,
+              {basis.usableSashFront, frame.cut}, "frame.cut", "frame-strip/front");
+    cutStrips(bench, Does::CutFrame, bandCloth(project, ClothRole::SashingBack), frame.backStrips,
+              {basis.usableSashBack, frame.cut}, "frame.cut", "frame-strip/back");
+    cutStrips(bench, Does::CutFiller, clothId(project, ClothRole::Batting), frame.fillerStrips,
+              {basis.usableBatting, frame.filler}, "frame.filler", "frame-filler");
+    std::vector<Piece> takes{{"squared-piece", 1}, {"frame-strip/front", frame.frontStrips}};
+    if (frame.backStrips > 0)
+        takes.push_back({"frame-strip/back", frame.backStrips});
+    takes.push_back({"frame-filler", frame.fillerStrips});
+    sew(bench, 1, std::move(takes), "framed-sides", frame.sides);
+    sew(bench, 2, {{"framed-sides", 1}}, "framed-piece", frame.ends);
+    return {{"framed-piece", 1}};
+}
+
+} // namespace matside

@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: MIT
+#include "main/stage.h"
+
+#include "app/readings.h"
+#include "bench/record.h"
+
+namespace matside {
+
+namespace {
+
+/// The six readings stepped off the planned size, in marks: top, right, bottom, left, then the diagonals.
+Opens measured(const Stage &stage, std::array<int, 6> off)
+{
+    return [stage, off] {
+        BlockMeasure &measure = stage.room->measure();
+        measure.begin();
+        measure.nudge(0, 1); // she has measured, even where all is as planned
+        measure.nudge(0, -1);
+        for (int at = 0; at < static_cast<int>(off.size()); ++at)
+            if (off[static_cast<std::size_t>(at)] != 0)
+                measure.nudge(at, off[static_cast<std::size_t>(at)]);
+        if (QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets")))
+            column->setProperty("shows", QStringLiteral("measure"));
+    };
+}
+
+} // namespace
+
+void trimStates(States &states)
+{
+    const Station trim = Station::Trim;
+    states.add("trim-apart", trim, until(Does::RoughApart, 1));
+    states.add("trim-harvest", trim, [](const Project &p) {
+        Project project = p;
+        project.strip.harvest = true;
+        return upTo(project, Does::HarvestShort);
+    });
+    const auto finding = [&](const char *name, std::array<int, 6> off) {
+        states.add(name, trim, until(Does::TrimBlock), measured(states.stage(), off));
+    };
+    finding("finding-true", {0, 0, 0, 0, 0, 0});
+    finding("finding-small", {-2, -2, -2, -2, -3, -3});
+    finding("finding-large", {3, 3, 3, 3, 4, 4});
+    finding("finding-lean", {0, 0, 0, 0, 2, -2});
+    finding("finding-leaning-far", {0, 0, 0, 0, 5, -5});
+    finding("finding-tilt", {0, 2, 0, 0, 1, 1});
+    finding("finding-taper", {3, 0, 0, 0, 1, 1});
+    finding("finding-again", {6, 0, 0, 0, 0, 0});
+    finding("finding-remake", {-6, -6, -6, -6, -8, -8});
+    states.add(
+        "finding-common", trim,
+        [](const Project &p) {
+            Project project = upTo(p, Does::TrimBlock);
+            const Plan now = plan(project);
+            const Length side = now.block.outline.along - marks(project, 2);
+            const Length up = now.block.outline.across - marks(project, 2);
+            int measuredSoFar = 0;
+            for (MadeBlock &block : project.made.blocks)
+                if (++measuredSoFar > 1 && measuredSoFar < 5)
+                    block.outline = {side, up};
+            return project;
+        },
+        measured(states.stage(), {-2, -2, -2, -2, -3, -3}));
+    states.add("wrong-trim", trim, until(Does::TrimBlock), [stage = states.stage()] {
+        if (QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets")))
+            QMetaObject::invokeMethod(column, "openWrong");
+    });
+}
+
+namespace {
+
+Make joined(std::int64_t gapMarks)
+{
+    return [gapMarks](const Project &p) {
+        Project project = upTo(p, Does::JoinShort);
+        TestJoin join;
+        join.seam = project.seam;
+        join.gap = marks(project, gapMarks);
+        project.made.testJoin = join;
+        return project;
+    };
+}
+
+} // namespace
+
+void joinStates(States &states)
+{
+    const Station join = Station::Join;
+    states.add("join-first", join, until(Does::JoinShort));
+    states.add("join-overlap", join, joined(-2), states.side("join-page", "test"));
+    states.add("join-gapes", join, joined(3), states.side("join-page", "test"));
+    states.add(
+        "join-offsize", join,
+        [](const Project &p) {
+            Project project = upTo(p, Does::JoinShort);
+            const Plan now = plan(project);
+            std::int64_t number = 0;
+            for (MadeBlock &block : project.made.blocks) {
+                const Length off = marks(project, ++number % 4 == 2 ? -2 : 0);
+                block.outline = {now.block.outline.along + off, now.block.outline.across + off};
+            }
+            return project;
+        },
+        states.side("join-page", "map"));
+    states.add("join-row", join, until(Does::JoinRow), states.side("join-page", "row"));
+    states.add("join-long", join, until(Does::JoinLongRow));
+    const auto wrong = [stage = states.stage()](const char *kind) {
+        return [stage, kind] {
+            QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets"));
+            if (!column)
+                return;
+            QMetaObject::invokeMethod(column, "openWrong");
+            if (*kind != 0)
+                (void)stage.room->steps().wrong(QString::fromLatin1(kind));
+            if (QQuickItem *sheet =
+                    *kind != 0 ? anyItem(*stage.window, QStringLiteral("sheet-wrong")) : nullptr)
+                sheet->setProperty("answered", true);
+        };
+    };
+    states.add("wrong-join", join, until(Does::JoinShort), wrong(""));
+    states.add("wrong-fold", join, until(Does::JoinShort, 1), wrong("fold-missed"));
+    states.add("wrong-sewn", join, until(Does::JoinShort, 1), wrong("sewn-wrong"));
+    states.add("wrong-which", join, until(Does::JoinShort), [stage = states.stage(), wrong] {
+        wrong("")();
+        if (QQuickItem *sheet = anyItem(*stage.window, QStringLiteral("sheet-wrong")))
+            sheet->setProperty("asking", QStringLiteral("block-gone"));
+    });
+}
+
+namespace {
+
+/// The piece measured, its sides and diagonals so many marks off.
+Make squared(std::array<int, 6> off)
+{
+    return [off](const Project &p) {
+        Project project = upTo(p, Does::SquarePiece);
+        const Readings planned = onMarks(readingsOfRectangle(plan(project).size.raw), project.finest);
+        MadePiece piece{planned.sides, planned.diagonals, {}};
+        for (std::size_t at = 0; at < 4; ++at)
+            piece.sides[at] += marks(project, off[at]);
+        for (std::size_t at = 0; at < 2; ++at)
+            piece.diagonals[at] += marks(project, off[4 + at]);
+        project.made.piece = piece;
+        return project;
+    };
+}
+
+} // namespace
+
+void edgeStates(States &states)
+{
+    const Station edge = Station::Edge;
+    const Opens measures = states.side("edge-page", "measure");
+    states.add("edge-square", edge, until(Does::SquarePiece));
+    states.add("edge-true", edge, squared({0, 0, 0, 0, 0, 0}), measures);
+    states.add("edge-leaning", edge, squared({0, 0, 0, 0, 6, -6}), measures);
+    states.add("edge-ends", edge, squared({8, 0, 0, 0, 4, 4}), measures);
+    states.add("edge-again", edge, squared({0, 0, 0, 0, 30, 0}), measures);
+    const auto framed = [](Does wanted, std::int64_t more) {
+        return [=](const Project &p) {
+            Project project = p;
+            project.edge.kind = EdgeKind::Framed;
+            project.edge.outside.reset();
+            project.edge.seam.reset();
+            return upTo(project, wanted, more);
+        };
+    };
+    states.add("edge-frame", edge, framed(Does::SewFrame, 0));
+    states.add("edge-frame-how", edge, framed(Does::SewFrame, 0), states.side("edge-page", "frame"));
+    states.add("edge-framed", edge, framed(Does::SewBinding, 0));
+    states.add("edge-bind", edge, until(Does::SewBinding));
+    const auto cornered = [](CornerKind kind) {
+        return [kind](const Project &p) {
+            Project project = p;
+            project.edge.corner.kind = kind;
+            return upTo(project, Does::SewBinding);
+        };
+    };
+    states.add("edge-scallops", edge, cornered(CornerKind::Scalloped), states.side("edge-page", "corners"));
+    states.add("edge-round", edge, cornered(CornerKind::Round), states.side("edge-page", "corners"));
+    states.add("edge-pins", edge, [](const Project &p) {
+        Project project = upTo(p, Does::LastLook);
+        project.made.pins = Pins{};
+        project.made.pins->in = 12;
+        project.made.pins->out = 11;
+        return project;
+    });
+    states.add(
+        "edge-pillow", edge,
+        [](const Project &p) {
+            Project project = p;
+            project.edge.corner.kind = CornerKind::Round;
+            return upTo(project, Does::LastLook);
+        },
+        states.side("edge-page", "care"));
+    states.add("edge-done", edge, [](const Project &p) {
+        Project project = upTo(p, Does::LastLook);
+        const Plan now = plan(project);
+        const std::vector<Step> all = steps(project, now);
+        return withDone(project, now, all.back());
+    });
+}
+
+} // namespace matside
