@@ -64,6 +64,9 @@ void places(Paper &paper, const Job &job)
 {
     const StripPlan &plan = job.plan.strip;
     const Marks marks = job.project.marks();
+    constexpr double row = 7.8;
+    if (plan.starts.size() <= 12) // as many as lie on a usual strip
+        paper.keep(row * static_cast<double>(plan.starts.size() + 1));
     Columns table(paper, {20, 54, 54, paper.width() - 128},
                   {tell(QT_TRANSLATE_NOOP("Sheet", "place")), wordsOrCode(figureWords(), "strip.starts"),
                    wordsOrCode(figureWords(), "strip.centres"), wordsOrCode(figureWords(), "strip.drawn")});

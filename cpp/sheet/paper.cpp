@@ -73,7 +73,7 @@ void plainLeans(const QString &text, const QFont &font, QList<QTextLayout::Forma
 {
     constexpr int large = 440;
     for (const Lean lean : {Lean::Scant, Lean::Generous}) {
-        const QString words = leanText(lean) + u' ';
+        const QString words = unbroken(leanText(lean)) + u' ';
         for (qsizetype at = text.indexOf(words); at >= 0; at = text.indexOf(words, at + 1)) {
             QTextLayout::FormatRange range;
             range.start = static_cast<int>(at);
@@ -108,6 +108,11 @@ QString unbroken(QString text)
     static const QRegularExpression unit(QStringLiteral("(?<=\\d) (?=(in|mm|cm|m|yd|%)\\b)"));
     for (const QRegularExpression &gap : {mixed, unit})
         text.replace(gap, QStringLiteral("\u00a0"));
+    for (const Lean lean : {Lean::Scant, Lean::Generous}) {
+        const QString words = leanText(lean);
+        QString whole = words;
+        text.replace(words, whole.replace(u' ', QChar(QChar::Nbsp)));
+    }
     return text;
 }
 

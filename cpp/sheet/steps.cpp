@@ -53,12 +53,12 @@ QString wordsOf(const Step &step, const Job &job)
     return lines.join(u' ');
 }
 
-/// A warning triangle and what to mind, across the page.
-void caution(Paper &paper, const std::string &code)
+/// A warning triangle and what to mind, across the page; the row it warns of, this high, stays with it.
+void caution(Paper &paper, const std::string &code, double row)
 {
     const QString says = wordsOrCode(guardWords(), code);
     const double height = std::max(5.0, paper.tall(paper.width() - 8, says, types::small));
-    paper.keep(height + 14);
+    paper.keep(height + row);
     QPainter &painter = paper.painter();
     const double x = paper.left();
     const double y = paper.y;
@@ -103,11 +103,14 @@ void rows(Paper &paper, const Job &job, const std::vector<const Step *> &steps)
     constexpr double boxes = 29;
     constexpr double count = 15;
     constexpr double figure = 54;
-    Columns table(paper, {count, figure, paper.width() - count - figure - boxes, boxes}, {});
+    const double words = paper.width() - count - figure - boxes;
+    Columns table(paper, {count, figure, words, boxes}, {});
     std::set<std::string> told;
     for (const Step *step : steps) {
         if (!step->caution.empty() && told.insert(step->caution).second)
-            caution(paper, step->caution);
+            caution(paper, step->caution,
+                    5 + std::max(paper.tall(words - 2, wordsOf(*step, job), types::small),
+                                 ticksTall(*step, boxes)));
         const double top = table.row({{times(*step), types::strong},
                                       {figureOf(*step, job), {4.2, true}},
                                       {wordsOf(*step, job), types::small}},
@@ -152,7 +155,7 @@ void cutPart(Paper &paper, const Job &job)
             continue;
         paper.goesOn({});
         // The name, the layout, the caution and the first row stay together.
-        paper.keep(34 + clothLayoutTall(paper, job, cloth));
+        paper.keep(46 + clothLayoutTall(paper, job, cloth));
         //: a heading and the cloth it goes on with
         paper.goesOn(tell(QT_TRANSLATE_NOOP("Sheet", "%1: %2")).arg(head, clothText(job.project, cloth)));
         printCloth(paper.painter(), roleOf(job.project, cloth), QRectF(paper.left(), paper.y, 14, 8));
