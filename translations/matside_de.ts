@@ -36,6 +36,19 @@
     </message>
 </context>
 <context>
+    <name>BattingSheet</name>
+    <message>
+        <source>Add this size</source>
+        <extracomment>adds the size of a package of batting to those held against the roll</extracomment>
+        <translation>Diese Größe aufnehmen</translation>
+    </message>
+    <message>
+        <source>Forget the sizes</source>
+        <extracomment>takes all sizes of packages off the list</extracomment>
+        <translation>Größen vergessen</translation>
+    </message>
+</context>
+<context>
     <name>BindingSection</name>
     <message>
         <source>seam</source>
@@ -349,9 +362,9 @@
 <context>
     <name>FiguresColumn</name>
     <message>
-        <source>On dots: not tried yet.</source>
+        <source>Over dots: your trial may still change it.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Auf Punkten: noch nicht erprobt.</translation>
+        <translation>Über Punkten: Die Probe kann es noch ändern.</translation>
     </message>
 </context>
 <context>
@@ -2736,6 +2749,10 @@ Schnittkante</translation>
         <source>Seam %1.</source>
         <translation>Naht %1.</translation>
     </message>
+    <message>
+        <source>One is to practise the join with.</source>
+        <translation>Einer ist zum Üben der Verbindung.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfPage</name>
@@ -2783,6 +2800,11 @@ Schnittkante</translation>
         <source>Cloth you have</source>
         <translation>Vorhandener Stoff</translation>
     </message>
+    <message>
+        <source>Batting: roll or package</source>
+        <extracomment>batting bought cut from the roll, or ready cut in packages</extracomment>
+        <translation>Vlies: Rolle oder Packung</translation>
+    </message>
 </context>
 <context>
     <name>ShopPage</name>
@@ -2801,10 +2823,6 @@ Schnittkante</translation>
     <message>
         <source>not bought yet</source>
         <translation>noch nicht gekauft</translation>
-    </message>
-    <message>
-        <source>{%1} %2</source>
-        <translation>{%1} %2</translation>
     </message>
     <message>
         <source>Costs %1.</source>
@@ -5633,6 +5651,55 @@ Schnittkante</translation>
         <source>Cut a band of %1 right across.</source>
         <translation>Ein Band aus %1 über die ganze Breite schneiden.</translation>
     </message>
+    <message>
+        <source>a leaf adds</source>
+        <extracomment>a leaf is the board laid into a table to lengthen it</extracomment>
+        <translation>die Einlegeplatte bringt</translation>
+    </message>
+    <message>
+        <source>fitted with the leaf</source>
+        <translation>angepasst mit Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>draußen</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>eingelegt</translation>
+    </message>
+    <message>
+        <source>batting’s packages changed</source>
+        <translation>Vliespackungen geändert</translation>
+    </message>
+    <message>
+        <source>table showing, leaf in</source>
+        <translation>Tisch sichtbar, Platte eingelegt</translation>
+    </message>
+    <message>
+        <source>leaf in: at the corner</source>
+        <translation>Platte eingelegt: an der Ecke</translation>
+    </message>
+    <message>
+        <source>table showing, leaf out</source>
+        <translation>Tisch sichtbar, Platte draußen</translation>
+    </message>
+    <message>
+        <source>leaf out: at the corner</source>
+        <translation>Platte draußen: an der Ecke</translation>
+    </message>
+    <message>
+        <source>With the leaf in, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
+        <translation>Mit eingelegter Platte hängen die Enden nur %1 über und stehen steif ab; ab %2 fallen sie gut.</translation>
+    </message>
+    <message>
+        <source>With the leaf out, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
+        <translation>Ohne die Platte hängen die Enden nur %1 über und stehen steif ab; ab %2 fallen sie gut.</translation>
+    </message>
+    <message>
+        <source>Strips lie side by side: cut across first, then each to its length.</source>
+        <translation>Streifen liegen nebeneinander: erst quer schneiden, dann jeden auf seine Länge.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5745,6 +5812,141 @@ Schnittkante</translation>
     <message>
         <source>All of it lies ready. Close Matside and open it again: then it is on the shelf.</source>
         <translation>Alles liegt bereit. Matside schließen und wieder öffnen: Dann liegt es im Regal.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::BattingModel</name>
+    <message>
+        <source>from the roll</source>
+        <extracomment>batting is bought so</extracomment>
+        <translation>von der Rolle</translation>
+    </message>
+    <message>
+        <source>1 package</source>
+        <translation>1 Packung</translation>
+    </message>
+    <message>
+        <source>%1 packages</source>
+        <translation>%1 Packungen</translation>
+    </message>
+    <message>
+        <source>the roll’s usable width</source>
+        <translation>nutzbare Breite der Rolle</translation>
+    </message>
+    <message>
+        <source>a package of</source>
+        <translation>eine Packung von</translation>
+    </message>
+    <message>
+        <source>one side of it</source>
+        <translation>ihre eine Seite</translation>
+    </message>
+    <message>
+        <source>its other side</source>
+        <translation>ihre andere Seite</translation>
+    </message>
+    <message>
+        <source>price of a package</source>
+        <translation>Preis einer Packung</translation>
+    </message>
+    <message>
+        <source>Proven least.</source>
+        <translation>Bewiesen am wenigsten.</translation>
+    </message>
+    <message>
+        <source>The least found; no proof.</source>
+        <translation>Das Wenigste, das gefunden wurde; kein Beweis.</translation>
+    </message>
+    <message>
+        <source>Waste %1 %.</source>
+        <translation>Verschnitt %1&#xa0;%.</translation>
+    </message>
+    <message>
+        <source>Costs %1.</source>
+        <translation>Kostet %1.</translation>
+    </message>
+    <message>
+        <source>From the roll: {%1} of %2</source>
+        <extracomment>%1 &quot;2 3/8 yd&quot;, %2 the roll&apos;s width</extracomment>
+        <translation>Von der Rolle: {%1} von %2</translation>
+    </message>
+    <message>
+        <source>Too small for a hoop strip of %1.</source>
+        <translation>Zu klein für einen Stickstreifen von %1.</translation>
+    </message>
+    <message>
+        <source>1 strip from each.</source>
+        <translation>1 Streifen aus jeder.</translation>
+    </message>
+    <message>
+        <source>%1 strips from each.</source>
+        <translation>%1 Streifen aus jeder.</translation>
+    </message>
+    <message>
+        <source>No way of cutting needs fewer.</source>
+        <translation>Kein Zuschnitt braucht weniger.</translation>
+    </message>
+    <message>
+        <source>1 package of %1</source>
+        <extracomment>%1 a number, %2 &quot;45 in × 60 in&quot;</extracomment>
+        <translation>1 Packung %1</translation>
+    </message>
+    <message>
+        <source>%1 packages of %2</source>
+        <translation>%1 Packungen %2</translation>
+    </message>
+    <message>
+        <source>The batting is bought or begun: it stays as it is.</source>
+        <translation>Das Vlies ist gekauft oder angeschnitten: Es bleibt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
+        <extracomment>%1 how many, %2 and %3 a strip&apos;s two sides</extracomment>
+        <translation>%1 Stickstreifen von %2 × %3 sind zu schneiden.</translation>
+    </message>
+    <message>
+        <source>Add a package size to hold it against the roll.</source>
+        <translation>Nehmen Sie eine Packungsgröße auf, um sie mit der Rolle zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>The package wastes less than the roll.</source>
+        <translation>Die Packung hat weniger Verschnitt als die Rolle.</translation>
+    </message>
+    <message>
+        <source>The roll wastes least.</source>
+        <translation>Die Rolle hat am wenigsten Verschnitt.</translation>
+    </message>
+    <message>
+        <source>List the batting at Fit first.</source>
+        <translation>Nehmen Sie das Vlies zuerst bei Planen auf.</translation>
+    </message>
+    <message>
+        <source>The batting is bought or begun. Take the tick away first.</source>
+        <translation>Das Vlies ist gekauft oder angeschnitten. Nehmen Sie zuerst das Häkchen weg.</translation>
+    </message>
+    <message>
+        <source>%1 sizes at most.</source>
+        <translation>Höchstens %1 Größen.</translation>
+    </message>
+    <message>
+        <source>This size is on the list.</source>
+        <translation>Diese Größe steht auf der Liste.</translation>
+    </message>
+    <message>
+        <source>An amount with two decimals at most.</source>
+        <translation>Ein Betrag mit höchstens zwei Nachkommastellen.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation>Zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>A strip is larger than this package.</source>
+        <translation>Ein Streifen ist größer als diese Packung.</translation>
+    </message>
+    <message>
+        <source>More than %1 pieces are not laid out one by one: take a larger package, or the roll.</source>
+        <translation>Mehr als %1 Stücke werden nicht einzeln ausgelegt: Nehmen Sie eine größere Packung oder die Rolle.</translation>
     </message>
 </context>
 <context>
@@ -6684,6 +6886,11 @@ Schnittkante</translation>
         <source>Some are under eighteen: an adult at each cutting place, at each machine and each iron.</source>
         <translation>Manche sind unter achtzehn: ein Erwachsener an jedem Schneideplatz, jeder Maschine und jedem Bügeleisen.</translation>
     </message>
+    <message>
+        <source>%1 in each kit, one of them to practise with</source>
+        <extracomment>one of these sashing strips is for practising the join</extracomment>
+        <translation>%1 in jedem Satz, eines davon zum Üben</translation>
+    </message>
 </context>
 <context>
     <name>matside::Merging</name>
@@ -6788,10 +6995,6 @@ Schnittkante</translation>
         <translation>Das lässt sich hier nicht ändern.</translation>
     </message>
     <message>
-        <source>cloth cut off, at its price</source>
-        <translation>abgeschnittener Stoff, zu seinem Preis</translation>
-    </message>
-    <message>
         <source>thread, web, needles</source>
         <translation>Garn, Klebevlies, Nadeln</translation>
     </message>
@@ -6866,6 +7069,15 @@ Schnittkante</translation>
     <message>
         <source>if you ask</source>
         <translation>wenn verlangt wird</translation>
+    </message>
+    <message>
+        <source>cloth the piece uses, at its price</source>
+        <translation>Stoff, den das Stück braucht, zu seinem Preis</translation>
+    </message>
+    <message>
+        <source>This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold by the step; what is left over stays yours.</source>
+        <extracomment>%1 and %2 are amounts of money</extracomment>
+        <translation>Gezählt ist der verbrauchte Stoff, %1. Die Einkaufsliste kostet %2, weil Stoff in Schritten verkauft wird; was übrig ist, bleibt Ihnen.</translation>
     </message>
 </context>
 <context>
@@ -7052,11 +7264,6 @@ Schnittkante</translation>
         <translation>%1 Nadeln</translation>
     </message>
     <message>
-        <source>For %1 about %2 m of thread, %3 wound, %4.</source>
-        <extracomment>%1 &quot;9 blocks&quot;, %2 metres, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
-        <translation>Für %1 etwa %2 m Garn, %3 gespult, %4.</translation>
-    </message>
-    <message>
         <source>1 block</source>
         <translation>1 Block</translation>
     </message>
@@ -7071,6 +7278,33 @@ Schnittkante</translation>
     <message>
         <source>%1 bobbins</source>
         <translation>%1 Spulen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 × %3</source>
+        <extracomment>so many packages of batting, and their two sides: &quot;2 of 45 in × 60 in&quot;</extracomment>
+        <translation>%1 zu %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 yd</source>
+        <extracomment>so much thread, in yards or metres</extracomment>
+        <translation>%1 yd</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>from the packages: %1</source>
+        <translation>aus den Packungen: %1</translation>
+    </message>
+    <message>
+        <source>The packages yield all of it: nothing from the roll.</source>
+        <translation>Die Packungen geben alles her: nichts von der Rolle.</translation>
+    </message>
+    <message>
+        <source>For %1 about %2 of thread, %3 wound, %4.</source>
+        <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
+        <translation>Für %1 etwa %2 Garn, %3 gespult, %4.</translation>
     </message>
 </context>
 <context>
@@ -7249,10 +7483,6 @@ Schnittkante</translation>
         <translation>mindestens %1 breit zwischen den Webkanten</translation>
     </message>
     <message>
-        <source>%1 m of thread</source>
-        <translation>%1 m Garn</translation>
-    </message>
-    <message>
         <source>for 1 bobbin and the top</source>
         <translation>für 1 Spule und das Obergarn</translation>
     </message>
@@ -7275,6 +7505,10 @@ Schnittkante</translation>
     <message>
         <source>%1 things to find</source>
         <translation>Noch %1 zu finden</translation>
+    </message>
+    <message>
+        <source>%1 of thread</source>
+        <translation>%1 Garn</translation>
     </message>
 </context>
 <context>
@@ -7491,6 +7725,36 @@ Schnittkante</translation>
     <message>
         <source>blocks at most</source>
         <translation>Blöcke, höchstens</translation>
+    </message>
+    <message>
+        <source>leaf in: %1 at the ends</source>
+        <translation>Platte eingelegt: %1 an den Enden</translation>
+    </message>
+    <message>
+        <source>leaf out: %1 at the ends</source>
+        <extracomment>the table&apos;s leaf is out; %1 = &quot;12 in bare&quot; or &quot;3 in over&quot;</extracomment>
+        <translation>Platte draußen: %1 an den Enden</translation>
+    </message>
+    <message>
+        <source>leaf in</source>
+        <translation>Platte eingelegt</translation>
+    </message>
+    <message>
+        <source>leaf out</source>
+        <translation>Platte draußen</translation>
+    </message>
+    <message>
+        <source>the leaf</source>
+        <extracomment>the board laid into a table to lengthen it</extracomment>
+        <translation>die Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>draußen</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>eingelegt</translation>
     </message>
 </context>
 </TS>

@@ -103,8 +103,8 @@ std::string nameOfStrip(const cutting::StripLayout &strip, const std::vector<Wan
             sashing = want.along;
     const Length height = Length::ticks(strip.height);
     const Wanted &first = wanted[static_cast<std::size_t>(strip.pieces.front().size)];
-    const bool alone = strip.pieces.size() == 1 && strip.pieces.front().count == 1;
-    if (alone && first.from == From::Cloth)
+    const bool oneSort = strip.pieces.size() == 1;
+    if (oneSort && ((strip.pieces.front().count == 1 && first.from == From::Cloth) || first.ownStrip))
         return first.does;
     return bandName(height, height == sashing);
 }
