@@ -6889,7 +6889,7 @@ Schnittkante</translation>
     <message>
         <source>%1 in each kit, one of them to practise with</source>
         <extracomment>one of these sashing strips is for practising the join</extracomment>
-        <translation>%1 in jedem Satz, eines davon zum Üben</translation>
+        <translation>%1 je Satz, eines davon zum Üben</translation>
     </message>
 </context>
 <context>
@@ -7305,6 +7305,15 @@ Schnittkante</translation>
         <source>For %1 about %2 of thread, %3 wound, %4.</source>
         <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
         <translation>Für %1 etwa %2 Garn, %3 gespult, %4.</translation>
+    </message>
+    <message>
+        <source>%1 left over</source>
+        <extracomment>so much of the cloth&apos;s length is not used</extracomment>
+        <translation>%1 bleiben übrig</translation>
+    </message>
+    <message>
+        <source>So many pieces are laid out row by row: no least length is proved.</source>
+        <translation>So viele Stücke werden Reihe für Reihe ausgelegt: Eine kleinste Länge ist nicht bewiesen.</translation>
     </message>
 </context>
 <context>

@@ -6889,7 +6889,7 @@ borde cortado</translation>
     <message>
         <source>%1 in each kit, one of them to practise with</source>
         <extracomment>one of these sashing strips is for practising the join</extracomment>
-        <translation>%1 en cada kit, una de ellas para practicar</translation>
+        <translation>%1 en cada juego, una de ellas para practicar</translation>
     </message>
 </context>
 <context>
@@ -7305,6 +7305,15 @@ borde cortado</translation>
         <source>For %1 about %2 of thread, %3 wound, %4.</source>
         <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
         <translation>Para %1, unos %2 de hilo, %3 devanadas, %4.</translation>
+    </message>
+    <message>
+        <source>%1 left over</source>
+        <extracomment>so much of the cloth&apos;s length is not used</extracomment>
+        <translation>sobran %1</translation>
+    </message>
+    <message>
+        <source>So many pieces are laid out row by row: no least length is proved.</source>
+        <translation>Tantas piezas se colocan fila por fila: no se demuestra un largo mínimo.</translation>
     </message>
 </context>
 <context>

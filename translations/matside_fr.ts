@@ -5946,7 +5946,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>More than %1 pieces are not laid out one by one: take a larger package, or the roll.</source>
-        <translation>Plus de %1 pièces ne sont pas placées une à une&#x202f;: prenez un paquet plus grand, ou le rouleau.</translation>
+        <translation>Plus de %1 morceaux ne sont pas placés un à un&#x202f;: prenez un paquet plus grand, ou le rouleau.</translation>
     </message>
 </context>
 <context>
@@ -6889,7 +6889,7 @@ bord coupé</translation>
     <message>
         <source>%1 in each kit, one of them to practise with</source>
         <extracomment>one of these sashing strips is for practising the join</extracomment>
-        <translation>%1 dans chaque kit, dont une pour s’exercer</translation>
+        <translation>%1 par kit, dont une pour s’exercer</translation>
     </message>
 </context>
 <context>
@@ -7305,6 +7305,15 @@ bord coupé</translation>
         <source>For %1 about %2 of thread, %3 wound, %4.</source>
         <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
         <translation>Pour %1, environ %2 de fil, %3 à remplir, %4.</translation>
+    </message>
+    <message>
+        <source>%1 left over</source>
+        <extracomment>so much of the cloth&apos;s length is not used</extracomment>
+        <translation>il reste %1</translation>
+    </message>
+    <message>
+        <source>So many pieces are laid out row by row: no least length is proved.</source>
+        <translation>Tant de morceaux sont placés rangée par rangée&#x202f;: aucun minimum n’est prouvé.</translation>
     </message>
 </context>
 <context>

@@ -86,7 +86,21 @@ QString clothCutSays(const Project &project, const Buy &buy)
                                       : ShopModel::tr("from the packages: %1").arg(list(owned)));
     if (!heights.empty())
         says << ShopModel::tr("%1, and %2 to straighten").arg(list(heights), braced(buy.straighten, marks));
+    const Length rest = buy.bought - buy.cut - buy.straighten;
+    if (!heights.empty() && !buy.fixed && rest >= project.finest)
+        //: so much of the cloth's length is not used
+        says << ShopModel::tr("%1 left over").arg(braced(rest, marks));
     return says.join(QStringLiteral("; "));
+}
+
+/// More pieces than the optimiser takes on (`cutting::limits::pieces`), a strip being one at the least.
+static bool tooManyToProve(const Buy &buy)
+{
+    std::int64_t pieces = 0;
+    for (const ShopStrip &strip : buy.strips)
+        for (const ShopPiece &piece : strip.pieces)
+            pieces += piece.gap ? 0 : piece.count * strip.repeats;
+    return pieces >= 100'000;
 }
 
 QString clothProofSays(const Buy &buy)
@@ -101,6 +115,8 @@ QString clothProofSays(const Buy &buy)
         proof = ShopModel::tr("The packages yield all of it: nothing from the roll.");
     else if (buy.bought <= Length())
         proof = ShopModel::tr("What you have yields all of it: nothing to buy.");
+    else if (!buy.least && tooManyToProve(buy))
+        proof = ShopModel::tr("So many pieces are laid out row by row: no least length is proved.");
     else if (!buy.least)
         proof = ShopModel::tr(
             "A piece is wider than this cloth: it has to be pieced, and no least length is known.");

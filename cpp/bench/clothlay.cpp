@@ -88,8 +88,9 @@ cutting::Job jobOf(const std::vector<Wanted> &wanted, const Ground &ground, Leng
     for (const Pair &owned : ground.owned)
         job.owned.push_back({std::max<std::int64_t>(owned.across.count(), 1),
                              std::max<std::int64_t>(owned.along.count(), 1)});
-    // Squaring takes a strip right across; on owned pieces it is taken off before.
-    if (straighten > Length() && ground.owned.empty())
+    // Squaring takes a strip right across; on owned pieces it is taken off before, and for thousands of kits
+    // it is longer than any piece may be: then it is added afterwards.
+    if (straighten > Length() && ground.owned.empty() && straighten.count() <= cutting::limits::length)
         job.sizes.push_back({job.usable, straighten.count(), 1, false});
     return job;
 }

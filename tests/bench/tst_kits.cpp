@@ -52,6 +52,7 @@ private slots:
     void spareKitsGoByTens();
     void togetherIsNeverMore();
     void perKitTimesKitsIsTheDay();
+    void thousandsOfKitsAreAnswered();
 };
 
 // F28 | hand-worked case only | the class of the trade notes, each figure added up again beside its check
@@ -131,6 +132,24 @@ void Kits::perKitTimesKitsIsTheDay()
         }
     }
     QVERIFY(lines > 20);
+}
+
+void Kits::thousandsOfKitsAreAnswered()
+{
+    // The most a project may have. A hoop strip each, by hand: 10 000 × 11 3/4 in = 117 500 in, and 2 in to
+    // straighten for the first and for every full 108 in beyond; no piece is wider than the cloth, so there
+    // is a proof.
+    Project project = twelveStudents();
+    project.lesson.reset();
+    project.kits = 10'000;
+    const Plan p = plan(project);
+    const std::vector<Buy> list = shoppingList(project, p, steps(project, p), 2000);
+    const auto ground =
+        std::find_if(list.begin(), list.end(), [](const Buy &buy) { return buy.cloth == "ground"; });
+    QVERIFY(ground != list.end());
+    QCOMPARE(ground->cut, in(117'500));
+    QCOMPARE(ground->straighten, in(2) + in(2) * (117'500 / 108));
+    QVERIFY(ground->proved());
 }
 
 QTEST_APPLESS_MAIN(Kits)
