@@ -181,7 +181,11 @@ QVariantList KitsModel::cuts() const
                                       braced(cut.step.size->along, marks));
         lines << QVariantMap{
             {QStringLiteral("says"), what},
-            {QStringLiteral("each"), cut.each > 0 ? tr("%1 in each kit").arg(cut.each) : tr("for all kits")},
+            {QStringLiteral("each"), cut.each <= 0 ? tr("for all kits")
+                                     : practised(project, cut.step)
+                                         //: one of these sashing strips is for practising the join
+                                         ? tr("%1 in each kit, one of them to practise with").arg(cut.each)
+                                         : tr("%1 in each kit").arg(cut.each)},
             {QStringLiteral("all"), tr("%1 on the day").arg(cut.all)}};
     }
     return lines;

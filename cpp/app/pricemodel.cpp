@@ -157,6 +157,8 @@ std::int64_t PriceModel::clothsCost() const
         const Cloth *cloth = clothNamed(project, buy.cloth);
         if (cloth && cloth->price)
             all += costOf(*cloth->price, buy.cut + buy.straighten, project.system).value_or(0);
+        for (const BuyPackages &packages : buy.packages)
+            all += packages.cents.value_or(0);
     }
     return all;
 }
@@ -190,7 +192,7 @@ QVariantList PriceModel::working() const
     const Marks marks = project.marks();
     const auto percent = [&](Share share) { return valueText(share, marks); };
     QVariantList lines;
-    lines << line(tr("cloth cut off, at its price"), moneyText(clothsCost()));
+    lines << line(tr("cloth the piece uses, at its price"), moneyText(clothsCost()));
     if (m_sundries > 0)
         lines << line(tr("thread, web, needles"), moneyText(m_sundries));
     lines << line(tr("%1 hours at %2").arg(hoursText(hours().all()), moneyText(m_terms.rate)),
@@ -213,6 +215,15 @@ QString PriceModel::notesSay() const
 {
     const Project &project = m_workspace.project();
     QStringList notes;
+    std::int64_t bought = 0;
+    for (const Buy &buy : m_shop.list())
+        bought += buy.cents.value_or(0);
+    if (bought > clothsCost())
+        //: %1 and %2 are amounts of money
+        notes.append(
+            tr("This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold "
+               "by the step; what is left over stays yours.")
+                .arg(moneyText(clothsCost()), moneyText(bought)));
     if (m_terms.rate == 0)
         notes.append(tr("Say what an hour of your work is worth, and it is counted."));
     QStringList bare;

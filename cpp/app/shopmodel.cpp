@@ -11,16 +11,6 @@
 
 namespace matside {
 
-namespace {
-
-/// What goes into the basket: all of it, or what is short of a cloth already there.
-Length toBuyNow(const Buy &buy)
-{
-    return buy.more > Length() ? buy.more : buy.bought;
-}
-
-} // namespace
-
 ShopModel::ShopModel(Workspace &workspace, Session &session) : m_workspace(workspace), m_session(session)
 {
     connect(&m_workspace, &Workspace::changed, this, &ShopModel::refresh);
@@ -77,7 +67,9 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
         return cloth && !cloth->colour.empty() ? toQt(cloth->colour) : QStringLiteral("#c9bda2");
     }
     case BuyText:
-        return inSign(toQt(textSold(toBuyNow(buy), buy.step, m_of.system)));
+        return clothToBuy(m_of, buy);
+    case BuyLine:
+        return clothToBuyLine(m_of, buy) + u' ' + clothText(m_of, buy.cloth);
     case CutSays:
         return clothCutSays(m_of, buy);
     case ProofSays:
@@ -114,9 +106,9 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> ShopModel::roleNames() const
 {
-    return {{Name, "name"},         {Colour, "colour"},       {DrawnAs, "drawnAs"},   {BuyText, "buyText"},
-            {CutSays, "cutSays"},   {ProofSays, "proofSays"}, {CostSays, "costSays"}, {Strips, "strips"},
-            {UsableMm, "usableMm"}, {LengthMm, "lengthMm"},   {Bought, "bought"}};
+    return {{Name, "name"},       {Colour, "colour"},     {DrawnAs, "drawnAs"},     {BuyText, "buyText"},
+            {BuyLine, "buyLine"}, {CutSays, "cutSays"},   {ProofSays, "proofSays"}, {CostSays, "costSays"},
+            {Strips, "strips"},   {UsableMm, "usableMm"}, {LengthMm, "lengthMm"},   {Bought, "bought"}};
 }
 
 QString ShopModel::totalSays() const

@@ -24,6 +24,7 @@ public:
         Colour,
         DrawnAs,
         BuyText,
+        BuyLine, ///< with the cloth's name, its lengths in braces
         CutSays,
         ProofSays,
         CostSays,

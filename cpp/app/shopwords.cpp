@@ -13,6 +13,49 @@
 
 namespace matside {
 
+namespace {
+
+/// From the roll and in packages; `shown` writes a length.
+template <class Shown, class Sold> QString toBuy(const Buy &buy, Shown shown, Sold sold)
+{
+    QStringList says;
+    const Length roll = buy.more > Length() ? buy.more : buy.bought;
+    if (roll > Length() || buy.packages.empty())
+        says << sold(roll);
+    for (const BuyPackages &packages : buy.packages)
+        //: so many packages of batting, and their two sides: "2 of 45 in × 60 in"
+        says << ShopModel::tr("%1 of %2 × %3")
+                    .arg(packages.count)
+                    .arg(shown(min(packages.length, packages.width)),
+                         shown(max(packages.length, packages.width)));
+    return says.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+QString clothToBuy(const Project &project, const Buy &buy)
+{
+    return toBuy(
+        buy, [&](Length length) { return figureText(length, project.marks()); },
+        [&](Length roll) { return inSign(toQt(textSold(roll, buy.step, project.system))); });
+}
+
+QString clothToBuyLine(const Project &project, const Buy &buy)
+{
+    return toBuy(
+        buy, [&](Length length) { return braced(length, project.marks()); },
+        [&](Length roll) {
+            return QStringLiteral("{%1}").arg(inSign(toQt(textSold(roll, buy.step, project.system))));
+        });
+}
+
+QString threadText(const Project &project, std::int64_t thread)
+{
+    //: so much thread, in yards or metres
+    return project.system == System::Inch ? ShopModel::tr("%1 yd").arg(thread)
+                                          : ShopModel::tr("%1 m").arg(thread);
+}
+
 QString clothCutSays(const Project &project, const Buy &buy)
 {
     const Marks marks = project.marks();
@@ -38,10 +81,26 @@ QString clothCutSays(const Project &project, const Buy &buy)
     QStringList says;
     if (!owned.empty())
         //: %1 strips, "3 × 11 3/4 in"
-        says << ShopModel::tr("from what you have: %1").arg(list(owned));
+        says << (buy.packages.empty() ? ShopModel::tr("from what you have: %1").arg(list(owned))
+                                      //: batting is bought in packages; %1 strips, "3 × 11 3/4 in"
+                                      : ShopModel::tr("from the packages: %1").arg(list(owned)));
     if (!heights.empty())
         says << ShopModel::tr("%1, and %2 to straighten").arg(list(heights), braced(buy.straighten, marks));
+    const Length rest = buy.bought - buy.cut - buy.straighten;
+    if (!heights.empty() && !buy.fixed && rest >= project.finest)
+        //: so much of the cloth's length is not used
+        says << ShopModel::tr("%1 left over").arg(braced(rest, marks));
     return says.join(QStringLiteral("; "));
+}
+
+/// More pieces than the optimiser takes on (`cutting::limits::pieces`), a strip being one at the least.
+static bool tooManyToProve(const Buy &buy)
+{
+    std::int64_t pieces = 0;
+    for (const ShopStrip &strip : buy.strips)
+        for (const ShopPiece &piece : strip.pieces)
+            pieces += piece.gap ? 0 : piece.count * strip.repeats;
+    return pieces >= 100'000;
 }
 
 QString clothProofSays(const Buy &buy)
@@ -52,8 +111,12 @@ QString clothProofSays(const Buy &buy)
             buy.more > Length()
                 ? ShopModel::tr("This much is short: what is cut stays, and the rest no longer yields all.")
                 : ShopModel::tr("Bought or begun: this way of cutting stays.");
+    else if (buy.bought <= Length() && !buy.packages.empty())
+        proof = ShopModel::tr("The packages yield all of it: nothing from the roll.");
     else if (buy.bought <= Length())
         proof = ShopModel::tr("What you have yields all of it: nothing to buy.");
+    else if (!buy.least && tooManyToProve(buy))
+        proof = ShopModel::tr("So many pieces are laid out row by row: no least length is proved.");
     else if (!buy.least)
         proof = ShopModel::tr(
             "A piece is wider than this cloth: it has to be pieced, and no least length is known.");
@@ -89,8 +152,9 @@ Sundries sundriesOf(const Project &project, const Plan &plan)
     if (forecast.blocksPerBobbin <= 0)
         return sundries;
     const ThreadUse lines = threadFor(sashingPath(project, plan));
-    sundries.metres = static_cast<std::int64_t>(std::ceil(
-        (forecast.use.all.asMm() * static_cast<double>(sundries.blocks) + lines.all.asMm()) / 1000 * 1.12));
+    const double unit = project.system == System::Inch ? 914.4 : 1000; // mm in a yard, in a metre
+    sundries.thread = static_cast<std::int64_t>(std::ceil(
+        (forecast.use.all.asMm() * static_cast<double>(sundries.blocks) + lines.all.asMm()) / unit * 1.12));
     sundries.bobbins = (sundries.blocks + forecast.blocksPerBobbin - 1) / forecast.blocksPerBobbin +
                        lines.bobbin.ceilDiv(bobbinOf(project));
     // A new needle after every 8 hours of stitching (trade notes, step 14; common practice).
@@ -106,12 +170,12 @@ QString needlesText(std::int64_t needles)
 QString sundriesSays(const Project &project, const Plan &plan)
 {
     const Sundries all = sundriesOf(project, plan);
-    if (all.metres <= 0)
+    if (all.thread <= 0)
         return {};
-    //: %1 "9 blocks", %2 metres, %3 "5 bobbins", %4 "1 needle"
-    return ShopModel::tr("For %1 about %2 m of thread, %3 wound, %4.")
-        .arg(counted(all.blocks, ShopModel::tr("1 block"), ShopModel::tr("%1 blocks")))
-        .arg(all.metres)
+    //: %1 "9 blocks", %2 "380 yd" or "347 m", %3 "5 bobbins", %4 "1 needle"
+    return ShopModel::tr("For %1 about %2 of thread, %3 wound, %4.")
+        .arg(counted(all.blocks, ShopModel::tr("1 block"), ShopModel::tr("%1 blocks")),
+             threadText(project, all.thread))
         .arg(counted(all.bobbins, ShopModel::tr("1 bobbin"), ShopModel::tr("%1 bobbins")),
              needlesText(all.needles));
 }

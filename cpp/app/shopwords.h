@@ -14,14 +14,22 @@ namespace matside {
 
 /// "3 × {11 3/4 in}, and {2 in} to straighten".
 [[nodiscard]] QString clothCutSays(const Project &project, const Buy &buy);
+/// What goes into the basket: "1 1/8 yd", "2 of 45 in × 60 in", or both.
+[[nodiscard]] QString clothToBuy(const Project &project, const Buy &buy);
+/// The same with its lengths in braces.
+[[nodiscard]] QString clothToBuyLine(const Project &project, const Buy &buy);
 /// How near the bought length is to the least possible, and how much is waste.
 [[nodiscard]] QString clothProofSays(const Buy &buy);
 /// What all cloths with a price cost together; empty when none has one.
 [[nodiscard]] QString shopTotalSays(const std::vector<Buy> &list);
 /// Thread, bobbins and needles for all kits; nothing but blocks where no thread can be reckoned.
 struct Sundries {
-    std::int64_t blocks = 0, metres = 0, bobbins = 0, needles = 0;
+    std::int64_t blocks = 0;
+    std::int64_t thread = 0; ///< yards | metres
+    std::int64_t bobbins = 0, needles = 0;
 };
+/// "380 yd" or "347 m".
+[[nodiscard]] QString threadText(const Project &project, std::int64_t thread);
 [[nodiscard]] Sundries sundriesOf(const Project &project, const Plan &plan);
 [[nodiscard]] QString needlesText(std::int64_t needles);
 /// The same as a sentence.

@@ -38,20 +38,21 @@ std::vector<TakeModel::Line> TakeModel::linesNow() const
     for (int row = 0; row < m_shop.count(); ++row) {
         const QModelIndex at = m_shop.index(row);
         const Buy &buy = m_shop.list()[static_cast<std::size_t>(row)];
-        if (buy.bought <= Length() && buy.more <= Length())
+        if (buy.bought <= Length() && buy.more <= Length() && buy.packages.empty())
             continue; // all of it is there already
         Line line;
         line.cloth = row;
-        line.says = QStringLiteral("{%1} %2").arg(m_shop.data(at, ShopModel::BuyText).toString(),
-                                                  m_shop.data(at, ShopModel::Name).toString());
-        //: on the list to take: the cloth must be at least this wide between its selvedges
-        line.detail = tr("at least %1 wide between the selvedges").arg(braced(buy.usable, project.marks()));
+        line.says = m_shop.data(at, ShopModel::BuyLine).toString();
+        if (buy.bought > Length() || buy.more > Length())
+            //: on the list to take: the cloth must be at least this wide between its selvedges
+            line.detail =
+                tr("at least %1 wide between the selvedges").arg(braced(buy.usable, project.marks()));
         line.colour = m_shop.data(at, ShopModel::Colour).toString();
         line.ticked = m_shop.data(at, ShopModel::Bought).toBool();
         lines.push_back(std::move(line));
     }
     const Sundries sundries = sundriesOf(project, m_workspace.plan());
-    if (lines.empty() || sundries.metres <= 0)
+    if (lines.empty() || sundries.thread <= 0)
         return lines;
     const auto add = [&](const char *sundry, const QString &says, const QString &detail) {
         Line line;
@@ -61,7 +62,7 @@ std::vector<TakeModel::Line> TakeModel::linesNow() const
         line.ticked = sundryTicked(project, sundry);
         lines.push_back(std::move(line));
     };
-    add("thread", tr("%1 m of thread").arg(sundries.metres),
+    add("thread", tr("%1 of thread").arg(threadText(project, sundries.thread)),
         counted(sundries.bobbins, tr("for 1 bobbin and the top"), tr("for %1 bobbins and the top")));
     add("needles", needlesText(sundries.needles), tr("quilting needles, a new one every 8 hours"));
     return lines;

@@ -30,6 +30,13 @@ Counted countedAt(const Project &project, const Step &step)
     return counted;
 }
 
+/// Rows of pieces that lie side by side, each so long.
+std::int64_t rowsOf(std::int64_t pieces, Length usable, Length each)
+{
+    const std::int64_t across = each > Length() ? std::max<std::int64_t>(usable.floorDiv(each), 1) : 1;
+    return (pieces + across - 1) / across;
+}
+
 Length measuredLength(const Project &project, const std::string &cloth, bool &known)
 {
     for (const MadeCloth &made : project.made.cloths)
@@ -102,6 +109,10 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
         usable = plan.strip.usable;
     switch (step.does) {
     case Does::CutStrip:
+        if (outOfBands(step))
+            return {};
+        // On a wide roll they lie side by side.
+        return step.size->across * rowsOf(pieces, usable, step.size->along);
     case Does::CutBand:
     case Does::CutBinding:
     case Does::CutFrame:
@@ -122,8 +133,7 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
         if (outOfBands(step))
             return {};
         // Patches side by side across the cloth, row by row.
-        const std::int64_t across = std::max<std::int64_t>(usable.floorDiv(step.size->along), 1);
-        return step.size->across * ((pieces + across - 1) / across);
+        return step.size->across * rowsOf(pieces, usable, step.size->along);
     }
     default:
         return {};

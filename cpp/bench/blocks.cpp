@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "bench/build.h"
+#include "bench/clothlay.h"
 #include "plan/onstrip.h"
 
 namespace matside {
@@ -14,7 +15,9 @@ std::vector<Piece> cutStrips(Bench &bench, std::int64_t count)
         if (role == ClothRole::Back && !reversible(bench.project))
             continue;
         const std::string cloth = clothId(bench.project, role);
+        const std::vector<Piece> bands = bandsFrom(bench, cloth, nameOf(Does::CutStrip), "strip.width");
         Step &cut = cutAcross(bench, Does::CutStrip, cloth, count, size, Length());
+        stripsOutOf(bench, cut, bands);
         cut.figure = "strip.width";
         cut.makes = {{"hoop-strip/" + cloth, 1}};
         layers.push_back({"hoop-strip/" + cloth, 1});
@@ -56,6 +59,14 @@ Step &eachBlock(Bench &bench, Station station, Does does, const char *takes, con
 }
 
 } // namespace
+
+void stripsOutOf(const Bench &bench, Step &cut, const std::vector<Piece> &bands)
+{
+    if (!bands.empty())
+        cut.takes = bands;
+    if (!bands.empty() || usableOf(bench.project, bench.plan, cut.cloth) >= cut.size->along * 2)
+        cut.check = "strips-side-by-side";
+}
 
 Step &markStrip(Bench &bench, std::int64_t count, const char *takes, const char *places)
 {

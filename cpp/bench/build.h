@@ -43,6 +43,9 @@ std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::
 /// Some of these bands are wider than the pieces: each is to be trimmed once more.
 bool bandsAreWider(const Bench &bench, const std::string &cloth, const std::string &does);
 
+/// A hoop strip comes out of these bands, where there are any; on a wide roll two or more lie side by side.
+void stripsOutOf(const Bench &bench, Step &cut, const std::vector<Piece> &bands);
+
 /// The centre line and a tick at every place of a layered strip; with harvest also the gaps between them.
 Step &markStrip(Bench &bench, std::int64_t count, const char *takes, const char *places);
 

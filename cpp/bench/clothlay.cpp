@@ -88,8 +88,9 @@ cutting::Job jobOf(const std::vector<Wanted> &wanted, const Ground &ground, Leng
     for (const Pair &owned : ground.owned)
         job.owned.push_back({std::max<std::int64_t>(owned.across.count(), 1),
                              std::max<std::int64_t>(owned.along.count(), 1)});
-    // Squaring takes a strip right across; on owned pieces it is taken off before.
-    if (straighten > Length() && ground.owned.empty())
+    // Squaring takes a strip right across; on owned pieces it is taken off before, and for thousands of kits
+    // it is longer than any piece may be: then it is added afterwards.
+    if (straighten > Length() && ground.owned.empty() && straighten.count() <= cutting::limits::length)
         job.sizes.push_back({job.usable, straighten.count(), 1, false});
     return job;
 }
@@ -103,8 +104,8 @@ std::string nameOfStrip(const cutting::StripLayout &strip, const std::vector<Wan
             sashing = want.along;
     const Length height = Length::ticks(strip.height);
     const Wanted &first = wanted[static_cast<std::size_t>(strip.pieces.front().size)];
-    const bool alone = strip.pieces.size() == 1 && strip.pieces.front().count == 1;
-    if (alone && first.from == From::Cloth)
+    const bool oneSort = strip.pieces.size() == 1;
+    if (oneSort && ((strip.pieces.front().count == 1 && first.from == From::Cloth) || first.ownStrip))
         return first.does;
     return bandName(height, height == sashing);
 }

@@ -19,11 +19,16 @@ struct Wanted {
     Length along;  ///< along the selvage
     std::int64_t count = 0;
     bool mayTurn = false;
-    Length takes; ///< Whole: along the selvage, panels and all
+    Length takes;          ///< Whole: along the selvage, panels and all
+    bool ownStrip = false; ///< a strip that holds nothing else is counted by its pieces
 };
 
 /// Width between the selvages: measured, else as listed, else the strips'.
 [[nodiscard]] Length usableOf(const Project &project, const Plan &plan, const std::string &cloth);
+
+/// Hoop strips are cut to their own length, not right across: two or more lie side by side on a wide roll, or
+/// they are cut from packages, whose sides have other lengths.
+[[nodiscard]] bool stripsLieSideBySide(const Project &project, const Plan &plan, const std::string &cloth);
 
 /// What is still to be cut of a cloth, in the order of the steps. The trial's bands are pieces of their own:
 /// nothing else is cut out of them before the trial has told its width.

@@ -69,6 +69,15 @@ Length usableOf(const Project &project, const Plan &plan, const std::string &clo
     return listed && listed->usable ? *listed->usable : plan.strip.usable;
 }
 
+bool stripsLieSideBySide(const Project &project, const Plan &plan, const std::string &cloth)
+{
+    const Length strip = plan.strip.usable;
+    if (strip <= Length() || usableOf(project, plan, cloth) >= strip * 2)
+        return strip > Length();
+    const Cloth *listed = clothNamed(project, cloth);
+    return listed && listed->role == ClothRole::Batting && !listed->packages.empty();
+}
+
 std::vector<Wanted> wantedOf(const Project &project, const Plan &plan, const std::vector<Step> &steps,
                              const std::string &cloth)
 {
@@ -87,10 +96,15 @@ std::vector<Wanted> wantedOf(const Project &project, const Plan &plan, const std
                     step.size->across,
                     step.count - step.done,
                     false,
-                    {}};
+                    {},
+                    false};
+        if (step.does == Does::CutStrip && stripsLieSideBySide(project, plan, cloth)) {
+            want.from = From::Row;
+            want.ownStrip = true;
+        }
         if (want.from == From::Cloth)
             want.across = usable;
-        if (want.from == From::Row || want.from == From::Whole)
+        if ((want.from == From::Row && !want.ownStrip) || want.from == From::Whole)
             want.mayTurn = mayTurn || want.from == From::Whole;
         if (want.from == From::Whole) {
             Step alone = step;

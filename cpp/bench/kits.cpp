@@ -23,11 +23,15 @@ std::int64_t countOf(const std::vector<Step> &steps, const std::string &id)
 
 } // namespace
 
+bool practised(const Project &project, const Step &step)
+{
+    return project.lesson && step.does == Does::CutShort && !step.trial;
+}
+
 Project oneKit(const Project &project)
 {
     Project one = project;
-    one.kits = 1;
-    one.lesson.reset();
+    one.kits = 1; // the class stays: its practice is in every kit
     Made made;
     made.cloths = project.made.cloths;
     for (MadeCloth &cloth : made.cloths)
@@ -55,6 +59,8 @@ KitPlan kitPlan(const Project &project, const Plan &plan, const std::vector<Step
             kits.cuts.push_back({step, countOf(oneSteps, step.id), step.count});
     const std::vector<Buy> alone = shoppingList(one, onePlan, oneSteps);
     for (const Buy &buy : list) {
+        if (!buy.packages.empty())
+            continue; // one kit alone is cut from the roll
         const auto same =
             std::find_if(alone.begin(), alone.end(), [&](const Buy &b) { return b.cloth == buy.cloth; });
         if (same != alone.end())

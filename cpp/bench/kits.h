@@ -20,6 +20,12 @@ struct KitCloth {
     Length step;     ///< sold by
 };
 
+/// Short sashings of either face that each kit of a class has beyond the piece's own, for practice (F28).
+constexpr std::int64_t practiceSashings = 1;
+
+/// One piece of this step in each kit is for practice.
+[[nodiscard]] bool practised(const Project &project, const Step &step);
+
 /// What a class needs (F28).
 struct KitPlan {
     std::int64_t kits = 1;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "bench/build.h"
+#include "bench/kits.h"
 #include "bench/nest.h"
 
 #include "plan/formulas.h"
@@ -20,6 +21,15 @@ struct Face {
     const LongPieces &pieces;
     const char *figure;
 };
+
+/// Short sashings of one face; in a class each kit has one more, to practise the join with (F28).
+std::int64_t shortsOf(const Bench &bench)
+{
+    const SashingPlan &sashing = bench.plan.sashing;
+    const std::int64_t practice =
+        bench.project.lesson && sashing.shorts + sashing.longs > 0 ? practiceSashings : 0;
+    return (sashing.shorts + practice) * bench.project.kits - bench.plan.strip.harvestedPairs;
+}
 
 std::vector<Lot> lotsOf(const Bench &bench, const Face &face, std::int64_t shorts)
 {
@@ -94,7 +104,7 @@ void cutFace(Bench &bench, const Face &face)
 {
     const SashingPlan &sashing = bench.plan.sashing;
     const std::int64_t harvested = bench.plan.strip.harvestedPairs;
-    const std::int64_t shorts = sashing.shorts * bench.project.kits - harvested;
+    const std::int64_t shorts = shortsOf(bench);
     const Length cutShort = sashing.shortLength + sashing.shortSpare;
     if (harvested > 0) {
         // A gap piece is as long as the strip is wide, less its frayed edges: often just the short itself.

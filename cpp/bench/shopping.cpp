@@ -65,6 +65,43 @@ void takeLaid(Buy &buy, const ClothLay &lay)
     buy.waste = wasteOf(lay.strips, buy);
 }
 
+/// The packages among a cloth's pieces, by size, and what they cost where their size has a price.
+std::vector<BuyPackages> packagesOf(const Cloth &cloth, System system)
+{
+    const Length unit = system == System::Inch ? Length::inches(36) : Length::mm(1000);
+    std::vector<BuyPackages> list;
+    for (const OwnedPiece &owned : cloth.owned) {
+        if (!owned.package)
+            continue;
+        auto same = std::find_if(list.begin(), list.end(), [&](const BuyPackages &had) {
+            return had.length == owned.length && had.width == owned.width;
+        });
+        if (same == list.end())
+            same = list.insert(list.end(), {owned.length, owned.width, 0, {}});
+        ++same->count;
+    }
+    for (BuyPackages &bought : list)
+        for (const Package &package : cloth.packages)
+            if (package.price && min(package.length, package.width) == min(bought.length, bought.width) &&
+                max(package.length, package.width) == max(bought.length, bought.width))
+                if (const auto one = costOf(*package.price, unit, system))
+                    bought.cents = *one * bought.count;
+    return list;
+}
+
+/// The roll's price for what is bought of it, and that of the packages; nothing while one of them is unknown.
+std::optional<std::int64_t> centsOf(const Buy &buy, const Cloth &cloth, System system)
+{
+    std::optional<std::int64_t> cents;
+    if (cloth.price)
+        cents = costOf(*cloth.price, buy.bought + buy.more, system);
+    else if (buy.bought + buy.more <= Length() && !buy.packages.empty())
+        cents = 0;
+    for (const BuyPackages &packages : buy.packages)
+        cents = cents && packages.cents ? std::optional(*cents + *packages.cents) : std::nullopt;
+    return cents;
+}
+
 } // namespace
 
 std::int64_t Buy::overPerMille() const
@@ -123,9 +160,10 @@ std::vector<Buy> shoppingList(const Project &project, const Plan &plan, const st
             takeLaid(buy, layKits(project, plan, steps, first.cloth, effort));
         if (buy.strips.empty() || !buy.cut.valid() || !buy.bought.valid())
             continue;
-        const Cloth *cloth = clothNamed(project, first.cloth);
-        if (cloth && cloth->price)
-            buy.cents = costOf(*cloth->price, buy.bought + buy.more, project.system);
+        if (const Cloth *cloth = clothNamed(project, first.cloth)) {
+            buy.packages = packagesOf(*cloth, project.system);
+            buy.cents = centsOf(buy, *cloth, project.system);
+        }
         list.push_back(std::move(buy));
     }
     return list;

@@ -21,6 +21,14 @@ struct ShopStrip {
     std::vector<ShopPiece> pieces;
 };
 
+/// Packages of one size on the list (F17).
+struct BuyPackages {
+    Length length;
+    Length width;
+    std::int64_t count = 0;
+    std::optional<std::int64_t> cents; ///< of them all
+};
+
 /// What to buy of one cloth, with how good it is. used = what the Cut station cuts, so what is bought is what
 /// is cut.
 struct Buy {
@@ -36,7 +44,9 @@ struct Buy {
         least; ///< no way of cutting buys less; absent where a piece is wider than the cloth
     std::vector<ShopStrip> strips;
     std::int64_t waste = 0;            ///< share of the bought cloth that is in no piece, per mille
-    std::optional<std::int64_t> cents; ///< price × length in hundredths of her currency, half up
+    std::vector<BuyPackages> packages; ///< ready cut, beside what comes from the roll
+    std::optional<std::int64_t>
+        cents; ///< with the packages; price × length in hundredths of her currency, half up
 
     [[nodiscard]] bool proved() const { return least && *least >= bought; }
     /// How far the bought length may lie above the least possible, per mille rounded up.

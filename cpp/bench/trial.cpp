@@ -18,7 +18,12 @@ void trialBlock(Bench &bench)
         if (role == ClothRole::Back && !reversible(project))
             continue;
         const std::string cloth = clothId(project, role);
+        bench.trial = false; // the bands are everybody's
+        const std::vector<Piece> bands =
+            bandsFrom(bench, cloth, "trial/" + nameOf(Does::CutStrip), "strip.width");
+        bench.trial = true;
         Step &cut = cutAcross(bench, Does::CutStrip, cloth, 1, size, Length());
+        stripsOutOf(bench, cut, bands);
         cut.figure = "strip.width";
         cut.makes = {{"trial-strip/" + cloth, 1}};
         layers.push_back(cut.makes.front());

@@ -13,8 +13,9 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
       m_measure(m_workspace, m_session, m_steps), m_join(m_workspace, m_session, m_steps),
       m_edge(m_workspace, m_session, m_steps), m_shop(m_workspace, m_session),
       m_price(m_workspace, m_session, m_shop), m_kits(m_workspace, m_session, m_shop),
-      m_stock(m_workspace, m_session), m_take(m_workspace, m_session, m_shop), m_book(*m_store),
-      m_keeper(m_book), m_sharing(m_workspace, m_session, m_keeper), m_backups(m_workspace, m_keeper),
+      m_batting(m_workspace, m_session, m_shop), m_stock(m_workspace, m_session),
+      m_take(m_workspace, m_session, m_shop), m_book(*m_store), m_keeper(m_book),
+      m_sharing(m_workspace, m_session, m_keeper), m_backups(m_workspace, m_keeper),
       m_log(m_workspace, m_keeper, m_camera, m_picker), m_gallery(m_workspace, m_keeper),
       m_shade(m_workspace, m_session),
       m_clothColour(m_workspace, m_session, m_keeper, m_clothCamera, m_clothPicker),
@@ -37,6 +38,7 @@ Room::Room(std::unique_ptr<Store> store, double pxPerMm, const QString &language
     Single<Sharing>::hand(&m_sharing);
     Single<PriceModel>::hand(&m_price);
     Single<KitsModel>::hand(&m_kits);
+    Single<BattingModel>::hand(&m_batting);
     Single<StockModel>::hand(&m_stock);
     Single<TakeModel>::hand(&m_take);
     Single<BlockLog>::hand(&m_log);

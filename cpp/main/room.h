@@ -4,6 +4,7 @@
 #include "app/aloud.h"
 #include "app/awake.h"
 #include "app/backups.h"
+#include "app/battingmodel.h"
 #include "app/blocklog.h"
 #include "app/blockmeasure.h"
 #include "app/clothcolour.h"
@@ -89,6 +90,7 @@ private:
     ShopModel m_shop;
     PriceModel m_price;
     KitsModel m_kits;
+    BattingModel m_batting;
     StockModel m_stock;
     TakeModel m_take;
     NoteBook m_book;

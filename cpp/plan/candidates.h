@@ -53,8 +53,8 @@ struct Candidates {
 };
 
 /// The finished size that leaves so much table to be seen on each side (negative: hangs over), F22 turned
-/// round: table − 2·reveal, of a round table diameter − 2·reveal, a leaf counted as it lies. Nothing where the
-/// table was not measured.
+/// round: table − 2·reveal, of a round table diameter − 2·reveal, a leaf counted as it lies. Nothing where
+/// the table was not measured.
 [[nodiscard]] std::optional<Pair> sizeLeaving(const Table &table, Pair reveal);
 
 /// Layouts (blocks across × down × block size × sashing) ranked by how near their finished size comes: by the

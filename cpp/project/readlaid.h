@@ -10,6 +10,9 @@ namespace matside {
 void readLayout(Fields &fields, MadeLayout &layout);
 [[nodiscard]] Json layoutJson(const MadeLayout &layout, System system);
 
+/// The table the piece is for.
+void readTable(Fields &fields, std::optional<Table> &table);
+
 /// The pieces of a cloth that are there already.
 void readOwned(Fields &cloth, std::vector<OwnedPiece> &owned);
 [[nodiscard]] Json ownedJson(const OwnedPiece &owned, System system);

@@ -4,6 +4,7 @@
 #include "sheet/pages.h"
 
 #include "app/wording.h"
+#include "bench/kits.h"
 
 #include <QCoreApplication>
 
@@ -129,7 +130,11 @@ void pieces(Paper &paper, const Job &job, const OneKit &kit)
             kitRow(paper, table, QStringLiteral("%1 ×").arg(step.count),
                    QStringLiteral("{%1}\u2028%2")
                        .arg(sizeIn(*step.size, project.marks()), sizeIn(*step.size, otherMarks(project))),
-                   doesText(step, project));
+                   practised(project, step)
+                       ? doesText(step, project) + u' ' +
+                             //: one of the sashing strips in a kit
+                             tell(QT_TRANSLATE_NOOP("Sheet", "One is to practise the join with."))
+                       : doesText(step, project));
     paper.y += 3;
 }
 

@@ -40,9 +40,11 @@ QPointF pointOf(const EdgePlace &place, const QRectF &piece, double k)
     return {piece.left(), piece.top() + from};
 }
 
-/// What is bought of a cloth: "2 3/8 yd", "1.2 m"; a dash where what she has yields all.
+/// What is bought of a cloth: "2 3/8 yd", "1.2 m", packages of batting; a dash where what she has yields all.
 QString boughtText(const Job &job, const Buy &buy)
 {
+    if (!buy.packages.empty())
+        return clothToBuy(job.project, buy);
     return buy.bought > Length() ? inSign(toQt(textSold(buy.bought, buy.step, job.project.system)))
                                  : QStringLiteral("–");
 }
@@ -139,7 +141,7 @@ void shopPart(Paper &paper, const Job &job)
     for (const Buy &buy : job.shop) {
         QString says = QStringLiteral("{%1} ").arg(clothText(job.project, buy.cloth));
         says += clothCutSays(job.project, buy) + QStringLiteral(". ") + clothProofSays(buy);
-        if (buy.cents && buy.bought > Length())
+        if (buy.cents && *buy.cents > 0)
             says += u' ' + tell(QT_TRANSLATE_NOOP("Sheet", "Costs %1.")).arg(moneyText(*buy.cents));
         const double top =
             table.row({{}, {}, {boughtText(job, buy), types::figure}, {says, types::small}}, 9);

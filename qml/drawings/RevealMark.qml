@@ -41,7 +41,7 @@ Item {
     readonly property real outerY: table && piece ? (sideY < 0 ? Math.min(table.y, piece.y) : Math.max(table.y + table.h, piece.y + piece.h)) : 0
     readonly property bool diagonal: sideX !== 0 && sideY !== 0
     // At a corner of a piece on a round table the wood lies between the corner and the rim.
-    readonly property real rimX: table ? table.x + table.w * 0.8535 : 0
+    readonly property real rimX: table ? table.x + table.w - table.h * 0.1465 : 0
     readonly property real rimY: table ? table.y + table.h * 0.1465 : 0
     readonly property bool fitsCorner: piece !== null && rimX - piece.x - piece.w > plate.width && piece.y - rimY > plate.height
     readonly property real centreX: !table || !piece ? 0 : diagonal ? (fitsCorner ? (piece.x + piece.w + rimX) / 2 : rimX + plate.width / 2 + Theme.mm(1))

@@ -18,7 +18,7 @@ Column {
         bottomPadding: Theme.mm(1.5)
         color: Theme.colors.inkSoft
         //: how figures are marked that the trial has not confirmed
-        text: qsTr("A figure over dots may still change: your trial block and join settle it.")
+        text: qsTr("Over dots: your trial may still change it.")
     }
     Repeater {
         model: FitModel.figures

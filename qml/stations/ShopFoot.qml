@@ -8,7 +8,7 @@ import Matside.Theme
 Column {
     id: root
 
-    /** Which group lies open: "price", "kits", "stock", or none. */
+    /** Which group lies open: "price", "kits", "batting", "stock", or none. */
     property string open: ""
 
     signal toggled(string group)
@@ -16,7 +16,7 @@ Column {
 
     /** The head of a group, to scroll to. */
     function headOf(group: string): Item {
-        return group === "price" ? price : group === "kits" ? kits : stock;
+        return group === "price" ? price : group === "kits" ? kits : group === "batting" ? batting : stock;
     }
 
     KeyLine { width: parent.width }
@@ -73,6 +73,25 @@ Column {
         width: parent.width - 2 * Theme.margin
         sourceComponent: KitsSheet {
             onAsk: (key, label, kind) => root.ask("kits", key, label, kind)
+        }
+    }
+    GroupHead {
+        id: batting
+        visible: BattingModel.known
+        width: parent.width
+        //: batting bought cut from the roll, or ready cut in packages
+        text: qsTr("Batting: roll or package")
+        summary: BattingModel.headSays
+        open: root.open === "batting"
+        onClicked: root.toggled("batting")
+    }
+    Loader {
+        active: root.open === "batting" && BattingModel.known
+        visible: active
+        x: Theme.margin
+        width: parent.width - 2 * Theme.margin
+        sourceComponent: BattingSheet {
+            onAsk: (key, label, kind) => root.ask("batting", key, label, kind)
         }
     }
     GroupHead {

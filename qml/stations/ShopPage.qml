@@ -13,7 +13,7 @@ FocusScope {
     id: root
     objectName: "shop-page"
 
-    /** What lies open under the list: "price", "kits", "stock", or nothing. */
+    /** What lies open under the list: "price", "kits", "batting", "stock", or nothing. */
     property string opened: ""
     /** The list to take lies over the page. */
     property bool taking: false
@@ -120,6 +120,7 @@ FocusScope {
             required property string colour
             required property string drawnAs
             required property string buyText
+            required property string buyLine
             required property string cutSays
             required property string proofSays
             required property string costSays
@@ -172,7 +173,7 @@ FocusScope {
                         width: words.width - Theme.mm(14)
                         bold: true
                         lengthCap: Theme.mm(8)
-                        text: qsTr("{%1} %2").arg(row.buyText).arg(row.name)
+                        text: row.buyLine
                     }
                 }
                 InlineLength {
@@ -225,7 +226,8 @@ FocusScope {
         home: list
         onGiven: (key, text) => {
             const answer = root.asking === "kits" ? KitsModel.enter(key, text)
-                         : root.asking === "stock" ? StockModel.enter(key, text) : PriceModel.enter(key, text);
+                         : root.asking === "stock" ? StockModel.enter(key, text)
+                         : root.asking === "batting" ? BattingModel.enter(key, text) : PriceModel.enter(key, text);
             error = answer.ok ? "" : answer.says;
             if (answer.ok)
                 close();

@@ -79,8 +79,8 @@ void PriceModelTest::clothsByHand()
     Till till;
     QVERIFY(till.open.workspace.faults().empty());
     QVERIFY(till.price.known());
-    QCOMPARE(till.value("cloth cut off"), QStringLiteral("35.06")); // 3 × 9.31 + 2 × 2.00 + 3.13
-    QCOMPARE(till.value("together"), till.value("cloth cut off"));
+    QCOMPARE(till.value("cloth the piece uses"), QStringLiteral("35.06")); // 3 × 9.31 + 2 × 2.00 + 3.13
+    QCOMPARE(till.value("together"), till.value("cloth the piece uses"));
 }
 
 void PriceModelTest::theSumHoldsTogether()
@@ -127,7 +127,7 @@ void PriceModelTest::unpricedClothsAreNamed()
     project.cloths.back().name = "edge cloth";
     Till till(project);
     QVERIFY2(till.price.notesSay().contains(QStringLiteral("edge cloth")), qPrintable(till.price.notesSay()));
-    QCOMPARE(till.value("cloth cut off"), QStringLiteral("31.93")); // without the binding's 3.13
+    QCOMPARE(till.value("cloth the piece uses"), QStringLiteral("31.93")); // without the binding's 3.13
     QVERIFY(!Till().price.notesSay().contains(QStringLiteral("cloth5")));
 }
 

@@ -2,12 +2,14 @@
 //
 // What Shop asks and tells beside the price: ticks and the list to take, kits for a class, cloth she has; and
 // requests that make no sense, which are answered in words.
+#include "app/battingmodel.h"
 #include "app/kitsmodel.h"
 #include "app/plancommand.h"
 #include "app/stockmodel.h"
 #include "app/takemodel.h"
 #include "desk.h"
 
+#include <QRegularExpression>
 #include <QtTest>
 
 using namespace matside;
@@ -41,6 +43,7 @@ struct Counter {
     desk::Open open;
     ShopModel shop{open.workspace, open.session};
     KitsModel kits{open.workspace, open.session, shop};
+    BattingModel batting{open.workspace, open.session, shop};
     StockModel stock{open.workspace, open.session};
     TakeModel list{open.workspace, open.session, shop};
 };
@@ -55,6 +58,8 @@ private slots:
     void whatIsThereIsNotOnTheList();
     void aClassIsAskedFor();
     void aPieceSheHas();
+    void battingByThePackage();
+    void threadInYards();
     void sillyRequests_data();
     void sillyRequests();
 };
@@ -152,6 +157,78 @@ void ShopModels::aPieceSheHas()
     QCOMPARE(at.shop.list().front().bought, before);
     at.shop.tick(0);
     QVERIFY(!at.stock.whyNot().isEmpty()); // bought: its layout stays
+}
+
+void ShopModels::battingByThePackage()
+{
+    Counter at;
+    QVERIFY(at.batting.known());
+    QCOMPARE(at.batting.headSays(), QStringLiteral("from the roll"));
+    at.batting.setOpen(true);
+    const auto way = [&](int row, const char *what) {
+        return at.batting.ways().value(row).toMap().value(QLatin1String(what)).toString();
+    };
+    const auto wool = [&](int role) {
+        for (int row = 0; row < at.shop.count(); ++row)
+            if (at.shop.data(at.shop.index(row), ShopModel::Name).toString() == QStringLiteral("wool"))
+                return at.shop.data(at.shop.index(row), role).toString();
+        return QString();
+    };
+    QCOMPARE(at.batting.ways().size(), 1);
+    const QString roll = wool(ShopModel::BuyText);
+    QVERIFY(way(0, "says").contains(roll));
+    at.batting.pick(0); // 45 × 60 in
+    QVERIFY(
+        at.batting.enter(QStringLiteral("price"), QStringLiteral("18")).value(QStringLiteral("ok")).toBool());
+    at.batting.add();
+    at.batting.add(); // refused: it is on the list
+    QVERIFY(!at.batting.whyNot().isEmpty());
+    QCOMPARE(at.batting.ways().size(), 2);
+    QVERIFY(way(1, "says").contains(QStringLiteral("{45 in} × {60 in}")));
+    QVERIFY(way(1, "more").contains(QStringLiteral("4 strips from each")));
+    QVERIFY(way(1, "more").contains(QStringLiteral("Costs 18.00")) ||
+            way(1, "more").contains(QStringLiteral("Costs 36.00")));
+    at.batting.take(1);
+    QVERIFY(way(1, "taken") == QStringLiteral("true") && way(0, "taken") == QStringLiteral("false"));
+    QVERIFY(wool(ShopModel::BuyText).contains(QStringLiteral("45 in × 60 in")));
+    bool listed = false;
+    for (int row = 0; row < at.list.count(); ++row)
+        listed = listed || at.take(row, TakeModel::Says).contains(QStringLiteral("{45 in} × {60 in} wool"));
+    QVERIFY(listed);
+    QVERIFY(wool(ShopModel::ProofSays).contains(QStringLiteral("packages yield all of it")));
+    at.batting.take(0);
+    QCOMPARE(wool(ShopModel::BuyText), roll);
+    // A roll 90 in wide holds two strips side by side: less of it is bought.
+    QVERIFY(
+        at.batting.enter(QStringLiteral("roll"), QStringLiteral("90")).value(QStringLiteral("ok")).toBool());
+    QVERIFY(wool(ShopModel::BuyText) != roll);
+    QVERIFY(!at.batting.enter(QStringLiteral("length"), QStringLiteral("2"))
+                 .value(QStringLiteral("ok"))
+                 .toBool());
+    at.batting.forget();
+    QCOMPARE(at.batting.ways().size(), 1);
+    QVERIFY(at.open.kept().cloths.back().packages.empty());
+}
+
+// F19 | independent derivation | the yards and the metres of one piece are one length
+void ShopModels::threadInYards()
+{
+    const auto number = [](const QString &says) {
+        static const QRegularExpression of(QStringLiteral("about ([0-9]+) (yd|m) of thread"));
+        const auto found = of.match(says);
+        return std::pair(found.captured(1).toDouble(), found.captured(2));
+    };
+    Project inches = cloths();
+    inches.thread.spacing = Length::mm(6);
+    inches.thread.stitch = Length::mmTenths(25);
+    const auto yards = number(Counter(inches).shop.sundriesSays());
+    Project same = inches;
+    same.system = System::Metric; // every length stands as it is
+    const auto metres = number(Counter(same).shop.sundriesSays());
+    QCOMPARE(yards.second, QStringLiteral("yd"));
+    QCOMPARE(metres.second, QStringLiteral("m"));
+    QVERIFY(metres.first > 20);
+    QVERIFY(std::abs(yards.first * 0.9144 - metres.first) <= 1.5);
 }
 
 void ShopModels::sillyRequests_data()

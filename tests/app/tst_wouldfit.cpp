@@ -55,6 +55,7 @@ private slots:
     void washing();
     void saysWhyNothingFits();
     void followsAnUndo();
+    void bothLengthsOfATableWithALeaf();
 };
 
 void WouldFitTest::listsTheCase()
@@ -243,6 +244,32 @@ void WouldFitTest::followsAnUndo()
     c.would.choose(0);
     QVERIFY(c.would.take());
     QCOMPARE(c.open.kept().blocks.columns, 6);
+}
+
+void WouldFitTest::bothLengthsOfATableWithALeaf()
+{
+    Project project = onTable();
+    project.table->leaf = Length::inches(18);
+    Choosing c(project);
+    QVERIFY(c.want("reveal-along", "6"));
+    QVERIFY(c.want("reveal-across", "6"));
+    // 48 on 60: 6 at each end; on 60 + 18 it is 15.
+    QCOMPARE(c.text(0, WouldFit::SizeSays),
+             QStringLiteral("{48} × {24 in}, {6 in} bare; leaf in: {15 in} bare at the ends"));
+    QCOMPARE(c.wish("leaf").value(QStringLiteral("value")).toBool(), false);
+    QVERIFY(c.would.wishSays().endsWith(QStringLiteral("leaf out")));
+    // Looked for with the leaf in: the same 6 in of bare wood ask for 66 in.
+    c.would.pick(QStringLiteral("leaf"), true);
+    QVERIFY(c.would.wishSays().endsWith(QStringLiteral("leaf in")));
+    QVERIFY(c.text(0, WouldFit::SizeSays).contains(QStringLiteral("leaf out: ")));
+    const auto drawing = c.would.data(c.would.index(0), WouldFit::Drawing).value<TableView>();
+    QCOMPARE(drawing.tableAlongMm, 78 * 25.4);
+    QCOMPARE(drawing.leafMm, 18 * 25.4);
+    QVERIFY(std::abs(drawing.finishedAlongMm - 66 * 25.4) < 2 * 25.4);
+    QCOMPARE(c.open.kept().table->leafIn, false);
+    c.would.choose(0);
+    QVERIFY(c.would.take());
+    QCOMPARE(c.open.kept().table->leafIn, true);
 }
 
 QTEST_GUILESS_MAIN(WouldFitTest)

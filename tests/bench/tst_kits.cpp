@@ -52,6 +52,7 @@ private slots:
     void spareKitsGoByTens();
     void togetherIsNeverMore();
     void perKitTimesKitsIsTheDay();
+    void thousandsOfKitsAreAnswered();
 };
 
 // F28 | hand-worked case only | the class of the trade notes, each figure added up again beside its check
@@ -65,18 +66,18 @@ void Kits::twelveStudentsByHand()
     QCOMPARE(clothIn(kits, "ground").together, in(184, 1, 2));
     // One kit alone buys 13 3/4 in as 4 steps = 18 in; fifteen of them 270 in, 7 1/2 yd.
     QCOMPARE(clothIn(kits, "ground").oneByOne, in(270));
-    // Two short sashings of 7 1/2 in a kit, 30 in all, five to a band of 40 1/2: 6 bands of 2 in and 2 to
-    // straighten = 14 in → 4 steps = 18 in. (The notes count one more for practice in each kit.)
-    QCOMPARE(clothIn(kits, "bands").together, in(18));
+    // Two short sashings of 7 1/2 in a kit and one for practice, 45 in all, five to a band of 40 1/2: 9 bands
+    // of 2 in and 2 to straighten = 20 in → 5 steps = 22 1/2 in, which is 5/8 yd.
+    QCOMPARE(clothIn(kits, "bands").together, in(22, 1, 2));
     QCOMPARE(clothIn(kits, "bands").oneByOne, in(4, 1, 2) * 15);
-    // Each kit: one hoop strip of front, back and batting, two sashings of either face.
+    // Each kit: one hoop strip of front, back and batting, two sashings of either face and one to practise.
     for (const KitCut &cut : kits.cuts) {
         if (cut.step.does == Does::CutStrip)
             QCOMPARE(std::pair(cut.each, cut.all), std::pair(std::int64_t(1), std::int64_t(15)));
         if (cut.step.does == Does::CutShort)
-            QCOMPARE(std::pair(cut.each, cut.all), std::pair(std::int64_t(2), std::int64_t(30)));
+            QCOMPARE(std::pair(cut.each, cut.all), std::pair(std::int64_t(3), std::int64_t(45)));
         if (cut.step.does == Does::CutBand && cut.step.cloth == "bands")
-            QCOMPARE(std::pair(cut.each, cut.all), std::pair(std::int64_t(0), std::int64_t(6)));
+            QCOMPARE(std::pair(cut.each, cut.all), std::pair(std::int64_t(0), std::int64_t(9)));
     }
     // 60 blocks shared by four machines: 15 each, a quarter of the hours.
     QCOMPARE(kits.machineTenths % 60, 0);
@@ -131,6 +132,24 @@ void Kits::perKitTimesKitsIsTheDay()
         }
     }
     QVERIFY(lines > 20);
+}
+
+void Kits::thousandsOfKitsAreAnswered()
+{
+    // The most a project may have. A hoop strip each, by hand: 10 000 × 11 3/4 in = 117 500 in, and 2 in to
+    // straighten for the first and for every full 108 in beyond; no piece is wider than the cloth, so there
+    // is a proof.
+    Project project = twelveStudents();
+    project.lesson.reset();
+    project.kits = 10'000;
+    const Plan p = plan(project);
+    const std::vector<Buy> list = shoppingList(project, p, steps(project, p), 2000);
+    const auto ground =
+        std::find_if(list.begin(), list.end(), [](const Buy &buy) { return buy.cloth == "ground"; });
+    QVERIFY(ground != list.end());
+    QCOMPARE(ground->cut, in(117'500));
+    QCOMPARE(ground->straighten, in(2) + in(2) * (117'500 / 108));
+    QVERIFY(ground->proved());
 }
 
 QTEST_APPLESS_MAIN(Kits)

@@ -106,7 +106,11 @@ void RandomProject::cloths(Project &p)
         cloth.colour = often() ? "#c9bda2" : "";
         cloth.directional = often();
         for (std::int64_t pieces = upTo(3); pieces > 0; --pieces)
-            cloth.owned.push_back({length(), length(), rest()});
+            cloth.owned.push_back({length(), length(), rest(), often()});
+        for (std::int64_t sizes = upTo(2); sizes > 0; --sizes)
+            cloth.packages.push_back({length(), length(), {}, rest()});
+        if (!cloth.packages.empty() && often())
+            cloth.packages.front().price = prices[static_cast<std::size_t>(upTo(5))];
         cloth.rest = rest();
         p.cloths.push_back(std::move(cloth));
     }
@@ -205,6 +209,10 @@ Project RandomProject::project()
     p.finest = p.system == System::Inch ? Length::inches(0, 1, 32) : Length::mmTenths(5);
     if (often())
         p.table = often() ? Table{length(), length(), {}, rest()} : Table{{}, {}, length(), rest()};
+    if (p.table && often()) {
+        p.table->leaf = length();
+        p.table->leafIn = often();
+    }
     p.blocks = {1 + upTo(999), 1 + upTo(999), length(), length(), upTo(1000), rest()};
     p.build = choice<Build>(1);
     p.cleanBack = choice<CleanBack>(1);

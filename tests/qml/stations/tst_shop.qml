@@ -79,6 +79,18 @@ StationCase {
         tryVerify(() => StockModel.pieces.length === 1);
         pressables().find(item => item.accessibleName.startsWith("take away: ")).press();
         tryVerify(() => StockModel.pieces.length === 0);
+        page.show("batting");
+        tryVerify(() => called("Add this size"));
+        wait(60);
+        verifySizes(data.tag + ", batting");
+        called("Add this size").press();
+        tryVerify(() => BattingModel.ways.length === 2);
+        wait(60);
+        verifySizes(data.tag + ", batting and a package");
+        pressables().find(item => /package.? of 45 in/.test(item.accessibleName)).press();
+        tryVerify(() => BattingModel.headSays.includes("package"));
+        called("Forget the sizes").press();
+        tryVerify(() => BattingModel.ways.length === 1);
         page.show("");
         page.taking = true;
         tryVerify(() => byName("take-list"));
