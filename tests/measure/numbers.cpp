@@ -171,7 +171,8 @@ void cutting(bool brief)
     const Cut invented = cutInvented(rounds);
     say("cuts: jobs A-C, both ways, slowest median", invented.slowest, "ms", 4, "a quarter of a frame");
     const Cut large = cutLarge(rounds);
-    say("cuts: jobs D of 2000 pieces, slowest median", large.slowest, "ms", 50, "three frames");
+    say("cuts: jobs D of 2000 pieces, 100 000 units, slowest median", large.slowest, "ms", 50,
+        "three frames");
     say("cuts: of these eight, not the optimum or not proved",
         invented.differing + large.differing + invented.jobs - invented.proved + large.jobs - large.proved,
         "", 0, "optima found by CBC and HiGHS");
@@ -182,8 +183,8 @@ void cutting(bool brief)
                    100.0 * random.within / random.jobs, "%", 99, "a 60 Hz frame");
         say(turn ? "cuts: random jobs, cloth turned, widest gap" : "cuts: random jobs, one way, widest gap",
             random.widest, "st", 1, "one step of what is sold");
-        std::printf("(%d jobs, %d proved, slowest %.0f ms)\n", random.jobs, random.proved,
-                    ms(random.times, 1));
+        std::printf("(%d jobs: %d proved in at most %.0f ms, %d more with 400 000 units, gaps to %d steps then)\n",
+                    random.jobs, random.proved, ms(random.times, 1), random.later, random.left);
     }
 }
 
