@@ -124,22 +124,25 @@ Fingertip {
         Rectangle {
             id: tag
             required property int index
-            readonly property var place: root.places[index] ?? null
-            readonly property real from: root.px(place?.startMm ?? 0)
-            visible: (place?.block ?? "") !== "" && (width < (root.lie?.bw ?? 0) * 0.72 || index === root.at)
+            // Read out once: a place is a map, which is made anew for every look into it.
+            readonly property string block: root.places[index]?.block ?? ""
+            readonly property real from: root.px(root.places[index]?.startMm ?? 0)
+            readonly property bool chosen: index === root.at
+            readonly property bool fits: width < (root.lie?.bw ?? 0) * 0.72
+            visible: block !== "" && (fits || chosen)
             x: Theme.left ? root.width - from - (root.lie?.bw ?? 0) : from
             y: root.lie ? root.lie.mid - root.lie.bh / 2 : 0
             width: name.implicitWidth + Theme.mm(2)
             height: name.implicitHeight + Theme.mm(0.4)
-            color: index === root.at ? Theme.colors.ink : Theme.colors.raised
+            color: chosen ? Theme.colors.ink : Theme.colors.raised
             border.color: Theme.colors.ink
             border.width: Theme.mm(0.3)
             Word {
                 id: name
                 anchors.centerIn: parent
-                color: tag.index === root.at ? Theme.colors.raised : Theme.colors.ink
-                bold: tag.index === root.at
-                text: tag.place?.block ?? ""
+                color: tag.chosen ? Theme.colors.raised : Theme.colors.ink
+                bold: tag.chosen
+                text: tag.block
                 wrapMode: Text.NoWrap
             }
         }

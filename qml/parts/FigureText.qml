@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Theme
 
@@ -31,8 +32,9 @@ Item {
     readonly property bool large: cap >= Theme.capSecond
 
     /** Width at the asked cap, measured without the unit: everything scales with the cap. */
-    readonly property real bareAtCap: measure.implicitWidth + (hasWhole && hasFraction ? cap * 0.085 : 0)
-                                      + (hasFraction ? measureFraction.implicitWidth : 0)
+    readonly property real bareAtCap: measured?.implicitWidth ?? 0
+    /** What measures it; only a figure that has to fit is measured. */
+    property Item measured: null
     readonly property real setCap: availableWidth > 0 && bareAtCap > availableWidth
                                    ? Math.max(Math.min(cap, Theme.capInText), cap * availableWidth / bareAtCap) : cap
     readonly property real bareWidth: (hasWhole ? number.implicitWidth : 0)
@@ -56,19 +58,29 @@ Item {
     Accessible.name: accessibleName
     Accessible.ignored: accessibleIgnored
 
-    Numeral {
-        id: measure
-        visible: false
-        cap: root.cap
-        text: root.wholeText
-    }
-    Fraction {
-        id: measureFraction
-        visible: false
-        cap: root.cap
-        num: root.figure?.num ?? ""
-        den: root.figure?.den ?? ""
-        alone: !root.hasWhole
+    Repeater {
+        model: root.availableWidth > 0 ? 1 : 0
+        delegate: Item {
+            id: measuring
+            visible: false
+            implicitWidth: whole.implicitWidth + (root.hasWhole && root.hasFraction ? root.cap * 0.085 : 0)
+                           + (root.hasFraction ? part.implicitWidth : 0)
+            Component.onCompleted: root.measured = measuring
+            Component.onDestruction: root.measured = null
+
+            Numeral {
+                id: whole
+                cap: root.cap
+                text: root.wholeText
+            }
+            Fraction {
+                id: part
+                cap: root.cap
+                num: root.figure?.num ?? ""
+                den: root.figure?.den ?? ""
+                alone: !root.hasWhole
+            }
+        }
     }
 
     Word {

@@ -72,54 +72,70 @@ Item {
         naturalWidth = natural;
     }
 
+    // As many items as tokens: where only words or figures change, as under a moving finger, none is made anew.
     Repeater {
         id: repeater
-        model: root.tokens
+        model: root.tokens.length
         onCountChanged: root.lay()
         delegate: Item {
             id: token
-            required property var modelData
-            readonly property var figure: modelData.figure
+            required property int index
+            readonly property var modelData: root.tokens[index] ?? null
+            readonly property var figure: modelData?.figure ?? null
+            /** The length and what follows it, if there is one: most tokens are words alone. */
+            property Item set: null
+            property bool laid: false
 
-            implicitWidth: before.advance + (figure ? length.implicitWidth : 0) + after.advance
-            implicitHeight: Math.max(root.plainLine, figure ? length.implicitHeight + Theme.mm(0.9) : 0)
-            onImplicitWidthChanged: root.lay()
-            onImplicitHeightChanged: root.lay()
-            Component.onCompleted: root.lay()
+            implicitWidth: before.advance + (set?.implicitWidth ?? 0)
+            implicitHeight: Math.max(root.plainLine, set ? set.implicitHeight + Theme.mm(0.9) : 0)
+            onImplicitWidthChanged: if (laid) root.lay()
+            onImplicitHeightChanged: if (laid) root.lay()
+            // All are laid once they are there; after that each for itself.
+            Component.onCompleted: laid = true
 
             Word {
                 id: before
                 readonly property real advance: text === "" ? 0 : implicitWidth
                 y: token.height / 2 + cap / 2 - baselineOffset
-                text: token.modelData.before
+                text: token.modelData?.before ?? ""
                 cap: root.cap
                 bold: root.bold
                 color: root.color
                 wrapMode: Text.NoWrap
                 Accessible.ignored: true
             }
-            FigureText {
-                id: length
-                x: before.advance
-                y: token.height / 2 - capTop - cap / 2
-                visible: token.figure !== null
-                figure: token.figure
-                cap: root.lengthCap
-                color: root.lengthColor
-                accessibleIgnored: true
-            }
-            Word {
-                id: after
-                readonly property real advance: text === "" ? 0 : implicitWidth
-                x: before.advance + (token.figure ? length.implicitWidth : 0)
-                // What follows a length stands on its line, so that a full stop is one.
-                y: token.figure ? length.y + length.footLine - baselineOffset : token.height / 2 + cap / 2 - baselineOffset
-                text: token.modelData.after
-                cap: root.cap
-                bold: root.bold
-                color: root.color
-                wrapMode: Text.NoWrap
-                Accessible.ignored: true
+            Repeater {
+                model: token.figure !== null ? 1 : 0
+                delegate: Item {
+                    id: figureSet
+                    x: before.advance
+                    implicitWidth: length.implicitWidth + after.advance
+                    implicitHeight: length.implicitHeight
+                    Component.onCompleted: token.set = figureSet
+                    Component.onDestruction: token.set = null
+
+                    FigureText {
+                        id: length
+                        y: token.height / 2 - capTop - cap / 2
+                        figure: token.figure
+                        cap: root.lengthCap
+                        color: root.lengthColor
+                        accessibleIgnored: true
+                    }
+                    Word {
+                        id: after
+                        readonly property real advance: text === "" ? 0 : implicitWidth
+                        x: length.implicitWidth
+                        // It stands on the length's line, so that a full stop is one.
+                        y: length.y + length.footLine - baselineOffset
+                        text: token.modelData?.after ?? ""
+                        cap: root.cap
+                        bold: root.bold
+                        color: root.color
+                        wrapMode: Text.NoWrap
+                        Accessible.ignored: true
+                    }
+                }
             }
         }
     }

@@ -29,12 +29,6 @@ Window {
         return list;
     }
 
-    Binding { target: Theme; property: "set"; value: Look.colourSet }
-    Binding { target: Theme; property: "pxPerMm"; value: Look.pxPerMm }
-    Binding { target: Theme; property: "left"; value: Session.leftHanded }
-    Binding { target: Theme; property: "reducedMotion"; value: Look.reducedMotion }
-    Binding { target: Theme; property: "small"; value: root.small }
-
     onClosing: Session.helper = false
 
     // A second window: made only when it is wanted.
@@ -111,4 +105,12 @@ Window {
             onRead: Aloud.say()
         }
     }
+
+    // Last here, for what stands last is completed first: every page is made in the size and colours it is to
+    // have, and not laid out a second time.
+    Binding { target: Theme; property: "set"; value: Look.colourSet }
+    Binding { target: Theme; property: "pxPerMm"; value: Look.pxPerMm }
+    Binding { target: Theme; property: "left"; value: Session.leftHanded }
+    Binding { target: Theme; property: "reducedMotion"; value: Look.reducedMotion }
+    Binding { target: Theme; property: "small"; value: root.small }
 }

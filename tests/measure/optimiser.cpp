@@ -19,9 +19,9 @@ struct Known {
     std::int64_t steps = 0; ///< the least that can be bought; 0: not known
 };
 
-void cut(const Known &known, int rounds, Cut &all)
+void cut(const Known &known, int rounds, Cut &all, std::int64_t work = Budget{}.bought)
 {
-    const Budget bought{Budget{}.bought, 0};
+    const Budget bought{work, 0};
     std::vector<double> took;
     bool proved = false;
     for (int round = 0; round < rounds; ++round) {
@@ -64,15 +64,25 @@ Cut cutLarge(int rounds)
 {
     Cut all;
     for (const Known &known : {Known{jobs::large(false), 107}, Known{jobs::large(true), 106}})
-        cut(known, rounds, all);
+        cut(known, rounds, all, 100'000);
     return all;
 }
 
 Cut cutRandom(bool turn, int count)
 {
     Cut all;
-    for (int number = 0; number < count; ++number)
-        cut({RandomJobs(number % 2 == 0, turn).job(static_cast<std::uint64_t>(number / 2 + 1)), 0}, 1, all);
+    for (int number = 0; number < count; ++number) {
+        const Known one{RandomJobs(number % 2 == 0, turn).job(static_cast<std::uint64_t>(number / 2 + 1)), 0};
+        const int proved = all.proved;
+        cut(one, 1, all);
+        if (all.proved > proved)
+            continue;
+        // What stands in the way is time, or the search itself: looked at with more work.
+        Cut again;
+        cut(one, 1, again, 400'000);
+        all.later += again.proved;
+        all.left = std::max(all.left, again.widest);
+    }
     return all;
 }
 

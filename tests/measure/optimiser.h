@@ -14,6 +14,8 @@ struct Cut {
     int proved = 0;
     int within = 0;    ///< proved within 16 ms
     int widest = 0;    ///< purchase steps between what is bought and what is proved to be needed
+    int later = 0;     ///< random jobs that were proved with 400 000 units of work and not before
+    int left = 0;      ///< of random jobs, the widest gap then
     int differing = 0; ///< bought lengths that are not the optimum found by a general solver
 };
 
@@ -21,6 +23,7 @@ struct Cut {
 /// pieces. Their optima were found by CBC 2.10.8 or HiGHS 1.15 with level models (tests/bench/cutmodels.cpp
 /// writes them), those of the 2000 pieces by a bound of a general LP solver and the plan.
 [[nodiscard]] Cut cutInvented(int rounds);
+/// With 100 000 units of work, five times the room's own budget: the turned one wants that much.
 [[nodiscard]] Cut cutLarge(int rounds);
 /// `count` random jobs of 2 to 8 sizes (tests/bench/cutsrandom.h), inch and metric in turn.
 [[nodiscard]] Cut cutRandom(bool turn, int count);

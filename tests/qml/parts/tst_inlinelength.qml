@@ -76,6 +76,23 @@ PartCase {
         s.text = "";
         compare(s.implicitHeight, 0);
     }
+    function test_aMovingFigureKeepsItsItems() {
+        // As under a finger: the same sentence with another length. No item is made anew, and what is shown is
+        // what a sentence made anew shows.
+        const s = createTemporaryObject(made, test, { text: "Centre at {7 1/4}, mark it", width: 200 });
+        const before = tokensOf(s);
+        for (const at of ["{12 15/16},", "{100},", "here,", "{3 1/2},"]) {
+            s.text = "Centre at " + at + " mark it";
+            const fresh = tokensOf(createTemporaryObject(made, test, { text: s.text, width: 200 }));
+            compare(tokensOf(s).length, fresh.length);
+            for (let i = 0; i < fresh.length; ++i) {
+                verify(tokensOf(s)[i] === before[i], "token " + i);
+                fuzzyCompare(before[i].x, fresh[i].x, 0.1, at + " " + i);
+                fuzzyCompare(before[i].y, fresh[i].y, 0.1, at + " " + i);
+                fuzzyCompare(before[i].implicitWidth, fresh[i].implicitWidth, 0.1, at + " " + i);
+            }
+        }
+    }
     function test_alignment() {
         const s = createTemporaryObject(made, test, { text: "{7} in", width: 300, horizontalAlignment: Text.AlignRight });
         const last = tokensOf(s)[1];
