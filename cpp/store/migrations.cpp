@@ -134,6 +134,14 @@ StoreResult<Done> copyFirst(const Database &database, const QString &backups, in
     return Done{};
 }
 
+/// SQLite leaves the journal of a copy that found no room; beside a later copy of the same name it would
+/// count.
+void clearAway(const QString &copy)
+{
+    for (const char *end : {"", "-journal", "-wal", "-shm"})
+        QFile::remove(copy + QLatin1String(end));
+}
+
 } // namespace
 
 const std::vector<Migration> &allMigrations()
@@ -149,7 +157,7 @@ StoreResult<Done> copyTo(const Database &database, const QString &path)
     if (!madeFolder(QFileInfo(path).absolutePath()))
         return StoreError{StoreCode::CannotOpen, path};
     const QString part = path + QStringLiteral(".part");
-    QFile::remove(part);
+    clearAway(part);
     StoreResult<Done> copied = Done{};
     if (const auto ran = database.run(QStringLiteral("VACUUM INTO ?"), {part}); !ran)
         copied = ran.error();
@@ -159,7 +167,7 @@ StoreResult<Done> copyTo(const Database &database, const QString &path)
     else if (!flushedFile(part) || !namedForGood(part, path))
         copied = StoreError{StoreCode::Disk, path};
     if (!copied)
-        QFile::remove(part);
+        clearAway(part);
     return copied;
 }
 

@@ -51,6 +51,7 @@ private slots:
     }
     void runsOutAtAnyByte();
     void runsOutOnASmallDisk();
+    void aCopyWithoutRoomLeavesNothing();
     void refusesWhatCannotBeFlushed();
     void saysSoWhenNothingCanBeBegun();
 };
@@ -134,6 +135,35 @@ void TestFullDisk::runsOutOnASmallDisk()
     }
     if (mounted)
         QVERIFY(::umount(qPrintable(folder.path())) == 0);
+}
+
+/// A copy of the store that is refused for want of room leaves nothing beside the name it was to have,
+/// whatever was written of it.
+void TestFullDisk::aCopyWithoutRoomLeavesNothing()
+{
+    QTemporaryDir folder;
+    disk_watch(qPrintable(folder.path()));
+    auto store = opened(folder.path());
+    store.reset();
+    // More than SQLite keeps in memory: the copy is written before it is whole.
+    ask(storeFile(folder.path()), u"INSERT INTO settings WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT "
+                                  "i + 1 FROM n WHERE i < 60) SELECT i, hex(zeroblob(50000)) FROM n"_qs);
+    store = opened(folder.path());
+    QVERIFY(QDir(folder.path()).mkpath(u"out"_qs));
+    const QString copy = folder.filePath(u"out/copy.sqlite"_qs);
+    int refused = 0;
+    for (long long room = 0;; room += 200'003) {
+        disk_room(room);
+        const auto done = store->backupTo(copy);
+        disk_room(-1);
+        if (done)
+            break;
+        ++refused;
+        const QStringList left = strayIn(folder.path(), {});
+        QVERIFY2(left.isEmpty(), qPrintable(u"room for %1: %2"_qs.arg(room).arg(left.join(u' '))));
+    }
+    QVERIFY2(refused > 20, qPrintable(QString::number(refused)));
+    QCOMPARE(strayIn(folder.path(), {}), QStringList{u"out/copy.sqlite"_qs});
 }
 
 void TestFullDisk::refusesWhatCannotBeFlushed()

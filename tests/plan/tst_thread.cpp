@@ -4,11 +4,13 @@
 // outside, the consumption formula of lockstitch type 301 re-derived stitch by stitch.
 #include "plan/thread.h"
 
+#include "plan/hours.h"
 #include "planhelp.h"
 
 #include "plan/onstrip.h"
 
 #include <cmath>
+#include <random>
 
 using namespace matside;
 using planhelp::in;
@@ -19,6 +21,8 @@ private slots:
     void workedBlockOfTheNotes();
     void formulaIsTheSumOfItsStitches();
     void minutesOfTheNotes();
+    void theClockOfABlockIsRun();
+    void theHoursOfAPieceAreWalked();
     void ownAveragesCountFromThreeBlocks();
     void newBobbinsTellWhatABobbinServes();
     void stopsBeginWithStipplingAndEndWithTheOutline();
@@ -69,12 +73,77 @@ void ThreadForecast::formulaIsTheSumOfItsStitches()
     QVERIFY(std::fabs(use.all.asMm() - sum) < 0.1);
 }
 
-// F20 | hand-worked case only | one maker's minutes, added by hand; no source from outside was found
+// The minutes themselves are one maker's: common practice, no published source.
 void ThreadForecast::minutesOfTheNotes()
 {
     QCOMPARE(minuteTenths(2093, 600, 4, 3, true), 184);
     // Off the machine: hoop 3 + 4.36 + 4 × 0.5 + 3 = 12.4.
     QCOMPARE(minuteTenths(2093, 600, 4, 3, false), 124);
+}
+
+// F20 | independent derivation | a clock run stitch by stitch and stop by stop at the machine
+void ThreadForecast::theClockOfABlockIsRun()
+{
+    std::mt19937 random(20);
+    for (int block = 0; block < 200; ++block) {
+        const int stitches = static_cast<int>(random() % 6000);
+        const int speed = 300 + static_cast<int>(random() % 900);
+        const int patches = static_cast<int>(random() % 7);
+        const int changes = static_cast<int>(random() % 5);
+        for (const bool atTheStop : {true, false}) {
+            double seconds = 180;
+            for (int stitch = 0; stitch < stitches; ++stitch)
+                seconds += 60.0 / (speed * 0.8); // it starts, stops and turns: four fifths of its speed
+            for (int patch = 0; patch < patches; ++patch)
+                seconds += atTheStop ? 30 + 90 : 30;
+            for (int change = 0; change < changes; ++change)
+                seconds += 60;
+            const auto told = minuteTenths(stitches, speed, patches, changes, atTheStop);
+            QVERIFY2(std::fabs(static_cast<double>(told) - seconds / 6) < 0.5001,
+                     qPrintable(QStringLiteral("%1 stitches at %2: %3").arg(stitches).arg(speed).arg(told)));
+        }
+    }
+}
+
+// F20 | independent derivation | the piece sewn row by row, its longs and its edge walked eighth by eighth of
+// an
+//    | inch
+void ThreadForecast::theHoursOfAPieceAreWalked()
+{
+    std::mt19937 random(21);
+    for (int piece = 0; piece < 30; ++piece) {
+        const int columns = 1 + static_cast<int>(random() % 6), rows = 1 + static_cast<int>(random() % 5);
+        Project project = planhelp::piece(columns, rows, in(6), planhelp::hoopP(), in(40, 1, 2));
+        project.blocks.spare = static_cast<std::int64_t>(random() % 3);
+        project.edge.sewn = piece % 2 == 0 ? Sewn::Hand : Sewn::Machine;
+        const Plan planned = plan(project);
+        const auto walked = [](Length way, double minutesAFoot) {
+            double minutes = 0;
+            for (Length at; at < way; at = at + in(0, 1, 8))
+                minutes += minutesAFoot * std::min((way - at).asInches(), 0.125) / 12;
+            return minutes;
+        };
+        double joining = 0, trimming = 0;
+        for (int row = 0; row < rows; ++row) {
+            for (int column = 0; column < columns; ++column) {
+                trimming += 3;
+                joining += column > 0 ? 9 : 0;
+            }
+            joining += row > 0 ? walked(planned.sashing.longLength, 2.5) + 5 : 0;
+        }
+        trimming += 3 * static_cast<double>(project.blocks.spare);
+        double edging = 0;
+        for (const Length side : {planned.size.finished.along, planned.size.finished.across})
+            edging += 2 * walked(side, project.edge.sewn == Sewn::Hand ? 18 : 7.2);
+        const Hours hours = hoursFor(project, planned);
+        QVERIFY(planned.binding.has_value());
+        QCOMPARE(static_cast<double>(hours.trimming) / 10, trimming);
+        // Each long is rounded to a tenth by itself, the edge once.
+        QVERIFY(std::fabs(static_cast<double>(hours.joining) / 10 - joining) < 0.0501 * rows);
+        QVERIFY(std::fabs(static_cast<double>(hours.edging) / 10 - edging) < 0.0501);
+        QCOMPARE(hours.machine,
+                 forecastOf(project, planned).minuteTenths * (columns * rows + project.blocks.spare));
+    }
 }
 
 void ThreadForecast::ownAveragesCountFromThreeBlocks()
