@@ -36,6 +36,19 @@
     </message>
 </context>
 <context>
+    <name>BattingSheet</name>
+    <message>
+        <source>Add this size</source>
+        <extracomment>adds the size of a package of batting to those held against the roll</extracomment>
+        <translation>Diese Größe hinzufügen</translation>
+    </message>
+    <message>
+        <source>Forget the sizes</source>
+        <extracomment>takes all sizes of packages off the list</extracomment>
+        <translation>Größen vergessen</translation>
+    </message>
+</context>
+<context>
     <name>BindingSection</name>
     <message>
         <source>seam</source>
@@ -368,9 +381,9 @@
 <context>
     <name>FiguresColumn</name>
     <message>
-        <source>On dots: not tried yet.</source>
+        <source>Over dots: your trial may still change it.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Auf Punkten: noch nicht erprobt.</translation>
+        <translation>Über Punkten: Die Probe kann es noch ändern.</translation>
     </message>
 </context>
 <context>
@@ -2768,6 +2781,10 @@ Schnittkante</translation>
         <source>Seam %1.</source>
         <translation>Naht %1.</translation>
     </message>
+    <message>
+        <source>One is to practise the join with.</source>
+        <translation>Einer ist zum Üben der Verbindung.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfPage</name>
@@ -2815,6 +2832,11 @@ Schnittkante</translation>
         <source>Cloth you have</source>
         <translation>Vorhandener Stoff</translation>
     </message>
+    <message>
+        <source>Batting: roll or package</source>
+        <extracomment>batting bought cut from the roll, or ready cut in packages</extracomment>
+        <translation>Vlies: Rolle oder Paket</translation>
+    </message>
 </context>
 <context>
     <name>ShopPage</name>
@@ -2833,10 +2855,6 @@ Schnittkante</translation>
     <message>
         <source>not bought yet</source>
         <translation>noch nicht gekauft</translation>
-    </message>
-    <message>
-        <source>{%1} %2</source>
-        <translation>{%1} %2</translation>
     </message>
     <message>
         <source>Costs %1.</source>
@@ -5748,6 +5766,55 @@ Schnittkante</translation>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
         <translation>Stecknadeln heraus, bevor die Nadel kommt. Kabel, Haare und Ärmel fern.</translation>
     </message>
+    <message>
+        <source>a leaf adds</source>
+        <extracomment>a leaf is the board laid into a table to lengthen it</extracomment>
+        <translation>eine Einlegeplatte verlängert um</translation>
+    </message>
+    <message>
+        <source>fitted with the leaf</source>
+        <translation>angepasst, Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>herausgenommen</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>eingelegt</translation>
+    </message>
+    <message>
+        <source>batting’s packages changed</source>
+        <translation>Vliespakete geändert</translation>
+    </message>
+    <message>
+        <source>table showing, leaf in</source>
+        <translation>Tisch sichtbar, mit Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>leaf in: at the corner</source>
+        <translation>mit Einlegeplatte: an der Ecke</translation>
+    </message>
+    <message>
+        <source>table showing, leaf out</source>
+        <translation>Tisch sichtbar, ohne Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>leaf out: at the corner</source>
+        <translation>ohne Einlegeplatte: an der Ecke</translation>
+    </message>
+    <message>
+        <source>With the leaf in, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
+        <translation>Mit Einlegeplatte hängen die Enden nur %1 über und stehen steif ab; ab %2 fallen sie gut.</translation>
+    </message>
+    <message>
+        <source>With the leaf out, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
+        <translation>Ohne Einlegeplatte hängen die Enden nur %1 über und stehen steif ab; ab %2 fallen sie gut.</translation>
+    </message>
+    <message>
+        <source>Strips lie side by side: cut across first, then each to its length.</source>
+        <translation>Streifen liegen nebeneinander: erst quer schneiden, dann jeden auf seine Länge.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5860,6 +5927,141 @@ Schnittkante</translation>
     <message>
         <source>All of it lies ready. Close Matside and open it again: then it is on the shelf.</source>
         <translation>Alles liegt bereit. Matside schließen und wieder öffnen: Dann liegt es im Regal.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::BattingModel</name>
+    <message>
+        <source>from the roll</source>
+        <extracomment>batting is bought so</extracomment>
+        <translation>von der Rolle</translation>
+    </message>
+    <message>
+        <source>1 package</source>
+        <translation>1 Paket</translation>
+    </message>
+    <message>
+        <source>%1 packages</source>
+        <translation>%1 Pakete</translation>
+    </message>
+    <message>
+        <source>the roll’s usable width</source>
+        <translation>nutzbare Breite der Rolle</translation>
+    </message>
+    <message>
+        <source>a package of</source>
+        <translation>ein Paket von</translation>
+    </message>
+    <message>
+        <source>one side of it</source>
+        <translation>eine Seite</translation>
+    </message>
+    <message>
+        <source>its other side</source>
+        <translation>andere Seite</translation>
+    </message>
+    <message>
+        <source>price of a package</source>
+        <translation>Preis eines Pakets</translation>
+    </message>
+    <message>
+        <source>Proven least.</source>
+        <translation>Nachweislich am wenigsten.</translation>
+    </message>
+    <message>
+        <source>The least found; no proof.</source>
+        <translation>Das Wenigste, das gefunden wurde; kein Nachweis.</translation>
+    </message>
+    <message>
+        <source>Waste %1 %.</source>
+        <translation>Abfall %1 %.</translation>
+    </message>
+    <message>
+        <source>Costs %1.</source>
+        <translation>Kostet %1.</translation>
+    </message>
+    <message>
+        <source>From the roll: {%1} of %2</source>
+        <extracomment>%1 &quot;2 3/8 yd&quot;, %2 the roll&apos;s width</extracomment>
+        <translation>Von der Rolle: {%1} von %2</translation>
+    </message>
+    <message>
+        <source>Too small for a hoop strip of %1.</source>
+        <translation>Zu klein für einen Stickstreifen von %1.</translation>
+    </message>
+    <message>
+        <source>1 strip from each.</source>
+        <translation>1 Streifen aus jedem.</translation>
+    </message>
+    <message>
+        <source>%1 strips from each.</source>
+        <translation>%1 Streifen aus jedem.</translation>
+    </message>
+    <message>
+        <source>No way of cutting needs fewer.</source>
+        <translation>Kein Zuschnitt braucht weniger.</translation>
+    </message>
+    <message>
+        <source>1 package of %1</source>
+        <extracomment>%1 a number, %2 &quot;45 in × 60 in&quot;</extracomment>
+        <translation>1 Paket von %1</translation>
+    </message>
+    <message>
+        <source>%1 packages of %2</source>
+        <translation>%1 Pakete von %2</translation>
+    </message>
+    <message>
+        <source>The batting is bought or begun: it stays as it is.</source>
+        <translation>Das Vlies ist gekauft oder begonnen: Es bleibt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
+        <extracomment>%1 how many, %2 and %3 a strip&apos;s two sides</extracomment>
+        <translation>%1 Stickstreifen von %2 × %3 sind zu schneiden.</translation>
+    </message>
+    <message>
+        <source>Add a package size to hold it against the roll.</source>
+        <translation>Eine Paketgröße hinzufügen, um sie mit der Rolle zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>The package wastes less than the roll.</source>
+        <translation>Das Paket lässt weniger Abfall als die Rolle.</translation>
+    </message>
+    <message>
+        <source>The roll wastes least.</source>
+        <translation>Die Rolle lässt am wenigsten Abfall.</translation>
+    </message>
+    <message>
+        <source>List the batting at Fit first.</source>
+        <translation>Das Vlies zuerst unter Planen eintragen.</translation>
+    </message>
+    <message>
+        <source>The batting is bought or begun. Take the tick away first.</source>
+        <translation>Das Vlies ist gekauft oder begonnen. Zuerst den Haken wegnehmen.</translation>
+    </message>
+    <message>
+        <source>%1 sizes at most.</source>
+        <translation>Höchstens %1 Größen.</translation>
+    </message>
+    <message>
+        <source>This size is on the list.</source>
+        <translation>Diese Größe steht schon in der Liste.</translation>
+    </message>
+    <message>
+        <source>An amount with two decimals at most.</source>
+        <translation>Ein Betrag mit höchstens zwei Dezimalstellen.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation>Zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>A strip is larger than this package.</source>
+        <translation>Ein Streifen ist größer als dieses Paket.</translation>
+    </message>
+    <message>
+        <source>More than %1 pieces are not laid out one by one: take a larger package, or the roll.</source>
+        <translation>Mehr als %1 Teile werden nicht einzeln ausgelegt: ein größeres Paket oder die Rolle nehmen.</translation>
     </message>
 </context>
 <context>
@@ -6856,6 +7058,11 @@ Schnittkante</translation>
         <source>Some are under eighteen: an adult at each cutting place, at each machine and each iron.</source>
         <translation>Manche sind unter achtzehn: ein Erwachsener an jedem Schneideplatz, jeder Maschine und jedem Bügeleisen.</translation>
     </message>
+    <message>
+        <source>%1 in each kit, one of them to practise with</source>
+        <extracomment>one of these sashing strips is for practising the join</extracomment>
+        <translation>%1 je Satz, einer davon zum Üben</translation>
+    </message>
 </context>
 <context>
     <name>matside::Merging</name>
@@ -6960,10 +7167,6 @@ Schnittkante</translation>
         <translation>Das lässt sich hier nicht ändern.</translation>
     </message>
     <message>
-        <source>cloth cut off, at its price</source>
-        <translation>abgeschnittener Stoff, zu seinem Preis</translation>
-    </message>
-    <message>
         <source>thread, web, needles</source>
         <translation>Garn, Klebevlies, Nadeln</translation>
     </message>
@@ -7038,6 +7241,15 @@ Schnittkante</translation>
     <message>
         <source>if you ask</source>
         <translation>wenn verlangt wird</translation>
+    </message>
+    <message>
+        <source>cloth the piece uses, at its price</source>
+        <translation>Stoff, den das Stück verbraucht, zu seinem Preis</translation>
+    </message>
+    <message>
+        <source>This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold by the step; what is left over stays yours.</source>
+        <extracomment>%1 and %2 are amounts of money</extracomment>
+        <translation>Gerechnet ist der verbrauchte Stoff, %1. Die Einkaufsliste kostet %2, weil Stoff in Schritten verkauft wird; der Rest bleibt erhalten.</translation>
     </message>
 </context>
 <context>
@@ -7224,11 +7436,6 @@ Schnittkante</translation>
         <translation>%1 Nadeln</translation>
     </message>
     <message>
-        <source>For %1 about %2 m of thread, %3 wound, %4.</source>
-        <extracomment>%1 &quot;9 blocks&quot;, %2 metres, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
-        <translation>Für %1 etwa %2 m Garn, %3 gespult, %4.</translation>
-    </message>
-    <message>
         <source>1 block</source>
         <translation>1 Block</translation>
     </message>
@@ -7243,6 +7450,42 @@ Schnittkante</translation>
     <message>
         <source>%1 bobbins</source>
         <translation>%1 Spulen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 × %3</source>
+        <extracomment>so many packages of batting, and their two sides: &quot;2 of 45 in × 60 in&quot;</extracomment>
+        <translation>%1 von %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 yd</source>
+        <extracomment>so much thread, in yards or metres</extracomment>
+        <translation>%1 Yard</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>from the packages: %1</source>
+        <translation>aus den Paketen: %1</translation>
+    </message>
+    <message>
+        <source>%1 left over</source>
+        <extracomment>so much of the cloth&apos;s length is not used</extracomment>
+        <translation>%1 bleiben übrig</translation>
+    </message>
+    <message>
+        <source>The packages yield all of it: nothing from the roll.</source>
+        <translation>Die Pakete reichen für alles: nichts von der Rolle.</translation>
+    </message>
+    <message>
+        <source>So many pieces are laid out row by row: no least length is proved.</source>
+        <translation>So viele Teile werden Reihe für Reihe ausgelegt: Eine kleinste Länge ist nicht bewiesen.</translation>
+    </message>
+    <message>
+        <source>For %1 about %2 of thread, %3 wound, %4.</source>
+        <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
+        <translation>Für %1 etwa %2 Garn, %3 gespult, %4.</translation>
     </message>
 </context>
 <context>
@@ -7421,10 +7664,6 @@ Schnittkante</translation>
         <translation>mindestens %1 breit zwischen den Webkanten</translation>
     </message>
     <message>
-        <source>%1 m of thread</source>
-        <translation>%1 m Garn</translation>
-    </message>
-    <message>
         <source>for 1 bobbin and the top</source>
         <translation>für 1 Spule und das Obergarn</translation>
     </message>
@@ -7447,6 +7686,10 @@ Schnittkante</translation>
     <message>
         <source>%1 things to find</source>
         <translation>Noch %1 zu finden</translation>
+    </message>
+    <message>
+        <source>%1 of thread</source>
+        <translation>%1 Garn</translation>
     </message>
 </context>
 <context>
@@ -7663,6 +7906,36 @@ Schnittkante</translation>
     <message>
         <source>blocks at most</source>
         <translation>Blöcke, höchstens</translation>
+    </message>
+    <message>
+        <source>leaf in: %1 at the ends</source>
+        <translation>mit Einlegeplatte: %1 an den Enden</translation>
+    </message>
+    <message>
+        <source>leaf out: %1 at the ends</source>
+        <extracomment>the table&apos;s leaf is out; %1 = &quot;12 in bare&quot; or &quot;3 in over&quot;</extracomment>
+        <translation>ohne Einlegeplatte: %1 an den Enden</translation>
+    </message>
+    <message>
+        <source>leaf in</source>
+        <translation>mit Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>leaf out</source>
+        <translation>ohne Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>the leaf</source>
+        <extracomment>the board laid into a table to lengthen it</extracomment>
+        <translation>die Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>herausgenommen</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>eingelegt</translation>
     </message>
 </context>
 </TS>

@@ -36,6 +36,19 @@
     </message>
 </context>
 <context>
+    <name>BattingSheet</name>
+    <message>
+        <source>Add this size</source>
+        <extracomment>adds the size of a package of batting to those held against the roll</extracomment>
+        <translation>Añadir este tamaño</translation>
+    </message>
+    <message>
+        <source>Forget the sizes</source>
+        <extracomment>takes all sizes of packages off the list</extracomment>
+        <translation>Olvidar los tamaños</translation>
+    </message>
+</context>
+<context>
     <name>BindingSection</name>
     <message>
         <source>seam</source>
@@ -368,9 +381,9 @@
 <context>
     <name>FiguresColumn</name>
     <message>
-        <source>On dots: not tried yet.</source>
+        <source>Over dots: your trial may still change it.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Sobre puntos: sin probar.</translation>
+        <translation>Sobre puntos: la prueba aún puede cambiarlo.</translation>
     </message>
 </context>
 <context>
@@ -2768,6 +2781,10 @@ borde cortado</translation>
         <source>Seam %1.</source>
         <translation>Costura %1.</translation>
     </message>
+    <message>
+        <source>One is to practise the join with.</source>
+        <translation>Una es para practicar la unión.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfPage</name>
@@ -2815,6 +2832,11 @@ borde cortado</translation>
         <source>Cloth you have</source>
         <translation>Tela que ya hay</translation>
     </message>
+    <message>
+        <source>Batting: roll or package</source>
+        <extracomment>batting bought cut from the roll, or ready cut in packages</extracomment>
+        <translation>Guata: rollo o paquete</translation>
+    </message>
 </context>
 <context>
     <name>ShopPage</name>
@@ -2833,10 +2855,6 @@ borde cortado</translation>
     <message>
         <source>not bought yet</source>
         <translation>sin comprar</translation>
-    </message>
-    <message>
-        <source>{%1} %2</source>
-        <translation>{%1} %2</translation>
     </message>
     <message>
         <source>Costs %1.</source>
@@ -5748,6 +5766,55 @@ borde cortado</translation>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
         <translation>Los alfileres fuera antes de la aguja. Cable, pelo y mangas apartados.</translation>
     </message>
+    <message>
+        <source>a leaf adds</source>
+        <extracomment>a leaf is the board laid into a table to lengthen it</extracomment>
+        <translation>una extensión añade</translation>
+    </message>
+    <message>
+        <source>fitted with the leaf</source>
+        <translation>ajustada, extensión</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>quitada</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>puesta</translation>
+    </message>
+    <message>
+        <source>batting’s packages changed</source>
+        <translation>paquetes de guata cambiados</translation>
+    </message>
+    <message>
+        <source>table showing, leaf in</source>
+        <translation>mesa a la vista, con extensión</translation>
+    </message>
+    <message>
+        <source>leaf in: at the corner</source>
+        <translation>con extensión: en la esquina</translation>
+    </message>
+    <message>
+        <source>table showing, leaf out</source>
+        <translation>mesa a la vista, sin extensión</translation>
+    </message>
+    <message>
+        <source>leaf out: at the corner</source>
+        <translation>sin extensión: en la esquina</translation>
+    </message>
+    <message>
+        <source>With the leaf in, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
+        <translation>Con la extensión, los extremos cuelgan solo %1 y quedarán tiesos; caen bien desde %2.</translation>
+    </message>
+    <message>
+        <source>With the leaf out, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
+        <translation>Sin la extensión, los extremos cuelgan solo %1 y quedarán tiesos; caen bien desde %2.</translation>
+    </message>
+    <message>
+        <source>Strips lie side by side: cut across first, then each to its length.</source>
+        <translation>Las tiras van lado a lado: cortar primero a lo ancho y luego cada una a su largo.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5860,6 +5927,141 @@ borde cortado</translation>
     <message>
         <source>All of it lies ready. Close Matside and open it again: then it is on the shelf.</source>
         <translation>Todo está listo. Cerrar Matside y abrirlo de nuevo: entonces estará en el estante.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::BattingModel</name>
+    <message>
+        <source>from the roll</source>
+        <extracomment>batting is bought so</extracomment>
+        <translation>del rollo</translation>
+    </message>
+    <message>
+        <source>1 package</source>
+        <translation>1 paquete</translation>
+    </message>
+    <message>
+        <source>%1 packages</source>
+        <translation>%1 paquetes</translation>
+    </message>
+    <message>
+        <source>the roll’s usable width</source>
+        <translation>ancho útil del rollo</translation>
+    </message>
+    <message>
+        <source>a package of</source>
+        <translation>un paquete de</translation>
+    </message>
+    <message>
+        <source>one side of it</source>
+        <translation>un lado</translation>
+    </message>
+    <message>
+        <source>its other side</source>
+        <translation>el otro lado</translation>
+    </message>
+    <message>
+        <source>price of a package</source>
+        <translation>precio del paquete</translation>
+    </message>
+    <message>
+        <source>Proven least.</source>
+        <translation>Mínimo probado.</translation>
+    </message>
+    <message>
+        <source>The least found; no proof.</source>
+        <translation>Lo mínimo encontrado; sin prueba.</translation>
+    </message>
+    <message>
+        <source>Waste %1 %.</source>
+        <translation>Desperdicio %1 %.</translation>
+    </message>
+    <message>
+        <source>Costs %1.</source>
+        <translation>Cuesta %1.</translation>
+    </message>
+    <message>
+        <source>From the roll: {%1} of %2</source>
+        <extracomment>%1 &quot;2 3/8 yd&quot;, %2 the roll&apos;s width</extracomment>
+        <translation>Del rollo: {%1} de %2</translation>
+    </message>
+    <message>
+        <source>Too small for a hoop strip of %1.</source>
+        <translation>Demasiado pequeño para una tira de bordado de %1.</translation>
+    </message>
+    <message>
+        <source>1 strip from each.</source>
+        <translation>1 tira de cada uno.</translation>
+    </message>
+    <message>
+        <source>%1 strips from each.</source>
+        <translation>%1 tiras de cada uno.</translation>
+    </message>
+    <message>
+        <source>No way of cutting needs fewer.</source>
+        <translation>Ningún modo de cortar necesita menos.</translation>
+    </message>
+    <message>
+        <source>1 package of %1</source>
+        <extracomment>%1 a number, %2 &quot;45 in × 60 in&quot;</extracomment>
+        <translation>1 paquete de %1</translation>
+    </message>
+    <message>
+        <source>%1 packages of %2</source>
+        <translation>%1 paquetes de %2</translation>
+    </message>
+    <message>
+        <source>The batting is bought or begun: it stays as it is.</source>
+        <translation>La guata está comprada o empezada: se queda como está.</translation>
+    </message>
+    <message>
+        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
+        <extracomment>%1 how many, %2 and %3 a strip&apos;s two sides</extracomment>
+        <translation>Hay que cortar %1 tiras de bordado de %2 × %3.</translation>
+    </message>
+    <message>
+        <source>Add a package size to hold it against the roll.</source>
+        <translation>Añadir un tamaño de paquete para compararlo con el rollo.</translation>
+    </message>
+    <message>
+        <source>The package wastes less than the roll.</source>
+        <translation>El paquete desperdicia menos que el rollo.</translation>
+    </message>
+    <message>
+        <source>The roll wastes least.</source>
+        <translation>El rollo es lo que menos desperdicia.</translation>
+    </message>
+    <message>
+        <source>List the batting at Fit first.</source>
+        <translation>Anotar primero la guata en Planear.</translation>
+    </message>
+    <message>
+        <source>The batting is bought or begun. Take the tick away first.</source>
+        <translation>La guata está comprada o empezada. Quitar antes la marca.</translation>
+    </message>
+    <message>
+        <source>%1 sizes at most.</source>
+        <translation>%1 tamaños como mucho.</translation>
+    </message>
+    <message>
+        <source>This size is on the list.</source>
+        <translation>Este tamaño ya está en la lista.</translation>
+    </message>
+    <message>
+        <source>An amount with two decimals at most.</source>
+        <translation>Un importe con dos decimales como mucho.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation>Entre %1 y %2.</translation>
+    </message>
+    <message>
+        <source>A strip is larger than this package.</source>
+        <translation>Una tira es mayor que este paquete.</translation>
+    </message>
+    <message>
+        <source>More than %1 pieces are not laid out one by one: take a larger package, or the roll.</source>
+        <translation>Más de %1 trozos no se colocan uno a uno: tomar un paquete mayor o el rollo.</translation>
     </message>
 </context>
 <context>
@@ -6856,6 +7058,11 @@ borde cortado</translation>
         <source>Some are under eighteen: an adult at each cutting place, at each machine and each iron.</source>
         <translation>Hay menores de dieciocho: un adulto en cada puesto de corte, en cada máquina y en cada plancha.</translation>
     </message>
+    <message>
+        <source>%1 in each kit, one of them to practise with</source>
+        <extracomment>one of these sashing strips is for practising the join</extracomment>
+        <translation>%1 en cada juego, una de ellas para practicar</translation>
+    </message>
 </context>
 <context>
     <name>matside::Merging</name>
@@ -6960,10 +7167,6 @@ borde cortado</translation>
         <translation>Esto no se puede cambiar aquí.</translation>
     </message>
     <message>
-        <source>cloth cut off, at its price</source>
-        <translation>tela cortada, a su precio</translation>
-    </message>
-    <message>
         <source>thread, web, needles</source>
         <translation>hilo, entretela termoadhesiva, agujas</translation>
     </message>
@@ -7038,6 +7241,15 @@ borde cortado</translation>
     <message>
         <source>if you ask</source>
         <translation>si se pide</translation>
+    </message>
+    <message>
+        <source>cloth the piece uses, at its price</source>
+        <translation>tela que gasta la pieza, a su precio</translation>
+    </message>
+    <message>
+        <source>This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold by the step; what is left over stays yours.</source>
+        <extracomment>%1 and %2 are amounts of money</extracomment>
+        <translation>Aquí se cuenta la tela usada, %1. La lista de la compra cuesta %2, porque la tela se vende por tramos; lo que sobra queda guardado.</translation>
     </message>
 </context>
 <context>
@@ -7224,11 +7436,6 @@ borde cortado</translation>
         <translation>%1 agujas</translation>
     </message>
     <message>
-        <source>For %1 about %2 m of thread, %3 wound, %4.</source>
-        <extracomment>%1 &quot;9 blocks&quot;, %2 metres, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
-        <translation>Para %1, unos %2 m de hilo, %3 devanadas, %4.</translation>
-    </message>
-    <message>
         <source>1 block</source>
         <translation>1 bloque</translation>
     </message>
@@ -7243,6 +7450,42 @@ borde cortado</translation>
     <message>
         <source>%1 bobbins</source>
         <translation>%1 canillas</translation>
+    </message>
+    <message>
+        <source>%1 of %2 × %3</source>
+        <extracomment>so many packages of batting, and their two sides: &quot;2 of 45 in × 60 in&quot;</extracomment>
+        <translation>%1 de %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 yd</source>
+        <extracomment>so much thread, in yards or metres</extracomment>
+        <translation>%1 yardas</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>from the packages: %1</source>
+        <translation>de los paquetes: %1</translation>
+    </message>
+    <message>
+        <source>%1 left over</source>
+        <extracomment>so much of the cloth&apos;s length is not used</extracomment>
+        <translation>sobran %1</translation>
+    </message>
+    <message>
+        <source>The packages yield all of it: nothing from the roll.</source>
+        <translation>Los paquetes alcanzan para todo: nada del rollo.</translation>
+    </message>
+    <message>
+        <source>So many pieces are laid out row by row: no least length is proved.</source>
+        <translation>Tantos trozos se colocan fila por fila: no se prueba ningún largo mínimo.</translation>
+    </message>
+    <message>
+        <source>For %1 about %2 of thread, %3 wound, %4.</source>
+        <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
+        <translation>Para %1, unos %2 de hilo, %3 devanadas, %4.</translation>
     </message>
 </context>
 <context>
@@ -7421,10 +7664,6 @@ borde cortado</translation>
         <translation>al menos %1 de ancho entre orillos</translation>
     </message>
     <message>
-        <source>%1 m of thread</source>
-        <translation>%1 m de hilo</translation>
-    </message>
-    <message>
         <source>for 1 bobbin and the top</source>
         <translation>para 1 canilla y el hilo superior</translation>
     </message>
@@ -7447,6 +7686,10 @@ borde cortado</translation>
     <message>
         <source>%1 things to find</source>
         <translation>Quedan %1 por encontrar</translation>
+    </message>
+    <message>
+        <source>%1 of thread</source>
+        <translation>%1 de hilo</translation>
     </message>
 </context>
 <context>
@@ -7663,6 +7906,36 @@ borde cortado</translation>
     <message>
         <source>blocks at most</source>
         <translation>bloques, como mucho</translation>
+    </message>
+    <message>
+        <source>leaf in: %1 at the ends</source>
+        <translation>con extensión: %1 en los extremos</translation>
+    </message>
+    <message>
+        <source>leaf out: %1 at the ends</source>
+        <extracomment>the table&apos;s leaf is out; %1 = &quot;12 in bare&quot; or &quot;3 in over&quot;</extracomment>
+        <translation>sin extensión: %1 en los extremos</translation>
+    </message>
+    <message>
+        <source>leaf in</source>
+        <translation>con extensión</translation>
+    </message>
+    <message>
+        <source>leaf out</source>
+        <translation>sin extensión</translation>
+    </message>
+    <message>
+        <source>the leaf</source>
+        <extracomment>the board laid into a table to lengthen it</extracomment>
+        <translation>la extensión</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>quitada</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>puesta</translation>
     </message>
 </context>
 </TS>

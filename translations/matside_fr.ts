@@ -36,6 +36,19 @@
     </message>
 </context>
 <context>
+    <name>BattingSheet</name>
+    <message>
+        <source>Add this size</source>
+        <extracomment>adds the size of a package of batting to those held against the roll</extracomment>
+        <translation>Ajouter cette taille</translation>
+    </message>
+    <message>
+        <source>Forget the sizes</source>
+        <extracomment>takes all sizes of packages off the list</extracomment>
+        <translation>Oublier les tailles</translation>
+    </message>
+</context>
+<context>
     <name>BindingSection</name>
     <message>
         <source>seam</source>
@@ -368,9 +381,9 @@
 <context>
     <name>FiguresColumn</name>
     <message>
-        <source>On dots: not tried yet.</source>
+        <source>Over dots: your trial may still change it.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Sur pointillé&#x202f;: pas encore essayé.</translation>
+        <translation>Sur pointillé : l’essai peut encore le changer.</translation>
     </message>
 </context>
 <context>
@@ -2768,6 +2781,10 @@ bord coupé</translation>
         <source>Seam %1.</source>
         <translation>Couture %1.</translation>
     </message>
+    <message>
+        <source>One is to practise the join with.</source>
+        <translation>Une sert à s’exercer à l’assemblage.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfPage</name>
@@ -2815,6 +2832,11 @@ bord coupé</translation>
         <source>Cloth you have</source>
         <translation>Tissu disponible</translation>
     </message>
+    <message>
+        <source>Batting: roll or package</source>
+        <extracomment>batting bought cut from the roll, or ready cut in packages</extracomment>
+        <translation>Molleton : rouleau ou paquet</translation>
+    </message>
 </context>
 <context>
     <name>ShopPage</name>
@@ -2833,10 +2855,6 @@ bord coupé</translation>
     <message>
         <source>not bought yet</source>
         <translation>pas encore acheté</translation>
-    </message>
-    <message>
-        <source>{%1} %2</source>
-        <translation>{%1} %2</translation>
     </message>
     <message>
         <source>Costs %1.</source>
@@ -5748,6 +5766,55 @@ bord coupé</translation>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
         <translation>Épingles ôtées avant l’aiguille. Cordon, cheveux et manches à l’écart.</translation>
     </message>
+    <message>
+        <source>a leaf adds</source>
+        <extracomment>a leaf is the board laid into a table to lengthen it</extracomment>
+        <translation>une rallonge ajoute</translation>
+    </message>
+    <message>
+        <source>fitted with the leaf</source>
+        <translation>ajusté, rallonge</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>ôtée</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>posée</translation>
+    </message>
+    <message>
+        <source>batting’s packages changed</source>
+        <translation>paquets de molleton changés</translation>
+    </message>
+    <message>
+        <source>table showing, leaf in</source>
+        <translation>table visible, avec rallonge</translation>
+    </message>
+    <message>
+        <source>leaf in: at the corner</source>
+        <translation>avec rallonge : au coin</translation>
+    </message>
+    <message>
+        <source>table showing, leaf out</source>
+        <translation>table visible, sans rallonge</translation>
+    </message>
+    <message>
+        <source>leaf out: at the corner</source>
+        <translation>sans rallonge : au coin</translation>
+    </message>
+    <message>
+        <source>With the leaf in, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
+        <translation>Avec la rallonge, les bouts ne tombent que de %1 et resteront raides ; ils tombent bien à partir de %2.</translation>
+    </message>
+    <message>
+        <source>With the leaf out, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
+        <translation>Sans la rallonge, les bouts ne tombent que de %1 et resteront raides ; ils tombent bien à partir de %2.</translation>
+    </message>
+    <message>
+        <source>Strips lie side by side: cut across first, then each to its length.</source>
+        <translation>Les bandes sont côte à côte : couper d’abord en travers, puis chacune à sa longueur.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -5860,6 +5927,141 @@ bord coupé</translation>
     <message>
         <source>All of it lies ready. Close Matside and open it again: then it is on the shelf.</source>
         <translation>Tout est prêt. Fermer Matside et le rouvrir&#x202f;: tout sera sur l’étagère.</translation>
+    </message>
+</context>
+<context>
+    <name>matside::BattingModel</name>
+    <message>
+        <source>from the roll</source>
+        <extracomment>batting is bought so</extracomment>
+        <translation>au rouleau</translation>
+    </message>
+    <message>
+        <source>1 package</source>
+        <translation>1 paquet</translation>
+    </message>
+    <message>
+        <source>%1 packages</source>
+        <translation>%1 paquets</translation>
+    </message>
+    <message>
+        <source>the roll’s usable width</source>
+        <translation>largeur utile du rouleau</translation>
+    </message>
+    <message>
+        <source>a package of</source>
+        <translation>un paquet de</translation>
+    </message>
+    <message>
+        <source>one side of it</source>
+        <translation>un côté</translation>
+    </message>
+    <message>
+        <source>its other side</source>
+        <translation>autre côté</translation>
+    </message>
+    <message>
+        <source>price of a package</source>
+        <translation>prix du paquet</translation>
+    </message>
+    <message>
+        <source>Proven least.</source>
+        <translation>Minimum prouvé.</translation>
+    </message>
+    <message>
+        <source>The least found; no proof.</source>
+        <translation>Le moins trouvé ; sans preuve.</translation>
+    </message>
+    <message>
+        <source>Waste %1 %.</source>
+        <translation>Perte %1 %.</translation>
+    </message>
+    <message>
+        <source>Costs %1.</source>
+        <translation>Coûte %1.</translation>
+    </message>
+    <message>
+        <source>From the roll: {%1} of %2</source>
+        <extracomment>%1 &quot;2 3/8 yd&quot;, %2 the roll&apos;s width</extracomment>
+        <translation>Au rouleau : {%1} de %2</translation>
+    </message>
+    <message>
+        <source>Too small for a hoop strip of %1.</source>
+        <translation>Trop petit pour une bande à broder de %1.</translation>
+    </message>
+    <message>
+        <source>1 strip from each.</source>
+        <translation>1 bande de chacun.</translation>
+    </message>
+    <message>
+        <source>%1 strips from each.</source>
+        <translation>%1 bandes de chacun.</translation>
+    </message>
+    <message>
+        <source>No way of cutting needs fewer.</source>
+        <translation>Aucune façon de couper n’en demande moins.</translation>
+    </message>
+    <message>
+        <source>1 package of %1</source>
+        <extracomment>%1 a number, %2 &quot;45 in × 60 in&quot;</extracomment>
+        <translation>1 paquet de %1</translation>
+    </message>
+    <message>
+        <source>%1 packages of %2</source>
+        <translation>%1 paquets de %2</translation>
+    </message>
+    <message>
+        <source>The batting is bought or begun: it stays as it is.</source>
+        <translation>Le molleton est acheté ou commencé : il reste tel quel.</translation>
+    </message>
+    <message>
+        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
+        <extracomment>%1 how many, %2 and %3 a strip&apos;s two sides</extracomment>
+        <translation>%1 bandes à broder de %2 × %3 sont à couper.</translation>
+    </message>
+    <message>
+        <source>Add a package size to hold it against the roll.</source>
+        <translation>Ajouter une taille de paquet pour la comparer au rouleau.</translation>
+    </message>
+    <message>
+        <source>The package wastes less than the roll.</source>
+        <translation>Le paquet perd moins que le rouleau.</translation>
+    </message>
+    <message>
+        <source>The roll wastes least.</source>
+        <translation>Le rouleau perd le moins.</translation>
+    </message>
+    <message>
+        <source>List the batting at Fit first.</source>
+        <translation>Inscrire d’abord le molleton sous Prévoir.</translation>
+    </message>
+    <message>
+        <source>The batting is bought or begun. Take the tick away first.</source>
+        <translation>Le molleton est acheté ou commencé. Ôter d’abord la coche.</translation>
+    </message>
+    <message>
+        <source>%1 sizes at most.</source>
+        <translation>%1 tailles au plus.</translation>
+    </message>
+    <message>
+        <source>This size is on the list.</source>
+        <translation>Cette taille est déjà dans la liste.</translation>
+    </message>
+    <message>
+        <source>An amount with two decimals at most.</source>
+        <translation>Un montant avec deux décimales au plus.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2.</source>
+        <translation>Entre %1 et %2.</translation>
+    </message>
+    <message>
+        <source>A strip is larger than this package.</source>
+        <translation>Une bande est plus grande que ce paquet.</translation>
+    </message>
+    <message>
+        <source>More than %1 pieces are not laid out one by one: take a larger package, or the roll.</source>
+        <translation>Au-delà de %1 morceaux, rien n’est disposé un à un : prendre un paquet plus grand, ou le rouleau.</translation>
     </message>
 </context>
 <context>
@@ -6446,11 +6648,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Bobbin: for 1 more block</source>
-        <translation>Canette : encore pour 1 bloc</translation>
+        <translation>Canette&#x202f;: encore pour 1 bloc</translation>
     </message>
     <message>
         <source>Bobbin: for %1 more blocks</source>
-        <translation>Canette : encore pour %1 blocs</translation>
+        <translation>Canette&#x202f;: encore pour %1 blocs</translation>
     </message>
     <message>
         <source>About %1 minutes a block, by your own last blocks</source>
@@ -6856,6 +7058,11 @@ bord coupé</translation>
         <source>Some are under eighteen: an adult at each cutting place, at each machine and each iron.</source>
         <translation>Certains ont moins de dix-huit ans&#x202f;: un adulte à chaque place de coupe, à chaque machine et à chaque fer.</translation>
     </message>
+    <message>
+        <source>%1 in each kit, one of them to practise with</source>
+        <extracomment>one of these sashing strips is for practising the join</extracomment>
+        <translation>%1 par kit, dont une pour s’exercer</translation>
+    </message>
 </context>
 <context>
     <name>matside::Merging</name>
@@ -6960,10 +7167,6 @@ bord coupé</translation>
         <translation>Cela ne peut pas être changé ici.</translation>
     </message>
     <message>
-        <source>cloth cut off, at its price</source>
-        <translation>tissu coupé, à son prix</translation>
-    </message>
-    <message>
         <source>thread, web, needles</source>
         <translation>fil, voile thermocollant, aiguilles</translation>
     </message>
@@ -7038,6 +7241,15 @@ bord coupé</translation>
     <message>
         <source>if you ask</source>
         <translation>si l’on demande</translation>
+    </message>
+    <message>
+        <source>cloth the piece uses, at its price</source>
+        <translation>tissu pris par l’ouvrage, à son prix</translation>
+    </message>
+    <message>
+        <source>This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold by the step; what is left over stays yours.</source>
+        <extracomment>%1 and %2 are amounts of money</extracomment>
+        <translation>Ceci compte le tissu utilisé, %1. La liste d’achats coûte %2, car le tissu se vend par paliers ; le reste est gardé.</translation>
     </message>
 </context>
 <context>
@@ -7133,7 +7345,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is for one maker. Say at the Shop station how many kits a class needs.</source>
-        <translation>Il est pour une personne. Dire sous « Acheter » combien de kits il faut pour un cours.</translation>
+        <translation>Il est pour une personne. Dire sous «&#x202f;Acheter&#x202f;» combien de kits il faut pour un cours.</translation>
     </message>
 </context>
 <context>
@@ -7224,11 +7436,6 @@ bord coupé</translation>
         <translation>%1 aiguilles</translation>
     </message>
     <message>
-        <source>For %1 about %2 m of thread, %3 wound, %4.</source>
-        <extracomment>%1 &quot;9 blocks&quot;, %2 metres, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
-        <translation>Pour %1, environ %2 m de fil, %3 à remplir, %4.</translation>
-    </message>
-    <message>
         <source>1 block</source>
         <translation>1 bloc</translation>
     </message>
@@ -7243,6 +7450,42 @@ bord coupé</translation>
     <message>
         <source>%1 bobbins</source>
         <translation>%1 canettes</translation>
+    </message>
+    <message>
+        <source>%1 of %2 × %3</source>
+        <extracomment>so many packages of batting, and their two sides: &quot;2 of 45 in × 60 in&quot;</extracomment>
+        <translation>%1 de %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 yd</source>
+        <extracomment>so much thread, in yards or metres</extracomment>
+        <translation>%1 yards</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>from the packages: %1</source>
+        <translation>dans les paquets : %1</translation>
+    </message>
+    <message>
+        <source>%1 left over</source>
+        <extracomment>so much of the cloth&apos;s length is not used</extracomment>
+        <translation>il reste %1</translation>
+    </message>
+    <message>
+        <source>The packages yield all of it: nothing from the roll.</source>
+        <translation>Les paquets suffisent à tout : rien au rouleau.</translation>
+    </message>
+    <message>
+        <source>So many pieces are laid out row by row: no least length is proved.</source>
+        <translation>Tant de morceaux sont disposés rangée par rangée : aucune longueur minimale n’est prouvée.</translation>
+    </message>
+    <message>
+        <source>For %1 about %2 of thread, %3 wound, %4.</source>
+        <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
+        <translation>Pour %1, environ %2 de fil, %3 à remplir, %4.</translation>
     </message>
 </context>
 <context>
@@ -7421,10 +7664,6 @@ bord coupé</translation>
         <translation>au moins %1 de large entre les lisières</translation>
     </message>
     <message>
-        <source>%1 m of thread</source>
-        <translation>%1 m de fil</translation>
-    </message>
-    <message>
         <source>for 1 bobbin and the top</source>
         <translation>pour 1 canette et le fil du dessus</translation>
     </message>
@@ -7447,6 +7686,10 @@ bord coupé</translation>
     <message>
         <source>%1 things to find</source>
         <translation>%1 choses à trouver</translation>
+    </message>
+    <message>
+        <source>%1 of thread</source>
+        <translation>%1 de fil</translation>
     </message>
 </context>
 <context>
@@ -7663,6 +7906,36 @@ bord coupé</translation>
     <message>
         <source>blocks at most</source>
         <translation>blocs au plus</translation>
+    </message>
+    <message>
+        <source>leaf in: %1 at the ends</source>
+        <translation>avec rallonge : %1 aux bouts</translation>
+    </message>
+    <message>
+        <source>leaf out: %1 at the ends</source>
+        <extracomment>the table&apos;s leaf is out; %1 = &quot;12 in bare&quot; or &quot;3 in over&quot;</extracomment>
+        <translation>sans rallonge : %1 aux bouts</translation>
+    </message>
+    <message>
+        <source>leaf in</source>
+        <translation>avec rallonge</translation>
+    </message>
+    <message>
+        <source>leaf out</source>
+        <translation>sans rallonge</translation>
+    </message>
+    <message>
+        <source>the leaf</source>
+        <extracomment>the board laid into a table to lengthen it</extracomment>
+        <translation>la rallonge</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>ôtée</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>posée</translation>
     </message>
 </context>
 </TS>
