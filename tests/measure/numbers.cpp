@@ -183,8 +183,9 @@ void cutting(bool brief)
                    100.0 * random.within / random.jobs, "%", 99, "a 60 Hz frame");
         say(turn ? "cuts: random jobs, cloth turned, widest gap" : "cuts: random jobs, one way, widest gap",
             random.widest, "st", 1, "one step of what is sold");
-        std::printf("(%d jobs: %d proved in at most %.0f ms, %d more with 400 000 units, gaps to %d steps then)\n",
-                    random.jobs, random.proved, ms(random.times, 1), random.later, random.left);
+        std::printf(
+            "(%d jobs: %d proved in at most %.0f ms, %d more with 400 000 units, gaps to %d steps then)\n",
+            random.jobs, random.proved, ms(random.times, 1), random.later, random.left);
     }
 }
 
