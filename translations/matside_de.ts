@@ -1201,8 +1201,8 @@
         <translation>Eine um 1/4 in falsch gelesene Seite fällt in vier von fünf Fällen auf, um 3/8 in immer.</translation>
     </message>
     <message>
-        <source>A common size would serve</source>
-        <translation>Ein gemeinsames Maß ginge</translation>
+        <source>A common size</source>
+        <translation>Ein gemeinsames Maß</translation>
     </message>
 </context>
 <context>

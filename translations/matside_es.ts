@@ -1201,8 +1201,8 @@
         <translation>Un lado mal leído por 1/4 in se nota cuatro veces de cinco; por 3/8 in, siempre.</translation>
     </message>
     <message>
-        <source>A common size would serve</source>
-        <translation>Serviría una medida común</translation>
+        <source>A common size</source>
+        <translation>Una medida común</translation>
     </message>
 </context>
 <context>

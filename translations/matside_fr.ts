@@ -1201,8 +1201,8 @@
         <translation>Un côté mal lu de 1/4 in se remarque quatre fois sur cinq, de 3/8 in toujours.</translation>
     </message>
     <message>
-        <source>A common size would serve</source>
-        <translation>Une taille commune irait</translation>
+        <source>A common size</source>
+        <translation>Une taille commune</translation>
     </message>
 </context>
 <context>

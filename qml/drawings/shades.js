@@ -43,11 +43,12 @@ function rect(context, c, colour, x, y, w, h, u) {
 }
 
 function sashings(context, c, face, g, u) {
-    const p = g.piece, cw = p.w / g.columns, ch = p.h / g.rows, wide = Math.max(1, g.sashing);
+    const p = g.piece, wide = Math.max(1, g.sashing);
+    const after = (count, outline) => g.edge + count * outline + (count - 1) * g.sashing;
     for (let i = 1; i < g.columns; ++i)
-        rect(context, c, face.sashing, p.x + i * cw - wide / 2, p.y, wide, p.h, u);
+        rect(context, c, face.sashing, p.x + after(i, g.outlineAlong), p.y, wide, p.h, u);
     for (let j = 1; j < g.rows; ++j)
-        rect(context, c, face.sashing, p.x, p.y + j * ch - wide / 2, p.w, wide, u);
+        rect(context, c, face.sashing, p.x, p.y + after(j, g.outlineAcross), p.w, wide, u);
 }
 
 /** Each block's patches stacked from its foot up, the lowest first, each lying a little on the one beneath. */

@@ -35,8 +35,12 @@ function blockWidth(g) {
 
 /** Fills every block between its stitched sides, grown by so much on each side. */
 function fill(g, context, grown) {
-    for (const b of blocks(g))
-        context.fillRect(b.x - grown, b.y - grown, b.w + 2 * grown, b.h + 2 * grown);
+    const p = g.piece, w = blockWidth(g) + 2 * grown, h = Math.max(1, g.outlineAcross) + 2 * grown;
+    for (let j = 0; j < g.rows; ++j) {
+        const y = p.y + g.edge + j * (g.outlineAcross + g.sashing) - grown;
+        for (let i = 0; i < g.columns; ++i)
+            context.fillRect(p.x + g.edge + i * (g.outlineAlong + g.sashing) - grown, y, w, h);
+    }
 }
 
 /** Each block between its stitched sides, where it really lies, row by row. */

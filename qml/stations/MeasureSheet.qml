@@ -93,7 +93,7 @@ Item {
         anchors.bottomMargin: Theme.gap
         width: parent.width
         height: Theme.control
-        text: qsTr("A common size would serve")
+        text: qsTr("A common size")
         onClicked: list.contentY = list.contentHeight - list.height - common.height - Theme.gap
     }
     CutButton {

@@ -51,17 +51,28 @@ Item {
         bold: true
         text: root.picking ? qsTr("Which block?") : root.answered ? qsTr("Here is what that means") : qsTr("What went wrong?")
     }
-    InlineLength {
+    // A long answer is pushed on a low screen: none of it stands under the targets.
+    Flickable {
         id: answer
         visible: !root.picking && (root.answered || root.error.length > 0)
         y: root.headHeight + Theme.gap
         width: parent.width
-        text: root.answered ? StepModel.lastAnswer : root.error
+        height: root.answered ? Math.max(0, (again.visible ? again.y : close.y) - Theme.gap - y) : told.implicitHeight
+        contentHeight: told.implicitHeight
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        interactive: contentHeight > height + 1
+
+        InlineLength {
+            id: told
+            width: answer.width
+            text: root.answered ? StepModel.lastAnswer : root.error
+        }
     }
     CutButton {
         id: disagree
         visible: !root.answered && !root.picking && StepModel.sided
-        y: (answer.visible ? answer.y + answer.implicitHeight : root.headHeight) + Theme.gap
+        y: (answer.visible ? answer.y + told.implicitHeight : root.headHeight) + Theme.gap
         width: parent.width
         height: visible ? Theme.target : 0
         text: qsTr("They disagree: measure the block")
@@ -140,6 +151,7 @@ Item {
         }
     }
     CutButton {
+        id: again
         anchors.bottom: close.top
         anchors.bottomMargin: Theme.gapTargets
         visible: root.answered && !root.picking && StepModel.mayRemake
