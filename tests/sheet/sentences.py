@@ -63,7 +63,7 @@ def cloth_rows(words):
     steps = {"yd": MM["yd"] / 8, "cm": MM["cm"] * 10, "m": MM["cm"] * 10}
     costs = []
     row = (r"((?:\d+ )?\d+/\d+ yd|\d+ yd|\d+\.\d+ m) ([^¤]{1,80}?) ((?:from what you have: [^;]*; )?)"
-           rf"((?:\d+ × {LENGTH.pattern}(?:, )?)+), and {L} to straighten\. "
+           rf"((?:\d+ × {LENGTH.pattern}(?:, )?)+), and {L} to straighten(?:; (?P<left>{LENGTH.pattern}) left over)?\. "
            r"(Proven least: no way of cutting buys less\.|At most (?P<over>[\d.]+) % above the least possible\."
            r"|A piece is wider than this cloth: it has to be pieced, and no least length is known\.)"
            r" Waste (?P<waste>\d+) %\.(?: Costs (?P<costs>\d+\.\d\d)\.)?")
@@ -76,6 +76,8 @@ def cloth_rows(words):
         slack = words.mark * sum(int(times) for times in re.findall(r"(\d+) ×", found.group(4)))
         if not needed - slack <= bought < needed + step + slack:
             return "bought is not what is needed, up to how it is sold"
+        if found["left"] and abs(bought - needed - mm_of(found["left"])) > slack + words.mark:
+            return "what is left over"
         if not 0 <= int(found["waste"]) <= 100:
             return "waste"
         if not found["costs"]:
@@ -193,19 +195,19 @@ def thread(words):
     blocks, told = words.project["blocks"], words.plan["thread"]
     number_of = (blocks["columns"] * blocks["rows"] + blocks.get("spare", 0)) * words.project.get("kits", 1)
     all_mm = Fraction(str(told["all"]["in"])) * MM["in"] * number_of
-    least = math.ceil(all_mm / 1000 * Fraction("1.12")) - 1
+    least = math.ceil(all_mm / MM["yd" if words.inch else "m"] * Fraction("1.12")) - 1
 
     def check(found):
         if int(found.group(1)) != number_of:
             return f"{number_of} blocks"
         if not least <= int(found.group(2)) <= 2 * least + 100:
-            return f"at least {least} m"
+            return f"at least {least} of thread"
         bobbins = -(-number_of // told["blocksPerBobbin"])
         if not bobbins <= int(found.group(3)) <= 2 * bobbins + 10:
             return f"at least {bobbins} bobbins"
         needles = -(-number_of * Fraction(str(told["minutes"])) // 480)
         return None if int(found.group(4)) == needles else f"{needles} needles, one for 8 hours"
-    words.each(r"For (\d+) blocks? about (\d+) m of thread, (\d+) bobbins? wound, (\d+) needles?\.", check)
+    words.each(r"For (\d+) blocks? about (\d+) (?:m|yd) of thread, (\d+) bobbins? wound, (\d+) needles?\.", check)
 
 
 def when_done(words):
