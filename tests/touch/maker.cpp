@@ -114,10 +114,17 @@ bool Maker::bringIntoSight(const std::function<QQuickItem *()> &find)
         const QPointF middle = middleOf(item);
         QQuickItem *list = listAround(item);
         if (!list) {
-            // A sheet that slides in comes to rest by itself.
-            return QTest::qWaitFor(
-                [&] { return (item = find()) && seen(item).contains(middleOf(item)) && !slides(item); },
+            // A sheet that slides in comes to rest by itself; what was only just shown may turn out a list.
+            const bool rests = QTest::qWaitFor(
+                [&] {
+                    item = find();
+                    return item &&
+                           (listAround(item) || (seen(item).contains(middleOf(item)) && !slides(item)));
+                },
                 patienceMs);
+            if (!rests || !listAround(item))
+                return rests;
+            continue;
         }
         if (seen(item).contains(middle))
             return true;
@@ -167,6 +174,34 @@ bool Maker::touchObject(const QString &objectName)
         return item && item->isEnabled() ? item : nullptr;
     };
     return touchItem(find, objectName);
+}
+
+bool Maker::touchBeside(const QString &name, const QString &row)
+{
+    const auto find = [&]() -> QQuickItem * {
+        const QQuickItem *line = called(screen(), row, true);
+        if (!line)
+            return nullptr;
+        const double level = middleOf(line).y();
+        QQuickItem *nearest = nullptr;
+        for (QQuickItem *item : shown(screen()))
+            if (pressable(item) && item->isEnabled() && spokenName(item) == name &&
+                (!nearest || std::abs(middleOf(item).y() - level) < std::abs(middleOf(nearest).y() - level)))
+                nearest = item;
+        return nearest;
+    };
+    return touchItem(find, QStringLiteral("\"%1\" beside \"%2\"").arg(name, row));
+}
+
+bool Maker::hold(const QString &name)
+{
+    const auto find = [&] { return called(screen(), name); };
+    if (!QTest::qWaitFor([&] { return find() != nullptr; }, patienceMs) || !bringIntoSight(find))
+        return fail(QStringLiteral("there was no \"%1\" to hold").arg(name));
+    m_hand.press(m_program.window(), middleOf(find()), fingertipMm * Program::pxPerMm);
+    const bool acted = QTest::qWaitFor([&] { return find() == nullptr; }, patienceMs);
+    m_hand.release(m_program.window());
+    return acted || fail(QStringLiteral("\"%1\" was held and nothing came of it").arg(name));
 }
 
 bool Maker::typeOn(const QString &text)

@@ -23,6 +23,10 @@ public:
     /// Touches the pressable so called, pushing a list until it can be seen.
     [[nodiscard]] bool touch(const QString &name, bool begins = false);
     [[nodiscard]] bool touchObject(const QString &objectName);
+    /// Touches the pressable so called that lies level with the one whose name begins with `row`.
+    [[nodiscard]] bool touchBeside(const QString &name, const QString &row);
+    /// Holds the pressable so called until it has acted.
+    [[nodiscard]] bool hold(const QString &name);
     /// Touches a value, types `text` on the keypad ("9 3/4") and takes it. `value` begins its name.
     [[nodiscard]] bool enter(const QString &value, const QString &text);
     [[nodiscard]] bool goTo(matside::Station station);

@@ -15,7 +15,11 @@ import sys
 import tempfile
 import time
 
-ROOMS = {"length": [], "plan": ["project", "length"], "made": ["project", "length"], "cutting": ["length"]}
+# The rooms without Qt, quick tests first, and what their tests are linked with besides.
+ROOMS = {"length": [], "shade": [], "made": ["project", "length"], "plan": ["project", "length"],
+         "project": ["length"], "cutting": ["length"],
+         "bench": ["plan", "cutting", "made", "project", "length"]}
+BESIDES = {"shade": ["-llcms2"]}
 SAME = "tests/long/parts/mutants.same"
 CHANGES = [  # (what stands there, what is put instead)
     (r" \+ ", " - "), (r" - ", " + "), (r" \+= ", " -= "), (r" -= ", " += "), (r" \* ", " + "), (r" / ", " * "),
@@ -71,7 +75,8 @@ class Room:
             if not objects:
                 continue  # the folder of a helper target
             self.run("g++", "-rdynamic", "-o", f"{self.good}/{test}", *objects, f"-L{self.good}", "-lroom",
-                     "-Wl,--whole-archive", *libraries, "-Wl,--no-whole-archive", "-lQt6Test", "-lQt6Core")
+                     "-Wl,--whole-archive", *libraries, "-Wl,--no-whole-archive", "-lQt6Test", "-lQt6Core",
+                     *BESIDES.get(name, []))
             self.tests.append(test)
         self.seconds = {}
         for test in self.tests:
@@ -149,7 +154,7 @@ def main():
     parser.add_argument("--file", default="", help="only files whose name holds this")
     asked = parser.parse_args()
     # The short form stays with the quick rooms: one run of cutting's tests takes as long as many of theirs.
-    rooms = asked.room or (["length", "plan", "made"] if asked.short else list(ROOMS))
+    rooms = asked.room or (["length", "shade", "plan", "made"] if asked.short else list(ROOMS))
     count = 12 if asked.short else asked.count
     same, left = known(), []
     scratch = tempfile.mkdtemp(prefix="mutants-")
