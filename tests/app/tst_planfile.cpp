@@ -149,9 +149,10 @@ void PlanFileTest::everyCodeHasWords()
           "binding-wider-than-cloth", "draw-up-out-of-range", "short-longer-than-cloth",
           "long-cannot-be-joined", "corner-too-round", "bias-wider-than-cloth"})
         QVERIFY2(wordsFor(problemWords(), code), code);
-    for (const char *code : {"hoop-is-close", "edge-seam-over-outside", "margin-is-small", "strip-is-tight",
-                             "lip-is-wide", "harvest-is-short", "gap-under-allowances", "frame-on-last-block",
-                             "stiff-lip", "corner-hangs", "leaf-in-lip", "leaf-out-lip", "corner-bites", "corner-too-tight"})
+    for (const char *code :
+         {"hoop-is-close", "edge-seam-over-outside", "margin-is-small", "strip-is-tight", "lip-is-wide",
+          "harvest-is-short", "gap-under-allowances", "frame-on-last-block", "stiff-lip", "corner-hangs",
+          "leaf-in-lip", "leaf-out-lip", "corner-bites", "corner-too-tight"})
         QVERIFY2(wordsFor(cautionWords(), code), code);
     for (const char *code :
          {"not-utf8-or-json", "doubled-key",   "file-too-large",     "too-deep",

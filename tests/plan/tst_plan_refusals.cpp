@@ -156,13 +156,9 @@ const Refusal refusals[] = {
          p.table = Table{std::nullopt, std::nullopt, in(27), {}};
      }},
     {"a lip once the leaf is taken out", "leaf-out-lip", "/table/leaf", true, false,
-     [](Project &p) {
-         p.table = Table{in(18), in(40), std::nullopt, {}, in(12), true};
-     }},
+     [](Project &p) { p.table = Table{in(18), in(40), std::nullopt, {}, in(12), true}; }},
     {"a lip once the leaf is laid in", "leaf-in-lip", "/table/leaf", true, false,
-     [](Project &p) {
-         p.table = Table{in(10), in(40), std::nullopt, {}, in(8), false};
-     }},
+     [](Project &p) { p.table = Table{in(10), in(40), std::nullopt, {}, in(8), false}; }},
 };
 
 const Problem *find(const std::vector<Problem> &found, const Refusal &refusal)
