@@ -383,7 +383,7 @@
     <message>
         <source>Over dots: your trial may still change it.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Sur pointillé : l’essai peut encore le changer.</translation>
+        <translation>Sur pointillé&#x202f;: l’essai peut encore le changer.</translation>
     </message>
 </context>
 <context>
@@ -2835,7 +2835,7 @@ bord coupé</translation>
     <message>
         <source>Batting: roll or package</source>
         <extracomment>batting bought cut from the roll, or ready cut in packages</extracomment>
-        <translation>Molleton : rouleau ou paquet</translation>
+        <translation>Molleton&#x202f;: rouleau ou paquet</translation>
     </message>
 </context>
 <context>
@@ -5793,7 +5793,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>leaf in: at the corner</source>
-        <translation>avec rallonge : au coin</translation>
+        <translation>avec rallonge&#x202f;: au coin</translation>
     </message>
     <message>
         <source>table showing, leaf out</source>
@@ -5801,19 +5801,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>leaf out: at the corner</source>
-        <translation>sans rallonge : au coin</translation>
+        <translation>sans rallonge&#x202f;: au coin</translation>
     </message>
     <message>
         <source>With the leaf in, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
-        <translation>Avec la rallonge, les bouts ne tombent que de %1 et resteront raides ; ils tombent bien à partir de %2.</translation>
+        <translation>Avec la rallonge, les bouts ne tombent que de %1 et resteront raides&#x202f;; ils tombent bien à partir de %2.</translation>
     </message>
     <message>
         <source>With the leaf out, the ends hang over by only %1 and will stick out stiffly; they fall well from %2.</source>
-        <translation>Sans la rallonge, les bouts ne tombent que de %1 et resteront raides ; ils tombent bien à partir de %2.</translation>
+        <translation>Sans la rallonge, les bouts ne tombent que de %1 et resteront raides&#x202f;; ils tombent bien à partir de %2.</translation>
     </message>
     <message>
         <source>Strips lie side by side: cut across first, then each to its length.</source>
-        <translation>Les bandes sont côte à côte : couper d’abord en travers, puis chacune à sa longueur.</translation>
+        <translation>Les bandes sont côte à côte&#x202f;: couper d’abord en travers, puis chacune à sa longueur.</translation>
     </message>
 </context>
 <context>
@@ -5970,7 +5970,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The least found; no proof.</source>
-        <translation>Le moins trouvé ; sans preuve.</translation>
+        <translation>Le moins trouvé&#x202f;; sans preuve.</translation>
     </message>
     <message>
         <source>Waste %1 %.</source>
@@ -5983,7 +5983,7 @@ bord coupé</translation>
     <message>
         <source>From the roll: {%1} of %2</source>
         <extracomment>%1 &quot;2 3/8 yd&quot;, %2 the roll&apos;s width</extracomment>
-        <translation>Au rouleau : {%1} de %2</translation>
+        <translation>Au rouleau&#x202f;: {%1} de %2</translation>
     </message>
     <message>
         <source>Too small for a hoop strip of %1.</source>
@@ -6012,7 +6012,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The batting is bought or begun: it stays as it is.</source>
-        <translation>Le molleton est acheté ou commencé : il reste tel quel.</translation>
+        <translation>Le molleton est acheté ou commencé&#x202f;: il reste tel quel.</translation>
     </message>
     <message>
         <source>%1 hoop strips of %2 × %3 are to be cut.</source>
@@ -6061,7 +6061,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>More than %1 pieces are not laid out one by one: take a larger package, or the roll.</source>
-        <translation>Au-delà de %1 morceaux, rien n’est disposé un à un : prendre un paquet plus grand, ou le rouleau.</translation>
+        <translation>Au-delà de %1 morceaux, rien n’est disposé un à un&#x202f;: prendre un paquet plus grand, ou le rouleau.</translation>
     </message>
 </context>
 <context>
@@ -7249,7 +7249,7 @@ bord coupé</translation>
     <message>
         <source>This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold by the step; what is left over stays yours.</source>
         <extracomment>%1 and %2 are amounts of money</extracomment>
-        <translation>Ceci compte le tissu utilisé, %1. La liste d’achats coûte %2, car le tissu se vend par paliers ; le reste est gardé.</translation>
+        <translation>Ceci compte le tissu utilisé, %1. La liste d’achats coûte %2, car le tissu se vend par paliers&#x202f;; le reste est gardé.</translation>
     </message>
 </context>
 <context>
@@ -7467,7 +7467,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>from the packages: %1</source>
-        <translation>dans les paquets : %1</translation>
+        <translation>dans les paquets&#x202f;: %1</translation>
     </message>
     <message>
         <source>%1 left over</source>
@@ -7476,11 +7476,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>The packages yield all of it: nothing from the roll.</source>
-        <translation>Les paquets suffisent à tout : rien au rouleau.</translation>
+        <translation>Les paquets suffisent à tout&#x202f;: rien au rouleau.</translation>
     </message>
     <message>
         <source>So many pieces are laid out row by row: no least length is proved.</source>
-        <translation>Tant de morceaux sont disposés rangée par rangée : aucune longueur minimale n’est prouvée.</translation>
+        <translation>Tant de morceaux sont disposés rangée par rangée&#x202f;: aucune longueur minimale n’est prouvée.</translation>
     </message>
     <message>
         <source>For %1 about %2 of thread, %3 wound, %4.</source>
@@ -7909,12 +7909,12 @@ bord coupé</translation>
     </message>
     <message>
         <source>leaf in: %1 at the ends</source>
-        <translation>avec rallonge : %1 aux bouts</translation>
+        <translation>avec rallonge&#x202f;: %1 aux bouts</translation>
     </message>
     <message>
         <source>leaf out: %1 at the ends</source>
         <extracomment>the table&apos;s leaf is out; %1 = &quot;12 in bare&quot; or &quot;3 in over&quot;</extracomment>
-        <translation>sans rallonge : %1 aux bouts</translation>
+        <translation>sans rallonge&#x202f;: %1 aux bouts</translation>
     </message>
     <message>
         <source>leaf in</source>

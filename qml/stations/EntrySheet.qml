@@ -16,6 +16,8 @@ Keypad {
     required property Item home
     property bool open: false
     property string asked
+    /** It was opened once: the ruler's marks have their keys from then on. */
+    property bool used: false
 
     signal given(string name, string text)
     signal closed()
@@ -27,6 +29,7 @@ Keypad {
 
     /** Opens for one value: what it is, and as what it is typed ("length", "count", "share", "price"). */
     function ask(name: string, title: string, kind: string, text: string) {
+        used = true;
         asked = name;
         root.title = title;
         counting = kind === "count";

@@ -198,7 +198,7 @@ FocusScope {
     EntrySheet {
         id: keypad
         home: column
-        marks: FitModel.marks(asked)
+        marks: used ? FitModel.marks(asked) : []
         onGiven: (pointer, text) => {
             const answer = root.shows === "layouts" ? WouldFit.enter(pointer, text) : FitModel.enter(pointer, text);
             error = answer.ok ? "" : answer.says;

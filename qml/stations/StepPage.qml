@@ -56,12 +56,13 @@ FocusScope {
         height: root.height - (root.upright ? column.height : 0)
         clip: true
     }
-    MeasureScene {
-        visible: column.sheet === "measure"
+    Loader {
+        active: column.sheet === "measure"
         x: area.x
         y: area.y
         width: area.width
         height: area.height
+        sourceComponent: MeasureScene {}
     }
     // The keypad lies over it: what is covered takes no focus.
     StepSheets {
@@ -78,7 +79,7 @@ FocusScope {
     EntrySheet {
         id: keypad
         home: column
-        marks: FitModel.marks("")
+        marks: used ? FitModel.marks("") : []
         onGiven: (name, text) => {
             error = column.take(name, text);
             if (error === "")

@@ -40,21 +40,20 @@ SheetColumn {
     /** Opens the sum behind a figure, or the answers to what went wrong. */
     function work(key: string) {
         shows = "working";
-        sum.show([key]);
+        (sum.item as WorkingSheet).show([key]);
     }
     function openWrong() {
-        trouble.answered = false;
-        trouble.error = "";
         shows = "wrong";
+        (trouble.item as WrongSheet).begin();
     }
     /** A measure typed for the trial, for an answer to what went wrong, or of a block; what is wrong with it. */
     function take(name: string, text: string): string {
         if (root.sheet === "measure")
-            return readings.take(name, text);
+            return (readings.item as MeasureSheet).take(name, text);
         if (root.sheet === "wrong")
-            trouble.take(name, text);
+            (trouble.item as WrongSheet).take(name, text);
         else
-            trial.take(name, text);
+            (trial.item as TrialSheet)?.take(name, text);
         return "";
     }
 
@@ -66,55 +65,64 @@ SheetColumn {
         onWrong: root.openWrong()
         onNotes: root.shows = "notes"
     }
-    WorkingSheet {
+    // What may lie over the work is made when it is first wanted: the work itself stands the sooner.
+    component Sheet: Loader {
+        required property string name
+        property bool wantedOnce: false
+        readonly property bool wanted: root.sheet === name
+        anchors.fill: parent
+        objectName: "sheet-" + name
+        visible: wanted
+        active: wanted || wantedOnce
+        onWantedChanged: if (wanted) wantedOnce = true
+    }
+    Sheet {
         id: sum
-        objectName: "sheet-working"
-        anchors.fill: parent
-        visible: root.sheet === "working"
-        onClosed: root.shows = "work"
-    }
-    WrongSheet {
-        id: trouble
-        objectName: "sheet-wrong"
-        anchors.fill: parent
-        visible: root.sheet === "wrong"
-        onEnter: (name, title) => root.enter(name, title, "")
-        onMeasure: {
-            BlockMeasure.begin();
-            root.shows = "measure";
+        name: "working"
+        sourceComponent: WorkingSheet {
+            onClosed: root.shows = "work"
         }
-        onClosed: root.shows = "work"
     }
-    MeasureSheet {
-        objectName: "sheet-measure"
+    Sheet {
+        id: trouble
+        name: "wrong"
+        sourceComponent: WrongSheet {
+            onEnter: (name, title) => root.enter(name, title, "")
+            onMeasure: {
+                BlockMeasure.begin();
+                root.shows = "measure";
+            }
+            onClosed: root.shows = "work"
+        }
+    }
+    Sheet {
         id: readings
-        anchors.fill: parent
-        visible: root.sheet === "measure"
-        onEnter: (name, title, text) => root.enter(name, title, text)
-        onClosed: root.shows = "work"
+        name: "measure"
+        sourceComponent: MeasureSheet {
+            onEnter: (name, title, text) => root.enter(name, title, text)
+            onClosed: root.shows = "work"
+        }
     }
-    NotesSheet {
-        objectName: "sheet-notes"
-        anchors.fill: parent
-        visible: root.sheet === "notes"
-        onClosed: root.shows = "work"
+    Sheet {
+        name: "notes"
+        sourceComponent: NotesSheet {
+            onClosed: root.shows = "work"
+        }
     }
-    ResumeSheet {
-        objectName: "sheet-resume"
-        anchors.fill: parent
-        visible: root.sheet === "resume"
+    Sheet {
+        name: "resume"
+        sourceComponent: ResumeSheet {}
     }
-    UndoneSheet {
-        objectName: "sheet-undone"
-        anchors.fill: parent
-        visible: root.sheet === "undone"
+    Sheet {
+        name: "undone"
+        sourceComponent: UndoneSheet {}
     }
-    TrialSheet {
+    Sheet {
         id: trial
-        objectName: "sheet-trial"
-        anchors.fill: parent
-        visible: root.sheet === "trial"
-        onEnter: (name, title, text) => root.enter(name, title, text)
+        name: "trial"
+        sourceComponent: TrialSheet {
+            onEnter: (name, title, text) => root.enter(name, title, text)
+        }
     }
     KeyLine {
         visible: root.topLine

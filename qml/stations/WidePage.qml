@@ -214,7 +214,7 @@ FocusScope {
     EntrySheet {
         id: keypad
         home: column
-        marks: FitModel.marks("")
+        marks: used ? FitModel.marks("") : []
         onGiven: (name, text) => {
             if (root.side === "")
                 column.take(name, text);

@@ -22,6 +22,11 @@ Item {
     readonly property real headHeight: Math.max(head.height, close.atHead ? close.height : 0)
     property string error
 
+    /** Asks anew what went wrong. */
+    function begin() {
+        answered = false;
+        error = "";
+    }
     /** The measure an answer asked for. */
     function take(kind: string, text: string) {
         settle(StepModel.wrong(kind, text));
