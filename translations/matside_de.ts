@@ -5815,6 +5815,11 @@ Schnittkante</translation>
         <source>Strips lie side by side: cut across first, then each to its length.</source>
         <translation>Streifen liegen nebeneinander: erst quer schneiden, dann jeden auf seine Länge.</translation>
     </message>
+    <message>
+        <source>leaf</source>
+        <extracomment>the board laid in to make a table longer</extracomment>
+        <translation>Einlegeplatte</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>

@@ -5815,6 +5815,11 @@ borde cortado</translation>
         <source>Strips lie side by side: cut across first, then each to its length.</source>
         <translation>Las tiras van lado a lado: cortar primero a lo ancho y luego cada una a su largo.</translation>
     </message>
+    <message>
+        <source>leaf</source>
+        <extracomment>the board laid in to make a table longer</extracomment>
+        <translation>extensión</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>

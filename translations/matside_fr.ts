@@ -5815,6 +5815,11 @@ bord coupé</translation>
         <source>Strips lie side by side: cut across first, then each to its length.</source>
         <translation>Les bandes sont côte à côte&#x202f;: couper d’abord en travers, puis chacune à sa longueur.</translation>
     </message>
+    <message>
+        <source>leaf</source>
+        <extracomment>the board laid in to make a table longer</extracomment>
+        <translation>rallonge</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>

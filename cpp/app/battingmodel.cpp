@@ -269,7 +269,8 @@ void BattingModel::nudge(const QString &key, int steps)
     };
     if (key == rollName && batting())
         return setRoll(moved(batting()->usable.value_or(m_workspace.plan().strip.usable)));
-    if (Length *length = lengthOf(key))
+    Length *const length = lengthOf(key);
+    if (length)
         *length = moved(*length);
     else if (key == priceName)
         m_price = std::clamp<std::int64_t>(m_price + std::int64_t{50} * steps, 0, 10'000'000);
@@ -294,9 +295,10 @@ QVariantMap BattingModel::enter(const QString &key, const QString &text)
     if (read.value() < leastOf(system) || read.value() > mostOf(system))
         return answer(false, tr("Between %1 and %2.")
                                  .arg(figureText(leastOf(system), marks), figureText(mostOf(system), marks)));
+    Length *const length = lengthOf(key);
     if (key == rollName)
         setRoll(read.value());
-    else if (Length *length = lengthOf(key))
+    else if (length)
         *length = read.value();
     emit changed();
     return answer(true, QString());

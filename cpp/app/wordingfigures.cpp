@@ -122,6 +122,8 @@ constexpr std::array terms{
     Worded{"cut", QT_TRANSLATE_NOOP("Words", "binding, cut")},
     Worded{"slack", QT_TRANSLATE_NOOP("Words", "to spare")},
     Worded{"table", QT_TRANSLATE_NOOP("Words", "table")},
+    //: the board laid in to make a table longer
+    Worded{"leaf", QT_TRANSLATE_NOOP("Words", "leaf")},
     Worded{"size", QT_TRANSLATE_NOOP("Words", "finished size")},
     Worded{"length", QT_TRANSLATE_NOOP("Words", "binding, length")},
     //: arc: the curved length of one scallop
