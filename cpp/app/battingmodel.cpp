@@ -61,7 +61,10 @@ BattingModel::BattingModel(Workspace &workspace, Session &session, const ShopMod
     : m_workspace(workspace), m_session(session), m_shop(shop)
 {
     connect(&m_workspace, &Workspace::opened, this, &BattingModel::begin);
-    connect(&m_shop, &ShopModel::changed, this, &BattingModel::refresh);
+    connect(&m_shop, &ShopModel::changed, this, [this] {
+        refresh();
+        emit listed();
+    });
     begin();
 }
 
@@ -72,6 +75,7 @@ void BattingModel::begin()
     m_width = usual.across;
     m_price = 0;
     refresh();
+    emit listed();
 }
 
 void BattingModel::refresh()

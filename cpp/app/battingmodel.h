@@ -15,8 +15,8 @@ class BattingModel : public QObject, public Single<BattingModel> {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    Q_PROPERTY(bool known READ known NOTIFY changed FINAL)
-    Q_PROPERTY(QString headSays READ headSays NOTIFY changed FINAL)
+    Q_PROPERTY(bool known READ known NOTIFY listed FINAL)
+    Q_PROPERTY(QString headSays READ headSays NOTIFY listed FINAL)
     Q_PROPERTY(QVariantList amounts READ amounts NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList ways READ ways NOTIFY changed FINAL)
     Q_PROPERTY(QString verdictSays READ verdictSays NOTIFY changed FINAL)
@@ -54,6 +54,8 @@ public:
 
 signals:
     void changed();
+    /// What the piece has of batting: opening this does not change it.
+    void listed();
 
 private:
     void begin();
