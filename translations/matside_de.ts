@@ -4483,7 +4483,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>It is square enough.</source>
-        <translation>Er ist rechtwinklig genug.</translation>
+        <translation>Er ist gerade genug.</translation>
     </message>
     <message>
         <source>It leans by {%1}.</source>
@@ -5034,7 +5034,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>Kein Topfuntersetzer. 30 cm (12 in) Abstand zu Kerzen.</translation>
+        <translation>Kein Untersetzer. 30 cm (12 in) Abstand zu Kerzen.</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
@@ -5502,7 +5502,7 @@ Schnittkante</translation>
     <message>
         <source>Cut into it</source>
         <extracomment>the blade went inside the allowance</extracomment>
-        <translation>Hineingeschnitten</translation>
+        <translation>In den Block geschnitten</translation>
     </message>
     <message>
         <source>It measures wrong</source>

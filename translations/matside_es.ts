@@ -5034,7 +5034,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>No es un salvamanteles para lo caliente. A 30 cm (12 in) de las velas.</translation>
+        <translation>No es para cosas calientes. A 30 cm (12 in) de las velas.</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>

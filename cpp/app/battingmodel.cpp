@@ -274,10 +274,11 @@ void BattingModel::nudge(const QString &key, int steps)
     if (key == rollName && batting())
         return setRoll(moved(batting()->usable.value_or(m_workspace.plan().strip.usable)));
     Length *const length = lengthOf(key);
-    if (length)
+    if (length) {
         *length = moved(*length);
-    else if (key == priceName)
+    } else if (key == priceName) {
         m_price = std::clamp<std::int64_t>(m_price + std::int64_t{50} * steps, 0, 10'000'000);
+    }
     emit changed();
 }
 
@@ -300,10 +301,11 @@ QVariantMap BattingModel::enter(const QString &key, const QString &text)
         return answer(false, tr("Between %1 and %2.")
                                  .arg(figureText(leastOf(system), marks), figureText(mostOf(system), marks)));
     Length *const length = lengthOf(key);
-    if (key == rollName)
+    if (key == rollName) {
         setRoll(read.value());
-    else if (length)
+    } else if (length) {
         *length = read.value();
+    }
     emit changed();
     return answer(true, QString());
 }

@@ -83,7 +83,7 @@ QString french(const Printed &found)
     const QString unit = units.value(found.unit);
     // French counts in the plural from two on.
     const bool several = found.whole.toLongLong() > 1;
-    const QString whole =
+    QString whole =
         unit.isEmpty() ? found.number() : found.number() + u' ' + unit + (several ? u8("s") : QString());
     if (found.num.isEmpty())
         return whole;
@@ -122,7 +122,7 @@ QString spanishCount(int number, bool feminine)
             return u8("una");
         return feminine && number == 21 ? u8("veintiuna") : small[number];
     }
-    const QString ten = tens[number / 10 - 3];
+    const QString &ten = tens[number / 10 - 3];
     return number % 10 == 0 ? ten : ten + u8(" y ") + spanishCount(number % 10, feminine);
 }
 

@@ -309,7 +309,6 @@ std::vector<Mishap> mishapsAt(const Step &step)
         return {CutInto, SizeOff, SewnWrong, FoldMissed, DoneAlready, ChangedMind};
     case Does::LayBacking:
     case Does::BagOut:
-        return {SewnWrong, Spoiled, DoneAlready, ChangedMind};
     case Does::SewFrame:
         return {SewnWrong, Spoiled, DoneAlready, ChangedMind};
     case Does::SewBinding:

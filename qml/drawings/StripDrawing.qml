@@ -86,14 +86,14 @@ Fingertip {
         x: Theme.left ? parent.width - width - Theme.margin : Theme.margin
         y: root.headOpens ? 0 : Theme.mm(1)
         width: Math.min(words.implicitWidth + (root.headOpens ? Theme.mm(12) : 0), parent.width - 2 * Theme.margin)
-        height: root.headOpens ? Theme.control : words.implicitHeight
+        height: root.headOpens ? Math.max(Theme.control, words.implicitHeight) : words.implicitHeight
         enabled: root.headOpens
         accessibleName: root.head
         onClicked: root.opened()
         Word {
             id: words
             anchors.verticalCenter: parent.verticalCenter
-            width: Math.min(implicitWidth, headLine.width)
+            width: Math.min(implicitWidth, headLine.width - (root.headOpens ? Theme.mm(6) : 0))
             bold: root.headOpens
             text: root.head
             Accessible.ignored: root.headOpens

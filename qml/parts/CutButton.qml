@@ -43,6 +43,9 @@ Pressable {
     readonly property real contentHeight: reasonHeight + 2 * padding
         + (figure ? length.implicitHeight : linesAt(capByWidth) * lineHeight(capByWidth))
     readonly property bool reasonShown: !enabled && reason !== ""
+    /** A low button has no room for both: why it cannot be pressed says more than what it would do. */
+    readonly property bool reasonAlone: reasonShown && !figure && height > 0
+        && linesAt(leastCap) * lineHeight(leastCap) + reasonHeight > height
     readonly property real reasonHeight: reasonShown ? why.implicitHeight + Theme.mm(1) : 0
 
     function lineHeight(cap: real): real {
@@ -99,11 +102,12 @@ Pressable {
         anchors.verticalCenterOffset: root.figure ? 0 : root.cap * 0.06
         x: root.sidePadding
         width: root.width - 2 * root.sidePadding
-        height: (root.figure ? length.implicitHeight : words.implicitHeight) + root.reasonHeight
+        height: root.reasonAlone ? why.implicitHeight
+                : (root.figure ? length.implicitHeight : words.implicitHeight) + root.reasonHeight
 
         Word {
             id: words
-            visible: !root.figure
+            visible: !root.figure && !root.reasonAlone
             width: parent.width
             horizontalAlignment: Text.AlignHCenter
             text: root.text

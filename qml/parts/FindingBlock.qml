@@ -23,12 +23,13 @@ Item {
     Accessible.role: Accessible.AlertMessage
     Accessible.name: [head, verdict, figure ? figure.text ?? "" : "", remedy].filter(t => t !== "").join(". ")
 
-    // A short verdict is set as large as its longest word allows, so that no word is ever broken; a long one is
+    // A short verdict is set as large as its longest word allows, a hair less, so that no word is ever broken; a long one is
     // read, not seen from afar.
     readonly property real verdictCap: verdict.length > 28 ? Theme.capHead
-        : Math.max(Theme.capHead, Math.min(root.mostCap, Theme.capSecond * words.width / Math.max(1, longest)))
+        : Math.max(Theme.capHead, Math.min(root.mostCap, Theme.capSecond * 0.96 * words.width / Math.max(1, longest)))
     readonly property real remedyCap: remedy.length <= 12 ? Math.min(Theme.capThird, verdictCap) : Theme.capHead
-    readonly property real longest: Math.max(...verdict.split(" ").map(word => metrics.advanceWidth(word)))
+    // Measured anew once the lettering is set: asking alone does not wait for it.
+    readonly property real longest: metrics.font.pixelSize <= 0 ? 1 : Math.max(...verdict.split(" ").map(word => metrics.advanceWidth(word)))
 
     FontMetrics {
         id: metrics

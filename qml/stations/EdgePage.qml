@@ -14,6 +14,8 @@ WidePage {
     /** On a low screen what stands beside opens from the drawing's head. */
     readonly property bool opens: root.small && !StepModel.finished
     readonly property real panel: Theme.mm(84)
+    /** An upright or a low screen has room for the pins alone. */
+    readonly property bool alone: root.counting && (root.upright || root.small)
 
     heading: EdgeModel.heading
     telling: EdgeModel.tells
@@ -24,11 +26,11 @@ WidePage {
 
     EdgeDrawing {
         id: drawing
-        // Beside the pins; an upright screen has room for those alone.
-        x: root.counting && !root.upright && Theme.left ? root.panel : 0
+        // Beside the pins, where it has room.
+        x: root.counting && !root.alone && Theme.left ? root.panel : 0
         y: root.opens ? more.height + Theme.gap : 0
-        visible: !root.counting || !root.upright
-        width: parent.width - (root.counting && !root.upright ? root.panel : 0)
+        visible: !root.alone
+        width: parent.width - (root.counting && !root.alone ? root.panel : 0)
         height: parent.height - y
         view: EdgeModel.view
         phase: EdgeModel.phase
@@ -41,9 +43,10 @@ WidePage {
     EdgePins {
         id: pins
         visible: root.counting
-        x: root.upright ? Theme.margin : Theme.left ? Theme.margin : parent.width - width - Theme.margin
-        y: Math.max(Theme.gap, (parent.height - height) / 2)
-        width: root.upright ? parent.width - 2 * Theme.margin : root.panel - 2 * Theme.margin
+        x: root.alone || Theme.left ? Theme.margin : parent.width - width - Theme.margin
+        readonly property real under: root.alone && root.opens ? more.y + more.height : 0
+        y: Math.max(under + Theme.gap, under + (parent.height - under - height) / 2)
+        width: (root.alone ? parent.width : root.panel) - 2 * Theme.margin
     }
     CutButton {
         id: more

@@ -87,7 +87,7 @@ Column {
         HoldButton {
             id: hold
             width: foot.beside ? Theme.mm(52) : parent.width
-            height: foot.beside ? Theme.targetLeast : Theme.mm(15)
+            height: Math.max(foot.beside ? Theme.targetLeast : Theme.mm(15), implicitHeight)
             visible: !EdgeModel.pinsMatch
             text: root.none ? qsTr("No pins were used") : qsTr("I know where they are")
             onHeld: EdgeModel.explainPins()

@@ -52,8 +52,9 @@ Pressable {
         id: word
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Theme.mm(2)
-        x: Theme.mm(2)
-        width: parent.width - Theme.mm(4) - (flag.visible ? flag.width : 0)
+        x: Theme.mm(1.4)
+        width: parent.width - Theme.mm(2.8)
+        cap: Theme.mm(3.84) // many to a row
         bold: true
         text: small.status === Image.Ready ? root.block + " " + root.stateSays : root.stateSays
         color: root.pressed ? Theme.colors.raised : Theme.colors.ink
@@ -64,7 +65,7 @@ Pressable {
         name: "warning"
         visible: root.flagged
         anchors.right: parent.right
-        anchors.bottom: parent.bottom
+        anchors.top: parent.top
         anchors.margins: Theme.mm(2)
         width: Theme.mm(5)
         ink: Theme.colors.caution

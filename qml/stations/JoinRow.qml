@@ -5,7 +5,7 @@ import Matside.Parts
 import Matside.Theme
 
 /** A row measured on the table: it sets the marks, and says whether it must be eased or sewn anew. */
-Column {
+Flickable {
     id: root
 
     signal enter(string name, string title, string text)
@@ -17,28 +17,36 @@ Column {
         return reply.ok ? "" : reply.says;
     }
 
-    spacing: Theme.gap
+    clip: true
+    contentHeight: rows.height
+    boundsBehavior: Flickable.StopAtBounds
 
-    Word {
-        width: parent.width
-        cap: Theme.capHead
-        bold: true
-        text: qsTr("%1: how long is it, raw end to raw end?").arg(JoinModel.title)
-    }
-    CutButton {
-        width: parent.width
-        height: Theme.target
-        text: qsTr("Enter its length")
-        onClicked: root.enter("row", qsTr("Length of the row, raw end to raw end"), "")
-    }
-    InlineLength {
-        width: parent.width
-        visible: JoinModel.rowSays.length > 0
-        text: JoinModel.rowSays
-    }
-    Word {
-        width: parent.width
-        color: Theme.colors.inkSoft
-        text: qsTr("Lay it flat, not stretched. What may be eased is common practice; no published limit is known.")
+    Column {
+        id: rows
+        width: root.width
+        spacing: Theme.gap
+
+        Word {
+            width: parent.width
+            cap: Theme.small ? Theme.capInText : Theme.capHead
+            bold: true
+            text: qsTr("%1: how long is it, raw end to raw end?").arg(JoinModel.title)
+        }
+        CutButton {
+            width: parent.width
+            height: Theme.targetLeast
+            text: qsTr("Enter its length")
+            onClicked: root.enter("row", qsTr("Length of the row, raw end to raw end"), "")
+        }
+        InlineLength {
+            width: parent.width
+            visible: JoinModel.rowSays.length > 0
+            text: JoinModel.rowSays
+        }
+        Word {
+            width: parent.width
+            color: Theme.colors.inkSoft
+            text: qsTr("Lay it flat, not stretched. What may be eased is common practice; no published limit is known.")
+        }
     }
 }

@@ -18,8 +18,8 @@ Item {
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
     implicitHeight: (action.visible && !inRow ? action.height + air : 0) + Theme.target
-    /** Beside the trial's own button the row is narrow: this one takes what its longest word needs. */
-    readonly property real wrongWidth: inRow && StepModel.trial ? Math.max(Theme.mm(24), Math.min(Theme.mm(36), amiss.leastWidth)) : Theme.mm(36)
+    /** The row is narrow: this one takes what its longest word needs. */
+    readonly property real wrongWidth: inRow ? Math.max(Theme.mm(24), Math.min(Theme.mm(36), amiss.leastWidth)) : Theme.mm(36)
 
     // The pedal presses the target itself, so that a bounce is not taken twice.
     function takeNext() {

@@ -44,7 +44,9 @@ Fingertip {
     readonly property real markWidth: Theme.mm(8)
     /** It may have to stand on the first line, beside the tab. */
     readonly property real cautionWidth: clothed || named !== "" ? width : firstWidth
+    // On a low screen the last to go: then it stands with the rest that a press shows.
     readonly property bool untriedHere: StepModel.notTried && !finished
+        && untried.implicitHeight <= height - (clothed ? cloth.height + air : 0) - (named !== "" ? name.implicitHeight + air : 0)
     readonly property real room: height - (clothed ? cloth.height + air : 0) - (untriedHere ? untried.implicitHeight + air : 0)
                                  - (named !== "" ? name.implicitHeight + air : 0)
     /** The height at which every word is shown. */
@@ -62,6 +64,7 @@ Fingertip {
                                           : cautionAs === "brief" ? briefCaution.implicitHeight + air : 0
     readonly property bool checkShown: check !== "" && wholeCheck.implicitHeight <= spare - cautionHeight
     readonly property bool more: !lineShown || cautionAs === "mark" || cautionAs === "brief" || (check !== "" && !checkShown)
+                                 || (StepModel.notTried && !finished && !untriedHere)
 
     // Measured, not shown.
     Word {

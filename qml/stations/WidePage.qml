@@ -98,7 +98,7 @@ FocusScope {
         id: foot
         enabled: !keypad.open
         visible: area.visible && !root.covered
-        readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(StepModel.trial ? 88 : 100)) : Theme.column - 2 * Theme.margin
+        readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(StepModel.trial ? 88 : 94)) : Theme.column - 2 * Theme.margin
         width: parent.width
         height: root.upright ? Math.min(root.height - Theme.mm(root.sceneMm), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
         y: parent.height - height
