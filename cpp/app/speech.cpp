@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "app/speech.h"
 
+#include <QCoreApplication>
+#include <QEvent>
 #include <QLocale>
 #include <QSemaphore>
 #include <QThread>
 
 #include <atomic>
+#include <functional>
 #include <optional>
 
 namespace matside {
@@ -49,12 +52,29 @@ struct Answer {
     bool found = false;
 };
 
+/// Something to be done on the thread of the desk it is sent to.
+class Errand : public QEvent {
+public:
+    explicit Errand(std::function<void()> what) : QEvent(User), does(std::move(what)) {}
+    std::function<void()> does;
+};
+
+class Desk : public QObject {
+public:
+    bool event(QEvent *event) override
+    {
+        if (event->type() == QEvent::User)
+            static_cast<Errand *>(event)->does();
+        return event->type() == QEvent::User || QObject::event(event);
+    }
+};
+
 } // namespace
 
 /// The thread an engine works on. Shared with what runs there, so that it lasts as long as that does.
 struct Speech::Booth {
     QThread *thread = new QThread;
-    QObject *desk = new QObject;           ///< what is sent to it is done on the thread
+    Desk *desk = new Desk;                 ///< what is sent to it is done on the thread
     std::unique_ptr<QTextToSpeech> engine; ///< touched on the thread alone
     std::atomic<bool> speaking = false;
 
@@ -64,6 +84,10 @@ struct Speech::Booth {
         QObject::connect(thread, &QThread::finished, desk, &QObject::deleteLater);
         QObject::connect(thread, &QThread::finished, thread, &QObject::deleteLater);
         thread->start();
+    }
+    void ask(std::function<void()> what) const
+    {
+        QCoreApplication::postEvent(desk, new Errand(std::move(what)));
     }
     void open(const Open &opens, const QString &language)
     {
@@ -87,7 +111,7 @@ Speech::~Speech()
     if (!m_booth)
         return;
     const auto gone = std::make_shared<QSemaphore>();
-    QMetaObject::invokeMethod(m_booth->desk, [booth = m_booth, gone] {
+    m_booth->ask([booth = m_booth, gone] {
         booth->engine.reset();
         booth->thread->quit();
         gone->release();
@@ -103,7 +127,7 @@ bool Speech::speaks(const QString &language)
     if (!m_booth)
         m_booth = std::make_shared<Booth>();
     const auto answer = std::make_shared<Answer>();
-    QMetaObject::invokeMethod(m_booth->desk, [booth = m_booth, answer, language, open = m_open] {
+    m_booth->ask([booth = m_booth, answer, language, open = m_open] {
         booth->open(open, language);
         answer->found = booth->engine != nullptr;
         answer->given.release();
@@ -119,7 +143,7 @@ void Speech::say(const QString &text, const QString &language)
 {
     if (!speaks(language))
         return;
-    QMetaObject::invokeMethod(m_booth->desk, [booth = m_booth, text] {
+    m_booth->ask([booth = m_booth, text] {
         if (!booth->engine)
             return;
         booth->engine->stop();
@@ -136,7 +160,7 @@ void Speech::hush()
 {
     if (!m_booth)
         return;
-    QMetaObject::invokeMethod(m_booth->desk, [booth = m_booth] {
+    m_booth->ask([booth = m_booth] {
         if (booth->engine)
             booth->engine->stop();
     });
