@@ -42,7 +42,7 @@ Item {
                                       + (hasFraction ? fraction.implicitWidth : 0)
     readonly property real unitGap: Math.min(Theme.mm(2.4), setCap * 0.3)
     readonly property bool unitBelow: unitText !== "" && availableWidth > 0
-                                      && bareWidth + unitGap + unit.implicitWidth > availableWidth
+                                      && leanWidth + bareWidth + unitGap + unit.implicitWidth > availableWidth
     readonly property bool leanAbove: leanText !== "" && large
 
     // A large figure keeps its place whether or not it has a fraction.

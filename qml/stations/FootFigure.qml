@@ -103,7 +103,7 @@ Item {
         // A second line beneath takes its room from the number; a fraction alone stands taller than a whole number.
         readonly property real below: says.visible ? (says.lineCount - 1) * Theme.capWord * 1.62 : 0
         readonly property bool stacked: (root.figure?.whole ?? "") === ""
-        cap: Math.min(Theme.capFigure, (root.room - 1.6 * below) * ((root.figure?.lean ?? "") === "" ? (stacked ? 0.47 : 0.54) : head.visible ? 0.31 : 0.42))
+        cap: Math.min(Theme.capFigure, (root.room - 1.6 * below) * ((root.figure?.lean ?? "") === "" ? (stacked ? 0.47 : 0.54) : head.visible ? 0.28 : 0.42))
         onWorking: root.working(root.figure.key)
     }
     Word {

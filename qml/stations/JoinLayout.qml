@@ -47,10 +47,12 @@ Item {
         }
         InlineLength {
             width: parent.width
-            visible: text !== ""
+            // It keeps its place where the blocks are too small to be touched: whether they are hangs on the height
+            // it leaves them, and must not hang on whether it is shown.
+            visible: JoinModel.mayLay || JoinModel.swapSays !== ""
+            opacity: map.canPick || JoinModel.swapSays !== "" ? 1 : 0
             text: JoinModel.swapSays !== "" ? JoinModel.swapSays
-                  : map.canPick ? (root.picked < 0 ? qsTr("Touch two blocks to swap them; their labels stay with them.")
-                                                   : qsTr("Now the other one.")) : ""
+                  : root.picked < 0 ? qsTr("Touch two blocks to swap them; their labels stay with them.") : qsTr("Now the other one.")
         }
         Row {
             width: parent.width

@@ -37,6 +37,14 @@ SheetColumn {
     function back() {
         work.back();
     }
+    /** Back to the work from what lay over it. */
+    function done() {
+        shows = "work";
+    }
+    function measure() {
+        BlockMeasure.begin();
+        shows = "measure";
+    }
     /** Opens the sum behind a figure, or the answers to what went wrong. */
     function work(key: string) {
         shows = "working";
@@ -67,59 +75,61 @@ SheetColumn {
     }
     // What may lie over the work is made when it is first wanted: the work itself stands the sooner.
     component Sheet: Loader {
-        required property string name
+        required property bool wanted
         property bool wantedOnce: false
-        readonly property bool wanted: root.sheet === name
         anchors.fill: parent
-        objectName: "sheet-" + name
         visible: wanted
         active: wanted || wantedOnce
         onWantedChanged: if (wanted) wantedOnce = true
     }
     Sheet {
         id: sum
-        name: "working"
+        objectName: "sheet-working"
+        wanted: root.sheet === "working"
         sourceComponent: WorkingSheet {
-            onClosed: root.shows = "work"
+            onClosed: () => root.done()
         }
     }
     Sheet {
         id: trouble
-        name: "wrong"
+        objectName: "sheet-wrong"
+        wanted: root.sheet === "wrong"
         sourceComponent: WrongSheet {
             onEnter: (name, title) => root.enter(name, title, "")
-            onMeasure: {
-                BlockMeasure.begin();
-                root.shows = "measure";
-            }
-            onClosed: root.shows = "work"
+            onMeasure: () => root.measure()
+            onClosed: () => root.done()
         }
     }
     Sheet {
         id: readings
-        name: "measure"
+        objectName: "sheet-measure"
+        wanted: root.sheet === "measure"
         sourceComponent: MeasureSheet {
             onEnter: (name, title, text) => root.enter(name, title, text)
-            onClosed: root.shows = "work"
+            onClosed: () => root.done()
         }
     }
     Sheet {
-        name: "notes"
+        objectName: "sheet-notes"
+        wanted: root.sheet === "notes"
         sourceComponent: NotesSheet {
-            onClosed: root.shows = "work"
+            onClosed: () => root.done()
         }
     }
     Sheet {
-        name: "resume"
+        objectName: "sheet-resume"
+        wanted: root.sheet === "resume"
         sourceComponent: ResumeSheet {}
     }
     Sheet {
-        name: "undone"
+        objectName: "sheet-undone"
+        wanted: root.sheet === "undone"
         sourceComponent: UndoneSheet {}
     }
     Sheet {
         id: trial
-        name: "trial"
+        objectName: "sheet-trial"
+        wanted: root.sheet === "trial"
         sourceComponent: TrialSheet {
             onEnter: (name, title, text) => root.enter(name, title, text)
         }

@@ -116,7 +116,9 @@ FocusScope {
             width: root.upright ? parent.width - 2 * Theme.margin
                    : root.small ? parent.width - foot.targetsWidth - 3 * Theme.margin : Theme.mm(66)
             small: root.small
-            height: root.upright ? Theme.mm(62) : parent.height - Theme.mm(6)
+            // Upright it leaves a place to what is to be minded, between it and the targets.
+            height: root.upright ? Math.min(Theme.mm(62), targets.y - y - Theme.mm(5) - (StepModel.caution !== "" ? Theme.control : 0))
+                                 : parent.height - Theme.mm(6)
             onWorking: key => column.work(key)
             onNotes: column.shows = "notes"
         }
@@ -137,7 +139,7 @@ FocusScope {
             x: beside.x
             y: root.upright ? figure.y + figure.height + Theme.mm(2) : Theme.key
             width: beside.width
-            height: visible ? Math.max(Theme.control, first.implicitHeight + Theme.mm(3)) : 0
+            height: !visible ? 0 : first.folded ? Theme.control : Math.max(Theme.control, whole.implicitHeight + Theme.mm(3))
             inList: true
             //: what is to be minded and checked at this step
             accessibleName: qsTr("What to mind here: %1").arg(StepModel.caution)
@@ -152,6 +154,15 @@ FocusScope {
                 anchors.verticalCenter: parent.verticalCenter
                 width: parent.width - 2 * Theme.margin
                 text: (StepModel.caution.match(/^.*?[.!?:](?=\s|$)/) ?? [StepModel.caution])[0]
+                // The mark alone where its words would lie on the targets.
+                folded: root.upright && mind.y + whole.implicitHeight + Theme.mm(6) > targets.y
+            }
+            // Measured, not shown.
+            Word {
+                id: whole
+                visible: false
+                width: first.width - Theme.mm(8)
+                text: first.text
             }
             FocusOutline { visible: mind.keyboardFocus }
         }
