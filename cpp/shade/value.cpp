@@ -32,7 +32,7 @@ Light strongest(double hue, double y)
     const double most = luminance(full);
     if (y <= most)
         return {full.red * y / most, full.green * y / most, full.blue * y / most};
-    return mixed(full, 1.0, most < 1 ? (1.0 - y) / (1.0 - most) : 0.0);
+    return mixed(full, 1.0, (1.0 - y) / (1.0 - most)); // a pure hue lacks one primary: its light is under 1
 }
 
 } // namespace
