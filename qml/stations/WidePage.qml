@@ -154,8 +154,8 @@ FocusScope {
                 anchors.verticalCenter: parent.verticalCenter
                 width: parent.width - 2 * Theme.margin
                 text: (StepModel.caution.match(/^.*?[.!?:](?=\s|$)/) ?? [StepModel.caution])[0]
-                // The mark alone where its words would lie on the targets.
-                folded: root.upright && mind.y + whole.implicitHeight + Theme.mm(6) > targets.y
+                // The mark alone where its words would lie on the targets, or push down what stands beside.
+                folded: root.upright ? mind.y + whole.implicitHeight + Theme.mm(6) > targets.y : whole.implicitHeight > Theme.mm(14)
             }
             // Measured, not shown.
             Word {
