@@ -183,7 +183,8 @@ void Packages::wideRollIsCutToTheEnd()
             break;
         const Project before = project;
         project = afterChange(before, withDone(before, p, *next));
-        const Buy *buy = battingBuy(listOf(project));
+        const std::vector<Buy> list = listOf(project);
+        const Buy *buy = battingBuy(list);
         QVERIFY(buy == nullptr || buy->more == Length());
         QVERIFY(buy == nullptr || buy->bought == bought);
     }
