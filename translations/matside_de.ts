@@ -506,11 +506,6 @@
         <source>show the working</source>
         <translation>Rechenweg zeigen</translation>
     </message>
-    <message>
-        <source>What to mind here: %1</source>
-        <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>Hier zu beachten: %1</translation>
-    </message>
 </context>
 <context>
     <name>GalleryCell</name>
@@ -1518,6 +1513,14 @@ what is told, and its value on the other tablet</extracomment>
         <source>Both together: %1</source>
         <extracomment>pieces counted on both tablets, added up</extracomment>
         <translation>Beide zusammen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MindSign</name>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>Hier zu beachten: %1</translation>
     </message>
 </context>
 <context>
@@ -2932,11 +2935,6 @@ Schnittkante</translation>
         <source>Not tried yet</source>
         <translation>Noch nicht erprobt</translation>
     </message>
-    <message>
-        <source>What to mind here: %1</source>
-        <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>Worauf hier zu achten ist: %1</translation>
-    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -3144,14 +3142,6 @@ Schnittkante</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Fertig und verdorben</translation>
-    </message>
-</context>
-<context>
-    <name>WidePage</name>
-    <message>
-        <source>What to mind here: %1</source>
-        <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>Hier zu beachten: %1</translation>
     </message>
 </context>
 <context>

@@ -506,11 +506,6 @@
         <source>show the working</source>
         <translation>ver el cálculo</translation>
     </message>
-    <message>
-        <source>What to mind here: %1</source>
-        <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>Qué tener en cuenta aquí: %1</translation>
-    </message>
 </context>
 <context>
     <name>GalleryCell</name>
@@ -1518,6 +1513,14 @@ what is told, and its value on the other tablet</extracomment>
         <source>Both together: %1</source>
         <extracomment>pieces counted on both tablets, added up</extracomment>
         <translation>Las dos juntas: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MindSign</name>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>Qué tener en cuenta aquí: %1</translation>
     </message>
 </context>
 <context>
@@ -2932,11 +2935,6 @@ borde cortado</translation>
         <source>Not tried yet</source>
         <translation>Sin probar</translation>
     </message>
-    <message>
-        <source>What to mind here: %1</source>
-        <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>Qué cuidar aquí: %1</translation>
-    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -3144,14 +3142,6 @@ borde cortado</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Hecho y estropeado</translation>
-    </message>
-</context>
-<context>
-    <name>WidePage</name>
-    <message>
-        <source>What to mind here: %1</source>
-        <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>Qué tener en cuenta aquí: %1</translation>
     </message>
 </context>
 <context>

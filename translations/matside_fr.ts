@@ -506,11 +506,6 @@
         <source>show the working</source>
         <translation>montrer le calcul</translation>
     </message>
-    <message>
-        <source>What to mind here: %1</source>
-        <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>À surveiller ici&#x202f;: %1</translation>
-    </message>
 </context>
 <context>
     <name>GalleryCell</name>
@@ -1518,6 +1513,14 @@ what is told, and its value on the other tablet</extracomment>
         <source>Both together: %1</source>
         <extracomment>pieces counted on both tablets, added up</extracomment>
         <translation>Les deux ensemble&#x202f;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MindSign</name>
+    <message>
+        <source>What to mind here: %1</source>
+        <extracomment>what is to be minded and checked at this step</extracomment>
+        <translation>À surveiller ici&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -2932,11 +2935,6 @@ bord coupé</translation>
         <source>Not tried yet</source>
         <translation>Pas encore essayé</translation>
     </message>
-    <message>
-        <source>What to mind here: %1</source>
-        <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>À surveiller ici&#x202f;: %1</translation>
-    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -3144,14 +3142,6 @@ bord coupé</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Fait et gâché</translation>
-    </message>
-</context>
-<context>
-    <name>WidePage</name>
-    <message>
-        <source>What to mind here: %1</source>
-        <extracomment>what is to be minded and checked at this step</extracomment>
-        <translation>À surveiller ici&#x202f;: %1</translation>
     </message>
 </context>
 <context>

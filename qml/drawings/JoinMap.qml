@@ -28,6 +28,13 @@ Item {
     readonly property real x0: (width - columns * (cell + air) + air) / 2
     readonly property real y0: Theme.mm(8)
 
+    /** Where a block lies; turned over like a page, the columns run the other way. */
+    function placeOf(place: int): point {
+        const column = place % root.columns;
+        return Qt.point(root.x0 + (root.back ? root.columns - 1 - column : column) * (root.cell + root.air),
+                        root.y0 + Math.floor(place / root.columns) * (root.cell + root.air));
+    }
+
     Accessible.role: Accessible.Graphic
     Accessible.name: accessibleName
 
@@ -44,9 +51,7 @@ Item {
         onPrinting: context => {
             const c = Theme.colors, u = unit, s = root.cell, role = root.back ? "back" : "front";
             root.blocks.forEach((held, i) => {
-                const column = i % root.columns;
-                const x = root.x0 + (root.back ? root.columns - 1 - column : column) * (s + root.air);
-                const y = root.y0 + Math.floor(i / root.columns) * (s + root.air);
+                const { x, y } = root.placeOf(i);
                 if (held.joined)
                     Printing.clothRect(context, c, role, x, y, s, s, u);
                 if (!held.now && s > Theme.mm(6))
@@ -61,12 +66,11 @@ Item {
             id: block
             required property int index
             readonly property var held: root.blocks[index] ?? null
-            readonly property int column: index % root.columns
+            readonly property point place: root.placeOf(index)
             readonly property bool now: held?.now ?? false
             readonly property bool joined: held?.joined ?? false
-            // Turned over like a page, the columns run the other way.
-            x: root.x0 + (root.back ? root.columns - 1 - column : column) * (root.cell + root.air)
-            y: root.y0 + Math.floor(index / root.columns) * (root.cell + root.air)
+            x: place.x
+            y: place.y
             width: root.cell
             height: root.cell
             color: now ? Theme.colors.ink : "transparent"

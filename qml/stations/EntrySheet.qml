@@ -16,7 +16,8 @@ Keypad {
     required property Item home
     property bool open: false
     property string asked
-    /** It was opened once: the ruler's marks have their keys from then on. */
+    /** Her ruler's marks: they have their keys from the first time it is opened. */
+    property var ruler: []
     property bool used: false
 
     signal given(string name, string text)
@@ -45,6 +46,7 @@ Keypad {
         closed();
     }
 
+    marks: used ? ruler : []
     visible: open
     x: !roomy ? 0 : home.x > 0 ? parent.width - besideWidth : home.x
     width: roomy ? besideWidth : parent.width

@@ -198,7 +198,7 @@ FocusScope {
     EntrySheet {
         id: keypad
         home: column
-        marks: used ? FitModel.marks(asked) : []
+        ruler: FitModel.marks(asked)
         onGiven: (pointer, text) => {
             const answer = root.shows === "layouts" ? WouldFit.enter(pointer, text) : FitModel.enter(pointer, text);
             error = answer.ok ? "" : answer.says;

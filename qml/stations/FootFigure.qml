@@ -23,6 +23,7 @@ Item {
     property bool small: false
     /** What to mind stands among its words. */
     readonly property bool minded: words.visible
+    readonly property string firstCaution: words.firstCaution
     readonly property bool figured: !StepModel.finished && (root.figure?.valid ?? false)
     readonly property bool placed: figured && root.telling.length > 0
     readonly property real headHeight: head.visible ? head.implicitHeight : Math.max(title.implicitHeight, Theme.mm(root.small ? 4 : 7))
@@ -66,25 +67,13 @@ Item {
             accessibleIgnored: true
         }
     }
-    Pressable {
+    MindSign {
         id: sign
         objectName: "mind"
         visible: root.small && !root.minded && !StepModel.finished && StepModel.caution !== ""
         x: parent.width - width
         y: -Theme.mm(1.6)
-        width: Theme.control
-        height: Theme.control
-        //: what is to be minded and checked at this step
-        accessibleName: qsTr("What to mind here: %1").arg(StepModel.caution)
         onClicked: root.notes()
-        Pictogram {
-            anchors.centerIn: parent
-            name: "warning"
-            width: Theme.mm(7)
-            ink: Theme.colors.caution
-            ground: Theme.colors.raised
-        }
-        FocusOutline { visible: sign.keyboardFocus }
     }
     PutOff {
         id: off

@@ -79,7 +79,7 @@ FocusScope {
     EntrySheet {
         id: keypad
         home: column
-        marks: used ? FitModel.marks("") : []
+        ruler: FitModel.marks("")
         onGiven: (name, text) => {
             error = column.take(name, text);
             if (error === "")

@@ -46,12 +46,12 @@ Fingertip {
     readonly property real cautionWidth: clothed || named !== "" ? width : firstWidth
     // On a low screen the last to go: then it stands with the rest that a press shows.
     readonly property bool untriedHere: StepModel.notTried && !finished
-        && untried.implicitHeight <= height - (clothed ? cloth.height + air : 0) - (named !== "" ? name.implicitHeight + air : 0)
-    readonly property real room: height - (clothed ? cloth.height + air : 0) - (untriedHere ? untried.implicitHeight + air : 0)
-                                 - (named !== "" ? name.implicitHeight + air : 0)
+        && untried.implicitHeight <= height - above
+    /** What stands over the one line: the cloth, and what the figure is. */
+    readonly property real above: (clothed ? cloth.height + air : 0) + (named !== "" ? name.implicitHeight + air : 0)
+    readonly property real room: height - above - (untriedHere ? untried.implicitHeight + air : 0)
     /** The height at which every word is shown. */
-    readonly property real wanted: (clothed ? cloth.height + air : 0) + (named !== "" ? name.implicitHeight + air : 0)
-                                   + says.implicitHeight + (untriedHere ? untried.implicitHeight + air : 0)
+    readonly property real wanted: above + says.implicitHeight + (untriedHere ? untried.implicitHeight + air : 0)
                                    + (due ? wholeCaution.implicitHeight + air : 0)
                                    + (check !== "" ? wholeCheck.implicitHeight + air : 0)
     readonly property bool due: caution !== "" && !(said[caution] ?? false)
@@ -141,24 +141,12 @@ Fingertip {
             text: root.check
         }
     }
-    Pressable {
+    MindSign {
         id: sign
         visible: root.cautionAs === "mark"
         x: root.firstWidth - width
         // Never nearer than 3 mm to the targets below.
         y: Math.min(((root.clothed ? cloth.height : says.plainLine) - height) / 2, root.height - height - Theme.mm(1.6))
-        width: Theme.control
-        height: Theme.control
-        //: what is to be minded and checked at this step
-        accessibleName: qsTr("What to mind here: %1").arg(root.caution)
         onClicked: root.notes()
-        Pictogram {
-            anchors.centerIn: parent
-            name: "warning"
-            width: Theme.mm(7)
-            ink: Theme.colors.caution
-            ground: Theme.colors.raised
-        }
-        FocusOutline { visible: sign.keyboardFocus }
     }
 }

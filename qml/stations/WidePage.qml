@@ -132,17 +132,16 @@ FocusScope {
             height: root.upright ? targets.y - y - Theme.gap : parent.height - y
         }
         // Where the words under the figure have no room, the first thing to mind leads what stands beside.
-        Pressable {
+        MindSign {
             id: mind
             objectName: "mind"
+            alone: false
             visible: beside.visible && !figure.minded && !StepModel.finished && StepModel.caution !== ""
             x: beside.x
             y: root.upright ? figure.y + figure.height + Theme.mm(2) : Theme.key
             width: beside.width
             height: !visible ? 0 : first.folded ? Theme.control : Math.max(Theme.control, whole.implicitHeight + Theme.mm(3))
             inList: true
-            //: what is to be minded and checked at this step
-            accessibleName: qsTr("What to mind here: %1").arg(StepModel.caution)
             onClicked: column.shows = "notes"
             KeyLine {
                 visible: root.upright
@@ -153,7 +152,7 @@ FocusScope {
                 x: Theme.margin
                 anchors.verticalCenter: parent.verticalCenter
                 width: parent.width - 2 * Theme.margin
-                text: (StepModel.caution.match(/^.*?[.!?:](?=\s|$)/) ?? [StepModel.caution])[0]
+                text: figure.firstCaution
                 // The mark alone where its words would lie on the targets, or push down what stands beside.
                 folded: root.upright ? mind.y + whole.implicitHeight + Theme.mm(6) > targets.y : whole.implicitHeight > Theme.mm(14)
             }
@@ -164,7 +163,6 @@ FocusScope {
                 width: first.width - Theme.mm(8)
                 text: first.text
             }
-            FocusOutline { visible: mind.keyboardFocus }
         }
         Connections {
             target: beside.item
@@ -225,7 +223,7 @@ FocusScope {
     EntrySheet {
         id: keypad
         home: column
-        marks: used ? FitModel.marks("") : []
+        ruler: FitModel.marks("")
         onGiven: (name, text) => {
             if (root.side === "")
                 column.take(name, text);
