@@ -50,6 +50,20 @@ Length mostOf(System system)
     return system == System::Inch ? Length::inches(360) : Length::mm(10'000);
 }
 
+/// How many packages of it she is to buy.
+std::ptrdiff_t packagesOn(const Cloth &cloth)
+{
+    return std::count_if(cloth.owned.begin(), cloth.owned.end(),
+                         [](const OwnedPiece &owned) { return owned.package; });
+}
+
+/// One size, whichever way it lies.
+bool alike(const Pair &one, const Pair &other)
+{
+    return min(one.along, one.across) == min(other.along, other.across) &&
+           max(one.along, one.across) == max(other.along, other.across);
+}
+
 QString percent(std::int64_t perMille)
 {
     return QLocale().toString((perMille + 5) / 10);
@@ -107,8 +121,7 @@ QString BattingModel::headSays() const
     const Cloth *cloth = batting();
     if (!cloth)
         return {};
-    const auto packages = std::count_if(cloth->owned.begin(), cloth->owned.end(),
-                                        [](const OwnedPiece &o) { return o.package; });
+    const auto packages = packagesOn(*cloth);
     //: batting is bought so
     return packages == 0 ? tr("from the roll") : counted(packages, tr("1 package"), tr("%1 packages"));
 }
@@ -165,8 +178,7 @@ QVariantMap BattingModel::rollWay() const
     if (choice.rollCents)
         more << tr("Costs %1.").arg(moneyText(*choice.rollCents));
     const Cloth *cloth = batting();
-    const bool taken =
-        std::none_of(cloth->owned.begin(), cloth->owned.end(), [](const OwnedPiece &o) { return o.package; });
+    const bool taken = packagesOn(*cloth) == 0;
     //: %1 "2 3/8 yd", %2 the roll's width
     return {{QStringLiteral("says"), tr("From the roll: {%1} of %2")
                                          .arg(inSign(toQt(textSold(choice.roll, step, project.system))),
@@ -192,9 +204,7 @@ QVariantMap BattingModel::packageWay(const PackageBuy &buy) const
         more << tr("Costs %1.").arg(moneyText(*buy.cents));
     const Cloth *cloth = batting();
     const bool taken = std::any_of(cloth->owned.begin(), cloth->owned.end(), [&](const OwnedPiece &owned) {
-        return owned.package &&
-               min(owned.length, owned.width) == min(buy.package.length, buy.package.width) &&
-               max(owned.length, owned.width) == max(buy.package.length, buy.package.width);
+        return owned.package && alike({owned.length, owned.width}, {buy.package.length, buy.package.width});
     });
     //: %1 a number, %2 "45 in × 60 in"
     return {{QStringLiteral("says"), buy.count == 1 ? tr("1 package of %1").arg(size)
@@ -242,8 +252,7 @@ QString BattingModel::whyNot() const
     if (cloth->packages.size() >= mostPackages)
         return tr("%1 sizes at most.").arg(mostPackages);
     for (const Package &package : cloth->packages)
-        if (min(package.length, package.width) == min(m_length, m_width) &&
-            max(package.length, package.width) == max(m_length, m_width))
+        if (alike({package.length, package.width}, {m_length, m_width}))
             return tr("This size is on the list.");
     return {};
 }

@@ -45,11 +45,6 @@ PackageBuy boughtAs(const BattingChoice &choice, const Package &package, System 
     return buy;
 }
 
-const Cloth *battingOf(const Project &project)
-{
-    return clothFor(project, ClothRole::Batting);
-}
-
 } // namespace
 
 std::int64_t stripsIn(Length along, Length across, Pair strip)
@@ -62,7 +57,7 @@ std::int64_t stripsIn(Length along, Length across, Pair strip)
 std::optional<BattingChoice> battingChoice(const Project &project, const Plan &plan,
                                            const std::vector<Step> &steps)
 {
-    const Cloth *batting = battingOf(project);
+    const Cloth *batting = clothFor(project, ClothRole::Batting);
     if (!batting || project.made.layoutOf(batting->id))
         return std::nullopt;
     BattingChoice choice;

@@ -64,6 +64,13 @@ Json stripJson(const LaidStrip &strip, System system)
     return object;
 }
 
+void needSides(Fields &piece)
+{
+    for (const char *side : {"length", "width"})
+        if (!piece.has(side))
+            piece.needed(side, {Fields::takeAway(piece.at())});
+}
+
 } // namespace
 
 void readLayout(Fields &fields, MadeLayout &layout)
@@ -99,9 +106,7 @@ void readOwned(Fields &cloth, std::vector<OwnedPiece> &owned)
         fields.length("width", piece.width);
         fields.flag("package", piece.package);
         piece.rest = fields.rest();
-        for (const char *side : {"length", "width"})
-            if (!fields.has(side))
-                fields.needed(side, {Fields::takeAway(fields.at())});
+        needSides(fields);
         owned.push_back(std::move(piece));
     });
 }
@@ -114,9 +119,7 @@ void readPackages(Fields &cloth, std::vector<Package> &packages)
         fields.length("width", package.width);
         fields.number("price", package.price);
         package.rest = fields.rest();
-        for (const char *side : {"length", "width"})
-            if (!fields.has(side))
-                fields.needed(side, {Fields::takeAway(fields.at())});
+        needSides(fields);
         packages.push_back(std::move(package));
     });
 }
