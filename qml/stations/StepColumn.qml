@@ -42,7 +42,7 @@ Item {
         figure: root.figure
         // On a low screen the figure gives way before the targets do; its rule, its tab
         // and the air down to the targets take 15.8 mm.
-        cap: Math.max(Theme.mm(16), Math.min(Theme.capFigure, (targets.y - y - Theme.mm(15.8)) / 1.34))
+        cap: Math.max(Theme.mm(11), Math.min(Theme.capFigure, (targets.y - y - Theme.mm(15.8)) / 1.34))
         onWorking: root.working(root.figure.key)
     }
     StepWords {
