@@ -113,7 +113,7 @@
     </message>
     <message>
         <source>Seam {%1}, in section</source>
-        <translation>Naht {%1}, im Schnitt</translation>
+        <translation>Naht {%1}, Querschnitt</translation>
     </message>
     <message>
         <source>Care, label, sleeve, pillow</source>
@@ -128,7 +128,7 @@
     <name>EdgeCare</name>
     <message>
         <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
-        <translation>Vor dem Verkaufen nachsehen, was am Ort für Etiketten und Füllungen gilt.</translation>
+        <translation>Vor dem Verkaufen nachsehen, was vor Ort für Etiketten und Füllungen gilt.</translation>
     </message>
 </context>
 <context>
@@ -198,7 +198,7 @@
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Langsam über die dicken Stellen; das Rad von Hand drehen. Stecknadeln vor der Nadel heraus.</translation>
+        <translation>Langsam über die dicken Stellen, am Handrad drehen. Stecknadeln heraus, bevor die Nadel kommt.</translation>
     </message>
 </context>
 <context>
@@ -281,7 +281,7 @@
     <name>EdgeSection</name>
     <message>
         <source>Double fold: cut {%1}, pressed in half to {%2}</source>
-        <translation>Doppelt gelegt: {%1} zuschneiden, zur Hälfte auf {%2} bügeln</translation>
+        <translation>Doppelt gelegt: {%1} zuschneiden, auf die Hälfte bügeln: {%2}</translation>
     </message>
     <message>
         <source>Single fold: cut {%1}</source>
@@ -289,11 +289,11 @@
     </message>
     <message>
         <source>The bound edge in section, seam %1</source>
-        <translation>Die eingefasste Kante im Schnitt, Naht %1</translation>
+        <translation>Die eingefasste Kante im Querschnitt, Naht %1</translation>
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Langsam über die dicken Stellen; das Rad von Hand drehen. Stecknadeln vor der Nadel heraus.</translation>
+        <translation>Langsam über die dicken Stellen, am Handrad drehen. Stecknadeln heraus, bevor die Nadel kommt.</translation>
     </message>
 </context>
 <context>
@@ -585,7 +585,7 @@
     </message>
     <message>
         <source>Stops and patches</source>
-        <translation>Halte und Flicken</translation>
+        <translation>Stopps und Flicken</translation>
     </message>
     <message>
         <source>Strip %1 of %2</source>
@@ -593,7 +593,7 @@
     </message>
     <message>
         <source>Gaps can yield sashing</source>
-        <translation>Lücken können Zwischenstreifen geben</translation>
+        <translation>Lücken können Zwischenstreifen ergeben</translation>
     </message>
     <message>
         <source>Hoops</source>
@@ -704,14 +704,14 @@
     <message>
         <source>thickest sandwich it holds</source>
         <extracomment>sandwich: top, batting and back together</extracomment>
-        <translation>dickste Lagen, die er hält</translation>
+        <translation>größte Lagendicke</translation>
     </message>
 </context>
 <context>
     <name>HoopStops</name>
     <message>
         <source>Block %1, stop by stop</source>
-        <translation>Block %1, Halt für Halt</translation>
+        <translation>Block %1, Stopp für Stopp</translation>
     </message>
     <message>
         <source>New bobbin in</source>
@@ -865,7 +865,7 @@
     <name>JoinPage</name>
     <message>
         <source>Section of a join: seam %1, fold under %2, catch %3</source>
-        <translation>Eine Verbindung im Schnitt: Naht %1, Umlegen %2, Überstand %3</translation>
+        <translation>Verbindung im Querschnitt: Naht %1, Umlegen %2, Überstand %3</translation>
     </message>
     <message>
         <source>Match marks from the row’s raw end, now at %1</source>
@@ -881,11 +881,11 @@
     </message>
     <message>
         <source>Section of a join: seam %1</source>
-        <translation>Eine Verbindung im Schnitt: Naht %1</translation>
+        <translation>Verbindung im Querschnitt: Naht %1</translation>
     </message>
     <message>
         <source>Section of a join: seam %1, back strip doubled, catch %2</source>
-        <translation>Eine Verbindung im Schnitt: Naht %1, Rückenstreifen doppelt, Überstand %2</translation>
+        <translation>Verbindung im Querschnitt: Naht %1, Streifen hinten doppelt, Überstand %2</translation>
     </message>
 </context>
 <context>
@@ -1059,7 +1059,7 @@
     </message>
     <message>
         <source>--sheet OUT.pdf needs a project file after it.</source>
-        <translation>--sheet OUT.pdf braucht danach eine Projektdatei.</translation>
+        <translation>Nach --sheet OUT.pdf fehlt eine Projektdatei.</translation>
     </message>
     <message>
         <source>The next cut, beside the cutting mat.</source>
@@ -1150,7 +1150,7 @@
     <name>MeasureScene</name>
     <message>
         <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
-        <translation>Den Block flach hinlegen, aus dem Rahmen und geruht. Vier Seiten und beide Diagonalen messen.</translation>
+        <translation>Block aus dem Rahmen nehmen, ruhen lassen, flach hinlegen. Vier Seiten und beide Diagonalen messen.</translation>
     </message>
 </context>
 <context>
@@ -1225,7 +1225,7 @@
     </message>
     <message>
         <source>hoop</source>
-        <translation>Rahmen</translation>
+        <translation>Stickrahmen</translation>
     </message>
     <message>
         <source>hoop’s field</source>
@@ -1242,7 +1242,7 @@
     <message>
         <source>thickest sandwich in the hoop</source>
         <extracomment>sandwich: front, batting and back together</extracomment>
-        <translation>dickste Lagen im Rahmen</translation>
+        <translation>größte Lagendicke im Rahmen</translation>
     </message>
     <message>
         <source>side of the hoop’s bracket</source>
@@ -1437,11 +1437,11 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>one thing that happened there</source>
-        <translation>ein Vorfall dort</translation>
+        <translation>ein Ereignis dort</translation>
     </message>
     <message>
         <source>%1 things that happened there</source>
-        <translation>%1 Vorfälle dort</translation>
+        <translation>%1 Ereignisse dort</translation>
     </message>
     <message>
         <source>one note</source>
@@ -1465,7 +1465,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>The project on this tablet has something to be mended first, at Fit.</source>
-        <translation>Am Projekt auf diesem Tablet ist erst etwas zu richten, unter Planen.</translation>
+        <translation>Am Projekt auf diesem Tablet ist erst etwas zu richten, unter „Planen“.</translation>
     </message>
     <message>
         <source>The two do not fit together. Bring it in as a project of its own.</source>
@@ -1584,7 +1584,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>Not all of it can be read. What you choose here mends the copy; the file stays as it is.</source>
-        <translation>Nicht alles ist lesbar. Was hier gewählt wird, bessert die Kopie; die Datei bleibt, wie sie ist.</translation>
+        <translation>Nicht alles ist lesbar. Was hier gewählt wird, berichtigt die Kopie; die Datei bleibt, wie sie ist.</translation>
     </message>
 </context>
 <context>
@@ -2113,7 +2113,7 @@ Schnittkante</translation>
     <message>
         <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
-        <translation>Am nächsten: %1 auf %2, nur %3 Stufen auseinander. Von weitem geht %1 unter: für eines von beiden helleren oder dunkleren Stoff nehmen.</translation>
+        <translation>Am nächsten: %1 auf %2, nur %3 Stufen auseinander. Von weitem geht %1 unter: für eines der zwei einen helleren oder dunkleren Stoff nehmen.</translation>
     </message>
 </context>
 <context>
@@ -2223,7 +2223,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The patches are drawn as plain rectangles. A screen shows cloth only roughly: lay the patch on the ground and look at it from across the room.</source>
-        <translation>Die Flicken sind als einfache Rechtecke gezeichnet. Ein Bildschirm zeigt Stoff nur ungefähr: Flicken auf den Grund legen und von weitem ansehen.</translation>
+        <translation>Die Flicken sind als einfache Rechtecke gezeichnet. Ein Bildschirm zeigt Stoff nur ungefähr: Flicken auf den Grundstoff legen und von weitem ansehen.</translation>
     </message>
 </context>
 <context>
@@ -2262,7 +2262,7 @@ Schnittkante</translation>
     <message>
         <source>strength</source>
         <extracomment>how strong a colour is, from grey to the strongest there is</extracomment>
-        <translation>Kraft</translation>
+        <translation>Sättigung</translation>
     </message>
     <message>
         <source>%1 less</source>
@@ -2484,23 +2484,23 @@ Schnittkante</translation>
     </message>
     <message>
         <source>least fold</source>
-        <translation>kleinstes Umlegen</translation>
+        <translation>mindestens umlegen</translation>
     </message>
     <message>
         <source>spare on a short sashing</source>
-        <translation>Zugabe an einem kurzen Zwischenstreifen</translation>
+        <translation>Reserve an einem kurzen Zwischenstreifen</translation>
     </message>
     <message>
         <source>short sashing with its spare</source>
-        <translation>kurzer Zwischenstreifen mit Zugabe</translation>
+        <translation>kurzer Zwischenstreifen mit Reserve</translation>
     </message>
     <message>
         <source>spare on a long sashing</source>
-        <translation>Zugabe an einem langen Zwischenstreifen</translation>
+        <translation>Reserve an einem langen Zwischenstreifen</translation>
     </message>
     <message>
         <source>long sashing with its spare</source>
-        <translation>langer Zwischenstreifen mit Zugabe</translation>
+        <translation>langer Zwischenstreifen mit Reserve</translation>
     </message>
     <message>
         <source>batting, width</source>
@@ -2528,7 +2528,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>least radius for folded binding</source>
-        <translation>kleinster Radius für gelegte Einfassung</translation>
+        <translation>kleinster Radius für gefaltete Einfassung</translation>
     </message>
     <message>
         <source>patch &quot;%1&quot;, cut</source>
@@ -2639,7 +2639,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Long sashing, %1, in pieces: %2; joins at %3 from the row&apos;s raw left end.</source>
-        <translation>Langer Zwischenstreifen, %1, aus Stücken: %2; Ansätze bei %3 vom linken Schnittende der Reihe.</translation>
+        <translation>Langer Zwischenstreifen, %1, aus Teilen: %2; Ansätze bei %3 vom linken Schnittende der Reihe.</translation>
     </message>
     <message>
         <source>Trim and fold</source>
@@ -2963,11 +2963,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
-        <translation>Diese werden zuerst verschnitten. Drücken nimmt ein Stück heraus.</translation>
+        <translation>Aus diesen wird zuerst geschnitten. Drücken nimmt ein Stück heraus.</translation>
     </message>
     <message>
         <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
-        <translation>Ein Rest oder eine vorhandene Länge wird verschnitten, bevor etwas gekauft wird. Ohne Webkanten messen.</translation>
+        <translation>Ein Rest oder eine vorhandene Länge wird verbraucht, bevor etwas gekauft wird. Ohne Webkanten messen.</translation>
     </message>
     <message>
         <source>take away: %1</source>
@@ -3015,7 +3015,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Something in this project cannot be read. Mend it at Fit first; nothing was changed.</source>
-        <translation>Etwas in diesem Projekt lässt sich nicht lesen. Erst unter Planen beheben; nichts wurde geändert.</translation>
+        <translation>Etwas in diesem Projekt lässt sich nicht lesen. Erst unter „Planen“ beheben; nichts wurde geändert.</translation>
     </message>
     <message>
         <source>The folder of the projects cannot be used. Free some room, and see that it may be read and written.</source>
@@ -3113,7 +3113,7 @@ Schnittkante</translation>
     <name>TrimPage</name>
     <message>
         <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
-        <translation>Der Streifen wird in der Mitte jeder Lücke getrennt; bisher abgetrennte Blöcke: %1</translation>
+        <translation>Der Streifen wird in der Mitte jeder Lücke durchtrennt; bisher abgeschnittene Blöcke: %1</translation>
     </message>
 </context>
 <context>
@@ -3153,7 +3153,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Thread broke or loops</source>
-        <translation>Faden reißt oder schlingt</translation>
+        <translation>Fadenriss oder Schlingen</translation>
     </message>
     <message>
         <source>Patch not covered</source>
@@ -3162,7 +3162,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Stain or hoop mark</source>
-        <translation>Fleck oder Rahmenspur</translation>
+        <translation>Fleck oder Rahmenabdruck</translation>
     </message>
     <message>
         <source>Look at it again</source>
@@ -3611,7 +3611,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>reversible</source>
-        <translation>beidseitig</translation>
+        <translation>wendbar</translation>
     </message>
     <message>
         <source>with one clean back</source>
@@ -3619,7 +3619,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>layered and bound</source>
-        <translation>gelegt und eingefasst</translation>
+        <translation>geschichtet, eingefasst</translation>
     </message>
     <message>
         <source>bagged out</source>
@@ -3639,7 +3639,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>rounded, on bias</source>
-        <translation>rund, schräg geschnitten</translation>
+        <translation>rund, mit Schrägband</translation>
     </message>
     <message>
         <source>double fold</source>
@@ -3731,23 +3731,23 @@ Schnittkante</translation>
     </message>
     <message>
         <source>oat</source>
-        <translation>hafer</translation>
+        <translation>Hafer</translation>
     </message>
     <message>
         <source>ochre</source>
-        <translation>ocker</translation>
+        <translation>Ocker</translation>
     </message>
     <message>
         <source>rust</source>
-        <translation>rost</translation>
+        <translation>Rost</translation>
     </message>
     <message>
         <source>madder</source>
-        <translation>krapp</translation>
+        <translation>Krapp</translation>
     </message>
     <message>
         <source>plum</source>
-        <translation>pflaume</translation>
+        <translation>Pflaume</translation>
     </message>
     <message>
         <source>blue</source>
@@ -3755,15 +3755,15 @@ Schnittkante</translation>
     </message>
     <message>
         <source>teal</source>
-        <translation>petrol</translation>
+        <translation>Petrol</translation>
     </message>
     <message>
         <source>sage</source>
-        <translation>salbei</translation>
+        <translation>Salbei</translation>
     </message>
     <message>
         <source>bark</source>
-        <translation>rinde</translation>
+        <translation>Rinde</translation>
     </message>
     <message>
         <source>grey</source>
@@ -3771,7 +3771,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>soot</source>
-        <translation>ruß</translation>
+        <translation>Ruß</translation>
     </message>
     <message>
         <source>new project</source>
@@ -4087,7 +4087,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>hoop, outside</source>
-        <translation>Rahmen, außen</translation>
+        <translation>Stickrahmen, außen</translation>
     </message>
     <message>
         <source>margin</source>
@@ -4163,7 +4163,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>least fold</source>
-        <translation>kleinstes Umlegen</translation>
+        <translation>mindestens umlegen</translation>
     </message>
     <message>
         <source>taken by the bulk</source>
@@ -4324,7 +4324,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>two lengths, along and across,</source>
-        <translation>zwei Längen, längs und quer,</translation>
+        <translation>ein Paar Längen, längs und quer,</translation>
     </message>
     <message>
         <source>a percentage, such as &quot;2 %&quot;,</source>
@@ -4473,7 +4473,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>It is square enough.</source>
-        <translation>Er ist gerade genug.</translation>
+        <translation>Er ist rechtwinklig genug.</translation>
     </message>
     <message>
         <source>It leans by {%1}.</source>
@@ -4507,7 +4507,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Split the lean: turn the ruler half of it, over the middle of the block.</source>
-        <translation>Die Schiefe teilen: das Lineal um die Hälfte drehen, über der Mitte des Blocks.</translation>
+        <translation>Die Schiefe teilen: das Lineal um die halbe Schiefe drehen, über der Mitte des Blocks.</translation>
     </message>
     <message>
         <source>Use it as it is.</source>
@@ -4532,7 +4532,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Cut both sides true; their lines go into the seams. Unpick what shows.</source>
-        <translation>Beide Seiten gerade schneiden; ihre Linien kommen in die Nähte. Was sichtbar bleibt, auftrennen.</translation>
+        <translation>Beide Seiten rechtwinklig schneiden; ihre Linien kommen in die Nähte. Was sichtbar bleibt, auftrennen.</translation>
     </message>
     <message>
         <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
@@ -4647,7 +4647,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Keep it: a narrower strip or patches come out of it. Straighten the end first.</source>
-        <translation>Aufheben: Ein schmalerer Streifen oder Flicken lassen sich daraus schneiden. Erst das Ende begradigen.</translation>
+        <translation>Aufheben: Schmalere Streifen oder Flicken lassen sich daraus schneiden. Erst das Ende begradigen.</translation>
     </message>
     <message>
         <source>To make again: %1. It stands in the list once more.</source>
@@ -4701,7 +4701,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Pick the thread back about {1 in} and start again on the line. Inside stippling it will not show.</source>
-        <translation>Den Faden etwa {1 in} zurücknehmen und auf der Linie neu beginnen. In der Füllquiltung sieht man es nicht.</translation>
+        <translation>Den Faden auf etwa {1 in} heraustrennen und auf der Linie neu beginnen. In der Füllquiltung sieht man es nicht.</translation>
     </message>
     <message>
         <source>The bobbin is counted as new from here.</source>
@@ -4709,7 +4709,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>A pleat under {1/2 in} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
-        <translation>Eine Falte unter {1/2 in} auf der Rückseite darf bleiben. Eine längere oder ein Schnitt durch den Grund heißt: neuer Block.</translation>
+        <translation>Eine Falte unter {1/2 in} auf der Rückseite darf bleiben. Eine längere oder ein Schnitt durch den Grundstoff heißt: neuer Block.</translation>
     </message>
     <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
@@ -4717,11 +4717,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Not pressed yet: unpick that patch’s stitches only, peel it off, lay the right one, stitch it again. Pressed already: a new block.</source>
-        <translation>Noch nicht gebügelt: nur die Stiche dieses Flickens auftrennen, abziehen, den richtigen auflegen, neu sticken. Schon gebügelt: ein neuer Block.</translation>
+        <translation>Noch nicht gebügelt: nur die Stiche dieses Flickens auftrennen, ihn abziehen, den richtigen auflegen, neu sticken. Schon gebügelt: ein neuer Block.</translation>
     </message>
     <message>
         <source>Leave the block in the hoop. Start again at the stop you were at; nothing here was lost.</source>
-        <translation>Den Block im Rahmen lassen. Beim letzten Halt neu beginnen; hier ging nichts verloren.</translation>
+        <translation>Den Block im Rahmen lassen. Beim letzten Stopp neu beginnen; hier ging nichts verloren.</translation>
     </message>
     <message>
         <source>Blocks lost beyond the tear: %1. They are on record and stand in the list again.</source>
@@ -4746,7 +4746,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Nothing was changed. What you decide at Fit follows at once; what is cut stays cut.</source>
-        <translation>Nichts wurde geändert. Was unter Planen entschieden wird, folgt sofort; was geschnitten ist, bleibt geschnitten.</translation>
+        <translation>Nichts wurde geändert. Was unter „Planen“ entschieden wird, folgt sofort; was geschnitten ist, bleibt geschnitten.</translation>
     </message>
     <message>
         <source>Hoop strips to cut beyond the plan: %1.</source>
@@ -4814,7 +4814,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Binding cut %1 wide does not come out of cloth %2 wide.</source>
-        <translation>Eine Einfassung von %1 Zuschnitt ergibt sich nicht aus Stoff von %2 Breite.</translation>
+        <translation>Eine Einfassung von %1 Schnittbreite geht nicht aus Stoff von %2 Breite.</translation>
     </message>
     <message>
         <source>Corners rounded by %1 do not fit on the piece; %2 is the most.</source>
@@ -4832,7 +4832,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>A short sashing is %1 with its spare, longer than its cloth, %2.</source>
-        <translation>Ein kurzer Zwischenstreifen misst mit Zugabe %1, länger als sein Stoff, %2.</translation>
+        <translation>Ein kurzer Zwischenstreifen misst mit Reserve %1, länger als sein Stoff, %2.</translation>
     </message>
     <message>
         <source>Cloth %1 wide is too narrow to piece the long sashings with their joins at mid-block; %2 is the least.</source>
@@ -4844,7 +4844,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Washing that takes %1 is not likely; say less than %2.</source>
-        <translation>Waschen, das %1 nimmt, ist unwahrscheinlich; weniger als %2 angeben.</translation>
+        <translation>Einlaufen von %1 ist unwahrscheinlich; weniger als %2 angeben.</translation>
     </message>
     <message>
         <source>One block makes a piece of %1, larger than the %2 wanted: allow smaller blocks, or let less of the table show.</source>
@@ -4864,7 +4864,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The binding&apos;s seam of %1 is deeper than the cloth outside the stitched line, %2: it would cover the line.</source>
-        <translation>Die Naht der Einfassung, %1, ist tiefer als der Stoff außerhalb der gestickten Linie, %2: Sie würde die Linie verdecken.</translation>
+        <translation>Die Naht der Einfassung, %1, ist breiter als der Stoff außerhalb der gestickten Linie, %2: Sie würde die Linie verdecken.</translation>
     </message>
     <message>
         <source>A margin of %1 past the hoop is hard to hold; %2 is easier.</source>
@@ -4883,15 +4883,15 @@ Schnittkante</translation>
     <message>
         <source>The gap pieces are %1 long, shorter than a short sashing with its spare, %2.</source>
         <extracomment>harvested: cut from the gaps between the blocks of a strip</extracomment>
-        <translation>Die Lückenstücke sind %1 lang, kürzer als ein kurzer Zwischenstreifen mit Zugabe, %2.</translation>
+        <translation>Die Lückenstücke sind %1 lang, kürzer als ein kurzer Zwischenstreifen mit Reserve, %2.</translation>
     </message>
     <message>
         <source>The gap of %1 is under the two wide allowances, %2: the blocks cannot be cut apart so.</source>
-        <translation>Die Lücke von %1 ist kleiner als die zwei breiten Zugaben, %2: So lassen sich die Blöcke nicht trennen.</translation>
+        <translation>Die Lücke von %1 ist kleiner als die zwei breiten Zugaben, %2: So lassen sich die Blöcke nicht abschneiden.</translation>
     </message>
     <message>
         <source>The frame lies %1 over the block before it. Pad it, and look for marks.</source>
-        <translation>Der Rahmen liegt %1 über dem Block davor. Unterpolstern und auf Spuren achten.</translation>
+        <translation>Der Rahmen liegt %1 über dem Block davor. Unterpolstern und auf Abdrücke achten.</translation>
     </message>
     <message>
         <source>The rounded corner cuts %1 into the stippling: stay-stitch beside the line before cutting.</source>
@@ -4900,7 +4900,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>A corner of %1 is tight for folded binding; it eases round from %2.</source>
-        <translation>Eine Ecke von %1 ist eng für gelegte Einfassung; ab %2 legt sie sich glatt herum.</translation>
+        <translation>Eine Ecke von %1 ist eng für gefaltete Einfassung; ab %2 legt sie sich glatt herum.</translation>
     </message>
     <message>
         <source>Hanging over by only %1, the edge will stick out stiffly; it falls well from %2.</source>
@@ -4924,7 +4924,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Back wrong side up, batting, front right side up, smoothed from the middle.</source>
-        <translation>Rückseite links nach oben, Vlies, Vorderseite rechts nach oben, von der Mitte aus glatt gestrichen.</translation>
+        <translation>Rückseite, linke Seite oben; Vlies; Vorderseite, rechte Seite oben; von der Mitte aus glatt gestrichen.</translation>
     </message>
     <message>
         <source>Every tick measured from the one zero end, never from the tick before.</source>
@@ -5008,7 +5008,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Close the blade between cuts. Roll away from you. Fingers behind the edge.</source>
-        <translation>Die Klinge zwischen Schnitten schließen. Vom Körper weg rollen. Finger hinter die Kante.</translation>
+        <translation>Die Klinge zwischen den Schnitten schließen. Vom Körper weg rollen. Finger hinter die Kante.</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
@@ -5024,11 +5024,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>Kein Untersetzer. 30 cm (12 in) Abstand zu Kerzen.</translation>
+        <translation>Kein Topfuntersetzer. 30 cm (12 in) Abstand zu Kerzen.</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
-        <translation>Die Nadeln hinein zählen und heraus zählen.</translation>
+        <translation>Nadeln beim Stecken und beim Ziehen zählen.</translation>
     </message>
     <message>
         <source>the stitched outline</source>
@@ -5139,7 +5139,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Layer back, batting and front: one hoop strip.</source>
-        <translation>Rückseite, Vlies und Vorderseite legen: ein Stickstreifen.</translation>
+        <translation>Rückseite, Vlies und Vorderseite schichten: ein Stickstreifen.</translation>
     </message>
     <message>
         <source>Mark the strip&apos;s centre line and its places.</source>
@@ -5175,7 +5175,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Cut the strip apart down the middle of each gap.</source>
-        <translation>Den Streifen in der Mitte jeder Lücke trennen.</translation>
+        <translation>Den Streifen in der Mitte jeder Lücke durchtrennen.</translation>
     </message>
     <message>
         <source>Trim the block&apos;s four sides, measuring from the stitched outline.</source>
@@ -5184,7 +5184,7 @@ Schnittkante</translation>
     <message>
         <source>Join two blocks with a short sashing: sew, press, sew, fold, stitch in the ditch.</source>
         <extracomment>ditch: the line where the sashing meets the block</extracomment>
-        <translation>Zwei Blöcke mit einem kurzen Zwischenstreifen verbinden: nähen, bügeln, nähen, falten, im Nahtschatten nähen.</translation>
+        <translation>Zwei Blöcke mit einem kurzen Zwischenstreifen verbinden: nähen, bügeln, nähen, umlegen, im Nahtschatten nähen.</translation>
     </message>
     <message>
         <source>Measure the row&apos;s length.</source>
@@ -5285,7 +5285,7 @@ Schnittkante</translation>
     <message>
         <source>Block %1 of %2, apart</source>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
-        <translation>Block %1 von %2, trennen</translation>
+        <translation>Block %1 von %2, abschneiden</translation>
     </message>
     <message>
         <source>Short join %1 of %2</source>
@@ -5317,7 +5317,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Straight, blade closed</source>
-        <translation>Gerade, Klinge zu</translation>
+        <translation>Begradigt, Klinge zu</translation>
     </message>
     <message>
         <source>Sewn and pressed</source>
@@ -5325,7 +5325,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Layered</source>
-        <translation>Gelegt</translation>
+        <translation>Geschichtet</translation>
     </message>
     <message>
         <source>Marked</source>
@@ -5353,7 +5353,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Cut apart</source>
-        <translation>Getrennt</translation>
+        <translation>Durchtrennt</translation>
     </message>
     <message>
         <source>Trimmed, blade closed</source>
@@ -5431,7 +5431,7 @@ Schnittkante</translation>
     <message>
         <source>back strip doubled</source>
         <extracomment>the back strip folded lengthwise before it is sewn on, so that nothing is turned under</extracomment>
-        <translation>Rückenstreifen doppelt</translation>
+        <translation>Streifen hinten doppelt</translation>
     </message>
     <message>
         <source>scallops’ depth</source>
@@ -5542,7 +5542,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
-        <translation>{%1} halten nichts: unter {%2} wird der Block neu gemacht. Sein guter Teil dient für eine Probeverbindung.</translation>
+        <translation>{%1} halten nicht: unter {%2} wird der Block neu gemacht. Sein guter Teil dient für eine Probeverbindung.</translation>
     </message>
     <message>
         <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
@@ -5567,11 +5567,11 @@ Schnittkante</translation>
     <message>
         <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant: sew them again that much deeper, or try the test join anew.</source>
         <extracomment>scant: less deep than it should be</extracomment>
-        <translation>{%2} zu lang. Haben alle Nähte daran teil, ist jede {%1} zu knapp genäht: um so viel tiefer neu nähen, oder die Probeverbindung neu machen.</translation>
+        <translation>{%2} zu lang. Verteilt sich das auf alle Nähte, ist jede {%1} zu knapp genäht: um so viel breiter neu nähen oder die Probeverbindung neu machen.</translation>
     </message>
     <message>
         <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep: unpick, and sew them again that much scanter.</source>
-        <translation>{%2} zu kurz. Haben alle Nähte daran teil, ist jede {%1} zu tief genäht: auftrennen und um so viel knapper neu nähen.</translation>
+        <translation>{%2} zu kurz. Verteilt sich das auf alle Nähte, ist jede {%1} zu breit genäht: auftrennen und um so viel knapper neu nähen.</translation>
     </message>
     <message>
         <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
@@ -5617,7 +5617,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
-        <translation>Wo es immer noch nicht reicht, von Hand schließen oder ein Band über die Faltkante legen. Alle anderen Verbindungen darauf abtasten.</translation>
+        <translation>Wo es immer noch nicht reicht, von Hand schließen oder ein Webband über die Faltkante legen. Alle anderen Verbindungen darauf abtasten.</translation>
     </message>
     <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
@@ -5650,7 +5650,7 @@ Schnittkante</translation>
     <message>
         <source>Doubled, the back strip catches only %1 past the seam; at least %2 holds.</source>
         <extracomment>doubled: folded lengthwise first, so that its fold is ready made</extracomment>
-        <translation>Doppelt gelegt steht der Rückenstreifen nur %1 über die Naht; mindestens %2 halten.</translation>
+        <translation>Doppelt gelegt steht der hintere Streifen nur %1 über die Naht; es hält ab %2.</translation>
     </message>
     <message>
         <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
@@ -5663,7 +5663,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>A scallop’s arc of %1 is tight for folded binding; it eases round from %2.</source>
-        <translation>Ein Bogen mit %1 Radius ist eng für gelegte Einfassung; ab %2 legt sie sich glatt herum.</translation>
+        <translation>Ein Bogen mit %1 Radius ist eng für gefaltete Einfassung; ab %2 legt sie sich glatt herum.</translation>
     </message>
     <message>
         <source>The band may be wider than the piece: then trim its long side too.</source>
@@ -5676,11 +5676,11 @@ Schnittkante</translation>
     <message>
         <source>frame, as seen</source>
         <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
-        <translation>Rahmen, wie man ihn sieht</translation>
+        <translation>Rahmen, sichtbar</translation>
     </message>
     <message>
         <source>frame strip, cut</source>
-        <translation>Rahmenstreifen, zugeschnitten</translation>
+        <translation>Rahmenstreifen, Zuschnitt</translation>
     </message>
     <message>
         <source>batting in the frame</source>
@@ -5750,7 +5750,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Keep strong magnets away from implants. With a pacemaker or any implant ask your doctor first; as far off as the frame’s maker says and never under 6 in (15 cm), off lap and chest. They pinch: fingers outside the edge. Keep children and cards away, and this tablet 6 in (15 cm) off: it may go dark.</source>
-        <translation>Starke Magnete von Implantaten fernhalten. Mit Herzschrittmacher oder anderem Implantat zuerst den Arzt fragen; so weit weg, wie der Hersteller des Rahmens sagt, nie unter 15 cm (6 in), nicht auf Schoß oder Brust. Sie klemmen: Finger außerhalb des Rands. Kinder und Karten fernhalten, dieses Tablet 15 cm (6 in) weit weg: Es kann dunkel werden.</translation>
+        <translation>Starke Magnete von Implantaten fernhalten. Mit Herzschrittmacher oder anderem Implantat zuerst den Arzt fragen; so weit weg, wie der Hersteller des Rahmens sagt, nie unter 15 cm (6 in), nicht auf Schoß oder Brust. Sie quetschen: Finger außerhalb des Rands. Kinder und Karten fernhalten, dieses Tablet 15 cm (6 in) weit weg: Es kann dunkel werden.</translation>
     </message>
     <message>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
@@ -5909,7 +5909,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Writing the backup…</source>
-        <translation>Die Sicherung wird geschrieben…</translation>
+        <translation>Die Sicherung wird geschrieben …</translation>
     </message>
     <message>
         <source>Written to %1 and read back: %2.</source>
@@ -5978,7 +5978,7 @@ Schnittkante</translation>
     <message>
         <source>From the roll: {%1} of %2</source>
         <extracomment>%1 &quot;2 3/8 yd&quot;, %2 the roll&apos;s width</extracomment>
-        <translation>Von der Rolle: {%1} von %2</translation>
+        <translation>Von der Rolle: {%1}, %2 breit</translation>
     </message>
     <message>
         <source>Too small for a hoop strip of %1.</source>
@@ -6020,15 +6020,15 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The package wastes less than the roll.</source>
-        <translation>Das Paket lässt weniger Abfall als die Rolle.</translation>
+        <translation>Das Paket macht weniger Abfall als die Rolle.</translation>
     </message>
     <message>
         <source>The roll wastes least.</source>
-        <translation>Die Rolle lässt am wenigsten Abfall.</translation>
+        <translation>Die Rolle macht am wenigsten Abfall.</translation>
     </message>
     <message>
         <source>List the batting at Fit first.</source>
-        <translation>Das Vlies zuerst unter Planen eintragen.</translation>
+        <translation>Das Vlies zuerst unter „Planen“ eintragen.</translation>
     </message>
     <message>
         <source>The batting is bought or begun. Take the tick away first.</source>
@@ -6121,7 +6121,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Light and dark meet in this place: a print, a fold or a shadow. The mean of all of it is shown.</source>
-        <translation>Hier treffen Hell und Dunkel zusammen: ein Druck, eine Falte oder ein Schatten. Gezeigt wird das Mittel aus allem.</translation>
+        <translation>Hier treffen Hell und Dunkel zusammen: ein Muster, eine Falte oder ein Schatten. Gezeigt wird das Mittel aus allem.</translation>
     </message>
     <message>
         <source>The mean about the place you tapped. Tap another place to compare.</source>
@@ -6217,7 +6217,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Square corners, mitred.</source>
-        <translation>Rechte Ecken, als Briefecken gelegt.</translation>
+        <translation>Rechtwinklige Ecken, als Briefecken.</translation>
     </message>
     <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
@@ -6225,11 +6225,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
-        <translation>Das ist eng für gelegte Einfassung; ab %1 legt sie sich glatt herum.</translation>
+        <translation>Das ist eng für gefaltete Einfassung; ab %1 legt sie sich glatt herum.</translation>
     </message>
     <message>
         <source>Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from the back.</source>
-        <translation>Zeichen vor jeder Hitze mit kaltem Wasser entfernen. Kühl und schonend waschen, flach oder kühl trocknen, von links bügeln.</translation>
+        <translation>Markierungen vor jeder Hitze mit kaltem Wasser entfernen. Kühl und schonend waschen, flach oder kühl trocknen, von links bügeln.</translation>
     </message>
     <message>
         <source>Small quilts and pillows do not go in a sleeping baby’s cot.</source>
@@ -6281,19 +6281,19 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Square within %1.</source>
-        <translation>Rechtwinklig auf %1.</translation>
+        <translation>Rechtwinklig bis auf %1.</translation>
     </message>
     <message>
         <source>Top and bottom differ by %1.</source>
-        <translation>Oben und unten weichen um %1 ab.</translation>
+        <translation>Oben und unten: %1 Unterschied.</translation>
     </message>
     <message>
         <source>Left and right differ by %1.</source>
-        <translation>Links und rechts weichen um %1 ab.</translation>
+        <translation>Links und rechts: %1 Unterschied.</translation>
     </message>
     <message>
         <source>The diagonals differ by %1.</source>
-        <translation>Die Diagonalen weichen um %1 ab.</translation>
+        <translation>Diagonalen: %1 Unterschied.</translation>
     </message>
     <message>
         <source>Lay it flat and measure again. Do not cut.</source>
@@ -6376,7 +6376,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Square corners</source>
-        <translation>Rechte Ecken</translation>
+        <translation>Rechtwinklige Ecken</translation>
     </message>
     <message>
         <source>A scallop’s depth is more than nothing and no more than %1.</source>
@@ -6421,7 +6421,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Left and right first: two of %1 each face, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
-        <translation>Zuerst links und rechts: zwei von %1 je Seite des Stücks, dann oben und unten: zwei von %2. %3 länger zuschneiden und bündig abschneiden.</translation>
+        <translation>Zuerst links und rechts: vorn und hinten je zwei von %1, dann oben und unten: je zwei von %2. %3 länger zuschneiden und bündig abschneiden.</translation>
     </message>
     <message>
         <source>Left and right first: two of %1, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
@@ -6808,11 +6808,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>This row lies within %1 of the others: leave it.</source>
-        <translation>Diese Reihe liegt innerhalb %1 bei den anderen: so lassen.</translation>
+        <translation>Diese Reihe weicht höchstens %1 von den anderen ab: so lassen.</translation>
     </message>
     <message>
         <source>This row is %1 off the mean. Ease it: up to %2 goes in over %3 blocks.</source>
-        <translation>Diese Reihe weicht %1 vom Mittel ab. Einhalten: bis %2 gehen über %3 Blöcke hinein.</translation>
+        <translation>Diese Reihe weicht %1 vom Mittel ab. Einhalten: Auf %3 Blöcke verteilt gehen bis zu %2.</translation>
     </message>
     <message>
         <source>This row is %1 off the mean, more than the %2 that easing takes: take one seam of it anew.</source>
@@ -6886,11 +6886,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Each crossing holds 8 cloths and the batting, against 4: pare the batting from the last %1 of the short sashings, clip their folded part to a slant, press hard.</source>
-        <translation>Jede Kreuzung hat 8 Stofflagen und das Vlies, gegen 4: das Vlies auf den letzten %1 der kurzen Zwischenstreifen ausdünnen, den gefalteten Teil schräg abschneiden, kräftig bügeln.</translation>
+        <translation>Jede Kreuzung hat 8 Stofflagen und das Vlies, gegen 4: das Vlies von den letzten %1 der kurzen Zwischenstreifen wegschneiden, den gefalteten Teil schräg abschneiden, kräftig bügeln.</translation>
     </message>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
-        <translation>Kreuzungen sind dick: kräftig bügeln und das Rad darüber von Hand drehen.</translation>
+        <translation>Kreuzungen sind dick: kräftig bügeln und mit dem Handrad darübernähen.</translation>
     </message>
     <message>
         <source>catch</source>
@@ -6916,7 +6916,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Back strip doubled</source>
-        <translation>Rückenstreifen doppelt</translation>
+        <translation>Streifen hinten doppelt</translation>
     </message>
     <message>
         <source>The gap between the allowances is filled; trim to {%1}.</source>
@@ -6941,11 +6941,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Back strips are cut {%1} wide; the fold catches {%2}.</source>
-        <translation>Rückenstreifen werden {%1} breit geschnitten; die Faltkante fasst {%2}.</translation>
+        <translation>Die hinteren Streifen werden {%1} breit geschnitten; die Faltkante fasst {%2}.</translation>
     </message>
     <message>
         <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
-        <translation>Den Rückenstreifen vor dem Annähen doppelt bügeln. Dann den Vorderstreifen vom ersten Block weg aufbügeln und den Rückenstreifen umbügeln.</translation>
+        <translation>Den hinteren Streifen vor dem Annähen auf die Hälfte falten und bügeln. Dann den vorderen Streifen vom ersten Block weg bügeln und den hinteren hinüber.</translation>
     </message>
 </context>
 <context>
@@ -6960,7 +6960,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Nothing can be changed now.</source>
-        <translation>Jetzt kann nichts geändert werden.</translation>
+        <translation>Jetzt lässt sich nichts ändern.</translation>
     </message>
     <message>
         <source>A whole number up to %1.</source>
@@ -7201,7 +7201,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
-        <translation>Ohne Preis, also nicht gerechnet: %1. Preise unter Planen bei den Stoffen eingeben.</translation>
+        <translation>Ohne Preis, also nicht gerechnet: %1. Preise unter „Planen“ bei den Stoffen eingeben.</translation>
     </message>
     <message>
         <source>The minutes at the machine are your own; trimming, joining and edging are usual ones.</source>
@@ -7213,11 +7213,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Asking %1 pays for all your time.</source>
-        <translation>%1 zu verlangen bezahlt die ganze Zeit.</translation>
+        <translation>Ein Preis von %1 bezahlt die ganze Zeit.</translation>
     </message>
     <message>
         <source>Asking %1 leaves %2 hours you will not be paid for.</source>
-        <translation>%1 zu verlangen lässt %2 Stunden unbezahlt.</translation>
+        <translation>Ein Preis von %1 lässt %2 Stunden unbezahlt.</translation>
     </message>
     <message>
         <source>an hour of your work</source>
@@ -7235,7 +7235,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>if you ask</source>
-        <translation>wenn verlangt wird</translation>
+        <translation>verlangter Preis</translation>
     </message>
     <message>
         <source>cloth the piece uses, at its price</source>
@@ -7292,7 +7292,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Give the ground and the patches their colours: press a cloth.</source>
-        <translation>Dem Grund und den Flicken ihre Farben geben: auf einen Stoff tippen.</translation>
+        <translation>Dem Grundstoff und den Flicken ihre Farben geben: auf einen Stoff tippen.</translation>
     </message>
     <message>
         <source>Blocks are stitched already: the order stays as it is.</source>
@@ -7328,7 +7328,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Writing the file…</source>
-        <translation>Die Datei wird geschrieben…</translation>
+        <translation>Die Datei wird geschrieben …</translation>
     </message>
     <message>
         <source>Written to %1. The photographs in it do not say where or with what they were taken.</source>
@@ -7531,7 +7531,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>First mend what Fit says</source>
-        <translation>Erst beheben, was unter Planen steht</translation>
+        <translation>Erst beheben, was unter „Planen“ steht</translation>
     </message>
     <message>
         <source>Pins first</source>
@@ -7568,7 +7568,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>By these measures: %1 hoop strips of %2 blocks, before %3 of %4. Look at Shop again.</source>
-        <translation>Nach diesen Maßen: %1 Stickstreifen zu %2 Blöcken, vorher %3 zu %4. Den Einkauf neu ansehen.</translation>
+        <translation>Nach diesen Maßen: %1 Stickstreifen zu %2 Blöcken, vorher %3 zu %4. „Kaufen“ neu ansehen.</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -7624,7 +7624,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>List the cloth at Fit first.</source>
-        <translation>Den Stoff zuerst unter Planen eintragen.</translation>
+        <translation>Den Stoff zuerst unter „Planen“ eintragen.</translation>
     </message>
     <message>
         <source>Say which cloth it is.</source>
@@ -7640,7 +7640,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>This cannot be changed here.</source>
-        <translation>Das kann hier nicht geändert werden.</translation>
+        <translation>Das lässt sich hier nicht ändern.</translation>
     </message>
     <message>
         <source>Between %1 and %2.</source>
@@ -7856,7 +7856,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>washing takes</source>
-        <translation>Waschen nimmt</translation>
+        <translation>Einlaufen</translation>
     </message>
     <message>
         <source>smallest block</source>

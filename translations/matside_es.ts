@@ -60,7 +60,7 @@
     </message>
     <message>
         <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
-        <translation>Por detrás, el doblez pasa de la costura, para que la costura desde delante lo agarre.</translation>
+        <translation>Por detrás, el doblez pasa de la costura, para que el pespunte desde delante lo agarre.</translation>
     </message>
 </context>
 <context>
@@ -128,7 +128,7 @@
     <name>EdgeCare</name>
     <message>
         <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
-        <translation>Antes de vender, mirar qué reglas rigen en el lugar para etiquetas y rellenos.</translation>
+        <translation>Antes de vender, mirar qué normas rigen en el lugar para etiquetas y rellenos.</translation>
     </message>
 </context>
 <context>
@@ -198,7 +198,7 @@
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Despacio sobre lo grueso; girar la rueda a mano. Sacar los alfileres antes de la aguja.</translation>
+        <translation>Despacio sobre lo grueso; girar el volante a mano. Sacar los alfileres antes de que llegue la aguja.</translation>
     </message>
 </context>
 <context>
@@ -293,7 +293,7 @@
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Despacio sobre lo grueso; girar la rueda a mano. Sacar los alfileres antes de la aguja.</translation>
+        <translation>Despacio sobre lo grueso; girar el volante a mano. Sacar los alfileres antes de que llegue la aguja.</translation>
     </message>
 </context>
 <context>
@@ -789,7 +789,7 @@
     </message>
     <message>
         <source>Two blocks should change places</source>
-        <translation>Dos bloques deberían cambiarse</translation>
+        <translation>Dos bloques por intercambiar</translation>
     </message>
     <message>
         <source>Filling and closing</source>
@@ -831,7 +831,7 @@
     </message>
     <message>
         <source>Touch two blocks to swap them; their labels stay with them.</source>
-        <translation>Tocar dos bloques para cambiarlos; sus etiquetas se quedan con ellos.</translation>
+        <translation>Tocar dos bloques para intercambiarlos; sus etiquetas se quedan con ellos.</translation>
     </message>
     <message>
         <source>Now the other one.</source>
@@ -904,7 +904,7 @@
     </message>
     <message>
         <source>Lay it flat, not stretched. What may be eased is common practice; no published limit is known.</source>
-        <translation>Ponerla plana, sin estirar. Lo que se puede embeber es de uso común; no se conoce límite publicado.</translation>
+        <translation>Ponerla plana, sin estirar. El tope al embeber es de uso común; no se conoce límite publicado.</translation>
     </message>
 </context>
 <context>
@@ -944,7 +944,7 @@
     </message>
     <message>
         <source>clear</source>
-        <translation>borrar</translation>
+        <translation>borrar todo</translation>
     </message>
     <message>
         <source>rub out the last</source>
@@ -1315,7 +1315,7 @@
     </message>
     <message>
         <source>pins counted, in and out</source>
-        <translation>alfileres contados, puestos y quitados</translation>
+        <translation>alfileres contados, puestos y sacados</translation>
     </message>
     <message>
         <source>cloth “%1”, as bought</source>
@@ -1356,7 +1356,7 @@
     </message>
     <message>
         <source>block %1, minutes at the machine</source>
-        <translation>bloque %1, minutos en la máquina</translation>
+        <translation>bloque %1, minutos de máquina</translation>
     </message>
     <message>
         <source>block %1, where it lies</source>
@@ -1465,7 +1465,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>The project on this tablet has something to be mended first, at Fit.</source>
-        <translation>En el proyecto de esta tableta hay algo que arreglar antes, en Planear.</translation>
+        <translation>En el proyecto de esta tableta hay algo que arreglar antes, en «Planear».</translation>
     </message>
     <message>
         <source>The two do not fit together. Bring it in as a project of its own.</source>
@@ -1705,7 +1705,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>The disk is full, so the picture was not kept. Nothing else was lost; free some room.</source>
-        <translation>El disco está lleno y la foto no se guardó. No se perdió nada más; hacer sitio.</translation>
+        <translation>El disco está lleno y la foto no se guardó. No se perdió nada más; liberar espacio.</translation>
     </message>
 </context>
 <context>
@@ -1773,7 +1773,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>Bring back</source>
-        <translation>Devolver</translation>
+        <translation>Recuperar</translation>
     </message>
     <message>
         <source>Put away</source>
@@ -1820,7 +1820,7 @@ what is told, and its value on the other tablet</extracomment>
     <name>Readings</name>
     <message>
         <source>A reading is more than nothing.</source>
-        <translation>Una lectura es más que nada.</translation>
+        <translation>Una lectura tiene que ser mayor que cero.</translation>
     </message>
 </context>
 <context>
@@ -1864,7 +1864,7 @@ what is told, and its value on the other tablet</extracomment>
 stitches</source>
         <extracomment>where the ruler&apos;s line lies: two short lines, broken by hand</extracomment>
         <translation>en las puntadas
-de fuera</translation>
+exteriores</translation>
     </message>
     <message>
         <source>mat lines
@@ -2262,7 +2262,7 @@ borde cortado</translation>
     <message>
         <source>strength</source>
         <extracomment>how strong a colour is, from grey to the strongest there is</extracomment>
-        <translation>fuerza</translation>
+        <translation>viveza</translation>
     </message>
     <message>
         <source>%1 less</source>
@@ -2603,7 +2603,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>It does not fit: {%1} is missing.</source>
-        <translation>No cabe: falta {%1}.</translation>
+        <translation>No cabe: faltan {%1}.</translation>
     </message>
     <message>
         <source>With a gap of {%1} it would.</source>
@@ -2743,7 +2743,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Blocks, stitched ahead; the size is when trimmed.</source>
-        <translation>Bloques ya bordados; la medida es recortados.</translation>
+        <translation>Bloques ya bordados; la medida es del bloque recortado.</translation>
     </message>
     <message>
         <source>Kit %1 of %2</source>
@@ -2979,7 +2979,7 @@ borde cortado</translation>
     <name>Store</name>
     <message>
         <source>The disk is full. Nothing was lost; free some room and try again.</source>
-        <translation>El disco está lleno. No se perdió nada; hacer sitio e intentar otra vez.</translation>
+        <translation>El disco está lleno. No se perdió nada; liberar espacio e intentar otra vez.</translation>
     </message>
     <message>
         <source>This is open for reading only, so nothing can be changed here.</source>
@@ -3015,19 +3015,19 @@ borde cortado</translation>
     </message>
     <message>
         <source>Something in this project cannot be read. Mend it at Fit first; nothing was changed.</source>
-        <translation>Algo en este proyecto no se puede leer. Arreglarlo primero en Planear; no se cambió nada.</translation>
+        <translation>Algo en este proyecto no se puede leer. Arreglarlo primero en «Planear»; no se cambió nada.</translation>
     </message>
     <message>
         <source>The folder of the projects cannot be used. Free some room, and see that it may be read and written.</source>
-        <translation>La carpeta de los proyectos no se puede usar. Hay que liberar espacio y mirar que se pueda leer y escribir.</translation>
+        <translation>La carpeta de los proyectos no se puede usar. Liberar espacio y mirar que se pueda leer y escribir.</translation>
     </message>
     <message>
         <source>Your projects are from an earlier Matside. There was no room for the copy that comes before they are brought up to date, so they were left as they are. Free some room.</source>
-        <translation>Los proyectos son de un Matside anterior. No había sitio para la copia que se hace antes de ponerlos al día, así que quedaron como estaban. Hay que liberar espacio.</translation>
+        <translation>Los proyectos son de un Matside anterior. No había sitio para la copia que se hace antes de ponerlos al día, así que quedaron como estaban. Liberar espacio.</translation>
     </message>
     <message>
         <source>Your projects are from an earlier Matside, and their folder cannot be written, so they were left as they are. See that it may be written.</source>
-        <translation>Los proyectos son de un Matside anterior y en su carpeta no se puede escribir, así que quedaron como estaban. Hay que mirar que se pueda escribir en ella.</translation>
+        <translation>Los proyectos son de un Matside anterior y en su carpeta no se puede escribir, así que quedaron como estaban. Mirar que se pueda escribir en ella.</translation>
     </message>
 </context>
 <context>
@@ -3249,7 +3249,7 @@ borde cortado</translation>
     <message>
         <source>a generous</source>
         <extracomment>just over the ruler&apos;s mark that follows</extracomment>
-        <translation>largo</translation>
+        <translation>holgado</translation>
     </message>
     <message>
         <source>too long to tell</source>
@@ -3531,7 +3531,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>its pattern has an up</source>
-        <translation>su dibujo tiene un arriba</translation>
+        <translation>estampado direccional</translation>
     </message>
     <message>
         <source>Take this cloth away</source>
@@ -3623,7 +3623,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>bagged out</source>
-        <translation>cosido y vuelto</translation>
+        <translation>cosida y vuelta</translation>
     </message>
     <message>
         <source>bound</source>
@@ -3804,7 +3804,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>bring back</source>
-        <translation>devolver</translation>
+        <translation>recuperar</translation>
     </message>
     <message>
         <source>throw away</source>
@@ -4499,7 +4499,7 @@ borde cortado</translation>
     <message>
         <source>The readings disagree by {%3}.</source>
         <extracomment>%3 is how far the six readings disagree</extracomment>
-        <translation>Las medidas no concuerdan por {%3}.</translation>
+        <translation>Las lecturas difieren en {%3}.</translation>
     </message>
     <message>
         <source>Cut it plainly, squared off the first side.</source>
@@ -4528,7 +4528,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Cut that side parallel to the base; its line goes into the seam. Unpick what shows.</source>
-        <translation>Cortar ese lado paralelo a la base; su línea entra en la costura. Descoser lo que se vea.</translation>
+        <translation>Cortar ese lado paralelo al lado opuesto; su línea entra en la costura. Descoser lo que se vea.</translation>
     </message>
     <message>
         <source>Cut both sides true; their lines go into the seams. Unpick what shows.</source>
@@ -4598,7 +4598,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Cloth narrower than planned</source>
-        <translation>La tela es más estrecha de lo previsto</translation>
+        <translation>La tela es más estrecha de lo planeado</translation>
     </message>
     <message>
         <source>Done already</source>
@@ -4701,7 +4701,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Pick the thread back about {1 in} and start again on the line. Inside stippling it will not show.</source>
-        <translation>Deshacer el hilo hacia atrás cerca de {1 in} y empezar de nuevo sobre la línea. Dentro del punteado de relleno no se notará.</translation>
+        <translation>Descoser el hilo hacia atrás cerca de {1 in} y empezar de nuevo sobre la línea. Dentro del punteado de relleno no se notará.</translation>
     </message>
     <message>
         <source>The bobbin is counted as new from here.</source>
@@ -4709,7 +4709,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>A pleat under {1/2 in} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
-        <translation>Un pliegue de menos de {1/2 in} por detrás puede quedarse. Uno más largo, o un corte en el fondo, pide un bloque nuevo.</translation>
+        <translation>Un pliegue de menos de {1/2 in} por detrás puede quedarse. Uno más largo, o un corte en la tela de fondo, pide un bloque nuevo.</translation>
     </message>
     <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
@@ -4746,7 +4746,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Nothing was changed. What you decide at Fit follows at once; what is cut stays cut.</source>
-        <translation>No se cambió nada. Lo que se decida en Planear se aplica enseguida; lo cortado, cortado queda.</translation>
+        <translation>No se cambió nada. Lo que se decida en «Planear» se aplica enseguida; lo cortado, cortado queda.</translation>
     </message>
     <message>
         <source>Hoop strips to cut beyond the plan: %1.</source>
@@ -4781,7 +4781,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>The edge keeps %1 outside the stitched line, but the blocks are trimmed to %2: the cloth is not there.</source>
-        <translation>El borde deja %1 por fuera de la línea bordada, pero los bloques se recortan a %2: falta la tela.</translation>
+        <translation>El borde deja %1 por fuera de la línea bordada, pero los bloques se recortan a %2: ahí no queda tela.</translation>
     </message>
     <message>
         <source>A gap of %1 leaves less than the two seam allowances that come out of it, %2.</source>
@@ -4800,12 +4800,12 @@ borde cortado</translation>
     <message>
         <source>Not one block fits on the strip: %1 is missing, and %2 with waste tails sewn to both ends.</source>
         <extracomment>waste tail: scrap cloth sewn to a strip&apos;s end so that the hoop can hold it</extracomment>
-        <translation>No cabe ni un bloque en la tira: falta %1, y %2 con colas de sobrante en ambos extremos.</translation>
+        <translation>No cabe ni un bloque en la tira: faltan %1, y %2 con colas de sobrante en ambos extremos.</translation>
     </message>
     <message>
         <source>Only %1 is left to fold under on the back; less than %2 cannot be pressed and would be missed by the stitching.</source>
         <extracomment>fold-under: what is turned under along the back sashing</extracomment>
-        <translation>Solo queda %1 para remeter por detrás; menos de %2 no se puede planchar y la costura no lo tomaría.</translation>
+        <translation>Solo quedan %1 para remeter por detrás; menos de %2 no se puede planchar y el pespunte no lo agarraría.</translation>
     </message>
     <message>
         <source>A catch of %1 will not do: keep it between %2 and %3.</source>
@@ -4832,7 +4832,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>A short sashing is %1 with its spare, longer than its cloth, %2.</source>
-        <translation>Una tira de unión corta mide %1 con su reserva, más larga que su tela, %2.</translation>
+        <translation>Una tira de unión corta mide %1 con su reserva, más que su tela, %2.</translation>
     </message>
     <message>
         <source>Cloth %1 wide is too narrow to piece the long sashings with their joins at mid-block; %2 is the least.</source>
@@ -4873,7 +4873,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 is left over on each strip; a little more draw-up and the %o2 block will not fit.</source>
-        <translation>Sobra %1 en cada tira; con un poco más de encogido el bloque %o2 no cabrá.</translation>
+        <translation>Sobra %1 en cada tira; con un poco más de encogido el %o2 bloque no cabrá.</translation>
     </message>
     <message>
         <source>Folding on the ruler&apos;s mark leaves a lip of %1 past the seam; more than %2 may lift.</source>
@@ -4891,7 +4891,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>The frame lies %1 over the block before it. Pad it, and look for marks.</source>
-        <translation>El bastidor queda %1 sobre el bloque anterior. Acolcharlo y mirar si deja huella.</translation>
+        <translation>El bastidor queda %1 sobre el bloque anterior. Poner algo blando debajo y mirar si deja huella.</translation>
     </message>
     <message>
         <source>The rounded corner cuts %1 into the stippling: stay-stitch beside the line before cutting.</source>
@@ -4924,7 +4924,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Back wrong side up, batting, front right side up, smoothed from the middle.</source>
-        <translation>Trasera con el revés arriba, guata, delantera con el derecho arriba, alisado desde el centro.</translation>
+        <translation>Trasera con el revés arriba, guata, delantera con el derecho arriba, alisadas desde el centro.</translation>
     </message>
     <message>
         <source>Every tick measured from the one zero end, never from the tick before.</source>
@@ -4976,7 +4976,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Both strips are caught along the whole seam.</source>
-        <translation>Ambas tiras quedan tomadas en toda la costura.</translation>
+        <translation>Ambas tiras quedan agarradas en toda la costura.</translation>
     </message>
     <message>
         <source>All rows are alike in length, or nearly.</source>
@@ -5004,11 +5004,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>As many pins out as went in.</source>
-        <translation>Tantos alfileres fuera como entraron.</translation>
+        <translation>Tantos alfileres sacados como puestos.</translation>
     </message>
     <message>
         <source>Close the blade between cuts. Roll away from you. Fingers behind the edge.</source>
-        <translation>Cerrar la cuchilla entre cortes. Rodar hacia fuera del cuerpo. Dedos detrás del borde de la regla.</translation>
+        <translation>Cerrar la cuchilla entre cortes. Rodarla alejándola del cuerpo. Dedos lejos del borde de la regla.</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
@@ -5024,11 +5024,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>No es para cosas calientes. A 30 cm (12 in) de las velas.</translation>
+        <translation>No es para cosas calientes. A 30 cm (12 in) o más de las velas.</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
-        <translation>Contar los alfileres al entrar y al salir.</translation>
+        <translation>Contar los alfileres al ponerlos y al sacarlos.</translation>
     </message>
     <message>
         <source>the stitched outline</source>
@@ -5163,7 +5163,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Trim the patches with scissors, the topmost first.</source>
-        <translation>Recortar los parches con tijera, primero el de más arriba.</translation>
+        <translation>Recortar los parches con tijeras, primero el de más arriba.</translation>
     </message>
     <message>
         <source>Press the block, now that its patches are trimmed.</source>
@@ -5175,7 +5175,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Cut the strip apart down the middle of each gap.</source>
-        <translation>Separar la tira por el medio de cada hueco.</translation>
+        <translation>Cortar la tira por el medio de cada hueco.</translation>
     </message>
     <message>
         <source>Trim the block&apos;s four sides, measuring from the stitched outline.</source>
@@ -5492,7 +5492,7 @@ borde cortado</translation>
     <message>
         <source>Cut into it</source>
         <extracomment>the blade went inside the allowance</extracomment>
-        <translation>Corte hacia dentro</translation>
+        <translation>Corte en el margen</translation>
     </message>
     <message>
         <source>It measures wrong</source>
@@ -5579,7 +5579,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
-        <translation>{%1} menos de lo planeado. Escuadrar el lado opuesto igual; el ribete planeado alcanza.</translation>
+        <translation>{%1} menos de lo planeado. Escuadrar con él el lado opuesto; el ribete planeado alcanza.</translation>
     </message>
     <message>
         <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
@@ -5587,7 +5587,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. The blades of the ripper away from the cloth.</source>
-        <translation>Cortar cada tercera puntada por el lado de la canilla, sacar el otro hilo, cepillar los restos, planchar plano. El filo del descosedor lejos de la tela.</translation>
+        <translation>Cortar una de cada tres puntadas por el lado de la canilla, sacar el otro hilo, cepillar los restos, planchar plano. El filo del descosedor lejos de la tela.</translation>
     </message>
     <message>
         <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
@@ -5609,7 +5609,7 @@ borde cortado</translation>
     <message>
         <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
         <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
-        <translation>Descoser la costura de la zanja donde no agarró, y un pulgar más a cada extremo. No se corta nada nuevo.</translation>
+        <translation>Descoser la costura de la zanja donde no agarró, y el ancho de un pulgar más a cada extremo. No se corta nada nuevo.</translation>
     </message>
     <message>
         <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
@@ -5650,7 +5650,7 @@ borde cortado</translation>
     <message>
         <source>Doubled, the back strip catches only %1 past the seam; at least %2 holds.</source>
         <extracomment>doubled: folded lengthwise first, so that its fold is ready made</extracomment>
-        <translation>Doblada, la tira trasera agarra solo %1 más allá de la costura; como mínimo sostiene %2.</translation>
+        <translation>Doblada, la tira trasera agarra solo %1 más allá de la costura; con %2 o más, sujeta.</translation>
     </message>
     <message>
         <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
@@ -5680,7 +5680,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>frame strip, cut</source>
-        <translation>tira del marco, cortada</translation>
+        <translation>tira del marco, corte</translation>
     </message>
     <message>
         <source>batting in the frame</source>
@@ -5697,11 +5697,11 @@ borde cortado</translation>
     <message>
         <source>With %1 outside the stitched line nothing of the frame would be seen: it needs more than %2.</source>
         <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
-        <translation>Con %1 por fuera de la línea cosida no se vería nada del marco: necesita más de %2.</translation>
+        <translation>Con %1 por fuera de la línea bordada no se vería nada del marco: necesita más de %2.</translation>
     </message>
     <message>
         <source>Both strips are caught; the batting meets the block’s own and does not lie over it.</source>
-        <translation>Las dos tiras están cogidas; la guata toca la del bloque y no la monta.</translation>
+        <translation>Las dos tiras están agarradas; la guata toca la del bloque y no se monta sobre ella.</translation>
     </message>
     <message>
         <source>No join of a frame strip lands on a corner or a sashing’s end.</source>
@@ -5754,7 +5754,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
-        <translation>Los alfileres fuera antes de la aguja. Cable, pelo y mangas apartados.</translation>
+        <translation>Alfileres fuera antes de que llegue la aguja. Cable, pelo y mangas apartados.</translation>
     </message>
     <message>
         <source>a leaf adds</source>
@@ -5763,7 +5763,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>fitted with the leaf</source>
-        <translation>ajustada, extensión</translation>
+        <translation>al planear, extensión</translation>
     </message>
     <message>
         <source>out</source>
@@ -5961,11 +5961,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>Proven least.</source>
-        <translation>Mínimo probado.</translation>
+        <translation>Mínimo demostrado.</translation>
     </message>
     <message>
         <source>The least found; no proof.</source>
-        <translation>Lo mínimo encontrado; sin prueba.</translation>
+        <translation>Lo mínimo encontrado; sin demostrar.</translation>
     </message>
     <message>
         <source>Waste %1 %.</source>
@@ -6028,7 +6028,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>List the batting at Fit first.</source>
-        <translation>Anotar primero la guata en Planear.</translation>
+        <translation>Anotar primero la guata en «Planear».</translation>
     </message>
     <message>
         <source>The batting is bought or begun. Take the tick away first.</source>
@@ -6074,7 +6074,7 @@ borde cortado</translation>
     <message>
         <source>Planned {%1} × {%2}</source>
         <extracomment>the size the stitched outline should have, along and across</extracomment>
-        <translation>Previsto {%1} × {%2}</translation>
+        <translation>Planeado {%1} × {%2}</translation>
     </message>
 </context>
 <context>
@@ -6085,7 +6085,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Common size %1: trim to %2; the piece finishes %3 × %4.</source>
-        <translation>Medida común %1: recortar a %2; la pieza termina en %3 × %4.</translation>
+        <translation>Medida común %1: recortar a %2; la pieza acabada mide %3 × %4.</translation>
     </message>
     <message>
         <source>%1 is cut already for another size.</source>
@@ -6209,7 +6209,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation>Coser con el borde, sin estirarlo: embeber el bies en cada esquina. Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
+        <translation>Coser siguiendo el borde, sin estirarlo: embeber el bies en cada esquina. Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
     </message>
     <message>
         <source>At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. Close with an overlap of exactly %2, ends crossed at a right angle.</source>
@@ -6233,7 +6233,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Small quilts and pillows do not go in a sleeping baby’s cot.</source>
-        <translation>Los acolchados pequeños y los cojines no van en la cuna de un bebé dormido.</translation>
+        <translation>Las colchas pequeñas y los cojines no van en la cuna de un bebé dormido.</translation>
     </message>
     <message>
         <source>Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.</source>
@@ -6277,23 +6277,23 @@ borde cortado</translation>
     </message>
     <message>
         <source>The readings disagree by %1.</source>
-        <translation>Las medidas no concuerdan por %1.</translation>
+        <translation>Las lecturas difieren en %1.</translation>
     </message>
     <message>
         <source>Square within %1.</source>
-        <translation>A escuadra dentro de %1.</translation>
+        <translation>A escuadra: se desvía %1 o menos.</translation>
     </message>
     <message>
         <source>Top and bottom differ by %1.</source>
-        <translation>Arriba y abajo difieren %1.</translation>
+        <translation>Arriba y abajo difieren en %1.</translation>
     </message>
     <message>
         <source>Left and right differ by %1.</source>
-        <translation>Izquierda y derecha difieren %1.</translation>
+        <translation>Izquierda y derecha difieren en %1.</translation>
     </message>
     <message>
         <source>The diagonals differ by %1.</source>
-        <translation>Las diagonales difieren %1.</translation>
+        <translation>Las diagonales difieren en %1.</translation>
     </message>
     <message>
         <source>Lay it flat and measure again. Do not cut.</source>
@@ -6313,19 +6313,19 @@ borde cortado</translation>
     </message>
     <message>
         <source>Round the edge it is %1 less than planned.</source>
-        <translation>Alrededor del borde hay %1 menos de lo previsto.</translation>
+        <translation>Alrededor del borde hay %1 menos de lo planeado.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned; the binding strips reach.</source>
-        <translation>Alrededor del borde hay %1 más de lo previsto; las tiras de ribete alcanzan.</translation>
+        <translation>Alrededor del borde hay %1 más de lo planeado; las tiras de ribete alcanzan.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned: cut the bias that much longer.</source>
-        <translation>Alrededor del borde hay %1 más de lo previsto: cortar el bies tanto más largo.</translation>
+        <translation>Alrededor del borde hay %1 más de lo planeado: cortar el bies más largo en esa medida.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned: cut one binding strip more.</source>
-        <translation>Alrededor del borde hay %1 más de lo previsto: cortar una tira de ribete más.</translation>
+        <translation>Alrededor del borde hay %1 más de lo planeado: cortar una tira de ribete más.</translation>
     </message>
     <message>
         <source>The binding is cut: the corners stay as they are.</source>
@@ -6345,7 +6345,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>As many out as in.</source>
-        <translation>Tantos fuera como dentro.</translation>
+        <translation>Tantos sacados como puestos.</translation>
     </message>
     <message numerus="yes">
         <source>%n still in it: feel along every seam, both faces.</source>
@@ -6384,7 +6384,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing the bias over each crown; at an inside point leave the needle down, straighten the edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation>Empezar en lo alto de una onda, en el centro de abajo. Coser con el borde, embebiendo el bies en lo alto de cada onda; en un punto interior dejar la aguja clavada, enderezar el borde y seguir. Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
+        <translation>Empezar en lo alto de una onda, en el centro de abajo. Coser siguiendo el borde, embebiendo el bies en lo alto de cada onda; en un punto interior dejar la aguja clavada, enderezar el borde y seguir. Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
     </message>
     <message>
         <source>%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a radius of {%6} and {%7}.</source>
@@ -6417,7 +6417,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
-        <translation>En cada punto interior hacer una costura de refuerzo, dar un corte hasta ella y girar allí.</translation>
+        <translation>En cada punto interior hacer una costura de refuerzo, dar un piquete hasta ella y girar allí.</translation>
     </message>
     <message>
         <source>Left and right first: two of %1 each face, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
@@ -6433,16 +6433,16 @@ borde cortado</translation>
     </message>
     <message>
         <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
-        <translation>Tira delantera derecho con derecho sobre la delantera, tira trasera sobre la trasera, los tres bordes sin rematar a ras: una costura de %1. Planchar las dos hacia fuera.</translation>
+        <translation>Tira delantera derecho con derecho sobre la delantera, tira trasera sobre la trasera, los tres bordes cortados a ras: una costura de %1. Planchar las dos hacia fuera.</translation>
     </message>
     <message>
         <source>Strip right sides together with the front, raw edges level: a seam of %1. Press it outward.</source>
-        <translation>Tira derecho con derecho sobre la delantera, bordes sin rematar a ras: una costura de %1. Planchar hacia fuera.</translation>
+        <translation>Tira derecho con derecho sobre la delantera, bordes cortados a ras: una costura de %1. Planchar hacia fuera.</translation>
     </message>
     <message>
         <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge, and baste the raw edges together: so the frame is filled, and the binding too.</source>
         <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
-        <translation>Poner guata de %1 de ancho más allá del margen del bloque, borde con borde, e hilvanar los bordes sin rematar: así quedan llenos el marco y también el ribete.</translation>
+        <translation>Poner guata de %1 de ancho más allá del margen del bloque, canto con canto, e hilvanar juntos los bordes cortados: así quedan llenos el marco y también el ribete.</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -6588,7 +6588,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Block %1 no longer fits: %2 short.</source>
-        <translation>El bloque %1 ya no cabe: falta %2.</translation>
+        <translation>El bloque %1 ya no cabe: faltan %2.</translation>
     </message>
     <message>
         <source>Sew a waste tail to the far end,</source>
@@ -6714,11 +6714,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>The block is %1 too large for its field.</source>
-        <translation>El bloque es %1 demasiado grande para su campo de bordado.</translation>
+        <translation>El bloque es %1 más grande que su campo de bordado.</translation>
     </message>
     <message>
         <source>The block fits, with %1 to spare.</source>
-        <translation>El bloque cabe, y sobra %1.</translation>
+        <translation>El bloque cabe, y sobran %1.</translation>
     </message>
     <message>
         <source>No block goes on a strip with it.</source>
@@ -6804,7 +6804,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>The first row sets the marks and the long sashings: %1 against %2 planned.</source>
-        <translation>La primera fila fija las marcas y las tiras de unión largas: %1 frente a %2 previstos.</translation>
+        <translation>La primera fila fija las marcas y las tiras de unión largas: %1 frente a %2 planeados.</translation>
     </message>
     <message>
         <source>This row lies within %1 of the others: leave it.</source>
@@ -6824,7 +6824,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>A row of %1 blocks measures about %2.</source>
-        <translation>Una fila de %1 bloques mide unos %2.</translation>
+        <translation>Una fila de %1 bloques mide cerca de %2.</translation>
     </message>
     <message>
         <source>Test join: the allowances overlap by %1.</source>
@@ -6845,15 +6845,15 @@ borde cortado</translation>
     </message>
     <message>
         <source>That may stay. Sewn with %1 it would be just right; the plan goes by that.</source>
-        <translation>Puede quedarse así. Cosido con %1 sería exacto; el plan lo toma así.</translation>
+        <translation>Puede quedarse así. Cosido con %1 sería exacto; el plan cuenta con eso.</translation>
     </message>
     <message>
         <source>Sew with %1 from here on; the plan goes by that.</source>
-        <translation>Coser con %1 desde aquí; el plan lo toma así.</translation>
+        <translation>Coser con %1 desde aquí; el plan cuenta con eso.</translation>
     </message>
     <message>
         <source>The sashing will be seen %1 wide.</source>
-        <translation>La tira de unión se verá de %1 de ancho.</translation>
+        <translation>De la tira de unión se verán %1 de ancho.</translation>
     </message>
     <message>
         <source>So scant a seam leaves the outline %1 in view. If that shows, trim the blocks with the %2 line on the outline, and sew as planned.</source>
@@ -6862,7 +6862,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.</source>
-        <translation>La unión de prueba no hay que descoserla: rebajar %1 de cada margen, con lo que queda %2.</translation>
+        <translation>La unión de prueba no hace falta descoserla: rebajar %1 de cada margen, con lo que quedan %2.</translation>
     </message>
     <message>
         <source>Do not pare the allowances of the test join: too little would hold it.</source>
@@ -6886,7 +6886,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Each crossing holds 8 cloths and the batting, against 4: pare the batting from the last %1 of the short sashings, clip their folded part to a slant, press hard.</source>
-        <translation>Cada cruce tiene 8 telas y la guata, frente a 4: rebajar la guata en los últimos %1 de las tiras de unión cortas, cortar al sesgo su parte doblada, planchar fuerte.</translation>
+        <translation>Cada cruce tiene 8 telas y la guata, frente a 4: rebajar la guata en los últimos %1 de las tiras de unión cortas, cortar en diagonal su parte doblada, planchar fuerte.</translation>
     </message>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
@@ -7201,11 +7201,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
-        <translation>Sin precio, y por eso sin contar: %1. Anotar los precios en Planear, con las telas.</translation>
+        <translation>Sin precio, y por eso sin contar: %1. Anotar los precios en «Planear», con las telas.</translation>
     </message>
     <message>
         <source>The minutes at the machine are your own; trimming, joining and edging are usual ones.</source>
-        <translation>Los minutos a la máquina son los propios; recortar, unir y hacer el borde son los habituales.</translation>
+        <translation>Los minutos de máquina son los propios; recortar, unir y hacer el borde son los habituales.</translation>
     </message>
     <message>
         <source>The hours are usual ones; log three blocks with their minutes and yours are taken.</source>
@@ -7387,7 +7387,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Proven least: no way of cutting buys less.</source>
-        <translation>Mínimo probado: ningún modo de cortar compra menos.</translation>
+        <translation>Mínimo demostrado: ningún modo de cortar compra menos.</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
@@ -7475,12 +7475,12 @@ borde cortado</translation>
     </message>
     <message>
         <source>So many pieces are laid out row by row: no least length is proved.</source>
-        <translation>Tantos trozos se colocan fila por fila: no se prueba ningún largo mínimo.</translation>
+        <translation>Tantos trozos se colocan fila por fila: no se demuestra ningún largo mínimo.</translation>
     </message>
     <message>
         <source>For %1 about %2 of thread, %3 wound, %4.</source>
         <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
-        <translation>Para %1, unos %2 de hilo, %3 devanadas, %4.</translation>
+        <translation>Para %1, cerca de %2 de hilo, %3 con hilo, %4.</translation>
     </message>
 </context>
 <context>
@@ -7531,7 +7531,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>First mend what Fit says</source>
-        <translation>Primero arreglar lo que dice Planear</translation>
+        <translation>Primero arreglar lo que dice «Planear»</translation>
     </message>
     <message>
         <source>Pins first</source>
@@ -7586,7 +7586,7 @@ borde cortado</translation>
     <message>
         <source>First stitch all its blocks: %1 more</source>
         <extracomment>the strip that would be cut apart holds %1 blocks that are not stitched yet</extracomment>
-        <translation>Primero bordar todos sus bloques: faltan %1</translation>
+        <translation>Primero bordar todos sus bloques: %1 más</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -7624,7 +7624,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>List the cloth at Fit first.</source>
-        <translation>Anotar primero la tela en Planear.</translation>
+        <translation>Anotar primero la tela en «Planear».</translation>
     </message>
     <message>
         <source>Say which cloth it is.</source>

@@ -209,7 +209,7 @@
     </message>
     <message>
         <source>Seen from the front, the strip laid clockwise. Each place is the middle of a seam at 45°.</source>
-        <translation>Vu du devant, la bande posée dans le sens des aiguilles d’une montre. Chaque endroit est le milieu d’une couture à 45°.</translation>
+        <translation>Vu du devant, la bande posée dans le sens des aiguilles d’une montre. Chaque marque est le milieu d’une couture à 45°.</translation>
     </message>
 </context>
 <context>
@@ -574,7 +574,7 @@
     <message>
         <source>hold for a second</source>
         <extracomment>how a button that destroys is pressed</extracomment>
-        <translation>tenir une seconde</translation>
+        <translation>appui d’une seconde</translation>
     </message>
 </context>
 <context>
@@ -668,7 +668,7 @@
     </message>
     <message>
         <source>Hold to take it off the shelf</source>
-        <translation>Tenir pour le retirer de l’étagère</translation>
+        <translation>Appui long&#x202f;: retirer de l’étagère</translation>
     </message>
     <message>
         <source>All hoops</source>
@@ -715,7 +715,7 @@
     </message>
     <message>
         <source>New bobbin in</source>
-        <translation>Canette neuve mise</translation>
+        <translation>Canette pleine mise</translation>
     </message>
 </context>
 <context>
@@ -885,7 +885,7 @@
     </message>
     <message>
         <source>Section of a join: seam %1, back strip doubled, catch %2</source>
-        <translation>Coupe d’un assemblage&#x202f;: couture %1, bande du dos en double, prise %2</translation>
+        <translation>Coupe d’un assemblage&#x202f;: couture %1, bande du dos pliée en deux, prise %2</translation>
     </message>
 </context>
 <context>
@@ -1177,11 +1177,11 @@
     </message>
     <message>
         <source>from top left</source>
-        <translation>du haut à gauche</translation>
+        <translation>du haut gauche</translation>
     </message>
     <message>
         <source>from top right</source>
-        <translation>du haut à droite</translation>
+        <translation>du haut droit</translation>
     </message>
     <message>
         <source>All six are as shown</source>
@@ -1665,7 +1665,7 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>Take a picture of %1</source>
         <extracomment>%1 is &quot;the front&quot; or &quot;the back&quot;</extracomment>
-        <translation>Prendre une image&#x202f;: %1</translation>
+        <translation>Prendre une photo&#x202f;: %1</translation>
     </message>
     <message>
         <source>Keeping the picture</source>
@@ -1786,7 +1786,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>Hold to throw away</source>
-        <translation>Tenir pour jeter</translation>
+        <translation>Appui long&#x202f;: jeter</translation>
     </message>
     <message>
         <source>Name of the project</source>
@@ -2004,7 +2004,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Where you cut, a step is read out only once you have asked for it there.</source>
-        <translation>Là où l’on coupe, une étape n’est lue qu’une fois la lecture demandée sur place.</translation>
+        <translation>Là où l’on coupe, une étape n’est lue qu’après une demande sur place.</translation>
     </message>
     <message>
         <source>Press Read beside a step to hear it; press again to hush it.</source>
@@ -2153,7 +2153,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Take a picture of %1</source>
-        <translation>Prendre une image&#x202f;: %1</translation>
+        <translation>Prendre une photo&#x202f;: %1</translation>
     </message>
     <message>
         <source>Back without a picture</source>
@@ -2417,7 +2417,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1 by %2 blocks</source>
-        <translation>%1 sur %2 blocs</translation>
+        <translation>%1 × %2 blocs</translation>
     </message>
     <message>
         <source>no block made yet</source>
@@ -2484,7 +2484,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>least fold</source>
-        <translation>plus petit rempli</translation>
+        <translation>rempli minimal</translation>
     </message>
     <message>
         <source>spare on a short sashing</source>
@@ -2773,7 +2773,7 @@ bord coupé</translation>
     <message>
         <source>Piece %1 of what you have</source>
         <extracomment>a piece of cloth she has already, numbered</extracomment>
-        <translation>Morceau %1 de la réserve</translation>
+        <translation>Morceau disponible %1</translation>
     </message>
     <message>
         <source>%1 left over</source>
@@ -2967,7 +2967,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
-        <translation>Un reste ou une longueur disponible se coupe avant tout achat. Mesurer sans les lisières.</translation>
+        <translation>Un reste ou une longueur disponible s’utilise avant tout achat. Mesurer sans les lisières.</translation>
     </message>
     <message>
         <source>take away: %1</source>
@@ -3471,7 +3471,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>cloth kept outside</source>
-        <translation>tissu gardé dehors</translation>
+        <translation>tissu hors contour</translation>
     </message>
     <message>
         <source>binding’s seam</source>
@@ -3547,7 +3547,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>its finest mark</source>
-        <translation>son trait le plus fin</translation>
+        <translation>sa plus fine graduation</translation>
     </message>
     <message>
         <source>Take this ruler away</source>
@@ -3559,7 +3559,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>finest mark</source>
-        <translation>trait le plus fin</translation>
+        <translation>plus fine graduation</translation>
     </message>
     <message>
         <source>The table</source>
@@ -3639,7 +3639,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>rounded, on bias</source>
-        <translation>arrondis, en biais</translation>
+        <translation>arrondis, au biais</translation>
     </message>
     <message>
         <source>double fold</source>
@@ -4099,7 +4099,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>kept past the seam</source>
-        <translation>gardé après la couture</translation>
+        <translation>au-delà de la couture</translation>
     </message>
     <message>
         <source>sliver</source>
@@ -4494,7 +4494,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is too far off to be cut as it is.</source>
-        <translation>Il est trop faux pour être coupé tel quel.</translation>
+        <translation>Il s’écarte trop pour être coupé tel quel.</translation>
     </message>
     <message>
         <source>The readings disagree by {%3}.</source>
@@ -4614,7 +4614,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Wrong or missing patch</source>
-        <translation>Pièce fausse ou absente</translation>
+        <translation>Pièce erronée ou absente</translation>
     </message>
     <message>
         <source>The power failed</source>
@@ -4689,7 +4689,7 @@ bord coupé</translation>
     <message>
         <source>Made to the old measure: %1 Look at it before you use it.</source>
         <extracomment>%1 is a step in words</extracomment>
-        <translation>Fait à l’ancienne mesure&#x202f;: %1 Y regarder avant de s’en servir.</translation>
+        <translation>Fait à l’ancienne mesure&#x202f;: %1 Vérifier avant de s’en servir.</translation>
     </message>
     <message>
         <source>What is made already stays good.</source>
@@ -4705,7 +4705,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The bobbin is counted as new from here.</source>
-        <translation>La canette compte comme neuve à partir d’ici.</translation>
+        <translation>La canette compte comme pleine à partir d’ici.</translation>
     </message>
     <message>
         <source>A pleat under {1/2 in} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
@@ -4763,7 +4763,7 @@ bord coupé</translation>
     <message>
         <source>The hoop&apos;s sizes are missing: enter what it measures outside, and its stitching field or its opening.</source>
         <extracomment>the ring or frame that holds the cloth under the needle</extracomment>
-        <translation>Les tailles du cadre manquent&#x202f;: saisir ce qu’il mesure dehors, et son champ de broderie ou son ouverture.</translation>
+        <translation>Les tailles du cadre manquent&#x202f;: saisir sa mesure extérieure, et son champ de broderie ou son ouverture.</translation>
     </message>
     <message>
         <source>The block goes to the machine at %1, but the hoop stitches no more than %2.</source>
@@ -4844,7 +4844,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Washing that takes %1 is not likely; say less than %2.</source>
-        <translation>Un lavage qui prend %1 est peu probable&#x202f;; indiquer moins de %2.</translation>
+        <translation>Une perte de %1 au lavage est peu probable&#x202f;; indiquer moins de %2.</translation>
     </message>
     <message>
         <source>One block makes a piece of %1, larger than the %2 wanted: allow smaller blocks, or let less of the table show.</source>
@@ -4852,7 +4852,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>No block from %1 to %2 goes into a hoop you have: allow other sizes, or enter the hoop that takes them.</source>
-        <translation>Aucun bloc de %1 à %2 n’entre dans un cadre présent&#x202f;: permettre d’autres tailles, ou saisir le cadre qui les prend.</translation>
+        <translation>Aucun bloc de %1 à %2 n’entre dans un cadre disponible&#x202f;: permettre d’autres tailles, ou saisir le cadre qui les prend.</translation>
     </message>
     <message>
         <source>That takes %1 blocks or more, and you allow %2: allow more, or larger blocks.</source>
@@ -4878,7 +4878,7 @@ bord coupé</translation>
     <message>
         <source>Folding on the ruler&apos;s mark leaves a lip of %1 past the seam; more than %2 may lift.</source>
         <extracomment>lip: the part of the fold that stands past the stitching</extracomment>
-        <translation>Plier sur le trait de la règle laisse une lèvre de %1 après la couture&#x202f;; plus de %2 peut se soulever.</translation>
+        <translation>Plier sur le trait de la règle laisse une lèvre de %1 au-delà de la couture&#x202f;; plus de %2 peut se soulever.</translation>
     </message>
     <message>
         <source>The gap pieces are %1 long, shorter than a short sashing with its spare, %2.</source>
@@ -4891,12 +4891,12 @@ bord coupé</translation>
     </message>
     <message>
         <source>The frame lies %1 over the block before it. Pad it, and look for marks.</source>
-        <translation>Le cadre déborde de %1 sur le bloc d’avant. Le rembourrer, et chercher les marques.</translation>
+        <translation>Le cadre déborde de %1 sur le bloc d’avant. Glisser un tissu épais dessous, et chercher les marques.</translation>
     </message>
     <message>
         <source>The rounded corner cuts %1 into the stippling: stay-stitch beside the line before cutting.</source>
         <extracomment>stippling: the quilting inside a block&apos;s stitched outline; stay-stitch: a row of stitches that holds a cut</extracomment>
-        <translation>Le coin arrondi coupe de %1 dans le vermiculé&#x202f;: faire une piqûre de soutien près de la ligne avant de couper.</translation>
+        <translation>Le coin arrondi entame le vermiculé de %1&#x202f;: faire une piqûre de soutien près de la ligne avant de couper.</translation>
     </message>
     <message>
         <source>A corner of %1 is tight for folded binding; it eases round from %2.</source>
@@ -4924,7 +4924,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Back wrong side up, batting, front right side up, smoothed from the middle.</source>
-        <translation>Dos envers dessus, molleton, devant endroit dessus, lissés depuis le milieu.</translation>
+        <translation>Dos envers visible, molleton, devant endroit visible, lissés depuis le milieu.</translation>
     </message>
     <message>
         <source>Every tick measured from the one zero end, never from the tick before.</source>
@@ -4952,11 +4952,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Close to the stitches, the topmost patch first.</source>
-        <translation>Au ras des points, la pièce du dessus d’abord.</translation>
+        <translation>Près des points, la pièce du dessus d’abord.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back.</source>
-        <translation>Lever et poser, le devant d’abord, puis le dos.</translation>
+        <translation>Lever et poser le fer, le devant d’abord, puis le dos.</translation>
     </message>
     <message>
         <source>Nothing lies underneath.</source>
@@ -5004,11 +5004,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>As many pins out as went in.</source>
-        <translation>Autant d’épingles sorties qu’entrées.</translation>
+        <translation>Autant d’épingles ôtées que posées.</translation>
     </message>
     <message>
         <source>Close the blade between cuts. Roll away from you. Fingers behind the edge.</source>
-        <translation>Fermer la lame entre les coupes. Rouler loin de soi. Doigts derrière le bord de la règle.</translation>
+        <translation>Fermer la lame entre les coupes. Couper en s’éloignant de soi. Doigts derrière le bord de la règle.</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
@@ -5024,11 +5024,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>Pas un dessous-de-plat. Le tenir à 30 cm (12 in) des bougies.</translation>
+        <translation>Pas un dessous-de-plat. Tenir l’ouvrage à 30 cm (12 in) des bougies.</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
-        <translation>Compter les épingles mises, puis les épingles ôtées.</translation>
+        <translation>Compter les épingles posées, puis les épingles ôtées.</translation>
     </message>
     <message>
         <source>the stitched outline</source>
@@ -5448,12 +5448,12 @@ bord coupé</translation>
     </message>
     <message>
         <source>circle or round ends, on bias</source>
-        <translation>cercle ou bouts ronds, en biais</translation>
+        <translation>cercle ou bouts ronds, au biais</translation>
     </message>
     <message>
         <source>scalloped, on bias</source>
         <extracomment>the edge cut into round lobes</extracomment>
-        <translation>à festons, en biais</translation>
+        <translation>à festons, au biais</translation>
     </message>
     <message>
         <source>two tablets together</source>
@@ -5496,7 +5496,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It measures wrong</source>
-        <translation>La mesure est fausse</translation>
+        <translation>Pas à la bonne mesure</translation>
     </message>
     <message>
         <source>Sewn wrong</source>
@@ -5575,7 +5575,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
-        <translation>Mesurer d’abord la partie visible de chaque bande intermédiaire&#x202f;: si une seule est fausse, ne découdre que ses coutures.</translation>
+        <translation>Mesurer d’abord la partie visible de chaque bande intermédiaire&#x202f;: si une seule ne va pas, ne découdre que ses coutures.</translation>
     </message>
     <message>
         <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
@@ -5621,7 +5621,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
-        <translation>Tirer le biais de finition par-dessus sa couture au dos et fermer l’endroit à la main&#x202f;; inutile de découdre.</translation>
+        <translation>Tirer le biais de finition par-dessus sa couture au dos et fermer à la main&#x202f;; inutile de découdre.</translation>
     </message>
     <message>
         <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
@@ -5650,7 +5650,7 @@ bord coupé</translation>
     <message>
         <source>Doubled, the back strip catches only %1 past the seam; at least %2 holds.</source>
         <extracomment>doubled: folded lengthwise first, so that its fold is ready made</extracomment>
-        <translation>Pliée en deux, la bande du dos ne prend que %1 après la couture&#x202f;; il faut au moins %2 pour tenir.</translation>
+        <translation>Pliée en deux, la bande du dos ne prend que %1 au-delà de la couture&#x202f;; il faut au moins %2 pour tenir.</translation>
     </message>
     <message>
         <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
@@ -5697,7 +5697,7 @@ bord coupé</translation>
     <message>
         <source>With %1 outside the stitched line nothing of the frame would be seen: it needs more than %2.</source>
         <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
-        <translation>Avec %1 hors de la ligne piquée, on ne verrait rien de l’encadrement&#x202f;: il lui faut plus de %2.</translation>
+        <translation>Avec %1 hors de la ligne brodée, on ne verrait rien de l’encadrement&#x202f;: il lui faut plus de %2.</translation>
     </message>
     <message>
         <source>Both strips are caught; the batting meets the block’s own and does not lie over it.</source>
@@ -5750,11 +5750,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Keep strong magnets away from implants. With a pacemaker or any implant ask your doctor first; as far off as the frame’s maker says and never under 6 in (15 cm), off lap and chest. They pinch: fingers outside the edge. Keep children and cards away, and this tablet 6 in (15 cm) off: it may go dark.</source>
-        <translation>Tenir les aimants forts loin des implants. Avec un stimulateur ou tout autre implant, demander d’abord au médecin&#x202f;; aussi loin que le dit le fabricant du cadre et jamais à moins de 15 cm (6 in), ni sur les genoux ni contre la poitrine. Ils pincent&#x202f;: doigts hors du bord. Éloigner enfants et cartes, et cette tablette de 15 cm (6 in)&#x202f;: elle peut s’éteindre.</translation>
+        <translation>Tenir les aimants puissants loin des implants. Avec un pacemaker ou tout autre implant, demander d’abord au médecin&#x202f;; les garder aussi loin que le dit le fabricant du cadre, jamais à moins de 15 cm (6 in), ni sur les genoux ni contre la poitrine. Ils pincent&#x202f;: doigts hors du bord. Tenir enfants et cartes à l’écart, et cette tablette à 15 cm (6 in)&#x202f;: elle peut s’éteindre.</translation>
     </message>
     <message>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
-        <translation>Épingles ôtées avant l’aiguille. Cordon, cheveux et manches à l’écart.</translation>
+        <translation>Épingles ôtées avant l’aiguille. Câble, cheveux et manches à l’écart.</translation>
     </message>
     <message>
         <source>a leaf adds</source>
@@ -5969,7 +5969,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Waste %1 %.</source>
-        <translation>Perte %1 %.</translation>
+        <translation>Perte %1&#x202f;%.</translation>
     </message>
     <message>
         <source>Costs %1.</source>
@@ -6020,11 +6020,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>The package wastes less than the roll.</source>
-        <translation>Le paquet perd moins que le rouleau.</translation>
+        <translation>Moins de perte en paquet qu’au rouleau.</translation>
     </message>
     <message>
         <source>The roll wastes least.</source>
-        <translation>Le rouleau perd le moins.</translation>
+        <translation>Le moins de perte au rouleau.</translation>
     </message>
     <message>
         <source>List the batting at Fit first.</source>
@@ -6184,7 +6184,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>First cut %1 off strip %2.</source>
-        <translation>D’abord couper %1 de la bande %2.</translation>
+        <translation>D’abord raccourcir la bande %2 de %1.</translation>
     </message>
     <message>
         <source>No join falls on a corner or a sashing end.</source>
@@ -6221,7 +6221,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
-        <translation>L’arc coupe de %1 dans le vermiculé&#x202f;: faire une piqûre de soutien près de la ligne avant de couper. Jusqu’à %2, il n’y toucherait pas.</translation>
+        <translation>L’arc entame le vermiculé de %1&#x202f;: faire une piqûre de soutien près de la ligne avant de couper. Jusqu’à %2, il n’y toucherait pas.</translation>
     </message>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
@@ -6229,7 +6229,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from the back.</source>
-        <translation>Ôter les marques à l’eau froide avant toute chaleur. Laver doucement à froid, sécher à plat ou au frais, repasser par le dos.</translation>
+        <translation>Ôter les marques à l’eau froide avant toute chaleur. Laver doucement à froid, sécher à plat ou à basse température, repasser par le dos.</translation>
     </message>
     <message>
         <source>Small quilts and pillows do not go in a sleeping baby’s cot.</source>
@@ -6241,7 +6241,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 wide and %3 to %4 long.</source>
-        <translation>Pour le suspendre&#x202f;: un manchon fixé à la main, qui s’enlève ensuite, coupé de %1 à %2 de large et de %3 à %4 de long.</translation>
+        <translation>Pour le suspendre&#x202f;: un manchon bâti à la main, qui s’enlève ensuite, coupé de %1 à %2 de large et de %3 à %4 de long.</translation>
     </message>
     <message>
         <source>To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.</source>
@@ -6333,7 +6333,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Count the pins and needles that went in, and those that came out.</source>
-        <translation>Compter les épingles et aiguilles entrées, et celles qui sont sorties.</translation>
+        <translation>Compter les épingles et aiguilles posées, puis celles qui sont ôtées.</translation>
     </message>
     <message>
         <source>No pins were used.</source>
@@ -6345,7 +6345,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>As many out as in.</source>
-        <translation>Autant de sorties que d’entrées.</translation>
+        <translation>Autant d’ôtées que de posées.</translation>
     </message>
     <message numerus="yes">
         <source>%n still in it: feel along every seam, both faces.</source>
@@ -6356,7 +6356,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>More came out than went in: count again.</source>
-        <translation>Il en est sorti plus qu’entré&#x202f;: recompter.</translation>
+        <translation>Plus d’ôtées que de posées&#x202f;: recompter.</translation>
     </message>
     <message>
         <source>Rounded corners, {%1}</source>
@@ -6413,7 +6413,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
-        <translation>Entre deux festons, le bord coupe de %1 dans le vermiculé&#x202f;: faire une piqûre de soutien près de la ligne avant de couper. Avec %2 de tissu hors du contour, il n’y toucherait pas.</translation>
+        <translation>Entre deux festons, le bord entame le vermiculé de %1&#x202f;: faire une piqûre de soutien près de la ligne avant de couper. Avec %2 de tissu hors du contour, il n’y toucherait pas.</translation>
     </message>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
@@ -6433,11 +6433,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
-        <translation>Bande du devant endroit contre endroit sur le devant, bande du dos sur le dos, les trois bords bruts à ras&#x202f;: une couture de %1. Repasser les deux vers l’extérieur.</translation>
+        <translation>Bande du devant endroit contre endroit sur le devant, bande du dos sur le dos, les trois bords bruts alignés&#x202f;: une couture de %1. Repasser les deux vers l’extérieur.</translation>
     </message>
     <message>
         <source>Strip right sides together with the front, raw edges level: a seam of %1. Press it outward.</source>
-        <translation>Bande endroit contre endroit sur le devant, bords bruts à ras&#x202f;: une couture de %1. Repasser vers l’extérieur.</translation>
+        <translation>Bande endroit contre endroit sur le devant, bords bruts alignés&#x202f;: une couture de %1. Repasser vers l’extérieur.</translation>
     </message>
     <message>
         <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge, and baste the raw edges together: so the frame is filled, and the binding too.</source>
@@ -6479,7 +6479,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>long, cut %1 wide</source>
-        <translation>de long, coupée en %1 de large</translation>
+        <translation>de long, coupée à %1 de large</translation>
     </message>
 </context>
 <context>
@@ -6841,15 +6841,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Front strips are cut %1 wide, sewn with %2 as before.</source>
-        <translation>Les bandes du devant se coupent à %1 de large, cousues avec %2 comme avant.</translation>
+        <translation>Les bandes du devant se coupent à %1 de large, cousues à %2 comme avant.</translation>
     </message>
     <message>
         <source>That may stay. Sewn with %1 it would be just right; the plan goes by that.</source>
-        <translation>Cela peut rester. Cousu avec %1, ce serait parfait&#x202f;; le plan s’y règle.</translation>
+        <translation>Cela peut rester. Cousu à %1, ce serait parfait&#x202f;; le plan s’y règle.</translation>
     </message>
     <message>
         <source>Sew with %1 from here on; the plan goes by that.</source>
-        <translation>Coudre avec %1 à partir d’ici&#x202f;; le plan s’y règle.</translation>
+        <translation>Désormais, coudre à %1&#x202f;; le plan s’y règle.</translation>
     </message>
     <message>
         <source>The sashing will be seen %1 wide.</source>
@@ -6858,11 +6858,11 @@ bord coupé</translation>
     <message>
         <source>So scant a seam leaves the outline %1 in view. If that shows, trim the blocks with the %2 line on the outline, and sew as planned.</source>
         <extracomment>outline: the block&apos;s outer stitched line</extracomment>
-        <translation>Une couture aussi juste laisse voir le contour de %1. Si cela gêne, rogner les blocs avec la ligne %2 sur le contour, et coudre comme prévu.</translation>
+        <translation>Une couture aussi juste laisse voir le contour sur %1. Si cela gêne, rogner les blocs avec la ligne %2 sur le contour, et coudre comme prévu.</translation>
     </message>
     <message>
         <source>The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.</source>
-        <translation>L’assemblage d’essai lui-même n’est pas à découdre&#x202f;: ôter %1 de chaque marge, il reste %2.</translation>
+        <translation>L’assemblage d’essai lui-même n’est pas à découdre&#x202f;: réduire chaque marge de %1, il reste %2.</translation>
     </message>
     <message>
         <source>Do not pare the allowances of the test join: too little would hold it.</source>
@@ -6878,15 +6878,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Press the front strip open, away from the first block; then the back strip over.</source>
-        <translation>Ouvrir au fer la bande du devant, loin du premier bloc&#x202f;; puis rabattre celle du dos.</translation>
+        <translation>Ouvrir au fer la bande du devant, à l’opposé du premier bloc&#x202f;; puis rabattre celle du dos.</translation>
     </message>
     <message>
         <source>Press the strip open, away from the first block.</source>
-        <translation>Ouvrir la bande au fer, loin du premier bloc.</translation>
+        <translation>Ouvrir la bande au fer, à l’opposé du premier bloc.</translation>
     </message>
     <message>
         <source>Each crossing holds 8 cloths and the batting, against 4: pare the batting from the last %1 of the short sashings, clip their folded part to a slant, press hard.</source>
-        <translation>Chaque croisement contient 8 tissus et le molleton, contre 4&#x202f;: réduire le molleton sur les derniers %1 des bandes intermédiaires courtes, couper leur partie pliée en biseau, repasser fort.</translation>
+        <translation>Chaque croisement contient 8 tissus et le molleton, contre 4&#x202f;: retirer le molleton des derniers %1 des bandes intermédiaires courtes, couper leur partie pliée en biseau, repasser fort.</translation>
     </message>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>
@@ -6916,7 +6916,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Back strip doubled</source>
-        <translation>Bande du dos en double</translation>
+        <translation>Bande dos pliée en deux</translation>
     </message>
     <message>
         <source>The gap between the allowances is filled; trim to {%1}.</source>
@@ -6945,7 +6945,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
-        <translation>Plier en deux au fer la bande du dos avant de la coudre. Puis ouvrir au fer la bande du devant, loin du premier bloc, et rabattre celle du dos.</translation>
+        <translation>Plier en deux au fer la bande du dos avant de la coudre. Puis ouvrir au fer la bande du devant, à l’opposé du premier bloc, et rabattre celle du dos.</translation>
     </message>
 </context>
 <context>
@@ -7121,7 +7121,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
-        <translation>L’appareil photo n’a pas pu prendre l’image. Rien n’est perdu&#x202f;: essayer encore, ou en choisir une.</translation>
+        <translation>L’appareil photo n’a pas pu prendre la photo. Rien n’est perdu&#x202f;: essayer encore, ou en choisir une.</translation>
     </message>
 </context>
 <context>
@@ -7568,7 +7568,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>By these measures: %1 hoop strips of %2 blocks, before %3 of %4. Look at Shop again.</source>
-        <translation>Avec ces mesures&#x202f;: %1 bandes à broder de %2 blocs, avant %3 de %4. Revoir les achats.</translation>
+        <translation>Avec ces mesures&#x202f;: %1 bandes à broder de %2 blocs, au lieu de %3 de %4. Revoir les achats.</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -7729,7 +7729,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
-        <translation>Tourner encore. Les deux doivent concorder, une ligne transversale sur le côté 1 ou 3.</translation>
+        <translation>Encore un quart de tour. Les deux doivent concorder, une ligne transversale sur le côté 1 ou 3.</translation>
     </message>
 </context>
 <context>
@@ -7836,15 +7836,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>over at each side</source>
-        <translation>tombant à chaque côté</translation>
+        <translation>tombant de chaque côté</translation>
     </message>
     <message>
         <source>bare at each side</source>
-        <translation>à nu à chaque côté</translation>
+        <translation>à nu de chaque côté</translation>
     </message>
     <message>
         <source>At each side</source>
-        <translation>À chaque côté</translation>
+        <translation>De chaque côté</translation>
     </message>
     <message>
         <source>finished, along</source>
@@ -7856,7 +7856,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>washing takes</source>
-        <translation>le lavage prend</translation>
+        <translation>perte au lavage</translation>
     </message>
     <message>
         <source>smallest block</source>
