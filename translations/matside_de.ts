@@ -381,9 +381,9 @@
 <context>
     <name>FiguresColumn</name>
     <message>
-        <source>Over dots: your trial may still change it.</source>
+        <source>Dotted figures: your trial may still change them.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Über Punkten: Die Probe kann es noch ändern.</translation>
+        <translation>Gepunktete Zahlen: Die Probe kann sie noch ändern.</translation>
     </message>
 </context>
 <context>
@@ -538,9 +538,9 @@
 <context>
     <name>GalleryPage</name>
     <message>
-        <source>Pictures of %1 of %2 blocks</source>
+        <source>%1 of %2 blocks have a picture</source>
         <extracomment>%1 of %2 blocks have a picture</extracomment>
-        <translation>Bilder von %1 der %2 Blöcke</translation>
+        <translation>%1 von %2 Blöcken haben ein Bild</translation>
     </message>
     <message>
         <source>Back to the work</source>
@@ -2935,6 +2935,10 @@ Schnittkante</translation>
         <source>Not tried yet</source>
         <translation>Noch nicht erprobt</translation>
     </message>
+    <message>
+        <source>Take care</source>
+        <translation>Vorsicht</translation>
+    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -3142,6 +3146,14 @@ Schnittkante</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Fertig und verdorben</translation>
+    </message>
+</context>
+<context>
+    <name>WidePage</name>
+    <message>
+        <source>Take care</source>
+        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
+        <translation>Vorsicht</translation>
     </message>
 </context>
 <context>
@@ -5007,8 +5019,8 @@ Schnittkante</translation>
         <translation>So viele Nadeln heraus wie hinein.</translation>
     </message>
     <message>
-        <source>Close the blade between cuts. Roll away from you. Fingers behind the edge.</source>
-        <translation>Die Klinge zwischen den Schnitten schließen. Vom Körper weg rollen. Finger hinter die Kante.</translation>
+        <source>Close the blade between cuts. Roll away from you. Fingers well back from the ruler&apos;s edge.</source>
+        <translation>Die Klinge zwischen den Schnitten schließen. Vom Körper weg rollen. Finger weit hinter die Linealkante.</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
@@ -5849,6 +5861,11 @@ Schnittkante</translation>
         <extracomment>opens the sum behind a figure</extracomment>
         <translation>Rechenweg zeigen</translation>
     </message>
+    <message>
+        <source>sum</source>
+        <extracomment>on a small tab, at most five letters: opens the sum behind a figure</extracomment>
+        <translation>Weg</translation>
+    </message>
 </context>
 <context>
     <name>WrongSheet</name>
@@ -6204,8 +6221,9 @@ Schnittkante</translation>
         <translation>Das braucht einen Streifen mehr, zusammen %1.</translation>
     </message>
     <message>
-        <source>Hang %1 loose before the beginning, and as much at the end.</source>
-        <translation>Vor dem Anfang %1 lose hängen lassen, am Ende ebenso viel.</translation>
+        <source>Lay the beginning %1 before the place it closes at. Leave %2 to both sides of that place unsewn until the ends are joined.</source>
+        <extracomment>%1 of the strip lie before the place its ends close at; %2 stay open, so that they can be joined</extracomment>
+        <translation>Den Anfang %1 vor die Stelle legen, an der er sich schließt. Beiderseits dieser Stelle %2 offen lassen, bis die Enden verbunden sind.</translation>
     </message>
     <message>
         <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
@@ -7274,7 +7292,7 @@ Schnittkante</translation>
     <name>matside::ShadeModel</name>
     <message>
         <source>step %1</source>
-        <extracomment>of the scale from black to white</extracomment>
+        <extracomment>of the scale from black to white, with one decimal</extracomment>
         <translation>Stufe %1</translation>
     </message>
     <message>

@@ -381,9 +381,9 @@
 <context>
     <name>FiguresColumn</name>
     <message>
-        <source>Over dots: your trial may still change it.</source>
+        <source>Dotted figures: your trial may still change them.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Sobre puntos: la prueba aún puede cambiarlo.</translation>
+        <translation>Cifras con puntos: la prueba aún puede cambiarlas.</translation>
     </message>
 </context>
 <context>
@@ -538,9 +538,9 @@
 <context>
     <name>GalleryPage</name>
     <message>
-        <source>Pictures of %1 of %2 blocks</source>
+        <source>%1 of %2 blocks have a picture</source>
         <extracomment>%1 of %2 blocks have a picture</extracomment>
-        <translation>Fotos de %1 de %2 bloques</translation>
+        <translation>%1 de %2 bloques tienen foto</translation>
     </message>
     <message>
         <source>Back to the work</source>
@@ -2935,6 +2935,10 @@ borde cortado</translation>
         <source>Not tried yet</source>
         <translation>Sin probar</translation>
     </message>
+    <message>
+        <source>Take care</source>
+        <translation>Cuidado</translation>
+    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -3142,6 +3146,14 @@ borde cortado</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Hecho y estropeado</translation>
+    </message>
+</context>
+<context>
+    <name>WidePage</name>
+    <message>
+        <source>Take care</source>
+        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
+        <translation>Cuidado</translation>
     </message>
 </context>
 <context>
@@ -5007,8 +5019,8 @@ borde cortado</translation>
         <translation>Tantos alfileres sacados como puestos.</translation>
     </message>
     <message>
-        <source>Close the blade between cuts. Roll away from you. Fingers behind the edge.</source>
-        <translation>Cerrar la cuchilla entre cortes. Rodarla alejándola del cuerpo. Dedos lejos del borde de la regla.</translation>
+        <source>Close the blade between cuts. Roll away from you. Fingers well back from the ruler&apos;s edge.</source>
+        <translation>Cerrar la cuchilla entre cortes. Rodarla alejándola del cuerpo. Dedos bien lejos del borde de la regla.</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
@@ -5849,6 +5861,11 @@ borde cortado</translation>
         <extracomment>opens the sum behind a figure</extracomment>
         <translation>ver el cálculo</translation>
     </message>
+    <message>
+        <source>sum</source>
+        <extracomment>on a small tab, at most five letters: opens the sum behind a figure</extracomment>
+        <translation>cómo</translation>
+    </message>
 </context>
 <context>
     <name>WrongSheet</name>
@@ -6204,8 +6221,9 @@ borde cortado</translation>
         <translation>Esto pide una tira más, %1 en total.</translation>
     </message>
     <message>
-        <source>Hang %1 loose before the beginning, and as much at the end.</source>
-        <translation>Dejar %1 suelto antes del comienzo, y lo mismo al final.</translation>
+        <source>Lay the beginning %1 before the place it closes at. Leave %2 to both sides of that place unsewn until the ends are joined.</source>
+        <extracomment>%1 of the strip lie before the place its ends close at; %2 stay open, so that they can be joined</extracomment>
+        <translation>Colocar el comienzo %1 antes del punto de cierre. A ambos lados de ese punto, dejar %2 sin coser hasta unir los extremos.</translation>
     </message>
     <message>
         <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
@@ -7274,7 +7292,7 @@ borde cortado</translation>
     <name>matside::ShadeModel</name>
     <message>
         <source>step %1</source>
-        <extracomment>of the scale from black to white</extracomment>
+        <extracomment>of the scale from black to white, with one decimal</extracomment>
         <translation>escalón %1</translation>
     </message>
     <message>

@@ -381,9 +381,9 @@
 <context>
     <name>FiguresColumn</name>
     <message>
-        <source>Over dots: your trial may still change it.</source>
+        <source>Dotted figures: your trial may still change them.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Sur pointillé&#x202f;: l’essai peut encore le changer.</translation>
+        <translation>Chiffres soulignés de points&#x202f;: l’essai peut encore les changer.</translation>
     </message>
 </context>
 <context>
@@ -538,9 +538,9 @@
 <context>
     <name>GalleryPage</name>
     <message>
-        <source>Pictures of %1 of %2 blocks</source>
+        <source>%1 of %2 blocks have a picture</source>
         <extracomment>%1 of %2 blocks have a picture</extracomment>
-        <translation>Images de %1 blocs sur %2</translation>
+        <translation>%1 blocs sur %2 ont une image</translation>
     </message>
     <message>
         <source>Back to the work</source>
@@ -2935,6 +2935,10 @@ bord coupé</translation>
         <source>Not tried yet</source>
         <translation>Pas encore essayé</translation>
     </message>
+    <message>
+        <source>Take care</source>
+        <translation>Attention</translation>
+    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -3142,6 +3146,14 @@ bord coupé</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Fait et gâché</translation>
+    </message>
+</context>
+<context>
+    <name>WidePage</name>
+    <message>
+        <source>Take care</source>
+        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
+        <translation>Attention</translation>
     </message>
 </context>
 <context>
@@ -5007,8 +5019,8 @@ bord coupé</translation>
         <translation>Autant d’épingles ôtées que posées.</translation>
     </message>
     <message>
-        <source>Close the blade between cuts. Roll away from you. Fingers behind the edge.</source>
-        <translation>Fermer la lame entre les coupes. Couper en s’éloignant de soi. Doigts derrière le bord de la règle.</translation>
+        <source>Close the blade between cuts. Roll away from you. Fingers well back from the ruler&apos;s edge.</source>
+        <translation>Fermer la lame entre les coupes. Couper en s’éloignant de soi. Doigts bien en retrait du bord de la règle.</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
@@ -5849,6 +5861,11 @@ bord coupé</translation>
         <extracomment>opens the sum behind a figure</extracomment>
         <translation>montrer le calcul</translation>
     </message>
+    <message>
+        <source>sum</source>
+        <extracomment>on a small tab, at most five letters: opens the sum behind a figure</extracomment>
+        <translation>d’où</translation>
+    </message>
 </context>
 <context>
     <name>WrongSheet</name>
@@ -6204,8 +6221,9 @@ bord coupé</translation>
         <translation>Il faut une bande de plus, %1 en tout.</translation>
     </message>
     <message>
-        <source>Hang %1 loose before the beginning, and as much at the end.</source>
-        <translation>Laisser pendre %1 avant le début, et autant à la fin.</translation>
+        <source>Lay the beginning %1 before the place it closes at. Leave %2 to both sides of that place unsewn until the ends are joined.</source>
+        <extracomment>%1 of the strip lie before the place its ends close at; %2 stay open, so that they can be joined</extracomment>
+        <translation>Poser le début %1 avant l’endroit où la bande se ferme. De part et d’autre, laisser %2 sans couture jusqu’à ce que les bouts soient assemblés.</translation>
     </message>
     <message>
         <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
@@ -7274,7 +7292,7 @@ bord coupé</translation>
     <name>matside::ShadeModel</name>
     <message>
         <source>step %1</source>
-        <extracomment>of the scale from black to white</extracomment>
+        <extracomment>of the scale from black to white, with one decimal</extracomment>
         <translation>cran %1</translation>
     </message>
     <message>

@@ -7,6 +7,7 @@
 #include "app/figures.h"
 #include "app/wording.h"
 #include "plan/curves.h"
+#include "plan/formulas.h"
 #include "plan/parts.h"
 
 namespace matside {
@@ -89,8 +90,12 @@ QString bindingLaySays(const Project &project, const Plan &plan, const BindingLa
     if (lay.oneMore)
         says += EdgeModel::tr("This takes one strip more, %1 in all.").arg(lay.strips);
     if (!onBias(plan))
-        says += EdgeModel::tr("Hang %1 loose before the beginning, and as much at the end.")
-                    .arg(braced(project.slack.scaled(1, 2), project.marks()));
+        //: %1 of the strip lie before the place its ends close at; %2 stay open, so that they can be joined
+        says += EdgeModel::tr(
+                    "Lay the beginning %1 before the place it closes at. Leave %2 to both sides of that "
+                    "place unsewn until the ends are joined.")
+                    .arg(braced(project.slack.scaled(1, 2), project.marks()),
+                         braced(measures(project.system).openClose, project.marks()));
     return says.join(u' ');
 }
 

@@ -12,6 +12,9 @@ namespace matside {
 
 namespace {
 
+/// Steps are told as the scale numbers them, in their middle: value 7.5 is the middle of step 8.
+constexpr double middleOfStep = 0.5;
+
 /// Blocks drawn each by its own design; in a larger piece all are drawn alike.
 constexpr std::int64_t blocksDrawn = 900;
 
@@ -141,8 +144,8 @@ void ShadeModel::sortCloths()
             {QStringLiteral("grey"), colour ? toQt(writeColour(greyOf(*colour))) : QString()},
             {QStringLiteral("value"), std::max(value, 0.0)},
             {QStringLiteral("says"), colour
-                                         //: of the scale from black to white
-                                         ? tr("step %1").arg(stepOf(value))
+                                         //: of the scale from black to white, with one decimal
+                                         ? tr("step %1").arg(stepsText(value + middleOfStep))
                                          : tr("no colour yet")}});
     }
 }

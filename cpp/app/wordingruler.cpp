@@ -65,7 +65,7 @@ constexpr std::array checks{
 /// One line at the moment of danger.
 constexpr std::array guards{
     Worded{"blade", QT_TRANSLATE_NOOP("Words", "Close the blade between cuts. Roll away from you. Fingers "
-                                               "behind the edge.")},
+                                               "well back from the ruler's edge.")},
     Worded{"magnets",
            QT_TRANSLATE_NOOP("Words", "Keep strong magnets away from implants. With a pacemaker or any "
                                       "implant ask your doctor first; as far off as the frame’s "

@@ -24,6 +24,7 @@ Measures inchMeasures()
     m.longSpare = Length::inches(1);
     m.backingOver = Length::inches(2);
     m.stiffLip = Length::inches(3);
+    m.openClose = Length::inches(6);
     return m;
 }
 
@@ -44,6 +45,7 @@ Measures metricMeasures()
     m.longSpare = Length::mm(25);
     m.backingOver = Length::mm(50);
     m.stiffLip = Length::mm(75);
+    m.openClose = Length::mm(150);
     return m;
 }
 

@@ -22,6 +22,7 @@ struct Measures {
     Length bindingStep;    ///< 1/8 in | 1 mm: binding is cut up to this
     Length bindingHand;    ///< 1/16 in | 1.5 mm: binding's catch sewn by hand (F14)
     Length bindingMachine; ///< 1/8 in | 3 mm: caught by machine (F14)
+    Length openClose;      ///< 6 in | 150 mm to each side of the closing join stay unsewn (practice)
     Length bindingTurn;    ///< 1/32 in | 0.8 mm for turns (F14)
     Length shortSpare;     ///< 1/2 in | 12 mm (F8)
     Length longSpare;      ///< 1 in | 25 mm in all (F8)

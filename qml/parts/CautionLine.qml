@@ -8,6 +8,8 @@ Item {
 
     property string text
     property bool folded: false
+    /** What stands beside the mark where the words are folded away. */
+    property string brief
 
     visible: text !== ""
     implicitWidth: mark.width + (folded ? 0 : Theme.mm(3) + words.implicitWidth)
@@ -24,6 +26,15 @@ Item {
         y: Theme.mm(0.9)
         ink: Theme.colors.caution
         ground: Theme.colors.raised
+    }
+    Word {
+        visible: root.folded && root.brief !== ""
+        x: words.x
+        width: words.width
+        text: root.brief
+        color: Theme.colors.caution
+        wrapMode: Text.NoWrap
+        Accessible.ignored: true
     }
     Word {
         id: words

@@ -13,6 +13,8 @@ WidePage {
     readonly property bool counting: EdgeModel.phase === "last" && !StepModel.finished
     /** On a low screen what stands beside opens from the drawing's head. */
     readonly property bool opens: root.small && !StepModel.finished
+    /** While she reads where the joins fall, the drawing shows them. */
+    readonly property bool laying: root.side === "joins" && EdgeModel.lay.length > 0
     readonly property real panel: Theme.mm(84)
     /** An upright or a low screen has room for the pins alone. */
     readonly property bool alone: root.counting && (root.upright || root.small)
@@ -33,12 +35,12 @@ WidePage {
         width: parent.width - (root.counting && !root.alone ? root.panel : 0)
         height: parent.height - y
         view: EdgeModel.view
-        phase: EdgeModel.phase
-        readings: EdgeModel.phase === "square" && EdgeModel.measured ? EdgeModel.readings : []
-        joins: EdgeModel.phase === "bind" ? EdgeModel.lay : []
-        accessibleName: EdgeModel.phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
-                        : EdgeModel.phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
-                        : EdgeModel.phase === "frame" ? qsTr("The piece with its frame") : qsTr("The finished piece")
+        phase: root.laying ? "bind" : EdgeModel.phase
+        readings: phase === "square" && EdgeModel.measured ? EdgeModel.readings : []
+        joins: phase === "bind" ? EdgeModel.lay : []
+        accessibleName: phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
+                        : phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
+                        : phase === "frame" ? qsTr("The piece with its frame") : qsTr("The finished piece")
     }
     EdgePins {
         id: pins

@@ -18,7 +18,7 @@ Column {
         bottomPadding: Theme.mm(1.5)
         color: Theme.colors.inkSoft
         //: how figures are marked that the trial has not confirmed
-        text: qsTr("Over dots: your trial may still change it.")
+        text: qsTr("Dotted figures: your trial may still change them.")
     }
     Repeater {
         model: FitModel.figures

@@ -68,6 +68,7 @@ Item {
                 list.positionViewAtIndex(index, ListView.Contain)
         }
     }
+    MoreBelow { over: list }
     KeyLine {
         visible: !root.wishing
         x: -Theme.margin

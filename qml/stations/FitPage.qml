@@ -121,10 +121,12 @@ FocusScope {
             color: Theme.colors.raised
 
             FiguresList {
+                id: figures
                 anchors.fill: parent
                 visible: root.ample
                 onWorking: key => root.explain([key])
             }
+            MoreBelow { over: figures }
             KeyLine {
                 width: parent.width
             }

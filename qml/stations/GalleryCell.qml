@@ -56,6 +56,7 @@ Pressable {
         width: parent.width - Theme.mm(2.8)
         cap: Theme.mm(3.84) // many to a row
         bold: true
+        horizontalAlignment: Text.AlignHCenter
         text: small.status === Image.Ready ? root.block + " " + root.stateSays : root.stateSays
         color: root.pressed ? Theme.colors.raised : Theme.colors.ink
         Accessible.ignored: true

@@ -36,7 +36,7 @@ Item {
         cap: Theme.capHead
         bold: true
         //: %1 of %2 blocks have a picture
-        text: qsTr("Pictures of %1 of %2 blocks").arg(Gallery.pictured).arg(Gallery.count)
+        text: qsTr("%1 of %2 blocks have a picture").arg(Gallery.pictured).arg(Gallery.count)
     }
     GridView {
         id: grid
@@ -60,6 +60,10 @@ Item {
             height: grid.cellHeight
             onChosen: block => root.open = block
         }
+    }
+    MoreBelow {
+        over: grid
+        ground: Theme.colors.paper
     }
     Rectangle {
         y: foot.y - Theme.gap

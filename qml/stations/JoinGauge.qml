@@ -29,16 +29,21 @@ Flickable {
             text: qsTr("Pins out, cloth cool and dry, do not press on the glass.")
         }
         Repeater {
-            model: [[JoinModel.held, qsTr("catch")], [JoinModel.fold, qsTr("fold under")], [JoinModel.seam, qsTr("seam")]]
+            // The fold is laid at the mark that is told: the catch beside it is what folding just that much gives.
+            model: [[JoinModel.held, qsTr("catch"), JoinModel.section.catchMm],
+                    [JoinModel.fold, qsTr("fold under"), JoinModel.section.foldMm],
+                    [JoinModel.seam, qsTr("seam"), JoinModel.section.seamMm]]
             Row {
                 id: stair
                 required property var modelData
+                required property int index
                 visible: modelData[0].valid
                 height: visible ? Theme.mm(22) : 0
                 spacing: Theme.mm(3)
                 // The bar is as wide as the measure: its left edge is the cloth's edge, its right edge the line.
                 Rectangle {
-                    width: stair.modelData[0].mm * Theme.pxPerMm
+                    objectName: "gauge-" + stair.index
+                    width: stair.modelData[2] * Theme.pxPerMm
                     height: Theme.mm(22)
                     color: Theme.colors.ink
                 }

@@ -20,6 +20,10 @@ Item {
         return BlockMeasure.enter(parseInt(name), text);
     }
 
+    MoreBelow {
+        z: 1
+        over: list
+    }
     Flickable {
         id: list
         width: parent.width

@@ -142,6 +142,10 @@ FocusScope {
             }
         }
     }
+    MoreBelow {
+        over: roll
+        ground: Theme.colors.paper
+    }
     Rectangle {
         id: foot
         y: root.height - height

@@ -53,11 +53,13 @@ FocusScope {
         height: root.height - y
 
         ShadeFindings {
+            id: findings
             x: -Theme.margin
             width: parent.width + 2 * Theme.margin
             height: root.upright ? back.y - column.y - Theme.margin - Theme.gap : parent.height
             onChosen: cloth => ClothColour.cloth = cloth
         }
+        MoreBelow { over: findings }
         KeyLine {
             visible: root.upright
             x: -Theme.margin

@@ -45,6 +45,10 @@ FocusScope {
             onToggled: root.opened = opened ? "" : id
         }
     }
+    MoreBelow {
+        over: list
+        ground: Theme.colors.paper
+    }
     Timer {
         id: shown
         property int row: 0

@@ -207,6 +207,10 @@ FocusScope {
             onAsk: (group, key, label, kind) => root.begin(group, key, label, kind)
         }
     }
+    MoreBelow {
+        over: list
+        ground: Theme.colors.paper
+    }
     Loader {
         id: shade
         anchors.fill: parent

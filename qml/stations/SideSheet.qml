@@ -33,6 +33,10 @@ SheetColumn {
         height: parent.height - close.height - Theme.gap
         source: root.source
     }
+    MoreBelow {
+        over: page.item as Flickable
+        within: page
+    }
     Connections {
         target: page.item
         ignoreUnknownSignals: true

@@ -63,6 +63,10 @@ Fingertip {
     readonly property real cautionHeight: cautionAs === "whole" ? wholeCaution.implicitHeight + air
                                           : cautionAs === "brief" ? briefCaution.implicitHeight + air : 0
     readonly property bool checkShown: check !== "" && wholeCheck.implicitHeight <= spare - cautionHeight
+    /** Under all that is shown there is room for the mark with a word beside it. */
+    readonly property real shownHeight: above + (lineShown ? says.implicitHeight + air : 0) + (untriedHere ? untried.implicitHeight + air : 0)
+                                        + (checkShown ? wholeCheck.implicitHeight + air : 0)
+    readonly property bool markNamed: cautionAs === "mark" && height - shownHeight >= shortly.implicitHeight + Theme.mm(1.6)
     readonly property bool more: !lineShown || cautionAs === "mark" || cautionAs === "brief" || (check !== "" && !checkShown)
                                  || (StepModel.notTried && !finished && !untriedHere)
 
@@ -78,6 +82,11 @@ Fingertip {
         visible: false
         width: wholeCaution.width
         text: root.firstCaution
+    }
+    Word {
+        id: shortly
+        visible: false
+        text: qsTr("Take care")
     }
     Word {
         id: wholeCheck
@@ -100,7 +109,7 @@ Fingertip {
         Word {
             id: clothName
             x: swatch.width + Theme.gap
-            width: parent.width - x - (root.caution !== "" ? Theme.control : 0)
+            width: parent.width - x - (root.caution !== "" && !root.markNamed ? Theme.control : 0)
             text: StepModel.clothName
         }
     }
@@ -144,9 +153,21 @@ Fingertip {
     MindSign {
         id: sign
         visible: root.cautionAs === "mark"
-        x: root.firstWidth - width
+        alone: !root.markNamed
+        width: root.markNamed ? root.width : Theme.control
+        x: root.markNamed ? 0 : root.firstWidth - width
         // Never nearer than 3 mm to the targets below.
-        y: Math.min(((root.clothed ? cloth.height : says.plainLine) - height) / 2, root.height - height - Theme.mm(1.6))
+        y: Math.min(root.markNamed ? root.shownHeight : ((root.clothed ? cloth.height : says.plainLine) - height) / 2,
+                    root.height - height - Theme.mm(1.6))
         onClicked: root.notes()
+        CautionLine {
+            visible: root.markNamed
+            folded: true
+            width: parent.width
+            // Its target may reach up beside the cloth; the word stands under it.
+            y: parent.height - shortly.implicitHeight
+            text: root.caution
+            brief: shortly.text
+        }
     }
 }

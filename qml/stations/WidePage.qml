@@ -131,6 +131,10 @@ FocusScope {
             width: root.upright ? parent.width : parent.width - figure.width - foot.targetsWidth - 4 * Theme.margin
             height: root.upright ? targets.y - y - Theme.gap : parent.height - y
         }
+        MoreBelow {
+            over: beside.item as Flickable
+            within: beside
+        }
         // Where the words under the figure have no room, the first thing to mind leads what stands beside.
         MindSign {
             id: mind
@@ -153,6 +157,8 @@ FocusScope {
                 anchors.verticalCenter: parent.verticalCenter
                 width: parent.width - 2 * Theme.margin
                 text: figure.firstCaution
+                //: beside a warning sign; opens what is to be minded at this step
+                brief: qsTr("Take care")
                 // The mark alone where its words would lie on the targets, or push down what stands beside.
                 folded: root.upright ? mind.y + whole.implicitHeight + Theme.mm(6) > targets.y : whole.implicitHeight > Theme.mm(14)
             }

@@ -133,7 +133,11 @@ def layouts(words):
 def loose(words):
     """Half the slack of the binding hangs loose; eight inches, 200 mm, unless entered."""
     slack = mm_of(words.project.get("slack", "8 in" if words.inch else "200 mm"))
-    words.each(rf"Hang {L} loose", lambda found: words.length(found.group(1), slack / 2, "what hangs loose"))
+    words.each(rf"Lay the beginning {L} before the place",
+               lambda found: words.length(found.group(1), slack / 2, "what lies before the closing join"))
+    words.each(rf"Leave {L} to both sides of that place",
+               lambda found: None if found.group(1) == ("6 in" if words.inch else "150 mm")
+               else "6 in | 150 mm stay open to both sides (common practice, no published source)")
 
 
 def curved(words):

@@ -52,8 +52,8 @@ def binding(words):
 
 
 def hangs(words):
-    """As the sheet says: half the slack hangs loose before the beginning."""
-    found = re.search(rf"Hang {L} loose before the beginning", words.text)
+    """As the sheet says: half the slack lies before the place where the binding closes."""
+    found = re.search(rf"Lay the beginning {L} before the place", words.text)
     return mm_of(found.group(1)) if found else Fraction(0)
 
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
 import Matside.Core
+import Matside.Theme
 
 StepCase {
     id: test
@@ -49,5 +50,11 @@ StepCase {
     }
     function test_theGauge() {
         lookAt("gauge", "True size");
+        // Bars as long as their figures say on a ruler (1 in is 25.4 mm by the agreement of 1959), to half a pixel.
+        byName("join-page").openSide("gauge");
+        tryVerify(() => byName("gauge-2"));
+        const shown = [5 / 32, 5 / 16, 1 / 2];
+        for (let i = 0; i < shown.length; ++i)
+            verify(Math.abs(byName("gauge-" + i).width - shown[i] * 25.4 * Theme.pxPerMm) <= 0.5, "bar " + i);
     }
 }
