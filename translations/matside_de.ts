@@ -479,6 +479,11 @@
         <source>The piece on the table, %1 by %2</source>
         <translation>Das Stück auf dem Tisch, %1 mal %2</translation>
     </message>
+    <message>
+        <source>%1 mats on the table, each %2 by %3</source>
+        <extracomment>place mats: so many, and their two sides</extracomment>
+        <translation>%1 Tischsets auf dem Tisch, jedes %2 mal %3</translation>
+    </message>
 </context>
 <context>
     <name>FitWanted</name>
@@ -5822,6 +5827,19 @@ Schnittkante</translation>
         <extracomment>the board laid in to make a table longer</extracomment>
         <translation>Einlegeplatte</translation>
     </message>
+    <message>
+        <source>No mats of %1 × %2 lie on this table: it would have to be at least %1 long and %3 wide. Ask for the smaller ones, or for one piece.</source>
+        <extracomment>mats: place mats, each laid at the table&apos;s edge before one who eats</extracomment>
+        <translation>Auf diesen Tisch passen keine Tischsets von %1 × %2: er müsste mindestens %1 lang und %3 breit sein. Kleinere wählen oder ein einziges Stück.</translation>
+    </message>
+    <message>
+        <source>No mats of %1 × %2 lie on this round table: it would have to be at least %3 across. Ask for the smaller ones, or for one piece.</source>
+        <translation>Auf diesen runden Tisch passen keine Tischsets von %1 × %2: sein Durchmesser müsste mindestens %3 sein. Kleinere wählen oder ein einziges Stück.</translation>
+    </message>
+    <message>
+        <source>All layouts near that size come out too large for %1 mats on this table: ask for fewer, or allow block sizes on every mark.</source>
+        <translation>Alle Aufteilungen nahe dieser Größe werden für %1 Tischsets auf diesem Tisch zu groß: weniger wählen, oder Blockgrößen auf jedem Strich zulassen.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7500,6 +7518,11 @@ Schnittkante</translation>
         <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
         <translation>Für %1 etwa %2 Garn, %3 gespult, %4.</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>a cloth&apos;s name and what it is for, where two cloths have the same name: &quot;oat linen (sashing, front)&quot;</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>matside::StepModel</name>
@@ -7949,6 +7972,68 @@ Schnittkante</translation>
     <message>
         <source>in</source>
         <translation>eingelegt</translation>
+    </message>
+    <message>
+        <source>No mats lie on this table.</source>
+        <translation>Auf diesen Tisch passen keine Tischsets.</translation>
+    </message>
+    <message>
+        <source>Between 1 and %1 mats: no more lie on this table.</source>
+        <translation>Zwischen 1 und %1 Tischsets: mehr passen nicht auf diesen Tisch.</translation>
+    </message>
+    <message>
+        <source>%1 mats: %2 blocks, %3 strips, %4 hours</source>
+        <extracomment>%1 place mats; blocks in all of them, hoop strips they are stitched on, hours of work</extracomment>
+        <translation>%1 Tischsets: %2 Blöcke, %3 Streifen, %4 Stunden</translation>
+    </message>
+    <message>
+        <source>1 mat of %1</source>
+        <extracomment>place mats: so many, and the size of each</extracomment>
+        <translation>1 Tischset von %1</translation>
+    </message>
+    <message>
+        <source>%1 mats of %2</source>
+        <translation>%1 Tischsets von %2</translation>
+    </message>
+    <message>
+        <source>size of the mats</source>
+        <translation>Größe der Tischsets</translation>
+    </message>
+    <message>
+        <source>the mats lie</source>
+        <translation>die Tischsets liegen</translation>
+    </message>
+    <message>
+        <source>along the sides</source>
+        <extracomment>place mats along the two longer sides of a table</extracomment>
+        <translation>an den Längsseiten</translation>
+    </message>
+    <message>
+        <source>at the ends too</source>
+        <extracomment>place mats along the sides of a table and at its two ends</extracomment>
+        <translation>auch an den Enden</translation>
+    </message>
+    <message>
+        <source>mats, %1 at most</source>
+        <extracomment>so many place mats lie on the table</extracomment>
+        <translation>Tischsets, höchstens %1</translation>
+    </message>
+    <message>
+        <source>for the table</source>
+        <translation>für den Tisch</translation>
+    </message>
+    <message>
+        <source>one piece</source>
+        <translation>ein Stück</translation>
+    </message>
+    <message>
+        <source>a set of mats</source>
+        <extracomment>place mats, one for each who sits at the table</extracomment>
+        <translation>mehrere Tischsets</translation>
+    </message>
+    <message>
+        <source>blocks in one, at most</source>
+        <translation>Blöcke in jedem, höchstens</translation>
     </message>
 </context>
 </TS>

@@ -479,6 +479,11 @@
         <source>The piece on the table, %1 by %2</source>
         <translation>La pieza sobre la mesa, %1 por %2</translation>
     </message>
+    <message>
+        <source>%1 mats on the table, each %2 by %3</source>
+        <extracomment>place mats: so many, and their two sides</extracomment>
+        <translation>%1 manteles individuales sobre la mesa, cada uno de %2 por %3</translation>
+    </message>
 </context>
 <context>
     <name>FitWanted</name>
@@ -5822,6 +5827,19 @@ borde cortado</translation>
         <extracomment>the board laid in to make a table longer</extracomment>
         <translation>extensión</translation>
     </message>
+    <message>
+        <source>No mats of %1 × %2 lie on this table: it would have to be at least %1 long and %3 wide. Ask for the smaller ones, or for one piece.</source>
+        <extracomment>mats: place mats, each laid at the table&apos;s edge before one who eats</extracomment>
+        <translation>En esta mesa no caben manteles individuales de %1 × %2: tendría que medir al menos %1 de largo y %3 de ancho. Elegir los más pequeños, o una sola pieza.</translation>
+    </message>
+    <message>
+        <source>No mats of %1 × %2 lie on this round table: it would have to be at least %3 across. Ask for the smaller ones, or for one piece.</source>
+        <translation>En esta mesa redonda no caben manteles individuales de %1 × %2: tendría que tener al menos %3 de diámetro. Elegir los más pequeños, o una sola pieza.</translation>
+    </message>
+    <message>
+        <source>All layouts near that size come out too large for %1 mats on this table: ask for fewer, or allow block sizes on every mark.</source>
+        <translation>Todos los repartos cercanos a esa medida son demasiado grandes para %1 manteles individuales en esta mesa: pedir menos, o permitir medidas de bloque en cada marca.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7500,6 +7518,11 @@ borde cortado</translation>
         <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
         <translation>Para %1, cerca de %2 de hilo, %3 con hilo, %4.</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>a cloth&apos;s name and what it is for, where two cloths have the same name: &quot;oat linen (sashing, front)&quot;</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>matside::StepModel</name>
@@ -7949,6 +7972,68 @@ borde cortado</translation>
     <message>
         <source>in</source>
         <translation>puesta</translation>
+    </message>
+    <message>
+        <source>No mats lie on this table.</source>
+        <translation>En esta mesa no caben manteles individuales.</translation>
+    </message>
+    <message>
+        <source>Between 1 and %1 mats: no more lie on this table.</source>
+        <translation>Entre 1 y %1 manteles individuales: no caben más en esta mesa.</translation>
+    </message>
+    <message>
+        <source>%1 mats: %2 blocks, %3 strips, %4 hours</source>
+        <extracomment>%1 place mats; blocks in all of them, hoop strips they are stitched on, hours of work</extracomment>
+        <translation>%1 manteles individuales: %2 bloques, %3 tiras, %4 horas</translation>
+    </message>
+    <message>
+        <source>1 mat of %1</source>
+        <extracomment>place mats: so many, and the size of each</extracomment>
+        <translation>1 mantel individual de %1</translation>
+    </message>
+    <message>
+        <source>%1 mats of %2</source>
+        <translation>%1 manteles individuales de %2</translation>
+    </message>
+    <message>
+        <source>size of the mats</source>
+        <translation>medida de los manteles individuales</translation>
+    </message>
+    <message>
+        <source>the mats lie</source>
+        <translation>los manteles individuales van</translation>
+    </message>
+    <message>
+        <source>along the sides</source>
+        <extracomment>place mats along the two longer sides of a table</extracomment>
+        <translation>a lo largo de los lados</translation>
+    </message>
+    <message>
+        <source>at the ends too</source>
+        <extracomment>place mats along the sides of a table and at its two ends</extracomment>
+        <translation>también en los extremos</translation>
+    </message>
+    <message>
+        <source>mats, %1 at most</source>
+        <extracomment>so many place mats lie on the table</extracomment>
+        <translation>manteles individuales, %1 como mucho</translation>
+    </message>
+    <message>
+        <source>for the table</source>
+        <translation>para la mesa</translation>
+    </message>
+    <message>
+        <source>one piece</source>
+        <translation>una sola pieza</translation>
+    </message>
+    <message>
+        <source>a set of mats</source>
+        <extracomment>place mats, one for each who sits at the table</extracomment>
+        <translation>varios manteles individuales</translation>
+    </message>
+    <message>
+        <source>blocks in one, at most</source>
+        <translation>bloques en cada uno, como mucho</translation>
     </message>
 </context>
 </TS>

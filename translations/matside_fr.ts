@@ -479,6 +479,11 @@
         <source>The piece on the table, %1 by %2</source>
         <translation>L’ouvrage sur la table, %1 sur %2</translation>
     </message>
+    <message>
+        <source>%1 mats on the table, each %2 by %3</source>
+        <extracomment>place mats: so many, and their two sides</extracomment>
+        <translation>%1 sets de table sur la table, chacun de %2 sur %3</translation>
+    </message>
 </context>
 <context>
     <name>FitWanted</name>
@@ -5822,6 +5827,19 @@ bord coupé</translation>
         <extracomment>the board laid in to make a table longer</extracomment>
         <translation>rallonge</translation>
     </message>
+    <message>
+        <source>No mats of %1 × %2 lie on this table: it would have to be at least %1 long and %3 wide. Ask for the smaller ones, or for one piece.</source>
+        <extracomment>mats: place mats, each laid at the table&apos;s edge before one who eats</extracomment>
+        <translation>Aucun set de table de %1 × %2 ne tient sur cette table&#x202f;: il la faudrait longue d’au moins %1 et large d’au moins %3. Choisir les plus petits, ou un seul ouvrage.</translation>
+    </message>
+    <message>
+        <source>No mats of %1 × %2 lie on this round table: it would have to be at least %3 across. Ask for the smaller ones, or for one piece.</source>
+        <translation>Aucun set de table de %1 × %2 ne tient sur cette table ronde&#x202f;: il lui faudrait un diamètre d’au moins %3. Choisir les plus petits, ou un seul ouvrage.</translation>
+    </message>
+    <message>
+        <source>All layouts near that size come out too large for %1 mats on this table: ask for fewer, or allow block sizes on every mark.</source>
+        <translation>Toutes les dispositions proches de cette taille sont trop grandes pour %1 sets de table ici&#x202f;: en demander moins, ou permettre des tailles de bloc sur chaque trait.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7500,6 +7518,11 @@ bord coupé</translation>
         <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
         <translation>Pour %1, environ %2 de fil, %3 à remplir, %4.</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>a cloth&apos;s name and what it is for, where two cloths have the same name: &quot;oat linen (sashing, front)&quot;</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>matside::StepModel</name>
@@ -7949,6 +7972,68 @@ bord coupé</translation>
     <message>
         <source>in</source>
         <translation>posée</translation>
+    </message>
+    <message>
+        <source>No mats lie on this table.</source>
+        <translation>Aucun set de table ne tient sur cette table.</translation>
+    </message>
+    <message>
+        <source>Between 1 and %1 mats: no more lie on this table.</source>
+        <translation>Entre 1 et %1 sets de table&#x202f;: il n’en tient pas plus sur cette table.</translation>
+    </message>
+    <message>
+        <source>%1 mats: %2 blocks, %3 strips, %4 hours</source>
+        <extracomment>%1 place mats; blocks in all of them, hoop strips they are stitched on, hours of work</extracomment>
+        <translation>%1 sets de table&#x202f;: %2 blocs, %3 bandes, %4 heures</translation>
+    </message>
+    <message>
+        <source>1 mat of %1</source>
+        <extracomment>place mats: so many, and the size of each</extracomment>
+        <translation>1 set de table de %1</translation>
+    </message>
+    <message>
+        <source>%1 mats of %2</source>
+        <translation>%1 sets de table de %2</translation>
+    </message>
+    <message>
+        <source>size of the mats</source>
+        <translation>taille des sets de table</translation>
+    </message>
+    <message>
+        <source>the mats lie</source>
+        <translation>les sets de table sont posés</translation>
+    </message>
+    <message>
+        <source>along the sides</source>
+        <extracomment>place mats along the two longer sides of a table</extracomment>
+        <translation>le long des côtés</translation>
+    </message>
+    <message>
+        <source>at the ends too</source>
+        <extracomment>place mats along the sides of a table and at its two ends</extracomment>
+        <translation>aussi aux bouts</translation>
+    </message>
+    <message>
+        <source>mats, %1 at most</source>
+        <extracomment>so many place mats lie on the table</extracomment>
+        <translation>sets de table, %1 au plus</translation>
+    </message>
+    <message>
+        <source>for the table</source>
+        <translation>pour la table</translation>
+    </message>
+    <message>
+        <source>one piece</source>
+        <translation>un seul ouvrage</translation>
+    </message>
+    <message>
+        <source>a set of mats</source>
+        <extracomment>place mats, one for each who sits at the table</extracomment>
+        <translation>des sets de table</translation>
+    </message>
+    <message>
+        <source>blocks in one, at most</source>
+        <translation>blocs dans chacun, au plus</translation>
     </message>
 </context>
 </TS>

@@ -64,6 +64,12 @@ bool alike(const Pair &one, const Pair &other)
            max(one.along, one.across) == max(other.along, other.across);
 }
 
+/// No line breaks within a length.
+QString unbroken(Length length, Marks marks)
+{
+    return figureText(length, marks).replace(QLatin1Char(' '), QChar::Nbsp);
+}
+
 QString percent(std::int64_t perMille)
 {
     return QLocale().toString((perMille + 5) / 10);
@@ -196,7 +202,7 @@ QVariantMap BattingModel::packageWay(const PackageBuy &buy) const
     if (buy.each == 0)
         return {{QStringLiteral("says"), size},
                 {QStringLiteral("more"),
-                 tr("Too small for a hoop strip of %1.").arg(figureText(m_choice->strip.along, marks))},
+                 tr("Too small for a hoop strip of %1.").arg(unbroken(m_choice->strip.along, marks))},
                 {QStringLiteral("taken"), false}};
     QStringList more{counted(buy.each, tr("1 strip from each."), tr("%1 strips from each.")),
                      tr("No way of cutting needs fewer."), tr("Waste %1 %.").arg(percent(buy.waste))};
@@ -235,7 +241,7 @@ QString BattingModel::verdictSays() const
         //: %1 how many, %2 and %3 a strip's two sides
         tr("%1 hoop strips of %2 × %3 are to be cut.")
             .arg(m_choice->strips)
-            .arg(figureText(m_choice->strip.across, marks), figureText(m_choice->strip.along, marks));
+            .arg(unbroken(m_choice->strip.across, marks), unbroken(m_choice->strip.along, marks));
     if (m_choice->packages.empty())
         return wanted + u' ' + tr("Add a package size to hold it against the roll.");
     return wanted + u' ' +

@@ -3,6 +3,7 @@
 
 #include "app/figures.h"
 #include "app/wording.h"
+#include "plan/mats.h"
 
 #include <QVariantMap>
 
@@ -22,10 +23,15 @@ void FiguresModel::refresh()
         "binding.strips",      "binding.square",       "table.reveal.along",   "table.reveal.across",
         "table.corner",        "table.leafIn.along",   "table.leafIn.corner",  "table.leafOut.along",
         "table.leafOut.corner"};
+    // Of a set of mats it says nothing what one of them in the table's middle would leave bare.
+    const bool set = setOfMats(m_workspace.project(), m_workspace.plan()).has_value();
     std::vector<FigureView> figures;
-    for (const char *key : keys)
+    for (const char *key : keys) {
+        if (set && std::string_view(key).starts_with("table."))
+            continue;
         if (FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), key); figure.valid)
             figures.push_back(std::move(figure));
+    }
     const bool same = std::equal(figures.begin(), figures.end(), m_figures.begin(), m_figures.end(),
                                  [](const FigureView &a, const FigureView &b) { return a.key == b.key; });
     if (same) {

@@ -3,6 +3,7 @@
 
 #include "app/fielditems.h"
 #include "app/figures.h"
+#include "app/matsview.h"
 #include "app/reply.h"
 #include "app/wording.h"
 #include "project/codec.h"
@@ -38,8 +39,11 @@ void FitModel::refresh()
         m_block = std::move(block);
         emit blockChanged();
     }
-    if (TableView drawing = tableView(project, plan); drawing != m_drawing) {
+    TableView drawing = tableView(project, plan);
+    QVariantList mats = matsView(project, plan);
+    if (drawing != m_drawing || mats != m_mats) {
         m_drawing = std::move(drawing);
+        m_mats = std::move(mats);
         emit drawingChanged();
     }
 }

@@ -21,6 +21,7 @@ class FitModel : public QObject, public Single<FitModel> {
     Q_PROPERTY(matside::FigureView finishedAcross READ finishedAcross NOTIFY sizeChanged FINAL)
     Q_PROPERTY(matside::FigureView block READ block NOTIFY blockChanged FINAL)
     Q_PROPERTY(matside::TableView drawing READ drawing NOTIFY drawingChanged FINAL)
+    Q_PROPERTY(QVariantList mats READ mats NOTIFY drawingChanged FINAL)
     Q_PROPERTY(matside::FieldsModel *fields READ fields CONSTANT FINAL)
     Q_PROPERTY(matside::FiguresModel *figures READ figures CONSTANT FINAL)
     Q_PROPERTY(matside::ProblemsModel *problems READ problems CONSTANT FINAL)
@@ -33,6 +34,8 @@ public:
     [[nodiscard]] FigureView finishedAcross() const { return m_across; }
     [[nodiscard]] FigureView block() const { return m_block; }
     [[nodiscard]] TableView drawing() const { return m_drawing; }
+    /// A set of mats, each as {x, y, turn}; empty for one piece.
+    [[nodiscard]] QVariantList mats() const { return m_mats; }
     [[nodiscard]] FieldsModel *fields() { return &m_fields; }
     [[nodiscard]] FiguresModel *figures() { return &m_figures; }
     [[nodiscard]] ProblemsModel *problems() { return &m_problems; }
@@ -74,6 +77,7 @@ private:
     FigureView m_across;
     FigureView m_block;
     TableView m_drawing;
+    QVariantList m_mats;
 };
 
 } // namespace matside

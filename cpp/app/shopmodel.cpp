@@ -59,7 +59,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     const Buy &buy = m_list[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Name:
-        return clothText(m_of, buy.cloth);
+        return clothAmongAll(m_of, buy.cloth);
     case DrawnAs:
         return printOf(m_of, buy.cloth);
     case Colour: {
@@ -69,7 +69,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     case BuyText:
         return clothToBuy(m_of, buy);
     case BuyLine:
-        return clothToBuyLine(m_of, buy) + u' ' + clothText(m_of, buy.cloth);
+        return clothToBuyLine(m_of, buy) + u' ' + clothAmongAll(m_of, buy.cloth);
     case CutSays:
         return clothCutSays(m_of, buy);
     case ProofSays:

@@ -5,6 +5,7 @@
 #include "app/shopmodel.h"
 #include "app/wording.h"
 #include "plan/thread.h"
+#include "project/spelling.h"
 
 #include <QLocale>
 
@@ -32,6 +33,21 @@ template <class Shown, class Sold> QString toBuy(const Buy &buy, Shown shown, So
 }
 
 } // namespace
+
+QString clothAmongAll(const Project &project, const std::string &id)
+{
+    const QString name = clothText(project, id);
+    const Cloth *cloth = clothNamed(project, id);
+    const bool twice =
+        cloth && std::any_of(project.cloths.begin(), project.cloths.end(), [&](const Cloth &other) {
+            return other.id != id && clothText(project, other.id) == name;
+        });
+    if (!twice)
+        return name;
+    //: a cloth's name and what it is for, where two cloths have the same name: "oat linen (sashing, front)"
+    return ShopModel::tr("%1 (%2)").arg(
+        name, wordsOrCode(choiceWords(), spelling::wordFor(spelling::role, cloth->role)));
+}
 
 QString clothToBuy(const Project &project, const Buy &buy)
 {

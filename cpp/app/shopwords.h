@@ -12,6 +12,8 @@ namespace matside {
 
 /// What is said of the shopping list, on the screen and on paper; lengths in braces.
 
+/// A cloth's name, and what it is for where another on the list is called the same.
+[[nodiscard]] QString clothAmongAll(const Project &project, const std::string &id);
 /// "3 × {11 3/4 in}, and {2 in} to straighten".
 [[nodiscard]] QString clothCutSays(const Project &project, const Buy &buy);
 /// What goes into the basket: "1 1/8 yd", "2 of 45 in × 60 in", or both.

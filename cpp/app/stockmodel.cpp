@@ -4,6 +4,7 @@
 #include "app/figures.h"
 #include "app/money.h"
 #include "app/reply.h"
+#include "app/shopwords.h"
 #include "app/wording.h"
 #include "length/read.h"
 
@@ -74,7 +75,7 @@ QVariantList StockModel::amounts() const
     QVariantList choices;
     for (const Cloth &cloth : project.cloths)
         choices << QVariantMap{{QStringLiteral("value"), toQt(cloth.id)},
-                               {QStringLiteral("says"), clothText(project, cloth.id)}};
+                               {QStringLiteral("says"), clothAmongAll(project, cloth.id)}};
     const auto amount = [&](const QString &key, const QString &says, Length length) {
         return QVariantMap{
             {QStringLiteral("key"), key},
@@ -102,7 +103,7 @@ QStringList StockModel::pieces() const
             //: a piece of cloth: length × width, and which cloth
             lines << tr("%1 × %2 of %3")
                          .arg(braced(owned.length, marks), braced(owned.width, marks),
-                              clothText(project, cloth.id));
+                              clothAmongAll(project, cloth.id));
     return lines;
 }
 

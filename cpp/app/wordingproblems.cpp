@@ -97,6 +97,19 @@ constexpr std::array stops{
     Worded{"fit-too-many-blocks",
            QT_TRANSLATE_NOOP("Words", "That takes %1 blocks or more, and you allow %2: allow more, or larger "
                                       "blocks.")},
+    //: mats: place mats, each laid at the table's edge before one who eats
+    Worded{"fit-mats-off-table",
+           QT_TRANSLATE_NOOP("Words",
+                             "No mats of %1 × %2 lie on this table: it would have to be at least %1 long and "
+                             "%3 wide. Ask for the smaller ones, or for one piece.")},
+    Worded{"fit-mats-off-round-table",
+           QT_TRANSLATE_NOOP("Words",
+                             "No mats of %1 × %2 lie on this round table: it would have to be at least %3 "
+                             "across. Ask for the smaller ones, or for one piece.")},
+    Worded{"fit-mats-too-large",
+           QT_TRANSLATE_NOOP(
+               "Words", "All layouts near that size come out too large for %1 mats on this table: ask for "
+                        "fewer, or allow block sizes on every mark.")},
 };
 
 constexpr std::array looks{

@@ -2,6 +2,7 @@
 #include "app/wouldfit.h"
 
 #include "app/figures.h"
+#include "app/matsview.h"
 #include "app/reply.h"
 #include "app/wording.h"
 
@@ -12,6 +13,7 @@ namespace matside {
 namespace {
 
 constexpr std::int64_t mostBlocksEver = 2000;
+const QString matsName = QStringLiteral("mats");
 
 Length revealStep(System system)
 {
@@ -57,6 +59,7 @@ void WouldFit::begin()
         m_wanted = {plan.table ? plan.table->reveal : Pair(), plan.size.finished, {}};
         m_hangs[0] = m_wanted.reveal.along < Length();
         m_hangs[1] = m_wanted.reveal.across < Length();
+        beginMats();
     }
     m_open = true;
     search();
@@ -66,7 +69,15 @@ void WouldFit::search()
 {
     beginResetModel();
     m_chosen = -1;
-    m_found = candidatesFor(m_base, {wantedSize(), m_wanted.washing}, m_limits, m_hoops.hoops());
+    if (mats()) {
+        searchMats();
+    } else {
+        Project alone = m_base;
+        // A set that is to be one piece again is made once.
+        if (m_told && setOfMats(m_base, plan(m_base)))
+            alone.kits = 1;
+        m_found = candidatesFor(alone, {wantedSize(), m_wanted.washing}, m_limits, m_hoops.hoops());
+    }
     endResetModel();
     emit changed();
 }
@@ -156,6 +167,8 @@ void WouldFit::nudge(const QString &key, int steps)
             std::clamp<std::int64_t>(m_wanted.washing.millionths + std::int64_t{5'000} * steps, 0, 295'000);
     } else if (key == QStringLiteral("blocks")) {
         m_limits.mostBlocks = std::clamp<std::int64_t>(m_limits.mostBlocks + steps, 1, mostBlocksEver);
+    } else if (key == matsName && hasTable() && matsThatLie() > 0) {
+        m_mats.most = std::clamp<std::int64_t>(matsWanted() + steps, 1, matsThatLie());
     } else {
         return;
     }
@@ -177,6 +190,15 @@ QVariantMap WouldFit::enter(const QString &key, const QString &text)
         if (!number || most < 1 || most > mostBlocksEver)
             return answer(false, tr("Between 1 and %1 blocks.").arg(mostBlocksEver));
         m_limits.mostBlocks = most;
+    } else if (key == matsName) {
+        bool number = false;
+        const int mats = text.toInt(&number);
+        const std::int64_t lie = hasTable() ? matsThatLie() : 0;
+        if (lie == 0)
+            return answer(false, tr("No mats lie on this table."));
+        if (!number || mats < 1 || mats > lie)
+            return answer(false, tr("Between 1 and %1 mats: no more lie on this table.").arg(lie));
+        m_mats.most = mats;
     } else if (Length *length = lengthOf(key)) {
         const auto read = readLength(text.toStdString(), m_base.system);
         if (!read)
@@ -208,6 +230,12 @@ void WouldFit::pick(const QString &key, bool value)
                               : usualLimits(m_base, {}).step;
     } else if (key == QStringLiteral("widen")) {
         m_limits.widen = value;
+    } else if (key == QStringLiteral("set") && hasTable()) {
+        m_mats.wanted = value;
+    } else if (key == QStringLiteral("mat-size")) {
+        m_mats.size = value ? 1 : 0;
+    } else if (key == QStringLiteral("mat-ends")) {
+        m_mats.ends = value;
     } else {
         return;
     }
@@ -243,6 +271,8 @@ QVariant WouldFit::data(const QModelIndex &index, int role) const
         return cautionSays(candidate);
     case Drawing:
         return QVariant::fromValue(tableView(candidate.project, candidate.plan));
+    case MatPlaces:
+        return matsView(candidate.project, candidate.plan);
     default:
         return {};
     }
@@ -251,7 +281,8 @@ QVariant WouldFit::data(const QModelIndex &index, int role) const
 QHash<int, QByteArray> WouldFit::roleNames() const
 {
     return {{Says, "says"},         {SizeSays, "sizeSays"},       {TakesSays, "takesSays"},
-            {MoreSays, "moreSays"}, {CautionSays, "cautionSays"}, {Drawing, "drawing"}};
+            {MoreSays, "moreSays"}, {CautionSays, "cautionSays"}, {Drawing, "drawing"},
+            {MatPlaces, "mats"}};
 }
 
 } // namespace matside

@@ -3,6 +3,7 @@
 
 #include "app/hoopshelf.h"
 #include "plan/candidates.h"
+#include "plan/mats.h"
 
 #include <QAbstractListModel>
 #include <QVariantList>
@@ -26,10 +27,11 @@ public:
     enum Role {
         Says = Qt::UserRole + 1, ///< "6 × 3 blocks of 7 in"
         SizeSays,                ///< finished size, and what shows of the table or hangs over it
-        TakesSays,               ///< blocks, strips, hours
+        TakesSays,               ///< blocks, strips, hours; of all mats
         MoreSays,                ///< what it needs beyond the project as it is; while it is shown, its cloth
         CautionSays,             ///< a stiff lip, corners that hang
-        Drawing                  ///< the piece on its table
+        Drawing,                 ///< the piece on its table
+        MatPlaces                ///< a set of them there, each as {x, y, turn}; empty for one piece
     };
     WouldFit(Workspace &workspace, Session &session, const HoopShelf &hoops);
     using Single<WouldFit>::create;
@@ -72,7 +74,23 @@ private:
         Pair size;
         Share washing;
     };
+    /// A set of mats instead of one piece.
+    struct Mats {
+        bool wanted = false;
+        std::size_t size = 0;  ///< of the two in use
+        bool ends = false;     ///< at the ends too
+        std::int64_t most = 0; ///< so many and no more; 0: as many as lie on the table
+    };
     void search();
+    void searchMats();
+    void beginMats();
+    [[nodiscard]] Pair matSize() const { return matUse(m_base.system).sizes[m_mats.size]; }
+    /// As many mats of that size as lie on the table.
+    [[nodiscard]] std::int64_t matsThatLie() const;
+    [[nodiscard]] std::int64_t matsWanted() const;
+    [[nodiscard]] QVariantList revealWishes() const;
+    [[nodiscard]] QVariantList matWishes() const;
+    [[nodiscard]] QString tableSays() const;
     void takeBase();
     void forget();
     void heed();
@@ -81,12 +99,15 @@ private:
     {
         return sizeLeaving(m_base.table.value_or(Table()), {}).has_value();
     }
+    [[nodiscard]] bool mats() const { return m_mats.wanted && hasTable(); }
     [[nodiscard]] Length *lengthOf(const QString &key);
     [[nodiscard]] QVariantMap amount(const char *key, const QString &says, const char *kind,
                                      const OfferValue &value) const;
+    [[nodiscard]] static QVariantMap either(const char *key, const QString &says, const QString &no,
+                                            const QString &yes, bool value);
     [[nodiscard]] static QString blockText(const Candidate &candidate);
     [[nodiscard]] QString sizeSays(const Candidate &candidate) const;
-    [[nodiscard]] static QString takesSays(const Candidate &candidate);
+    [[nodiscard]] QString takesSays(const Candidate &candidate) const;
     [[nodiscard]] static QString moreSays(const Candidate &candidate, bool shown);
     [[nodiscard]] static QString cautionSays(const Candidate &candidate);
 
@@ -95,6 +116,7 @@ private:
     const HoopShelf &m_hoops;
     Project m_base; ///< as it lies in the store
     Wanted m_wanted;
+    Mats m_mats;
     FitLimits m_limits;
     bool m_hangs[2] = {false, false}; ///< along, across: kept apart from a reveal of nothing
     std::optional<bool> m_leafIn;     ///< the leaf as she says here it lies; absent: as in the project

@@ -87,23 +87,32 @@ QString WouldFit::sizeSays(const Candidate &candidate) const
 {
     const Marks marks = candidate.project.marks();
     QString says = times(candidate.plan.size.finished, marks);
-    if (candidate.plan.table) {
+    const bool alone = !mats();
+    if (alone && candidate.plan.table) {
         const Pair reveal = candidate.plan.table->reveal;
         const bool alike = reveal.along == reveal.across;
         says += QStringLiteral(", ") + (alike ? shows(reveal.along, marks) : bothSides(reveal, marks));
         if (candidate.plan.table->round)
             says += QStringLiteral(", ") + corners(candidate.plan.table->corner, marks);
     }
-    if (candidate.plan.table && candidate.plan.table->other)
+    if (alone && candidate.plan.table && candidate.plan.table->other)
         says += QStringLiteral("; ") + otherwise(*candidate.plan.table, marks);
     if (m_wanted.washing > Share())
         says += QStringLiteral("; ") + tr("washed %1").arg(times(candidate.washed, marks));
     return says;
 }
 
-QString WouldFit::takesSays(const Candidate &candidate)
+QString WouldFit::takesSays(const Candidate &candidate) const
 {
     const std::int64_t blocks = candidate.project.blocks.columns * candidate.project.blocks.rows;
+    const std::int64_t all = candidate.project.kits;
+    if (mats() && all > 1)
+        //: %1 place mats; blocks in all of them, hoop strips they are stitched on, hours of work
+        return tr("%1 mats: %2 blocks, %3 strips, %4 hours")
+            .arg(all)
+            .arg(blocks * all)
+            .arg(candidate.plan.strip.strips)
+            .arg(hoursText(candidate.hours.all()));
     //: blocks, hoop strips they are stitched on, hours of work
     return tr("%1 blocks, %2 strips, %3 hours")
         .arg(blocks)
@@ -136,11 +145,22 @@ QString WouldFit::cautionSays(const Candidate &candidate)
     return says.join(QLatin1Char(' '));
 }
 
+/// What is wanted of the table: mats, or what shows of it.
+QString WouldFit::tableSays() const
+{
+    const Marks marks = m_base.marks();
+    if (!mats())
+        return bothSides(m_wanted.reveal, marks);
+    const std::int64_t all = std::max<std::int64_t>(matsWanted(), 1);
+    const QString size = times(matSize(), marks);
+    //: place mats: so many, and the size of each
+    return all == 1 ? tr("1 mat of %1").arg(size) : tr("%1 mats of %2").arg(all).arg(size);
+}
+
 QString WouldFit::wishSays() const
 {
     const Marks marks = m_base.marks();
-    const Pair size = wantedSize();
-    QString says = hasTable() ? bothSides(m_wanted.reveal, marks) : times(size, marks);
+    QString says = hasTable() ? tableSays() : times(wantedSize(), marks);
     if (hasTable() && m_base.table->leaf)
         says += QStringLiteral(", ") + (m_base.table->leafIn ? tr("leaf in") : tr("leaf out"));
     if (m_wanted.washing > Share())
@@ -162,30 +182,61 @@ QVariantMap WouldFit::amount(const char *key, const QString &says, const char *k
             {QStringLiteral("figure"), QVariant::fromValue(figureOf(value, m_base.marks()))}};
 }
 
+QVariantMap WouldFit::either(const char *key, const QString &says, const QString &no, const QString &yes,
+                             bool value)
+{
+    const auto choice = [](bool is, const QString &text) {
+        return QVariantMap{{QStringLiteral("value"), is}, {QStringLiteral("says"), text}};
+    };
+    return {{QStringLiteral("key"), QLatin1String(key)},
+            {QStringLiteral("says"), says},
+            {QStringLiteral("kind"), QStringLiteral("choice")},
+            {QStringLiteral("choices"), QVariantList{choice(false, no), choice(true, yes)}},
+            {QStringLiteral("value"), value}};
+}
+
+/// What shows of the table, or hangs over it.
+QVariantList WouldFit::revealWishes() const
+{
+    const QString bare = tr("table shows");
+    const QString over = tr("hangs over");
+    return {amount("reveal-along", m_hangs[0] ? tr("over at each end") : tr("bare at each end"), "length",
+                   m_wanted.reveal.along.magnitude()),
+            either("hangs-along", tr("At each end"), bare, over, m_hangs[0]),
+            amount("reveal-across", m_hangs[1] ? tr("over at each side") : tr("bare at each side"), "length",
+                   m_wanted.reveal.across.magnitude()),
+            either("hangs-across", tr("At each side"), bare, over, m_hangs[1])};
+}
+
+QVariantList WouldFit::matWishes() const
+{
+    const Marks marks = m_base.marks();
+    const auto size = [&](const Pair &mat) { return times(mat, marks).remove(u'{').remove(u'}'); };
+    const auto &sizes = matUse(m_base.system).sizes;
+    QVariantList list{
+        either("mat-size", tr("size of the mats"), size(sizes[0]), size(sizes[1]), m_mats.size == 1)};
+    if (!m_base.table->diameter)
+        list << either("mat-ends", tr("the mats lie"),
+                       //: place mats along the two longer sides of a table
+                       tr("along the sides"),
+                       //: place mats along the sides of a table and at its two ends
+                       tr("at the ends too"), m_mats.ends);
+    const std::int64_t lie = matsThatLie();
+    if (lie > 0)
+        //: so many place mats lie on the table
+        list << amount("mats", tr("mats, %1 at most").arg(lie), "count", OfferValue(matsWanted()));
+    return list;
+}
+
 QVariantList WouldFit::wishes() const
 {
-    const auto either = [](const char *key, const QString &says, const QString &no, const QString &yes,
-                           bool value) {
-        const auto choice = [](bool is, const QString &text) {
-            return QVariantMap{{QStringLiteral("value"), is}, {QStringLiteral("says"), text}};
-        };
-        return QVariantMap{{QStringLiteral("key"), QLatin1String(key)},
-                           {QStringLiteral("says"), says},
-                           {QStringLiteral("kind"), QStringLiteral("choice")},
-                           {QStringLiteral("choices"), QVariantList{choice(false, no), choice(true, yes)}},
-                           {QStringLiteral("value"), value}};
-    };
     const bool inch = m_base.system == System::Inch;
     QVariantList list;
     if (hasTable()) {
-        const QString bare = tr("table shows");
-        const QString over = tr("hangs over");
-        list << amount("reveal-along", m_hangs[0] ? tr("over at each end") : tr("bare at each end"), "length",
-                       m_wanted.reveal.along.magnitude())
-             << either("hangs-along", tr("At each end"), bare, over, m_hangs[0])
-             << amount("reveal-across", m_hangs[1] ? tr("over at each side") : tr("bare at each side"),
-                       "length", m_wanted.reveal.across.magnitude())
-             << either("hangs-across", tr("At each side"), bare, over, m_hangs[1]);
+        list << either("set", tr("for the table"), tr("one piece"),
+                       //: place mats, one for each who sits at the table
+                       tr("a set of mats"), mats());
+        list << (mats() ? matWishes() : revealWishes());
         if (m_base.table->leaf)
             //: the board laid into a table to lengthen it
             list << either("leaf", tr("the leaf"), tr("out"), tr("in"), m_base.table->leafIn);
@@ -200,7 +251,8 @@ QVariantList WouldFit::wishes() const
                    m_limits.step < (inch ? Length::inches(0, 1, 4) : Length::mm(5)))
          << either("widen", tr("wider sashing"), tr("no"),
                    inch ? tr("up to 1/8 in more") : tr("up to 3 mm more"), m_limits.widen)
-         << amount("blocks", tr("blocks at most"), "count", m_limits.mostBlocks);
+         << amount("blocks", mats() ? tr("blocks in one, at most") : tr("blocks at most"), "count",
+                   m_limits.mostBlocks);
     return list;
 }
 

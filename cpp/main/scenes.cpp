@@ -144,6 +144,15 @@ void openLayouts(Room &room, QQuickWindow &window, bool wishes)
         room.wouldFit().choose(1);
 }
 
+/// The same for a set of mats.
+void openMats(Room &room, QQuickWindow &window, bool wishes)
+{
+    openLayouts(room, window, wishes);
+    room.wouldFit().pick(QStringLiteral("set"), true);
+    if (!wishes)
+        room.wouldFit().choose(0);
+}
+
 /// A group under the shopping list, or the list to take.
 void openAtShop(QQuickWindow &window, const char *what)
 {
@@ -324,7 +333,7 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
         if (QQuickItem *lies = over(window))
             lies->setProperty("shows", QStringLiteral("measure"));
     });
-    for (const char *what : {"price", "kits", "stock", "take"})
+    for (const char *what : {"price", "kits", "stock", "batting", "take"})
         at(QString::fromLatin1(what), Station::Shop, [&window, what] { openAtShop(window, what); });
     const auto shade = [&](const char *name, const char *cloth, const char *over) {
         at(QString::fromLatin1(name), Station::Shop,
@@ -335,6 +344,14 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     shade("shade-photo", "rust", "photo");
     at(QStringLiteral("layouts"), Station::Fit, [&room, &window] { openLayouts(room, window, false); });
     at(QStringLiteral("wishes"), Station::Fit, [&room, &window] { openLayouts(room, window, true); });
+    for (const bool wishes : {false, true}) {
+        at(wishes ? QStringLiteral("mats-wanted") : QStringLiteral("mats"), Station::Fit,
+           [&room, &window, wishes] { openMats(room, window, wishes); });
+        scenes.back().leave = [&room, leaves = scenes.back().leave] {
+            room.wouldFit().pick(QStringLiteral("set"), false);
+            leaves();
+        };
+    }
     const auto atCut = [&](const char *name, std::function<void()> opens) {
         at(QString::fromLatin1(name), Station::Cut, [&room, opens = std::move(opens)] {
             toAFigure(room);

@@ -34,6 +34,8 @@ Item {
     property var revealAcross: view?.revealAcross ?? null
     property var corner: view?.corner ?? null
     property bool reversible: view?.reversible ?? false
+    /** A set of mats in place of one piece: list of {x, y, turn}, mm from the table's middle, degrees. */
+    property var mats: []
     /** Which face lies up: "front" or "back". */
     property string face: "front"
     /** Patches on each block: list of {role, points: [[x, y], …]}, 0 to 1 of the outline. */
@@ -54,7 +56,7 @@ Item {
     }
     readonly property bool ready: measures.finishedAlongMm > 0 && measures.finishedAcrossMm > 0
                                   && measures.columns > 0 && measures.rows > 0 && width > 0 && height > 0
-    readonly property var lie: ready ? TableLay.lay(measures, width, height, Theme.pxPerMm) : null
+    readonly property var lie: ready ? TableLay.lay(measures, width, height, Theme.pxPerMm, mats) : null
     readonly property bool hasTable: shape === "rect" || shape === "round"
 
     Accessible.role: Accessible.Graphic
@@ -81,7 +83,7 @@ Item {
     }
 
     Repeater {
-        model: root.ready && root.hasTable ? [[-1, 0], [1, 0], [0, -1], [0, 1]] : []
+        model: root.ready && root.hasTable && root.mats.length === 0 ? [[-1, 0], [1, 0], [0, -1], [0, 1]] : []
         RevealMark {
             required property var modelData
             figure: modelData[0] !== 0 ? root.revealAlong : root.revealAcross
@@ -91,7 +93,7 @@ Item {
         }
     }
     RevealMark {
-        visible: root.ready && root.hasTable && root.shape === "round" && (root.corner?.valid ?? root.corner !== null)
+        visible: root.ready && root.hasTable && root.mats.length === 0 && root.shape === "round" && (root.corner?.valid ?? root.corner !== null)
         figure: root.corner
         lie: root.lie
         sideX: 1
@@ -100,7 +102,8 @@ Item {
 
     CornerGrip {
         id: grip
-        visible: root.dragEnabled && root.ready
+        // Of a set no corner is the one to hold: its size is stepped.
+        visible: root.dragEnabled && root.ready && root.mats.length === 0
         enabled: visible
         readonly property real cornerX: root.lie ? root.lie.piece.x + root.lie.piece.w : 0
         // Whole in the drawing, whatever lies beneath it.

@@ -3,8 +3,11 @@
 
 // The table and what lies on it, millimetres of cloth to pixels of the sheet, centred on each other.
 
-/** `mm` px to the millimetre. Where a figure cannot stand on what shows of the table, paper is kept free for it. */
-function lay(t, width, height, mm) {
+/**
+ * `mm` px to the millimetre. Where a figure cannot stand on what shows of the table, paper is kept free for it.
+ * `mats`: [] for one piece, else where each of a set lies: [{x, y, turn}], mm from the table's middle, degrees.
+ */
+function lay(t, width, height, mm, mats) {
     const hasTable = t.shape === "rect" || t.shape === "round";
     const along = Math.max(1, t.finishedAlongMm, hasTable ? t.tableAlongMm : 0);
     const across = Math.max(1, t.finishedAcrossMm, hasTable ? t.tableAcrossMm : 0);
@@ -13,14 +16,16 @@ function lay(t, width, height, mm) {
     // What a figure takes of bare wood: more with each digit, and when it has a fraction.
     const needs = (figure, plain, stacked) => ((figure?.num ?? "") !== "" ? stacked : plain) * mm;
     const digits = figure => 2.4 + 4.2 * Math.max(1, (figure?.whole ?? "").length + ((figure?.lean ?? "") !== "" ? 1 : 0));
+    // Mats lie at the edge and no figure stands between them.
     const hangsBeside = hasTable && t.tableAlongMm < t.finishedAlongMm, hangsOver = hasTable && t.tableAcrossMm < t.finishedAcrossMm;
-    const beside = hangsBeside ? 31 : narrow(t.tableAlongMm, t.finishedAlongMm, needs(t.revealAlong, digits(t.revealAlong), 17)) ? 19 : 4;
-    const over = hangsOver || narrow(t.tableAcrossMm, t.finishedAcrossMm, needs(t.revealAcross, 7.6, 11)) ? 11.5 : 4;
+    const beside = mats.length > 0 ? 4 : hangsBeside ? 31 : narrow(t.tableAlongMm, t.finishedAlongMm, needs(t.revealAlong, digits(t.revealAlong), 17)) ? 19 : 4;
+    const over = mats.length > 0 ? 4 : hangsOver || narrow(t.tableAcrossMm, t.finishedAcrossMm, needs(t.revealAcross, 7.6, 11)) ? 11.5 : 4;
     const k = scale(beside * mm, over * mm);
     const box = (a, b) => ({ x: (width - a * k) / 2, y: (height - b * k) / 2, w: a * k, h: b * k });
     return {
         k, hasTable, round: t.shape === "round", leaf: hasTable ? Math.max(0, t.leafMm ?? 0) * k : 0,
         table: hasTable ? box(t.tableAlongMm, t.tableAcrossMm) : null,
+        mats: mats.map(m => ({ x: width / 2 + m.x * k, y: height / 2 + m.y * k, turn: m.turn })),
         piece: box(Math.max(1, t.finishedAlongMm), Math.max(1, t.finishedAcrossMm)),
         columns: Math.max(1, t.columns), rows: Math.max(1, t.rows),
         sashing: Math.max(0, t.sashingMm) * k, edge: Math.max(0, t.edgeMm) * k,

@@ -8,6 +8,21 @@
 function paint(context, c, g, back, motif, u) {
     if (g.table)
         table(context, c, g, u);
+    if (g.mats.length === 0)
+        piece(context, c, g, back, motif, u);
+    const middle = { x: g.piece.x + g.piece.w / 2, y: g.piece.y + g.piece.h / 2 };
+    for (const mat of g.mats) {
+        context.save();
+        context.translate(mat.x, mat.y);
+        context.rotate(mat.turn * Math.PI / 180);
+        context.translate(-middle.x, -middle.y);
+        piece(context, c, g, back, motif, u);
+        context.restore();
+    }
+}
+
+/** The piece, or one of a set of mats. */
+function piece(context, c, g, back, motif, u) {
     const p = g.piece;
     const cloth = back ? "back" : "front";
     const between = g.sashing > 0 ? "sashing" : cloth;

@@ -16,6 +16,7 @@ Pressable {
     required property string moreSays
     required property string cautionSays
     required property var drawing
+    required property var mats
 
     property string face: "front"
     readonly property bool chosen: WouldFit.chosen === index
@@ -48,6 +49,7 @@ Pressable {
         width: Theme.mm(Theme.small ? 14 : 20)
         height: width * 0.7
         view: root.drawing
+        mats: root.mats
         face: root.face
     }
     Column {

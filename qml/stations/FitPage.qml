@@ -100,10 +100,13 @@ FocusScope {
             width: parent.width
             height: (root.ample ? parent.height * 0.6 : parent.height) - y
             view: FitModel.drawing
+            mats: FitModel.mats
             face: root.face
             dragEnabled: !Session.readOnly && root.shows !== "layouts"
-            accessibleName: qsTr("The piece on the table, %1 by %2")
-                .arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
+            accessibleName: mats.length > 0
+                //: place mats: so many, and their two sides
+                ? qsTr("%1 mats on the table, each %2 by %3").arg(mats.length).arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
+                : qsTr("The piece on the table, %1 by %2").arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
             onDragged: (alongMm, acrossMm) => FitModel.dragCorner(alongMm, acrossMm)
             onReleased: FitModel.endDrag()
             onStepped: (along, across) => {

@@ -48,6 +48,11 @@ Column {
         open: root.open === "price"
         onClicked: root.toggled("price")
     }
+    Item {
+        visible: root.open === "price"
+        width: parent.width
+        height: Theme.gap
+    }
     Loader {
         active: root.open === "price" && PriceModel.known
         visible: active
@@ -56,6 +61,11 @@ Column {
         sourceComponent: PriceSheet {
             onAsk: (key, label, kind) => root.ask("price", key, label, kind)
         }
+    }
+    Item {
+        visible: root.open === "price"
+        width: parent.width
+        height: Theme.gap
     }
     GroupHead {
         id: kits
@@ -66,6 +76,11 @@ Column {
         open: root.open === "kits"
         onClicked: root.toggled("kits")
     }
+    Item {
+        visible: root.open === "kits"
+        width: parent.width
+        height: Theme.gap
+    }
     Loader {
         active: root.open === "kits"
         visible: active
@@ -74,6 +89,11 @@ Column {
         sourceComponent: KitsSheet {
             onAsk: (key, label, kind) => root.ask("kits", key, label, kind)
         }
+    }
+    Item {
+        visible: root.open === "kits"
+        width: parent.width
+        height: Theme.gap
     }
     GroupHead {
         id: batting
@@ -85,6 +105,11 @@ Column {
         open: root.open === "batting"
         onClicked: root.toggled("batting")
     }
+    Item {
+        visible: root.open === "batting"
+        width: parent.width
+        height: Theme.gap
+    }
     Loader {
         active: root.open === "batting" && BattingModel.known
         visible: active
@@ -93,6 +118,11 @@ Column {
         sourceComponent: BattingSheet {
             onAsk: (key, label, kind) => root.ask("batting", key, label, kind)
         }
+    }
+    Item {
+        visible: root.open === "batting"
+        width: parent.width
+        height: Theme.gap
     }
     GroupHead {
         id: stock
@@ -103,6 +133,11 @@ Column {
         open: root.open === "stock"
         onClicked: root.toggled("stock")
     }
+    Item {
+        visible: root.open === "stock"
+        width: parent.width
+        height: Theme.gap
+    }
     Loader {
         active: root.open === "stock"
         visible: active
@@ -111,6 +146,11 @@ Column {
         sourceComponent: StockSheet {
             onAsk: (key, label, kind) => root.ask("stock", key, label, kind)
         }
+    }
+    Item {
+        visible: root.open === "stock"
+        width: parent.width
+        height: Theme.gap
     }
     Item {
         width: parent.width

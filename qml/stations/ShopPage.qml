@@ -228,6 +228,7 @@ FocusScope {
     EntrySheet {
         id: keypad
         home: list
+        ruler: FitModel.marks("")
         onGiven: (key, text) => {
             const answer = root.asking === "kits" ? KitsModel.enter(key, text)
                          : root.asking === "stock" ? StockModel.enter(key, text)

@@ -56,6 +56,9 @@ private slots:
     void saysWhyNothingFits();
     void followsAnUndo();
     void bothLengthsOfATableWithALeaf();
+    void aSetOfMats();
+    void matsAreTakenAndUndone();
+    void matsThatDoNotLie();
 };
 
 void WouldFitTest::listsTheCase()
@@ -270,6 +273,99 @@ void WouldFitTest::bothLengthsOfATableWithALeaf()
     c.would.choose(0);
     QVERIFY(c.would.take());
     QCOMPARE(c.open.kept().table->leafIn, true);
+}
+
+// 72 in take three mats of 18 in 4 in apart, 42 in two facing each other 1 in from the edge (F22).
+void WouldFitTest::aSetOfMats()
+{
+    Project project = onTable();
+    project.table = Table{Length::inches(72), Length::inches(42), std::nullopt, {}};
+    project.blocks.spare = 2;
+    Choosing c(project);
+    c.would.pick(QStringLiteral("set"), true);
+    QCOMPARE(c.would.wishSays(), QStringLiteral("6 mats of {18} × {12 in}"));
+    QVERIFY(c.wish("reveal-along").isEmpty());
+    QCOMPARE(c.wish("mats").value(QStringLiteral("says")).toString(), QStringLiteral("mats, 6 at most"));
+    QCOMPARE(c.text(0, WouldFit::Says), QStringLiteral("3 × 2 blocks of 5\u00a0in"));
+    QCOMPARE(c.text(0, WouldFit::SizeSays), QStringLiteral("{18} × {12 in}"));
+    QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("6 mats: 36 blocks, ")));
+    for (int row = 0; row < c.would.count(); ++row) {
+        const auto drawing = c.would.data(c.would.index(row), WouldFit::Drawing).value<TableView>();
+        QCOMPARE(c.would.data(c.would.index(row), WouldFit::MatPlaces).toList().size(), 6);
+        QVERIFY(3 * drawing.finishedAlongMm + 2 * 4 * 25.4 <= 72 * 25.4 + 0.1);
+        QVERIFY(2 * (drawing.finishedAcrossMm + 25.4) + 4 * 25.4 <= 42 * 25.4 + 0.1);
+    }
+    c.would.nudge(QStringLiteral("mats"), -2);
+    QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("4 mats: 24 blocks, ")));
+    c.would.nudge(QStringLiteral("mats"), 9);
+    QVERIFY(c.want("mats", "5"));
+    QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("5 mats: 30 blocks, ")));
+    // 20 in: (72 + 4)/24 = 3.2.
+    c.would.pick(QStringLiteral("mat-size"), true);
+    QVERIFY(c.want("mats", "6"));
+    QCOMPARE(c.would.wishSays(), QStringLiteral("6 mats of {20} × {14 in}"));
+}
+
+void WouldFitTest::matsAreTakenAndUndone()
+{
+    Project project = onTable();
+    project.table = Table{Length::inches(72), Length::inches(42), std::nullopt, {}};
+    project.blocks.spare = 2;
+    Choosing c(project);
+    const Project before = c.open.kept();
+    c.would.pick(QStringLiteral("set"), true);
+    c.would.choose(0);
+    QCOMPARE(c.fit.mats().size(), 6);
+    QCOMPARE(c.open.kept().kits, 1);
+    QVERIFY(c.would.take());
+    const Project kept = c.open.kept();
+    QCOMPARE(kept.kits, 6);
+    QVERIFY(kept.kitsShareStrips);
+    QCOMPARE(kept.blocks.spare, 0); // every mat would have them
+    for (int row = 0; row < c.fit.figures()->count(); ++row) {
+        const QModelIndex at = c.fit.figures()->index(row);
+        QVERIFY(!at.data(FiguresModel::Figure).value<FigureView>().key.startsWith(QStringLiteral("table.")));
+    }
+    // Who looks for layouts of it again is asked for mats, and may have one piece instead.
+    WouldFit again(c.open.workspace, c.open.session, c.hoops);
+    again.begin();
+    QCOMPARE(again.wishSays(), QStringLiteral("6 mats of {18} × {12 in}"));
+    again.pick(QStringLiteral("set"), false);
+    again.choose(0);
+    QVERIFY(again.take());
+    QCOMPARE(c.open.kept().kits, 1);
+    c.open.session.undo();
+    QCOMPARE(c.open.kept().kits, 6);
+    c.open.session.undo();
+    QVERIFY(c.open.kept() == before);
+}
+
+void WouldFitTest::matsThatDoNotLie()
+{
+    Project project = onTable();
+    project.table = Table{Length::inches(60), Length::inches(12), std::nullopt, {}};
+    Choosing c(project);
+    c.would.pick(QStringLiteral("set"), true);
+    QCOMPARE(c.would.count(), 0);
+    QVERIFY(c.would.noneSays().contains(QStringLiteral("13 in wide")));
+    QVERIFY(c.wish("mats").isEmpty());
+    c.would.nudge(QStringLiteral("mats"), 1);
+    QCOMPARE(c.would.count(), 0);
+    QVERIFY(!c.want("mats", "1"));
+    // Without a table there is nothing to lay them on: it is asked for one piece.
+    Choosing none(desk::topper());
+    QVERIFY(none.wish("set").isEmpty());
+    none.would.pick(QStringLiteral("set"), true);
+    QVERIFY(!none.want("mats", "4"));
+    QVERIFY(none.would.count() > 0);
+    // On a round table of 46 in the outer edges lie √(22² − 9²) = 20.07 in from the middle, the inner 8.07:
+    // of three 8.07·sin 60° − 9·cos 60° = 2.49 in to the line between, of four less than the 2 in wanted.
+    project.table = Table{std::nullopt, std::nullopt, Length::inches(46), {}};
+    Choosing round(project);
+    round.would.pick(QStringLiteral("set"), true);
+    QVERIFY(round.wish("mat-ends").isEmpty());
+    QVERIFY(!round.want("mats", "4"));
+    QCOMPARE(round.would.wishSays(), QStringLiteral("3 mats of {18} × {12 in}"));
 }
 
 QTEST_GUILESS_MAIN(WouldFitTest)

@@ -75,8 +75,20 @@ StationCase {
         tryVerify(() => called("Add this piece"));
         wait(60);
         verifySizes(data.tag + ", stock");
+        // A length of cloth is typed with the marks of her ruler, as everywhere.
+        pressables().find(item => /^its length, along the selvedge \d/.test(item.accessibleName)).press();
+        tryVerify(() => called("Done"));
+        wait(250);
+        verifySizes(data.tag + ", stock keypad");
+        press(called("2"));
+        press(called("7"));
+        press(called("1/2"));
+        press(called("Done"));
+        tryVerify(() => !called("Done"));
+        verify(pressables().some(item => item.accessibleName === "its length, along the selvedge 27 1/2 in"), printed(null));
         called("Add this piece").press();
         tryVerify(() => StockModel.pieces.length === 1);
+        verify(StockModel.pieces[0].startsWith("{27 1/2 in} × "), StockModel.pieces[0]);
         pressables().find(item => item.accessibleName.startsWith("take away: ")).press();
         tryVerify(() => StockModel.pieces.length === 0);
         page.show("batting");
