@@ -7,47 +7,64 @@
 
 #include <QVariantMap>
 
+#include <algorithm>
+#include <array>
+#include <iterator>
+
 namespace matside {
+
+namespace {
+
+/// What is listed, in this order.
+constexpr std::array keys{
+    "strip.width",         "strip.perStrip",       "strip.strips",         "strip.gap",
+    "strip.end",           "strip.advance",        "strip.remainder",      "block.sent.along",
+    "block.sent.across",   "block.trimmed.along",  "block.trimmed.across", "sashing.cutFront",
+    "sashing.cutBack",     "sashing.expected",     "sashing.shorts.count", "sashing.shorts.length",
+    "sashing.longs.count", "sashing.longs.length", "fold.under",           "fold.catchShown",
+    "size.raw.along",      "size.raw.across",      "binding.cut",          "binding.length",
+    "binding.strips",      "binding.square",       "table.reveal.along",   "table.reveal.across",
+    "table.corner",        "table.leafIn.along",   "table.leafIn.corner",  "table.leafOut.along",
+    "table.leafOut.corner"};
+
+} // namespace
 
 FiguresModel::FiguresModel(Workspace &workspace) : m_workspace(workspace) {}
 
 void FiguresModel::refresh()
 {
-    static constexpr std::array keys{
-        "strip.width",         "strip.perStrip",       "strip.strips",         "strip.gap",
-        "strip.end",           "strip.advance",        "strip.remainder",      "block.sent.along",
-        "block.sent.across",   "block.trimmed.along",  "block.trimmed.across", "sashing.cutFront",
-        "sashing.cutBack",     "sashing.expected",     "sashing.shorts.count", "sashing.shorts.length",
-        "sashing.longs.count", "sashing.longs.length", "fold.under",           "fold.catchShown",
-        "size.raw.along",      "size.raw.across",      "binding.cut",          "binding.length",
-        "binding.strips",      "binding.square",       "table.reveal.along",   "table.reveal.across",
-        "table.corner",        "table.leafIn.along",   "table.leafIn.corner",  "table.leafOut.along",
-        "table.leafOut.corner"};
     // Of a set of mats it says nothing what one of them in the table's middle would leave bare.
     const bool set = setOfMats(m_workspace.project(), m_workspace.plan()).has_value();
-    std::vector<FigureView> figures;
+    std::vector<FigureView> now;
     for (const char *key : keys) {
         if (set && std::string_view(key).starts_with("table."))
             continue;
         if (FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), key); figure.valid)
-            figures.push_back(std::move(figure));
+            now.push_back(std::move(figure));
     }
-    const bool same = std::equal(figures.begin(), figures.end(), m_figures.begin(), m_figures.end(),
-                                 [](const FigureView &a, const FigureView &b) { return a.key == b.key; });
-    if (same) {
-        for (std::size_t row = 0; row < figures.size(); ++row) {
-            if (figures[row] == m_figures[row])
-                continue;
-            m_figures[row] = std::move(figures[row]);
+    const std::size_t before = m_figures.size();
+    for (std::size_t row = m_figures.size(); row-- > 0;) {
+        if (std::any_of(now.begin(), now.end(),
+                        [&](const FigureView &figure) { return figure.key == m_figures[row].key; }))
+            continue;
+        beginRemoveRows({}, static_cast<int>(row), static_cast<int>(row));
+        m_figures.erase(m_figures.begin() + static_cast<std::ptrdiff_t>(row));
+        endRemoveRows();
+    }
+    // Both lists are in the order of the keys, so what is not in its place now is new.
+    for (std::size_t row = 0; row < now.size(); ++row) {
+        if (row == m_figures.size() || m_figures[row].key != now[row].key) {
+            beginInsertRows({}, static_cast<int>(row), static_cast<int>(row));
+            m_figures.insert(m_figures.begin() + static_cast<std::ptrdiff_t>(row), now[row]);
+            endInsertRows();
+        } else if (now[row] != m_figures[row]) {
+            m_figures[row] = std::move(now[row]);
             const QModelIndex at = index(static_cast<int>(row));
             emit dataChanged(at, at, {Figure});
         }
-        return;
     }
-    beginResetModel();
-    m_figures = std::move(figures);
-    endResetModel();
-    emit countChanged();
+    if (m_figures.size() != before)
+        emit countChanged();
 }
 
 int FiguresModel::rowCount(const QModelIndex &parent) const
@@ -109,14 +126,22 @@ void ProblemsModel::refresh()
         rows.push_back(rowOf(problem, false));
     for (const Problem &problem : plan.cautions)
         rows.push_back(rowOf(problem, true));
-    if (rows.size() == m_rows.size()) {
-        for (std::size_t row = 0; row < rows.size(); ++row)
-            updateRow(row, std::move(rows[row]));
+    const std::size_t both = std::min(rows.size(), m_rows.size());
+    for (std::size_t row = 0; row < both; ++row)
+        updateRow(row, std::move(rows[row]));
+    if (rows.size() == m_rows.size())
         return;
+    // At the foot rows come and go; none is made anew that only reads otherwise.
+    const int first = static_cast<int>(both);
+    if (rows.size() < m_rows.size()) {
+        beginRemoveRows({}, first, count() - 1);
+        m_rows.resize(both);
+        endRemoveRows();
+    } else {
+        beginInsertRows({}, first, static_cast<int>(rows.size()) - 1);
+        std::move(rows.begin() + first, rows.end(), std::back_inserter(m_rows));
+        endInsertRows();
     }
-    beginResetModel();
-    m_rows = std::move(rows);
-    endResetModel();
     emit countChanged();
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "main/room.h"
 
+#include <QCoreApplication>
 #include <QFileInfo>
+#include <QQmlComponent>
 
 namespace matside {
 
@@ -83,7 +85,14 @@ void Room::watchTablet()
 
 bool Room::show()
 {
-    m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Matside/Stations/Main.qml")));
+    const QUrl main(QStringLiteral("qrc:/qt/qml/Matside/Stations/Main.qml"));
+    // The typeface comes with the theme. Made before the window, and its coming told before, it does not have
+    // every text of the page laid out a second time.
+    const QQmlComponent known(&m_engine, main);
+    const int theme = qmlTypeId("Matside.Theme", 1, 0, "Theme");
+    (void)m_engine.singletonInstance<QObject *>(theme);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::ApplicationFontChange);
+    m_engine.load(main);
     return !m_engine.rootObjects().isEmpty();
 }
 

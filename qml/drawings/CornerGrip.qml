@@ -57,18 +57,15 @@ Item {
         stroke: drag.active ? Theme.colors.accent : Theme.colors.actionInk
         strokeWidth: Theme.mm(0.5)
     }
-    Canvas {
+    Printed {
         id: arrow
         anchors.fill: parent
         readonly property color ink: drag.active ? Theme.colors.accent : Theme.colors.actionInk
-        readonly property bool mirrored: Theme.left
-        onInkChanged: requestPaint()
-        onMirroredChanged: requestPaint()
-        onPaint: {
-            const context = getContext("2d");
-            context.reset();
+        mirrored: Theme.left
+        onInkChanged: again()
+        onPrinting: context => {
             context.translate(width / 2, height / 2);
-            context.scale((mirrored ? -1 : 1) * width / 68, height / 68);
+            context.scale(width / 68, height / 68);
             context.strokeStyle = ink;
             context.fillStyle = ink;
             context.lineWidth = 4;

@@ -22,9 +22,10 @@ function strokeLine(context, x1, y1, x2, y2, colour, width) {
     context.stroke();
 }
 
+const patterns = { stitched: [2.6, 1.3], planned: [1, 2.6], echo: [5, 2.5, 1, 2.5], fold: [6.4, 2, 1.4, 2, 1.4, 2] };
+
 /** A dashed line of a role: "stitched", "planned", "echo" or "fold". */
 function roleLine(context, role, x1, y1, x2, y2, colour, width) {
-    const patterns = { stitched: [2.6, 1.3], planned: [1, 2.6], echo: [5, 2.5, 1, 2.5], fold: [6.4, 2, 1.4, 2, 1.4, 2] };
     context.lineCap = "butt";
     context.setLineDash(patterns[role]);
     strokeLine(context, x1, y1, x2, y2, colour, width);
@@ -32,33 +33,42 @@ function roleLine(context, role, x1, y1, x2, y2, colour, width) {
 }
 
 function roleRect(context, role, x, y, w, h, colour, width) {
-    for (const [a, b, c, d] of [[x, y, x + w, y], [x + w, y, x + w, y + h], [x + w, y + h, x, y + h], [x, y + h, x, y]])
-        roleLine(context, role, a, b, c, d, colour, width);
+    roleLine(context, role, x, y, x + w, y, colour, width);
+    roleLine(context, role, x + w, y, x + w, y + h, colour, width);
+    roleLine(context, role, x + w, y + h, x, y + h, colour, width);
+    roleLine(context, role, x, y + h, x, y, colour, width);
 }
 
-// Each mark is drawn into one path over the whole area: a half-drop repeat of w by h units.
+function sprig(p, a, b) {
+    p.along(a, b, 11);
+    p.along(a + 16, b + 7, 5);
+    p.along(a + 3, b + 14, 8);
+    p.up(a + 25, b - 2, 5);
+    p.up(a + 22, b + 16, 4);
+    p.up(a - 4, b + 6, 4);
+}
+
+function fork(p, a, b) {
+    p.line(a, b + 6, a, b + 1);
+    p.line(a, b + 2, a - 4, b - 2);
+    p.line(a, b + 2, a + 4, b - 2);
+}
+
+// Each mark is drawn into one path over the whole area: a half-drop repeat of w by h units. There are thousands
+// of them in a drawing, so they make no lists of their own.
 const prints = {
     front: {
         w: 60, h: 44, line: 0.9,
         mark: (p, x, y) => {
-            for (const [a, b] of [[6, 4], [36, 26]]) {
-                p.along(x + a, y + b, 11);
-                p.along(x + a + 16, y + b + 7, 5);
-                p.along(x + a + 3, y + b + 14, 8);
-                p.up(x + a + 25, y + b - 2, 5);
-                p.up(x + a + 22, y + b + 16, 4);
-                p.up(x + a - 4, y + b + 6, 4);
-            }
+            sprig(p, x + 6, y + 4);
+            sprig(p, x + 36, y + 26);
         }
     },
     back: {
         w: 30, h: 34, line: 1.6,
         mark: (p, x, y) => {
-            for (const [a, b] of [[8, 7], [23, 24]]) {
-                p.line(x + a, y + b + 6, x + a, y + b + 1);
-                p.line(x + a, y + b + 2, x + a - 4, y + b - 2);
-                p.line(x + a, y + b + 2, x + a + 4, y + b - 2);
-            }
+            fork(p, x + 8, y + 7);
+            fork(p, x + 23, y + 24);
         }
     },
     sashing: {

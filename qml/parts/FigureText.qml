@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Theme
+import "fractions.js" as Fractions
+
+// A Loader of Qt 6.4 cannot make bound components, so what it makes reaches this file's ids unqualified.
+// qmllint disable unqualified
 
 /**
  * A figure set large: whole number, stacked fraction, unit. `figure` holds the fields
@@ -45,8 +48,10 @@ Item {
                                       && leanWidth + bareWidth + unitGap + unit.implicitWidth > availableWidth
     readonly property bool leanAbove: leanText !== "" && large
 
+    /** How high a fraction beside it stands; known before there is one. */
+    readonly property real stack: Fractions.stack(setCap, !hasWhole, Theme.capNumeralLeast, Theme.pxPerMm)
     // A large figure keeps its place whether or not it has a fraction.
-    readonly property real over: hasFraction || large ? Math.max(0, (fraction.stack - setCap) / 2) : 0
+    readonly property real over: hasFraction || large ? Math.max(0, (stack - setCap) / 2) : 0
     readonly property real leanHeight: leanAbove ? leanWord.implicitHeight + Theme.mm(1) : 0
     readonly property real leanWidth: leanText !== "" && !leanAbove ? leanWord.implicitWidth + Theme.mm(1.4) : 0
 
@@ -83,16 +88,27 @@ Item {
         }
     }
 
-    Word {
+    // Most figures have not all of their parts: each is made when it is first wanted, and kept. Words take their
+    // own place in it: theirs hangs on their baseline.
+    component Part: Loader {
+        required property bool wanted
+        property bool wantedOnce: false
+        visible: wanted
+        active: wanted || wantedOnce
+        onWantedChanged: if (wanted) wantedOnce = true
+    }
+    Part {
         id: leanWord
-        y: root.leanAbove ? 0 : root.footLine - baselineOffset
-        visible: root.leanText !== ""
-        text: root.leanText
-        color: root.color
-        bold: root.leanAbove
-        cap: root.leanAbove ? Theme.capHead : Theme.capWord
-        wrapMode: Text.NoWrap
-        Accessible.ignored: true
+        wanted: root.leanText !== ""
+        sourceComponent: Word {
+            y: root.leanAbove ? 0 : root.footLine - baselineOffset
+            text: root.leanText
+            color: root.color
+            bold: root.leanAbove
+            cap: root.leanAbove ? Theme.capHead : Theme.capWord
+            wrapMode: Text.NoWrap
+            Accessible.ignored: true
+        }
     }
     Numeral {
         id: number
@@ -102,25 +118,29 @@ Item {
         text: root.wholeText
         color: root.color
     }
-    Fraction {
+    Part {
         id: fraction
         x: root.leanWidth + (root.hasWhole ? number.implicitWidth + root.setCap * 0.085 : 0)
-        y: number.y + root.setCap / 2 - stack / 2
-        visible: root.hasFraction
-        cap: root.setCap
-        num: root.figure?.num ?? ""
-        den: root.figure?.den ?? ""
-        alone: !root.hasWhole
-        color: root.color
+        y: number.y + root.setCap / 2 - root.stack / 2
+        wanted: root.hasFraction
+        sourceComponent: Fraction {
+            cap: root.setCap
+            num: root.figure?.num ?? ""
+            den: root.figure?.den ?? ""
+            alone: !root.hasWhole
+            color: root.color
+        }
     }
-    Word {
+    Part {
         id: unit
-        x: root.unitBelow ? root.leanWidth : root.leanWidth + root.bareWidth + root.unitGap
-        y: root.unitBelow ? number.y + root.setCap + root.over / 2 : root.footLine - baselineOffset
-        visible: root.unitText !== ""
-        text: root.unitText
-        color: root.color
-        wrapMode: Text.NoWrap
-        Accessible.ignored: true
+        wanted: root.unitText !== ""
+        sourceComponent: Word {
+            x: root.unitBelow ? root.leanWidth : root.leanWidth + root.bareWidth + root.unitGap
+            y: root.unitBelow ? number.y + root.setCap + root.over / 2 : root.footLine - baselineOffset
+            text: root.unitText
+            color: root.color
+            wrapMode: Text.NoWrap
+            Accessible.ignored: true
+        }
     }
 }

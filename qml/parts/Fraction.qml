@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
 import Matside.Theme
+import "fractions.js" as Fractions
 
 /**
  * A stacked fraction beside a whole number whose digits stand `cap` px high, or standing alone.
@@ -16,10 +17,10 @@ Item {
     property bool alone: false
     property color color: Theme.colors.ink
 
-    readonly property real numeral: Math.max(cap * (alone ? 0.62 : 0.53), Theme.capNumeralLeast)
-    readonly property real bar: Math.max(Theme.mm(0.4), numeral * 0.105)
-    readonly property real air: Math.max(Theme.mm(0.6), numeral * 0.15)
-    /** How high a fraction beside a number of this cap stands; known before there is one. */
+    readonly property real numeral: Fractions.numeral(cap, alone, Theme.capNumeralLeast)
+    readonly property real bar: Fractions.bar(numeral, Theme.pxPerMm)
+    readonly property real air: Fractions.air(numeral, Theme.pxPerMm)
+    /** How high it stands. */
     readonly property real stack: 2 * numeral + 2 * air + bar
 
     implicitWidth: Math.max(top.implicitWidth, foot.implicitWidth)

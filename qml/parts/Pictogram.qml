@@ -4,7 +4,7 @@ import Matside.Theme
 import "pictograms.js" as Signs
 
 /** A printed sign: solids with white cuts. Its field is 48 wide to 44 high. */
-Canvas {
+Printed {
     id: root
 
     property string name
@@ -16,14 +16,10 @@ Canvas {
 
     Accessible.ignored: true
 
-    onNameChanged: requestPaint()
-    onInkChanged: requestPaint()
-    onGroundChanged: requestPaint()
-    onWidthChanged: requestPaint()
-    onHeightChanged: requestPaint()
-    onPaint: {
-        const context = getContext("2d");
-        context.reset();
+    onNameChanged: again()
+    onInkChanged: again()
+    onGroundChanged: again()
+    onPrinting: context => {
         const scale = Math.min(width / 48, height / 44);
         context.translate((width - 48 * scale) / 2, (height - 44 * scale) / 2);
         context.scale(scale, scale);

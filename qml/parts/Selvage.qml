@@ -3,27 +3,19 @@ import QtQuick
 import Matside.Theme
 
 /** The ground of the band: fringe at the screen's edge, pin holes toward the drawing. */
-Canvas {
+Printed {
     id: root
 
     readonly property color ground: Theme.colors.paper
     readonly property color mark: Theme.colors.line
-    readonly property bool mirrored: Theme.left
     readonly property real unit: Theme.pxPerMm
 
     Accessible.ignored: true
 
-    onGroundChanged: requestPaint()
-    onMirroredChanged: requestPaint()
-    onUnitChanged: requestPaint()
-    onHeightChanged: requestPaint()
-    onPaint: {
-        const context = getContext("2d");
-        context.reset();
-        if (mirrored) {
-            context.translate(width, 0);
-            context.scale(-1, 1);
-        }
+    mirrored: Theme.left
+    onGroundChanged: again()
+    onUnitChanged: again()
+    onPrinting: context => {
         context.fillStyle = ground;
         context.fillRect(0, 0, width, height);
         context.strokeStyle = mark;

@@ -6,9 +6,10 @@ import Matside.Theme
 
 /**
  * The keypad, sliding over the column that asked for it; where the column is too narrow or too low for its
- * keys it lies along the foot of the page, and the drawing above it stays in sight.
+ * keys it lies along the foot of the page, and the drawing above it stays in sight. Its keys are made when it
+ * is first asked for: the page stands the sooner.
  */
-Keypad {
+FocusScope {
     id: root
     objectName: "keypad"
 
@@ -18,43 +19,53 @@ Keypad {
     property string asked
     /** Her ruler's marks: they have their keys from the first time it is opened. */
     property var ruler: []
-    property bool used: false
+    /** What is wrong with the entry, in words. */
+    property string error
 
     signal given(string name, string text)
     signal closed()
 
+    property string title
+    property string unit
+    property bool decimal: false
+    property bool counting: false
     readonly property bool roomy: home.width >= Theme.mm(100) && home.width < Theme.mm(150) && home.height >= Theme.mm(134)
     readonly property bool lies: parent.width > Theme.mm(150)
+    /** Told by the keys: more marks than stand in four rows beside the value. */
+    property bool crowded: false
     /** Beside a column: wide enough that the marks of sixteenths stand in four rows and nothing rolls. */
     readonly property real besideWidth: Math.min(parent.width, Math.max(home.width, Theme.mm(121)))
 
     /** Opens for one value: what it is, and as what it is typed ("length", "count", "share", "price"). */
     function ask(name: string, title: string, kind: string, text: string) {
-        used = true;
         asked = name;
         root.title = title;
         counting = kind === "count";
         unit = kind === "count" || kind === "price" ? "" : kind === "share" ? "%" : Session.units;
         decimal = kind === "share" || kind === "price" || (kind === "length" && Session.units === "mm");
         error = "";
+        if (keys.status === Loader.Null)
+            keys.setSource("EntryKeys.qml", { sheet: root });
         open = true;
         slide.restart();
-        start(text);
+        (keys.item as EntryKeys).start(text);
     }
     function close() {
         open = false;
         closed();
     }
 
-    marks: used ? ruler : []
     visible: open
     x: !roomy ? 0 : home.x > 0 ? parent.width - besideWidth : home.x
     width: roomy ? besideWidth : parent.width
-    height: roomy ? Math.min(parent.height, Math.max(home.height, decimal || counting || marks.length <= 12 ? 0 : Theme.mm(158))) : Math.min(parent.height, Theme.mm(!lies ? 146 : crowded ? 102 : 86))
+    height: roomy ? Math.min(parent.height, Math.max(home.height, decimal || counting || ruler.length <= 12 ? 0 : Theme.mm(158))) : Math.min(parent.height, Theme.mm(!lies ? 146 : crowded ? 102 : 86))
     y: parent.height - height
-    onDone: text => root.given(root.asked, text)
-    onCancelled: close()
 
+    Loader {
+        id: keys
+        anchors.fill: parent
+        focus: true
+    }
     KeyLine {
         vertical: true
         visible: root.roomy

@@ -118,7 +118,7 @@ Flickable {
             active: root.openGroup === "file"
             visible: active
             width: parent.width
-            sourceComponent: OpenExport {}
+            source: "OpenExport.qml"
         }
         KeyLine {
             width: parent.width

@@ -50,19 +50,15 @@ Pressable {
         color: root.ink
         accessibleIgnored: true
     }
-    Row {
+    DotLine {
         visible: root.figure.untried
         x: length.x
         y: length.y + length.height + Theme.mm(0.8)
-        spacing: Theme.mm(0.9)
-        Repeater {
-            model: Math.max(1, Math.floor(length.width / Theme.mm(1.6)))
-            Rectangle {
-                width: Theme.mm(0.7)
-                height: width
-                color: root.ink
-            }
-        }
+        width: length.width
+        height: dot
+        dot: Theme.mm(0.7)
+        step: Theme.mm(1.6)
+        color: root.ink
     }
     CutShape {
         visible: root.keyboardFocus

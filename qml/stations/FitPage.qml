@@ -28,7 +28,7 @@ FocusScope {
             return true;
         }
         if (shows === "layouts") {
-            if (!layouts.leave())
+            if (!(layouts.item as FitLayouts)?.leave())
                 closeLayouts();
             return true;
         }
@@ -43,12 +43,12 @@ FocusScope {
     }
     function explain(keys: var) {
         shows = "working";
-        sum.show(keys);
+        (sum.item as WorkingSheet).show(keys);
     }
     /** The layouts that would fit, each to be seen on the table. */
     function openLayouts() {
         shows = "layouts";
-        layouts.begin();
+        (layouts.item as FitLayouts).begin();
     }
     function closeLayouts() {
         WouldFit.leave();
@@ -165,19 +165,49 @@ FocusScope {
             onLayouts: root.openLayouts()
             onShades: root.shows = "shade"
         }
-        FitLayouts {
+        // Made when first wanted: the page itself stands the sooner.
+        Loader {
             id: layouts
             anchors.fill: parent
-            visible: root.shows === "layouts"
-            face: root.face
-            onAsk: (key, label, kind) => root.begin(key, label, kind, "")
-            onClosed: root.closeLayouts()
+            readonly property bool wanted: root.shows === "layouts"
+            property bool wantedOnce: false
+            visible: wanted
+            active: wanted || wantedOnce
+            source: "FitLayouts.qml"
+            onWantedChanged: if (wanted) wantedOnce = true
         }
-        WorkingSheet {
+        Binding {
+            target: layouts.item
+            property: "face"
+            value: root.face
+            when: layouts.item !== null
+        }
+        Connections {
+            target: layouts.item
+            ignoreUnknownSignals: true
+            function onAsk(key: string, label: string, kind: string) {
+                root.begin(key, label, kind, "");
+            }
+            function onClosed() {
+                root.closeLayouts();
+            }
+        }
+        Loader {
             id: sum
             anchors.fill: parent
-            visible: root.shows === "working"
-            onClosed: root.shows = "fields"
+            readonly property bool wanted: root.shows === "working"
+            property bool wantedOnce: false
+            visible: wanted
+            active: wanted || wantedOnce
+            source: "WorkingSheet.qml"
+            onWantedChanged: if (wanted) wantedOnce = true
+        }
+        Connections {
+            target: sum.item
+            ignoreUnknownSignals: true
+            function onClosed() {
+                root.shows = "fields";
+            }
         }
         KeyLine {
             visible: root.upright

@@ -3,6 +3,9 @@ import QtQuick
 import Matside.Parts
 import Matside.Theme
 
+// A Loader of Qt 6.4 cannot make bound components, so what it makes reaches this file's ids unqualified.
+// qmllint disable unqualified
+
 /** The head of a group in a list, from edge to edge: closed it says what matters most of what it holds. */
 Pressable {
     id: root
@@ -53,15 +56,18 @@ Pressable {
         text: root.summary
         Accessible.ignored: true
     }
-    FigureText {
+    Loader {
         id: length
-        visible: !root.open && root.summary === "" && root.figure !== null
+        active: !root.open && root.summary === "" && root.figure !== null
+        visible: active
         anchors.verticalCenter: parent.verticalCenter
         x: sign.x - width - Theme.gap
-        figure: root.figure
-        cap: Theme.capInText
-        color: root.ink
-        accessibleIgnored: true
+        sourceComponent: FigureText {
+            figure: root.figure
+            cap: Theme.capInText
+            color: root.ink
+            accessibleIgnored: true
+        }
     }
     Word {
         id: sign

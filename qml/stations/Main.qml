@@ -40,7 +40,9 @@ Window {
     }
     FocusScope {
         id: sheet
-        anchors.fill: parent
+        // Not anchored: what holds it has no size before the window is shown, and all would be laid out twice.
+        width: root.width
+        height: root.height
         focus: true
 
         Keys.onEscapePressed: page.item?.leave()
