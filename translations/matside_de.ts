@@ -5341,8 +5341,8 @@ Schnittkante</translation>
         <translation>Genäht und gebügelt</translation>
     </message>
     <message>
-        <source>Layered</source>
-        <translation>Geschichtet</translation>
+        <source>Strip layered</source>
+        <translation>Streifen geschichtet</translation>
     </message>
     <message>
         <source>Marked</source>
@@ -5839,6 +5839,15 @@ Schnittkante</translation>
     <message>
         <source>All layouts near that size come out too large for %1 mats on this table: ask for fewer, or allow block sizes on every mark.</source>
         <translation>Alle Aufteilungen nahe dieser Größe werden für %1 Tischsets auf diesem Tisch zu groß: weniger wählen, oder Blockgrößen auf jedem Strich zulassen.</translation>
+    </message>
+    <message>
+        <source>batting in the sashings</source>
+        <extracomment>batting laid between the two allowances under a wide sashing</extracomment>
+        <translation>Vlies in den Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>Cut a strip of %1 to fill the sashings.</source>
+        <translation>Einen Streifen aus %1 schneiden, der die Zwischenstreifen füllt.</translation>
     </message>
 </context>
 <context>
@@ -6733,6 +6742,11 @@ Schnittkante</translation>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
         <translation>Die Blöcke ziehen längs %1 % und quer %2 % ein. Für die nächsten Blöcke übernehmen?</translation>
     </message>
+    <message>
+        <source>Trial strip</source>
+        <extracomment>the strip of the trial, which is none of the piece&apos;s</extracomment>
+        <translation>Probestreifen</translation>
+    </message>
 </context>
 <context>
     <name>matside::HoopShelf</name>
@@ -6963,10 +6977,6 @@ Schnittkante</translation>
         <translation>Davon %1 schneiden, je {%2} lang.</translation>
     </message>
     <message>
-        <source>What was cut off the batting serves.</source>
-        <translation>Vliesreste reichen dafür.</translation>
-    </message>
-    <message>
         <source>Nothing is laid in. Trim to {%1}; the strip’s edge lies {%2} inside the block’s.</source>
         <extracomment>the raw edge of the sashing strip lies inside the block&apos;s raw edge</extracomment>
         <translation>Eingelegt wird nichts. Auf {%1} beschneiden; die Kante des Streifens liegt {%2} innerhalb der Blockkante.</translation>
@@ -6982,6 +6992,24 @@ Schnittkante</translation>
     <message>
         <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
         <translation>Den hinteren Streifen vor dem Annähen auf die Hälfte falten und bügeln. Dann den vorderen Streifen vom ersten Block weg bügeln und den hinteren hinüber.</translation>
+    </message>
+    <message>
+        <source>Cut the longest pieces first.</source>
+        <translation>Die längsten Stücke zuerst schneiden.</translation>
+    </message>
+    <message>
+        <source>The batting of the gaps serves too.</source>
+        <extracomment>gap: cloth between two outlines on the strip, which comes apart into sashings and batting</extracomment>
+        <translation>Auch das Vlies aus den Lücken taugt dafür.</translation>
+    </message>
+    <message>
+        <source>After the second seam, lay batting %1 wide between the two allowances, edge to edge, and cut it off at the sashing’s ends; then bring the back strip over it.</source>
+        <extracomment>batting between the two blocks&apos; allowances under a wide sashing</extracomment>
+        <translation>Nach der zweiten Naht Vlies von %1 Breite zwischen die beiden Zugaben legen, Kante an Kante, und an den Enden des Zwischenstreifens abschneiden; dann den hinteren Streifen darüberlegen.</translation>
+    </message>
+    <message>
+        <source>After the second seam, lay batting %1 wide between the two allowances, edge to edge, cut it off at the sashing’s ends, and tack it to them.</source>
+        <translation>Nach der zweiten Naht Vlies von %1 Breite zwischen die beiden Zugaben legen, Kante an Kante, an den Enden des Zwischenstreifens abschneiden und an die Zugaben heften.</translation>
     </message>
 </context>
 <context>
@@ -7612,11 +7640,6 @@ Schnittkante</translation>
         <translation>Nach diesen Maßen: %1 Stickstreifen zu %2 Blöcken, vorher %3 zu %4. „Kaufen“ neu ansehen.</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip 2&quot;</extracomment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>Turn the cloth round: its cut edge to your right.</source>
         <translation>Den Stoff herumdrehen, nicht wenden: die Schnittkante nach rechts.</translation>
     </message>
@@ -7633,6 +7656,29 @@ Schnittkante</translation>
         <source>%1: %2</source>
         <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, number %2</source>
+        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip, number 2&quot;</extracomment>
+        <translation>%1, Nummer %2</translation>
+    </message>
+    <message>
+        <source>First: %1</source>
+        <extracomment>%1 is another step as a sentence, which has to be done %2 times before this one</extracomment>
+        <translation>Zuerst: %1</translation>
+    </message>
+    <message>
+        <source>First: %1 (%2 more)</source>
+        <translation>Zuerst: %1 (noch %2)</translation>
+    </message>
+    <message>
+        <source>First, at %1: %2</source>
+        <extracomment>%1 is a station&apos;s name, %2 what is to be done there as a sentence, %3 how often</extracomment>
+        <translation>Zuerst, bei %1: %2</translation>
+    </message>
+    <message>
+        <source>First, at %1: %2 (%3 more)</source>
+        <translation>Zuerst, bei %1: %2 (noch %3)</translation>
     </message>
 </context>
 <context>

@@ -5341,8 +5341,8 @@ borde cortado</translation>
         <translation>Cosido y planchado</translation>
     </message>
     <message>
-        <source>Layered</source>
-        <translation>En capas</translation>
+        <source>Strip layered</source>
+        <translation>Tira en capas</translation>
     </message>
     <message>
         <source>Marked</source>
@@ -5839,6 +5839,15 @@ borde cortado</translation>
     <message>
         <source>All layouts near that size come out too large for %1 mats on this table: ask for fewer, or allow block sizes on every mark.</source>
         <translation>Todos los repartos cercanos a esa medida son demasiado grandes para %1 manteles individuales en esta mesa: pedir menos, o permitir medidas de bloque en cada marca.</translation>
+    </message>
+    <message>
+        <source>batting in the sashings</source>
+        <extracomment>batting laid between the two allowances under a wide sashing</extracomment>
+        <translation>guata en las tiras de unión</translation>
+    </message>
+    <message>
+        <source>Cut a strip of %1 to fill the sashings.</source>
+        <translation>Cortar una tira de %1 para rellenar las tiras de unión.</translation>
     </message>
 </context>
 <context>
@@ -6733,6 +6742,11 @@ borde cortado</translation>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
         <translation>Los bloques tienen un encogido de %1 % a lo largo y %2 % a lo ancho. ¿Tomarlo para los próximos bloques?</translation>
     </message>
+    <message>
+        <source>Trial strip</source>
+        <extracomment>the strip of the trial, which is none of the piece&apos;s</extracomment>
+        <translation>Tira de la prueba</translation>
+    </message>
 </context>
 <context>
     <name>matside::HoopShelf</name>
@@ -6963,10 +6977,6 @@ borde cortado</translation>
         <translation>Cortar %1 de ellas de {%2} de largo.</translation>
     </message>
     <message>
-        <source>What was cut off the batting serves.</source>
-        <translation>Sirve lo que se cortó de la guata.</translation>
-    </message>
-    <message>
         <source>Nothing is laid in. Trim to {%1}; the strip’s edge lies {%2} inside the block’s.</source>
         <extracomment>the raw edge of the sashing strip lies inside the block&apos;s raw edge</extracomment>
         <translation>No se pone nada dentro. Recortar a {%1}; el borde de la tira queda {%2} por dentro del del bloque.</translation>
@@ -6982,6 +6992,24 @@ borde cortado</translation>
     <message>
         <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
         <translation>Planchar doble la tira trasera antes de coserla. Luego abrir la tira delantera con la plancha, hacia fuera del primer bloque, y volver la trasera.</translation>
+    </message>
+    <message>
+        <source>Cut the longest pieces first.</source>
+        <translation>Cortar primero los trozos más largos.</translation>
+    </message>
+    <message>
+        <source>The batting of the gaps serves too.</source>
+        <extracomment>gap: cloth between two outlines on the strip, which comes apart into sashings and batting</extracomment>
+        <translation>La guata de los huecos también sirve.</translation>
+    </message>
+    <message>
+        <source>After the second seam, lay batting %1 wide between the two allowances, edge to edge, and cut it off at the sashing’s ends; then bring the back strip over it.</source>
+        <extracomment>batting between the two blocks&apos; allowances under a wide sashing</extracomment>
+        <translation>Tras la segunda costura, poner guata de %1 de ancho entre los dos márgenes, canto con canto, y cortarla en los extremos de la tira de unión; después llevar la tira trasera por encima.</translation>
+    </message>
+    <message>
+        <source>After the second seam, lay batting %1 wide between the two allowances, edge to edge, cut it off at the sashing’s ends, and tack it to them.</source>
+        <translation>Tras la segunda costura, poner guata de %1 de ancho entre los dos márgenes, canto con canto, cortarla en los extremos de la tira de unión e hilvanarla a los márgenes.</translation>
     </message>
 </context>
 <context>
@@ -7612,11 +7640,6 @@ borde cortado</translation>
         <translation>Con estas medidas: %1 tiras de bordado de %2 bloques, antes %3 de %4. Mirar otra vez la compra.</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip 2&quot;</extracomment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>Turn the cloth round: its cut edge to your right.</source>
         <translation>Girar la tela media vuelta: el borde cortado a la derecha.</translation>
     </message>
@@ -7633,6 +7656,29 @@ borde cortado</translation>
         <source>%1: %2</source>
         <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, number %2</source>
+        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip, number 2&quot;</extracomment>
+        <translation>%1, número %2</translation>
+    </message>
+    <message>
+        <source>First: %1</source>
+        <extracomment>%1 is another step as a sentence, which has to be done %2 times before this one</extracomment>
+        <translation>Primero: %1</translation>
+    </message>
+    <message>
+        <source>First: %1 (%2 more)</source>
+        <translation>Primero: %1 (%2 más)</translation>
+    </message>
+    <message>
+        <source>First, at %1: %2</source>
+        <extracomment>%1 is a station&apos;s name, %2 what is to be done there as a sentence, %3 how often</extracomment>
+        <translation>Primero, en %1: %2</translation>
+    </message>
+    <message>
+        <source>First, at %1: %2 (%3 more)</source>
+        <translation>Primero, en %1: %2 (%3 más)</translation>
     </message>
 </context>
 <context>

@@ -5341,8 +5341,8 @@ bord coupé</translation>
         <translation>Cousu et repassé</translation>
     </message>
     <message>
-        <source>Layered</source>
-        <translation>Superposé</translation>
+        <source>Strip layered</source>
+        <translation>Bande superposée</translation>
     </message>
     <message>
         <source>Marked</source>
@@ -5839,6 +5839,15 @@ bord coupé</translation>
     <message>
         <source>All layouts near that size come out too large for %1 mats on this table: ask for fewer, or allow block sizes on every mark.</source>
         <translation>Toutes les dispositions proches de cette taille sont trop grandes pour %1 sets de table ici&#x202f;: en demander moins, ou permettre des tailles de bloc sur chaque trait.</translation>
+    </message>
+    <message>
+        <source>batting in the sashings</source>
+        <extracomment>batting laid between the two allowances under a wide sashing</extracomment>
+        <translation>molleton dans les bandes intermédiaires</translation>
+    </message>
+    <message>
+        <source>Cut a strip of %1 to fill the sashings.</source>
+        <translation>Couper une bande dans %1 pour garnir les bandes intermédiaires.</translation>
     </message>
 </context>
 <context>
@@ -6733,6 +6742,11 @@ bord coupé</translation>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
         <translation>Le retrait des blocs est de %1&#x202f;% en long et %2&#x202f;% en travers. Le prendre pour les blocs à venir&#x202f;?</translation>
     </message>
+    <message>
+        <source>Trial strip</source>
+        <extracomment>the strip of the trial, which is none of the piece&apos;s</extracomment>
+        <translation>Bande de l’essai</translation>
+    </message>
 </context>
 <context>
     <name>matside::HoopShelf</name>
@@ -6963,10 +6977,6 @@ bord coupé</translation>
         <translation>En couper %1, de {%2} de long.</translation>
     </message>
     <message>
-        <source>What was cut off the batting serves.</source>
-        <translation>Les chutes de molleton suffisent.</translation>
-    </message>
-    <message>
         <source>Nothing is laid in. Trim to {%1}; the strip’s edge lies {%2} inside the block’s.</source>
         <extracomment>the raw edge of the sashing strip lies inside the block&apos;s raw edge</extracomment>
         <translation>Rien n’est inséré. Rogner à {%1}&#x202f;; le bord de la bande est à {%2} en deçà de celui du bloc.</translation>
@@ -6982,6 +6992,24 @@ bord coupé</translation>
     <message>
         <source>Press the back strip double before it is sewn on. Then press the front strip open, away from the first block, and the back strip over.</source>
         <translation>Plier en deux au fer la bande du dos avant de la coudre. Puis ouvrir au fer la bande du devant, à l’opposé du premier bloc, et rabattre celle du dos.</translation>
+    </message>
+    <message>
+        <source>Cut the longest pieces first.</source>
+        <translation>Couper d’abord les morceaux les plus longs.</translation>
+    </message>
+    <message>
+        <source>The batting of the gaps serves too.</source>
+        <extracomment>gap: cloth between two outlines on the strip, which comes apart into sashings and batting</extracomment>
+        <translation>Le molleton des intervalles peut servir aussi.</translation>
+    </message>
+    <message>
+        <source>After the second seam, lay batting %1 wide between the two allowances, edge to edge, and cut it off at the sashing’s ends; then bring the back strip over it.</source>
+        <extracomment>batting between the two blocks&apos; allowances under a wide sashing</extracomment>
+        <translation>Après la deuxième couture, poser du molleton large de %1 entre les deux marges, bord à bord, et le couper aux bouts de la bande intermédiaire&#x202f;; puis rabattre la bande du dos par-dessus.</translation>
+    </message>
+    <message>
+        <source>After the second seam, lay batting %1 wide between the two allowances, edge to edge, cut it off at the sashing’s ends, and tack it to them.</source>
+        <translation>Après la deuxième couture, poser du molleton large de %1 entre les deux marges, bord à bord, le couper aux bouts de la bande intermédiaire et le bâtir sur les marges.</translation>
     </message>
 </context>
 <context>
@@ -7612,11 +7640,6 @@ bord coupé</translation>
         <translation>Avec ces mesures&#x202f;: %1 bandes à broder de %2 blocs, au lieu de %3 de %4. Revoir les achats.</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip 2&quot;</extracomment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>Turn the cloth round: its cut edge to your right.</source>
         <translation>Tourner le tissu&#x202f;: bord coupé à droite.</translation>
     </message>
@@ -7633,6 +7656,29 @@ bord coupé</translation>
         <source>%1: %2</source>
         <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
         <translation>%1&#x202f;: %2</translation>
+    </message>
+    <message>
+        <source>%1, number %2</source>
+        <extracomment>one of a row of figures: its name and its number, &quot;centre on the strip, number 2&quot;</extracomment>
+        <translation>%1, numéro %2</translation>
+    </message>
+    <message>
+        <source>First: %1</source>
+        <extracomment>%1 is another step as a sentence, which has to be done %2 times before this one</extracomment>
+        <translation>D’abord&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>First: %1 (%2 more)</source>
+        <translation>D’abord&#x202f;: %1 (encore %2)</translation>
+    </message>
+    <message>
+        <source>First, at %1: %2</source>
+        <extracomment>%1 is a station&apos;s name, %2 what is to be done there as a sentence, %3 how often</extracomment>
+        <translation>D’abord, sous %1&#x202f;: %2</translation>
+    </message>
+    <message>
+        <source>First, at %1: %2 (%3 more)</source>
+        <translation>D’abord, sous %1&#x202f;: %2 (encore %3)</translation>
     </message>
 </context>
 <context>

@@ -5,7 +5,6 @@
 #include "app/edgewords.h"
 #include "app/wording.h"
 #include "plan/curves.h"
-#include "plan/parts.h"
 
 namespace matside {
 

@@ -116,7 +116,11 @@ bool HoopModel::atNext() const
 
 QString HoopModel::head() const
 {
-    const QString number = tr("Strip %1 of %2").arg(strip()).arg(stripCount());
+    //: the strip of the trial, which is none of the piece's
+    const QString number =
+        m_steps.trial() ? tr("Trial strip") : tr("Strip %1 of %2").arg(strip()).arg(stripCount());
+    if (m_steps.trial() && !marking())
+        return number; // the test block is told by itself
     return marking() ? tr("%1, flat cloth").arg(number)
                      //: the strip is shorter now: stitching has drawn the cloth in
                      : tr("%1, as drawn in by the stitching").arg(number);
@@ -149,7 +153,7 @@ QString HoopModel::title() const
     const bool stitching = m_steps.doing() == QStringLiteral("stitch-block");
     if (!place || (!marking() && !stitching) || m_steps.doing() == QStringLiteral("layer"))
         return m_steps.title();
-    const QString block = toQt(place->block);
+    const QString block = m_steps.trial() ? QString() : toQt(place->block);
     if (marking())
         //: %1 is a block's name, "B2": the middle of the block, to be ticked on the strip
         return block.isEmpty() ? tr("Centre %1").arg(place->place) : tr("Centre of %1").arg(block);

@@ -68,7 +68,7 @@ StripView HoopModel::view() const
         const Length centre =
             view.drawnIn ? place.drawn + plan.block.outline.along.scaled(1, 2) : place.centre;
         view.places.append(
-            QVariantMap{{QStringLiteral("block"), toQt(place.block)},
+            QVariantMap{{QStringLiteral("block"), m_steps.trial() ? QString() : toQt(place.block)},
                         {QStringLiteral("startMm"), start.asMm()},
                         {QStringLiteral("centreMm"), centre.asMm()},
                         {QStringLiteral("stitched"), place.stitched},

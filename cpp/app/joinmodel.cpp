@@ -186,6 +186,12 @@ QString JoinModel::pressSays() const
     return joining ? stripsPressed(m_workspace.plan()) : QString();
 }
 
+QString JoinModel::fillSays() const
+{
+    const bool joining = doing("join-short") || doing("join-long-row");
+    return joining ? sashingsFilled(m_workspace.plan(), m_workspace.project().marks()) : QString();
+}
+
 QString JoinModel::bulkSays() const
 {
     return doing("join-long-row") ? crossingsThinned(m_workspace.project(), m_workspace.plan()) : QString();

@@ -56,6 +56,7 @@ class JoinModel : public QObject, public Single<JoinModel> {
     Q_PROPERTY(QVariantList marks READ marks NOTIFY changed FINAL)
     Q_PROPERTY(double rowMm READ rowMm NOTIFY changed FINAL)
     Q_PROPERTY(QString pressSays READ pressSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString fillSays READ fillSays NOTIFY changed FINAL)
     Q_PROPERTY(QString bulkSays READ bulkSays NOTIFY changed FINAL)
     Q_PROPERTY(QString rowSays READ rowSays NOTIFY changed FINAL)
     Q_PROPERTY(bool tested READ tested NOTIFY changed FINAL)
@@ -91,6 +92,7 @@ public:
     [[nodiscard]] QVariantList marks() const;
     [[nodiscard]] double rowMm() const;
     [[nodiscard]] QString pressSays() const;
+    [[nodiscard]] QString fillSays() const;
     [[nodiscard]] QString bulkSays() const;
     [[nodiscard]] QString rowSays() const;
     /// The test join was made and its gap measured (F9).

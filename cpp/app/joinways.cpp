@@ -107,7 +107,7 @@ QString nameOfWay(const Way &way, const Plan &after, Marks marks)
     return JoinModel::tr("Back strip doubled");
 }
 
-/// As long as the sashings they lie in; batting that was cut away serves.
+/// As long as the sashings they lie in; the batting of gaps that come apart serves too (F3).
 QString fillerSays(const Plan &after, Marks marks)
 {
     QStringList says{JoinModel::tr("The gap between the allowances is filled; trim to {%1}.")
@@ -116,12 +116,15 @@ QString fillerSays(const Plan &after, Marks marks)
     if (sashing.shorts > 0)
         says += JoinModel::tr("Cut %1 of them {%2} long.")
                     .arg(sashing.shorts)
-                    .arg(figureText(sashing.shortLength, marks));
+                    .arg(figureText(sashing.shortLength + sashing.shortSpare, marks));
     if (sashing.longs > 0)
         says += JoinModel::tr("Cut %1 of them {%2} long.")
                     .arg(sashing.longs)
-                    .arg(figureText(sashing.longLength, marks));
-    says += JoinModel::tr("What was cut off the batting serves.");
+                    .arg(figureText(sashing.longLength + sashing.longSpare, marks));
+    says += JoinModel::tr("Cut the longest pieces first.");
+    if (after.strip.harvestedPairs > 0)
+        //: gap: cloth between two outlines on the strip, which comes apart into sashings and batting
+        says += JoinModel::tr("The batting of the gaps serves too.");
     return says.join(u' ');
 }
 

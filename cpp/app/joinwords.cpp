@@ -3,6 +3,7 @@
 
 #include "app/joinmodel.h"
 #include "app/trimmodel.h"
+#include "app/wording.h"
 
 namespace matside {
 
@@ -15,6 +16,21 @@ QString stripsPressed(const Plan &plan)
     return plan.fold ? JoinModel::tr(
                            "Press the front strip open, away from the first block; then the back strip over.")
                      : JoinModel::tr("Press the strip open, away from the first block.");
+}
+
+QString sashingsFilled(const Plan &plan, Marks marks)
+{
+    if (!plan.sashing.filler)
+        return {};
+    const QString width = braced(*plan.sashing.filler, marks, Round::Fine);
+    //: batting between the two blocks' allowances under a wide sashing
+    return plan.fold ? JoinModel::tr("After the second seam, lay batting %1 wide between the two allowances, "
+                                     "edge to edge, and cut it off at the sashing’s ends; then bring the "
+                                     "back strip over it.")
+                           .arg(width)
+                     : JoinModel::tr("After the second seam, lay batting %1 wide between the two allowances, "
+                                     "edge to edge, cut it off at the sashing’s ends, and tack it to them.")
+                           .arg(width);
 }
 
 QString crossingsThinned(const Project &project, const Plan &plan)

@@ -11,6 +11,8 @@ namespace matside {
 
 /// Which way the strips of a join are pressed.
 [[nodiscard]] QString stripsPressed(const Plan &plan);
+/// What is laid into sashings wider than two allowances, when and how (F7); empty where nothing is.
+[[nodiscard]] QString sashingsFilled(const Plan &plan, Marks marks);
 /// What is pared where a long sashing crosses the short ones; empty where there are none.
 [[nodiscard]] QString crossingsThinned(const Project &project, const Plan &plan);
 

@@ -55,8 +55,8 @@ QString nameOfFigure(const std::string &key)
                           key.find_first_not_of("0123456789", end + 1) == std::string::npos;
     if (!numbered)
         return wordsOrCode(figureWords(), key);
-    //: one of a row of figures: its name and its number, "centre on the strip 2"
-    return StepModel::tr("%1 %2")
+    //: one of a row of figures: its name and its number, "centre on the strip, number 2"
+    return StepModel::tr("%1, number %2")
         .arg(wordsOrCode(figureWords(), key.substr(0, end)))
         .arg(std::stoi(key.substr(end + 1)) + 1);
 }

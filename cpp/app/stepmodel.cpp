@@ -5,6 +5,7 @@
 #include "app/prints.h"
 #include "app/wording.h"
 #include "bench/account.h"
+#include "bench/lacking.h"
 #include "bench/record.h"
 #include "bench/sides.h"
 
@@ -188,7 +189,27 @@ QString StepModel::waiting() const
             current() ? stitchedBeforeApart(m_workspace.steps(), m_workspace.plan(), *current()) : 0)
         //: the strip that would be cut apart holds %1 blocks that are not stitched yet
         return tr("First stitch all its blocks: %1 more").arg(more);
-    return {};
+    return lackingSays();
+}
+
+QString StepModel::lackingSays() const
+{
+    const std::vector<Step> &all = m_workspace.steps();
+    const auto lacking = current()
+                             ? lackingFor(m_workspace.project(), m_workspace.plan(), all, *current(), m_strip)
+                             : std::nullopt;
+    if (!lacking)
+        return {};
+    const Step &maker = all[lacking->maker];
+    const QString does = matside::doesText(maker, m_workspace.project());
+    const QString more = QString::number(lacking->more);
+    if (maker.station == current()->station)
+        //: %1 is another step as a sentence, which has to be done %2 times before this one
+        return maker.count == 1 ? tr("First: %1").arg(does) : tr("First: %1 (%2 more)").arg(does, more);
+    const QString station = stationText(maker.station);
+    //: %1 is a station's name, %2 what is to be done there as a sentence, %3 how often
+    return maker.count == 1 ? tr("First, at %1: %2").arg(station, does)
+                            : tr("First, at %1: %2 (%3 more)").arg(station, does, more);
 }
 
 bool StepModel::canGoBack() const

@@ -168,6 +168,7 @@ signals:
 
 private:
     void refresh();
+    [[nodiscard]] QString lackingSays() const;
     void spoilLast();
     QVariantMap answerMishap(Mishap mishap, std::optional<Length> measure, const QString &block);
 

@@ -57,6 +57,8 @@ constexpr std::array figures{
     Worded{"table.leafOut.corner", QT_TRANSLATE_NOOP("Words", "leaf out: at the corner")},
     Worded{"binding.width", QT_TRANSLATE_NOOP("Words", "binding, exact")},
     Worded{"sashing.finished", QT_TRANSLATE_NOOP("Words", "sashing, as seen")},
+    //: batting laid between the two allowances under a wide sashing
+    Worded{"sashing.filler", QT_TRANSLATE_NOOP("Words", "batting in the sashings")},
     Worded{"sashing.allowanceGap", QT_TRANSLATE_NOOP("Words", "gap on paper")},
     Worded{"size.outline.along", QT_TRANSLATE_NOOP("Words", "outlines, along")},
     Worded{"size.outline.across", QT_TRANSLATE_NOOP("Words", "outlines, across")},

@@ -2,6 +2,7 @@
 #include "app/wording.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <array>
 
@@ -52,6 +53,7 @@ constexpr std::array does{
     //: frame: a strip of sashing all round the piece, under the binding
     Worded{"cut-frame", QT_TRANSLATE_NOOP("Words", "Cut a frame strip of %1.")},
     Worded{"cut-filler", QT_TRANSLATE_NOOP("Words", "Cut a strip of %1 to fill the frame.")},
+    Worded{"cut-sashing-filler", QT_TRANSLATE_NOOP("Words", "Cut a strip of %1 to fill the sashings.")},
     Worded{"sew-frame-sides",
            QT_TRANSLATE_NOOP("Words", "Sew the frame to the left and the right, and lay batting in.")},
     Worded{"sew-frame-ends",
@@ -97,6 +99,7 @@ constexpr std::array titles{
     Worded{"sew-binding", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, binding")},
     Worded{"cut-frame", QT_TRANSLATE_NOOP("Words", "Frame strip %1 of %2")},
     Worded{"cut-filler", QT_TRANSLATE_NOOP("Words", "Batting strip %1 of %2")},
+    Worded{"cut-sashing-filler", QT_TRANSLATE_NOOP("Words", "Batting strip %1 of %2")},
     Worded{"sew-frame-sides", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, frame left and right")},
     Worded{"sew-frame-ends", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, frame top and bottom")},
     Worded{"square-frame", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, squaring with its frame")},
@@ -107,7 +110,7 @@ constexpr std::array actions{
     Worded{"cut", QT_TRANSLATE_NOOP("Words", "Cut, blade closed")},
     Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Straight, blade closed")},
     Worded{"join-long", QT_TRANSLATE_NOOP("Words", "Sewn and pressed")},
-    Worded{"layer", QT_TRANSLATE_NOOP("Words", "Layered")},
+    Worded{"layer", QT_TRANSLATE_NOOP("Words", "Strip layered")},
     Worded{"mark-strip", QT_TRANSLATE_NOOP("Words", "Marked")},
     Worded{"stitch", QT_TRANSLATE_NOOP("Words", "Stitched")},
     Worded{"measure-test", QT_TRANSLATE_NOOP("Words", "Measured")},
@@ -172,6 +175,10 @@ QString doesText(const Step &step, const Project &project)
 QString titleText(const Step &step, std::int64_t repetition)
 {
     QString words = wordsOrCode(titles, wordedName(step));
+    if (step.count == 1) { // "1 of 1" says nothing
+        static const QRegularExpression counted(QStringLiteral(" ?%1[^%]*%2"));
+        words.remove(counted);
+    }
     words.replace(QStringLiteral("%1"), QString::number(repetition));
     words.replace(QStringLiteral("%2"), QString::number(step.count));
     return words;

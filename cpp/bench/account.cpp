@@ -109,6 +109,8 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
         usable = plan.strip.usable;
     switch (step.does) {
     case Does::CutStrip:
+    case Does::CutFiller:
+    case Does::CutSashingFiller:
         if (outOfBands(step))
             return {};
         // On a wide roll they lie side by side.
@@ -116,7 +118,6 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
     case Does::CutBand:
     case Does::CutBinding:
     case Does::CutFrame:
-    case Does::CutFiller:
         return step.size->across * pieces;
     case Does::CutBias:
     case Does::CutBacking: {

@@ -46,6 +46,10 @@ bool bandsAreWider(const Bench &bench, const std::string &cloth, const std::stri
 /// A hoop strip comes out of these bands, where there are any; on a wide roll two or more lie side by side.
 void stripsOutOf(const Bench &bench, Step &cut, const std::vector<Piece> &bands);
 
+/// Batting strips for a frame or for wide sashings, each as long as the batting is reckoned.
+void cutFiller(Bench &bench, Does does, std::int64_t strips, Length width, const char *figure,
+               const char *makes);
+
 /// The centre line and a tick at every place of a layered strip; with harvest also the gaps between them.
 Step &markStrip(Bench &bench, std::int64_t count, const char *takes, const char *places);
 

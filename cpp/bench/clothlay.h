@@ -26,8 +26,11 @@ struct Wanted {
 /// Width between the selvages: measured, else as listed, else the strips'.
 [[nodiscard]] Length usableOf(const Project &project, const Plan &plan, const std::string &cloth);
 
-/// Hoop strips are cut to their own length, not right across: two or more lie side by side on a wide roll, or
-/// they are cut from packages, whose sides have other lengths.
+/// Strips of batting that fill a frame or wide sashings.
+[[nodiscard]] bool isFiller(const Step &step);
+
+/// Hoop strips are cut to their own length, not right across, and fillers with them: two or more lie side by
+/// side on a wide roll, or they are cut from packages, whose sides have other lengths.
 [[nodiscard]] bool stripsLieSideBySide(const Project &project, const Plan &plan, const std::string &cloth);
 
 /// What is still to be cut of a cloth, in the order of the steps. The trial's bands are pieces of their own:

@@ -25,6 +25,7 @@ std::optional<From> fromOf(const Step &step)
     case Does::CutBinding:
     case Does::CutFrame:
     case Does::CutFiller:
+    case Does::CutSashingFiller:
         return From::Cloth;
     case Does::CutBand:
         return step.trial ? std::optional(From::Cloth) : std::nullopt;
@@ -69,6 +70,11 @@ Length usableOf(const Project &project, const Plan &plan, const std::string &clo
     return listed && listed->usable ? *listed->usable : plan.strip.usable;
 }
 
+bool isFiller(const Step &step)
+{
+    return step.does == Does::CutFiller || step.does == Does::CutSashingFiller;
+}
+
 bool stripsLieSideBySide(const Project &project, const Plan &plan, const std::string &cloth)
 {
     const Length strip = plan.strip.usable;
@@ -98,7 +104,7 @@ std::vector<Wanted> wantedOf(const Project &project, const Plan &plan, const std
                     false,
                     {},
                     false};
-        if (step.does == Does::CutStrip && stripsLieSideBySide(project, plan, cloth)) {
+        if ((step.does == Does::CutStrip || isFiller(step)) && stripsLieSideBySide(project, plan, cloth)) {
             want.from = From::Row;
             want.ownStrip = true;
         }

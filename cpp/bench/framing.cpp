@@ -31,6 +31,21 @@ Step &sew(Bench &bench, std::int64_t number, std::vector<Piece> takes, const cha
 
 } // namespace
 
+void cutFiller(Bench &bench, Does does, std::int64_t strips, Length width, const char *figure,
+               const char *makes)
+{
+    if (strips <= 0)
+        return;
+    const std::string cloth = clothId(bench.project, ClothRole::Batting);
+    const std::vector<Piece> bands = bandsFrom(bench, cloth, nameOf(does));
+    Step &cut = cutAcross(bench, does, cloth, strips, {bench.plan.basis.usableBatting, width}, Length());
+    stripsOutOf(bench, cut, bands);
+    if (bandsAreWider(bench, cloth, nameOf(does)))
+        cut.check = "band-is-wider";
+    cut.figure = figure;
+    cut.makes = {{makes, 1}};
+}
+
 std::vector<Piece> addFrame(Bench &bench)
 {
     const Project &project = bench.project;
@@ -40,8 +55,8 @@ std::vector<Piece> addFrame(Bench &bench)
               {basis.usableSashFront, frame.cut}, "frame.cut", "frame-strip/front");
     cutStrips(bench, Does::CutFrame, bandCloth(project, ClothRole::SashingBack), frame.backStrips,
               {basis.usableSashBack, frame.cut}, "frame.cut", "frame-strip/back");
-    cutStrips(bench, Does::CutFiller, clothId(project, ClothRole::Batting), frame.fillerStrips,
-              {basis.usableBatting, frame.filler}, "frame.filler", "frame-filler");
+    cutFiller(bench, Does::CutFiller, frame.fillerStrips * project.kits, frame.filler, "frame.filler",
+              "frame-filler");
     std::vector<Piece> takes{{"squared-piece", 1}, {"frame-strip/front", frame.frontStrips}};
     if (frame.backStrips > 0)
         takes.push_back({"frame-strip/back", frame.backStrips});

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "bench/build.h"
 
-#include "plan/parts.h"
-
 namespace matside {
 
 namespace {
@@ -23,6 +21,8 @@ void joinBlocks(Bench &bench)
     const auto join = [&](Does does, std::int64_t count, const char *piece, const char *makes) {
         Step &step = add(bench, Station::Join, does, count);
         step.takes = bothFaces(bench, piece);
+        if (sashing.filler) // cut off the strips to the sashing's length
+            step.takes.push_back({"sashing-filler", 0});
         step.makes = {{makes, 1}};
         step.seam = bench.plan.basis.nextSeam; // as planned, or as the test join corrected it (F9)
         if (bench.plan.fold && !bench.plan.fold->doubled)

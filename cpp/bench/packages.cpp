@@ -17,11 +17,63 @@ std::int64_t wasteOf(const BattingChoice &choice, Length along, Length across, s
         return static_cast<long double>(a.count()) * static_cast<long double>(b.count());
     };
     const long double all = area(along, across) * static_cast<long double>(pieces);
-    const long double used =
+    long double used =
         area(choice.strip.along, choice.strip.across) * static_cast<long double>(choice.strips);
+    for (const FillerStrips &filler : choice.fillers)
+        used += area(filler.strip.along, filler.strip.across) * static_cast<long double>(filler.count);
     if (all <= 0 || used >= all)
         return 0;
     return static_cast<std::int64_t>((1 - used / all) * 1000 + 0.5L);
+}
+
+/// Packages with the same height left below what was laid into them.
+struct Rest {
+    Length height;
+    std::int64_t packages = 0;
+};
+
+/// Lays rows of one width into what is left, package by package; gives back the rows that found no place.
+std::int64_t layRows(std::vector<Rest> &rests, Length width, std::int64_t rows)
+{
+    std::vector<Rest> after;
+    const auto keep = [&](Length height, std::int64_t packages) {
+        if (packages > 0)
+            after.push_back({height, packages});
+    };
+    for (const Rest &rest : rests) {
+        const std::int64_t each = std::max<std::int64_t>(rest.height.floorDiv(width), 0);
+        const std::int64_t full = each > 0 ? std::min(rest.packages, rows / each) : 0;
+        const std::int64_t part = each > 0 && full < rest.packages ? std::min(each, rows - full * each) : 0;
+        keep(rest.height - width * each, full);
+        keep(rest.height - width * part, part > 0 ? 1 : 0);
+        keep(rest.height, rest.packages - full - (part > 0 ? 1 : 0));
+        rows -= full * each + part;
+    }
+    rests = std::move(after);
+    return rows;
+}
+
+/// Packages of this height and breadth that hold the hoop strips, and beneath them the fillers.
+std::int64_t packagesFor(const BattingChoice &choice, Length along, Length across)
+{
+    const std::int64_t beside = across.floorDiv(choice.strip.along);
+    const std::int64_t below = along.floorDiv(choice.strip.across);
+    std::int64_t rows = (choice.strips + beside - 1) / beside;
+    std::int64_t count = (rows + below - 1) / below;
+    std::vector<Rest> rests{{along, count}};
+    (void)layRows(rests, choice.strip.across, rows);
+    for (const FillerStrips &filler : choice.fillers) {
+        const std::int64_t abreast = across.floorDiv(filler.strip.along);
+        const std::int64_t each = along.floorDiv(filler.strip.across);
+        if (abreast <= 0 || each <= 0)
+            continue; // longer than any package is broad: from the roll
+        rows = layRows(rests, filler.strip.across, (filler.count + abreast - 1) / abreast);
+        const std::int64_t more = (rows + each - 1) / each;
+        rests.push_back({along, more});
+        (void)layRows(rests, filler.strip.across, rows);
+        count += more;
+    }
+    return count;
 }
 
 PackageBuy boughtAs(const BattingChoice &choice, const Package &package, System system)
@@ -36,7 +88,8 @@ PackageBuy boughtAs(const BattingChoice &choice, const Package &package, System 
     buy.each = std::max(straight, turned);
     if (buy.each <= 0)
         return buy;
-    buy.count = (choice.strips + buy.each - 1) / buy.each;
+    buy.count = buy.turned ? packagesFor(choice, package.width - square, package.length)
+                           : packagesFor(choice, package.length - square, package.width);
     buy.waste = wasteOf(choice, package.length, package.width, buy.count);
     if (package.price) // a yard's price for a yard is the price itself
         if (const auto one = costOf(*package.price,
@@ -69,6 +122,9 @@ std::optional<BattingChoice> battingChoice(const Project &project, const Plan &p
         }
     if (choice.strips <= 0)
         return std::nullopt;
+    for (const Step &step : steps)
+        if (step.cloth == batting->id && isFiller(step) && step.size && step.done < step.count)
+            choice.fillers.push_back({step.count - step.done, *step.size});
     Project all = withoutPackages(project, batting->id);
     for (Cloth &cloth : all.cloths)
         if (cloth.id == batting->id)

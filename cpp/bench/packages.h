@@ -5,22 +5,29 @@
 
 namespace matside {
 
-/// Batting for the hoop strips bought ready cut (F17), in packages of one size.
+/// Batting bought ready cut (F17), in packages of one size.
 struct PackageBuy {
     Package package;
     bool turned = false;               ///< strips lie along its length, else along its width
-    std::int64_t each = 0;             ///< strips one package yields; 0: too small for any
-    std::int64_t count = 0;            ///< packages; no way of cutting unturned strips needs fewer
+    std::int64_t each = 0;             ///< hoop strips one package yields; 0: too small for any
+    std::int64_t count = 0;            ///< packages; for hoop strips alone no way of cutting needs fewer
     std::int64_t waste = 0;            ///< share that is in no strip, per mille
     std::optional<std::int64_t> cents; ///< of them all, in hundredths of her currency
+};
+
+/// Narrow strips that fill a frame or wide sashings.
+struct FillerStrips {
+    std::int64_t count = 0;
+    Pair strip; ///< each: length, width
 };
 
 /// The batting by the package and from the roll, for the strips still to be cut.
 struct BattingChoice {
     std::string cloth;
-    std::int64_t strips = 0; ///< with the trial's
-    Pair strip;              ///< each: length, width
-    Length roll;             ///< from the roll, up to how it is sold
+    std::int64_t strips = 0;           ///< hoop strips, with the trial's
+    Pair strip;                        ///< each: length, width
+    std::vector<FillerStrips> fillers; ///< cut from what the hoop strips leave, then from more
+    Length roll;                       ///< from the roll, up to how it is sold
     Length rollUsable;
     bool rollProved = false;
     std::int64_t rollWaste = 0; ///< per mille, counted as for the packages

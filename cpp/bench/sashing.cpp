@@ -22,13 +22,19 @@ struct Face {
     const char *figure;
 };
 
-/// Short sashings of one face; in a class each kit has one more, to practise the join with (F28).
-std::int64_t shortsOf(const Bench &bench)
+/// Short joins of one kit; in a class it has one more, to practise with (F28).
+std::int64_t shortJoins(const Bench &bench)
 {
     const SashingPlan &sashing = bench.plan.sashing;
     const std::int64_t practice =
         bench.project.lesson && sashing.shorts + sashing.longs > 0 ? practiceSashings : 0;
-    return (sashing.shorts + practice) * bench.project.kits - bench.plan.strip.harvestedPairs;
+    return sashing.shorts + practice;
+}
+
+/// Short sashings of one face.
+std::int64_t shortsOf(const Bench &bench)
+{
+    return shortJoins(bench) * bench.project.kits - bench.plan.strip.harvestedPairs;
 }
 
 std::vector<Lot> lotsOf(const Bench &bench, const Face &face, std::int64_t shorts)
@@ -131,6 +137,22 @@ void cutFace(Bench &bench, const Face &face)
     cutLongs(bench, face);
 }
 
+/// Strips of filler (F7), so many for each kit: a piece for each short and each long, cut as long as its
+/// sashing. A long that is longer than the batting is wide is butted from whole strips and a rest, never
+/// sewn.
+std::int64_t fillerStrips(const Bench &bench)
+{
+    const SashingPlan &sashing = bench.plan.sashing;
+    const Length usable = bench.plan.basis.usableBatting;
+    const Length each = sashing.longLength + sashing.longSpare;
+    if (usable <= Length())
+        return 0;
+    const std::int64_t whole = each > usable ? each.floorDiv(usable) : 0;
+    const std::vector<Lot> pieces{{sashing.shortLength + sashing.shortSpare, shortJoins(bench)},
+                                  {each - usable * whole, sashing.longs}};
+    return (whole * sashing.longs + bandsFor(pieces, usable)) * bench.project.kits;
+}
+
 } // namespace
 
 void addSashings(Bench &bench)
@@ -143,6 +165,9 @@ void addSashings(Bench &bench)
         cutFace(bench, {"back", bandCloth(bench.project, ClothRole::SashingBack),
                         clothId(bench.project, ClothRole::Back), *sashing.cutBack,
                         bench.plan.basis.usableSashBack, sashing.back, "sashing.cutBack"});
+    if (sashing.filler)
+        cutFiller(bench, Does::CutSashingFiller, fillerStrips(bench), *sashing.filler, "sashing.filler",
+                  "sashing-filler");
 }
 
 } // namespace matside

@@ -43,10 +43,11 @@ enum class Does {
     SquarePiece,
     SewBinding,
     LastLook,
-    CutBias,   ///< square of cloth for continuous bias
-    CutFrame,  ///< strip of a framed edge, both faces
-    CutFiller, ///< batting laid into the frame
-    SewFrame   ///< left and right, then top and bottom
+    CutBias,         ///< square of cloth for continuous bias
+    CutFrame,        ///< strip of a framed edge, both faces
+    CutFiller,       ///< batting laid into the frame
+    SewFrame,        ///< left and right, then top and bottom
+    CutSashingFiller ///< batting laid into sashings wider than two allowances
 };
 [[nodiscard]] std::string nameOf(Does does);
 [[nodiscard]] std::string nameOf(Station station);

@@ -87,6 +87,11 @@ void joinStates(States &states)
 {
     const Station join = Station::Join;
     states.add("join-first", join, until(Does::JoinShort));
+    states.add("join-filled", join, [](const Project &p) { // wider than two allowances
+        Project project = p;
+        project.sashing.finished = project.seam * 3;
+        return upTo(project, Does::JoinShort);
+    });
     states.add("join-overlap", join, joined(-2), states.side("join-page", "test"));
     states.add("join-gapes", join, joined(3), states.side("join-page", "test"));
     states.add(

@@ -39,6 +39,7 @@ void hoopStates(States &states)
 {
     const Station hoop = Station::Hoop;
     states.add("hoop-layer", hoop, until(Does::Layer));
+    states.add("hoop-waits", hoop, until(Does::CutStrip, 1)); // layered no sooner than it is cut
     states.add("hoop-mark", hoop, until(Does::MarkStrip));
     states.add("hoop-first", hoop, until(Does::StitchBlock));
     states.add("hoop-next", hoop, until(Does::StitchBlock, 1));

@@ -36,9 +36,6 @@ namespace matside {
 /// Least a block's allowance may be pared to (F7).
 [[nodiscard]] Length leastAllowance(Length seam, const Measures &m);
 
-/// True when the piece is bagged out: no binding, seam on the outline (F11).
-[[nodiscard]] bool isBagged(const Project &project);
-
 /// Everything but problems and cautions.
 [[nodiscard]] Plan planFigures(const Project &project);
 

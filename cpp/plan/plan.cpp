@@ -7,13 +7,6 @@
 
 namespace matside {
 
-bool isBagged(const Project &project)
-{
-    if (project.edge.kind == EdgeKind::Bagged)
-        return true;
-    return project.build == Build::CleanBack && project.cleanBack == CleanBack::Bagged;
-}
-
 BlockPlan planBlock(const Project &project, const Basis &basis)
 {
     BlockPlan block;

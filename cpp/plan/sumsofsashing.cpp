@@ -132,6 +132,10 @@ bool hasBack(const Plan &plan)
 {
     return plan.sashing.cutBack.has_value();
 }
+bool isFilled(const Plan &plan)
+{
+    return plan.sashing.filler.has_value();
+}
 bool hasFold(const Plan &plan)
 {
     return plan.fold.has_value();
@@ -146,12 +150,19 @@ std::size_t marks(const Plan &plan)
 }
 
 constexpr std::array sums{
-    Sum{"sashing.finished", finished},         Sum{"sashing.cutFront", cutFront},
-    Sum{"sashing.cutBack", cutBack, hasBack},  Sum{"sashing.allowanceGap", allowanceGap},
-    Sum{"sashing.expected", expected},         Sum{"sashing.shorts.count", shortCount},
-    Sum{"sashing.shorts.length", shortLength}, Sum{"sashing.longs.count", longCount},
-    Sum{"sashing.longs.length", longLength},   Sum{"sashing.marks", mark, nullptr, marks},
-    Sum{"fold.under", under, isTurnedUnder},   Sum{"fold.catchShown", catchShown, hasFold},
+    Sum{"sashing.finished", finished},
+    Sum{"sashing.cutFront", cutFront},
+    Sum{"sashing.cutBack", cutBack, hasBack},
+    Sum{"sashing.allowanceGap", allowanceGap},
+    Sum{"sashing.filler", allowanceGap, isFilled},
+    Sum{"sashing.expected", expected},
+    Sum{"sashing.shorts.count", shortCount},
+    Sum{"sashing.shorts.length", shortLength},
+    Sum{"sashing.longs.count", longCount},
+    Sum{"sashing.longs.length", longLength},
+    Sum{"sashing.marks", mark, nullptr, marks},
+    Sum{"fold.under", under, isTurnedUnder},
+    Sum{"fold.catchShown", catchShown, hasFold},
 };
 
 } // namespace

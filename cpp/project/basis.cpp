@@ -117,10 +117,15 @@ void takeCorner(const Project &project, Basis &basis)
 
 } // namespace
 
+bool isBagged(const Project &project)
+{
+    return project.edge.kind == EdgeKind::Bagged ||
+           (project.build == Build::CleanBack && project.cleanBack == CleanBack::Bagged);
+}
+
 bool isFramed(const Project &project)
 {
-    const bool bagged = project.build == Build::CleanBack && project.cleanBack == CleanBack::Bagged;
-    return project.edge.kind == EdgeKind::Framed && !bagged;
+    return project.edge.kind == EdgeKind::Framed && !isBagged(project);
 }
 
 std::optional<Length> measuredUsable(const Project &project, std::string_view cloth)
@@ -158,6 +163,9 @@ Basis basisOf(const Project &project)
     basis.usableSashFront = bandUsable(project, ClothRole::SashingFront, basis.usable);
     basis.usableSashBack = bandUsable(project, ClothRole::SashingBack, basis.usable);
     basis.usableBatting = bandUsable(project, ClothRole::Batting, basis.usable);
+    // Out of packages its strips are no longer than the hoop's, so that they lie beside those.
+    if (const Cloth *batting = clothFor(project, ClothRole::Batting); batting && !batting->packages.empty())
+        basis.usableBatting = min(basis.usableBatting, basis.usable);
     basis.usableBinding = bandUsable(project, ClothRole::Binding, basis.usable);
     basis.drawAlong = project.drawUp.along;
     basis.drawAcross = project.drawUp.across;

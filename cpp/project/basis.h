@@ -36,6 +36,9 @@ struct Basis {
 
 [[nodiscard]] Basis basisOf(const Project &project);
 
+/// The piece is bagged out: no binding, seam on the outline (F11).
+[[nodiscard]] bool isBagged(const Project &project);
+
 /// The edge has a frame of sashing all round; a bagged piece has none (F14).
 [[nodiscard]] bool isFramed(const Project &project);
 

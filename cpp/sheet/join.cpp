@@ -241,6 +241,8 @@ void joinPart(Paper &paper, const Job &job)
     paper.head(tell(QT_TRANSLATE_NOOP("Sheet", "Join: both faces")));
     maps(paper, job);
     paper.say(stripsPressed(job.plan), types::body);
+    if (const QString filled = sashingsFilled(job.plan, job.project.marks()); !filled.isEmpty())
+        paper.say(filled, types::body);
     paper.say(crossingsThinned(job.project, job.plan), types::body, 4);
     matchMarks(paper, job);
     longPieces(paper, job, job.plan.sashing.front, tell(QT_TRANSLATE_NOOP("Sheet", "front")));

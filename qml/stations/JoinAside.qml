@@ -79,6 +79,13 @@ Flickable {
         }
         SideRow {
             width: parent.width
+            visible: JoinModel.fillSays.length > 0
+            height: visible ? implicitHeight : 0
+            opens: false
+            text: JoinModel.fillSays
+        }
+        SideRow {
+            width: parent.width
             visible: JoinModel.bulkSays.length > 0
             height: visible ? implicitHeight : 0
             opens: false

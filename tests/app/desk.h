@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/stepmodel.h"
+#include "bench/record.h"
 #include "project/codec.h"
 
 #include <QTemporaryDir>
@@ -28,6 +29,19 @@ inline Project topper()
     return project;
 }
 
+/// What the steps at Hoop, Trim or Join take is made: whatever is done at the stations before counts as done,
+/// but for the blocks, which each test makes as it needs them.
+inline Project readyFor(Station station, Project project)
+{
+    const Plan planned = plan(project);
+    if (!planned.problems.empty() || station == Station::Edge)
+        return project;
+    for (const Step &step : steps(project, planned))
+        if (step.station < station && !goesBlockByBlock(step) && step.done < step.count)
+            countUp(project, step, step.count - step.done, 0);
+    return project;
+}
+
 /// A store, and the models every station stands on. Without a folder it has one of its own.
 struct Open {
     explicit Open(const QString &folder = {})
@@ -38,7 +52,8 @@ struct Open {
     /// Puts a new project into the store and opens it at a station.
     void lay(const Project &project, Station station)
     {
-        session.openProject(store->create(QString::fromStdString(writeProject(project))).value());
+        const Project ready = readyFor(station, project);
+        session.openProject(store->create(QString::fromStdString(writeProject(ready))).value());
         session.setStation(static_cast<int>(station));
     }
     /// What lies in the store, read anew.

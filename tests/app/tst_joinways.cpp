@@ -75,7 +75,7 @@ void JoinWaysTest::aWideSashingIsFilledOrLeftMore()
     QVERIFY(kinds(desk.join).contains(QStringLiteral("filler!")));
     QVERIFY(desk.join.section().filled);
     const QString filled = detail(desk.join, QStringLiteral("filler"));
-    QVERIFY2(filled.contains(QStringLiteral("6 of them {8 in}")), qPrintable(filled));
+    QVERIFY2(filled.contains(QStringLiteral("6 of them {8 1/2 in}")), qPrintable(filled));
     QVERIFY(detail(desk.join, QStringLiteral("allowance")).contains(QStringLiteral("{8 1/2 in}")));
     QVERIFY(take(desk.join, "allowance"));
     QCOMPARE(desk.kept().sashing.allowance, std::optional(Length::inches(0, 3, 4)));

@@ -79,6 +79,10 @@ private slots:
         QVERIFY2(early.steps.waiting().contains(QStringLiteral("1")), qPrintable(early.steps.waiting()));
         project.made.blocks = topper().made.blocks;
         project.made.blocks.resize(static_cast<std::size_t>(full));
+        Desk unpressed(project, Station::Trim);
+        QVERIFY2(unpressed.steps.waiting().contains(QStringLiteral("Hoop")),
+                 qPrintable(unpressed.steps.waiting()));
+        project.made.cut.push_back({"", "press-block", full, 0, {}});
         Desk whole(project, Station::Trim);
         QVERIFY2(whole.steps.canGoNext(), qPrintable(whole.steps.waiting()));
     }

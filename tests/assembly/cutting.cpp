@@ -49,6 +49,8 @@ void Cutting::fromCloth(const Json &step, std::int64_t count)
     m_shelf.put(makes(step), count, piece);
     if (step.at("does") == "cut-band")
         m_bands[makes(step)] = {static_cast<std::size_t>(count), piece, {}};
+    if (step.at("does") == "cut-sashing-filler") // each kit is filled from strips of its own
+        m_bands[makes(step)] = {static_cast<std::size_t>(count / m_room.kits), piece, {}};
 }
 
 void Cutting::crossCut(const Json &step, std::int64_t count)
@@ -70,6 +72,29 @@ void Cutting::patch(const Json &step, std::int64_t count)
     must(m_shelf.has("straight/" + cloth), cloth + " was not straightened");
     onlyOnce(step);
     m_shelf.put(makes(step), count, sizeOf(step));
+}
+
+void Cutting::fill(const Json &step, std::int64_t count)
+{
+    const std::string sashing = step.at("takes").at(0).at("piece").get<std::string>();
+    must(m_shelf.has(sashing), idOf(step) + " lacks " + sashing);
+    const Rectangle strip = m_shelf.held().at(sashing).front();
+    const Length seam = lengthOf(step.at("seam"));
+    const Length gap = strip.across - seam * 2 - m_room.allowance.value_or(seam) * 2;
+    const bool filled = std::any_of(step.at("takes").begin(), step.at("takes").end(),
+                                    [](const Json &taken) { return taken.at("piece") == "sashing-filler"; });
+    must(filled == (gap > Length::inches(0, 1, 8)), idOf(step) + ": filled, or not, against its gap");
+    if (!filled)
+        return;
+    const auto strips = m_bands.find("sashing-filler");
+    must(strips != m_bands.end(), idOf(step) + ": no batting to lay in");
+    must(near(strips->second.each.across, gap), idOf(step) + ": the batting does not fill the gap");
+    for (std::int64_t i = 0; i < count / m_room.kits; ++i) {
+        Length left = strip.along;
+        for (; left > strips->second.each.along; left -= strips->second.each.along)
+            strips->second.cut.push_back(strips->second.each.along);
+        strips->second.cut.push_back(left);
+    }
 }
 
 void Cutting::bandsWereEnough() const

@@ -16,6 +16,8 @@ public:
     /// A sashing, or a piece of one, from the bands it names.
     void crossCut(const Json &step, std::int64_t count);
     void patch(const Json &step, std::int64_t count);
+    /// Batting laid into a wide sashing: as wide as the gap, a piece as long as each sashing of the join.
+    void fill(const Json &step, std::int64_t count);
     /// The bands hold every piece cut from them, and one band fewer would not.
     void bandsWereEnough() const;
 

@@ -73,8 +73,12 @@ Json projectNamed(const QByteArray &name)
     }
     if (name == "back strip doubled")
         project["fold"] = {{"doubled", true}};
-    if (name == "wide sashing, filled")
+    if (name.startsWith("wide sashing, filled"))
         project["sashing"] = {{"finished", "1 1/2 in"}};
+    if (name == "wide sashing, filled, four kits")
+        project["kits"] = 4;
+    if (name == "wide sashing, filled, longer than its cloth")
+        project["blocks"]["columns"] = 7;
     if (name == "wide sashing, larger allowances")
         project["sashing"] = {{"finished", "1 1/2 in"}, {"allowance", "3/4 in"}};
     if (name == "narrow sashing, pared, doubled") {
@@ -211,6 +215,8 @@ private:
                                  "rounded corners, five kits",
                                  "back strip doubled",
                                  "wide sashing, filled",
+                                 "wide sashing, filled, four kits",
+                                 "wide sashing, filled, longer than its cloth",
                                  "wide sashing, larger allowances",
                                  "narrow sashing, pared, doubled",
                                  "a circle",

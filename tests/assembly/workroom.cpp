@@ -56,7 +56,8 @@ private:
         if (does == "straighten")
             m_cutting.straighten(step);
         else if (does == "cut-strip" || does == "cut-band" || does == "cut-binding" ||
-                 does == "cut-backing" || does == "cut-bias" || does == "cut-frame" || does == "cut-filler")
+                 does == "cut-backing" || does == "cut-bias" || does == "cut-frame" || does == "cut-filler" ||
+                 does == "cut-sashing-filler")
             m_cutting.fromCloth(step, count);
         else if (does == "cut-short" || does == "cut-long" || does == "cut-long-piece")
             m_cutting.crossCut(step, count);
@@ -88,7 +89,7 @@ private:
         if (does == "join-long")
             m_sewing.joinLong(step, count);
         else if (does == "join-short" || does == "join-long-row")
-            m_sewing.join(step, count);
+            filledAndJoined(step, count);
         else if (does == "join-row")
             m_sewing.row(step, count);
         else if (does == "square-piece" || does == "lay-backing" || does == "bag-out")
@@ -100,6 +101,12 @@ private:
         else
             return false;
         return true;
+    }
+
+    void filledAndJoined(const Json &step, std::int64_t count)
+    {
+        m_cutting.fill(step, count);
+        m_sewing.join(step, count);
     }
 
     /// Pressed, looked at, measured: the piece is the same afterwards.
@@ -115,7 +122,7 @@ private:
         for (const auto &[name, held] : m_shelf.held()) {
             const bool stays = name.starts_with("straight/") || name.starts_with("band/") ||
                                name.starts_with("trial-band/") || name.starts_with("gap/") ||
-                               name == "trial-place" || name == "finished-piece";
+                               name == "trial-place" || name == "sashing-filler" || name == "finished-piece";
             std::int64_t most = 0;
             if (name == "block")
                 most = m_room.spare * m_room.kits;

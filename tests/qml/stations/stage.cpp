@@ -2,6 +2,7 @@
 #include "stage.h"
 
 #include "app/figures.h"
+#include "bench/record.h"
 #include "project/codec.h"
 #include "share/unpacking.h"
 
@@ -47,6 +48,16 @@ void stitchAll(Project &project)
     }
 }
 
+/// What the steps of a station take is there: the steps of the stations before are done. Blocks are counted
+/// as far as they go through the hoop's hands.
+void makeReadyFor(Project &project, Station station)
+{
+    for (const Step &step : steps(project, plan(project)))
+        if (step.station < station && step.does != Does::StitchBlock && step.done < step.count &&
+            (!goesBlockByBlock(step) || station == Station::Trim))
+            countUp(project, step, step.count - step.done, 0);
+}
+
 } // namespace
 
 bool Stage::begin(int station, bool trial)
@@ -63,12 +74,20 @@ bool Stage::begin(int station, bool trial)
     // A strip comes apart only when its blocks are stitched.
     if (station == static_cast<int>(Station::Trim))
         stitchAll(project);
+    makeReadyFor(project, static_cast<Station>(station));
     const auto id = m_room->workspace().store().create(QString::fromStdString(writeProject(project)));
     if (!id)
         return false;
     m_room->session().openProject(id.value());
     m_room->session().setStation(station);
     return m_room->session().view() == QStringLiteral("station");
+}
+
+bool Stage::bindingUncut()
+{
+    Project project = m_room->workspace().project();
+    std::erase_if(project.made.cut, [](const MadeCut &cut) { return cut.does == "cut-binding"; });
+    return m_room->workspace().commit("edit", project);
 }
 
 namespace {

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+//
+// No count runs ahead of what it takes. Random pieces are made from the first cut to the last look, whatever
+// is free being done next; a ledger kept apart says what lies on the table.
+#include "bench/lacking.h"
+#include "bench/record.h"
+#include "bench/relay.h"
+#include "benchhelp.h"
+
+#include <map>
+
+using namespace matside;
+using namespace benchhelp;
+
+namespace {
+
+using Ledger = std::map<std::string, std::int64_t>;
+
+/// Takes what a step takes once from the table and lays down what it makes; what was missing, or nothing.
+std::string doOnce(Ledger &table, const Step &step)
+{
+    for (const Piece &piece : step.takes) {
+        std::int64_t &lies = table[piece.name];
+        if (lies < piece.count)
+            return step.id + " lacks " + piece.name;
+        lies -= piece.count;
+    }
+    for (const Piece &piece : step.makes)
+        table[piece.name] += piece.count;
+    return {};
+}
+
+Project smallPiece(planhelp::Chance &chance)
+{
+    for (int i = 0; i < 200; ++i) {
+        Project project = chance.project(chance.coin() ? System::Inch : System::Metric);
+        project.blocks.columns = chance.between(1, 4);
+        project.blocks.rows = chance.between(1, 3);
+        project.kits = chance.between(1, 2);
+        project.lesson.reset();
+        project.made.trialPutOff = chance.coin();
+        if (chance.coin())
+            project.sashing.finished = project.seam * 2 + in(0, 1, 2);
+        if (plan(project).problems.empty())
+            return project;
+    }
+    return nineBlocks();
+}
+
+std::optional<Lacking> lacking(const Project &project, const Plan &p, const std::vector<Step> &all,
+                               std::size_t index)
+{
+    return lackingFor(project, p, all, all[index]);
+}
+
+} // namespace
+
+class LackingTest : public QObject {
+    Q_OBJECT
+private slots:
+    void asManyAreLayeredAsAreCut();
+    void fillerIsCutBeforeTheFirstJoin();
+    void noPlaceNoPiece();
+    void noCountRunsAhead();
+};
+
+void LackingTest::asManyAreLayeredAsAreCut()
+{
+    Project project = nineBlocks();
+    project.made.trialPutOff = true;
+    const auto layer = [&] {
+        const Plan p = plan(project);
+        const std::vector<Step> all = steps(project, p);
+        const auto at = static_cast<std::size_t>(placeOf(all, "layer"));
+        const auto found = lacking(project, p, all, at);
+        return found ? all[found->maker].id + ' ' + std::to_string(found->more) : std::string();
+    };
+    QCOMPARE(layer(), std::string("cut-strip/front 1"));
+    project.made.cut = {{"front", "cut-strip", 2, 0, {}}, {"back", "cut-strip", 1, 0, {}}};
+    QCOMPARE(layer(), std::string("cut-strip/batting 1"));
+    project.made.cut.push_back({"batting", "cut-strip", 1, 0, {}});
+    QCOMPARE(layer(), std::string());
+    project.made.cut.push_back({"", "layer", 1, 0, {}});
+    QCOMPARE(layer(), std::string("cut-strip/back 1"));
+    // A strip that was spoiled is not there.
+    project.made.cut[1] = {"back", "cut-strip", 2, 1, {}};
+    QCOMPARE(layer(), std::string("cut-strip/back 1"));
+}
+
+void LackingTest::fillerIsCutBeforeTheFirstJoin()
+{
+    Project project = nineBlocks();
+    project.sashing.finished = in(1, 1, 2);
+    project.made.trialPutOff = true;
+    project.made.cut = {{"front", "cut-short", 6, 0, {}},
+                        {"back", "cut-short", 6, 0, {}},
+                        {"batting", "cut-sashing-filler", 1, 0, {}}};
+    const Plan p = plan(project);
+    const std::vector<Step> all = steps(project, p);
+    const auto found = lacking(project, p, all, static_cast<std::size_t>(placeOf(all, "join-short")));
+    QVERIFY(found);
+    QCOMPARE(all[found->maker].id, std::string("cut-sashing-filler/batting"));
+    QCOMPARE(found->more, 2);
+}
+
+void LackingTest::noPlaceNoPiece()
+{
+    // Four shorts of 7 1/2 in and a spare inch or more lie on a band of 40 1/2: the band holds five.
+    Project project = nineBlocksOfCloth();
+    const auto does = [&](const char *id) {
+        const Plan p = plan(project);
+        const std::vector<Step> all = steps(project, p);
+        const Step step = all[static_cast<std::size_t>(placeOf(all, id))];
+        if (lackingFor(project, p, all, step))
+            return false;
+        project = afterChange(project, withDone(project, p, step));
+        return true;
+    };
+    QVERIFY(!does("cut-short/ground"));
+    QVERIFY(does("straighten/ground"));
+    const auto band = [&] {
+        for (const Step &step : stepsOf(project))
+            if (step.does == Does::CutBand && step.cloth == "ground" && step.done < step.count)
+                return step.id;
+        return std::string();
+    };
+    QVERIFY(does(band().c_str()));
+    int cut = 0;
+    while (cut < 20 && does("cut-short/ground"))
+        ++cut;
+    QVERIFY2(cut >= 1 && cut <= 5, qPrintable(QString::number(cut)));
+}
+
+void LackingTest::noCountRunsAhead()
+{
+    planhelp::Chance chance(planhelp::seed(65));
+    int waited = 0;
+    for (int piece = 0; piece < planhelp::count(10); ++piece) {
+        Project project = smallPiece(chance);
+        Ledger table;
+        for (int turn = 0;; ++turn) {
+            QVERIFY(turn < 5000);
+            const Plan p = plan(project);
+            const std::vector<Step> all = steps(project, p);
+            std::vector<std::size_t> free;
+            bool open = false;
+            for (std::size_t i = 0; i < all.size(); ++i) {
+                if (all[i].done >= all[i].count)
+                    continue;
+                open = true;
+                const auto found = lacking(project, p, all, i);
+                waited += found ? 1 : 0;
+                if (!found) {
+                    free.push_back(i);
+                    continue;
+                }
+                // What it waits for can be done, so many times, and makes something it takes.
+                const Step &maker = all[found->maker];
+                QVERIFY2(found->more >= 1 && maker.done + found->more <= maker.count, all[i].id.c_str());
+                QVERIFY2(maker.id != all[i].id, all[i].id.c_str());
+            }
+            if (!open)
+                break;
+            QVERIFY2(!free.empty(), "nothing can be done, and not all is done");
+            const auto pick =
+                static_cast<std::size_t>(chance.between(0, static_cast<std::int64_t>(free.size()) - 1));
+            const Step &step = all[free[pick]];
+            const std::string wrong = doOnce(table, step);
+            QVERIFY2(wrong.empty(), wrong.c_str());
+            project = afterChange(project, withDone(project, p, step));
+        }
+        QVERIFY(table["finished-piece"] == project.kits);
+    }
+    QVERIFY(waited > 100);
+}
+
+QTEST_GUILESS_MAIN(LackingTest)
+#include "tst_lacking.moc"
