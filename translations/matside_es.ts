@@ -7663,22 +7663,14 @@ borde cortado</translation>
         <translation>%1, número %2</translation>
     </message>
     <message>
-        <source>First: %1</source>
-        <extracomment>%1 is another step as a sentence, which has to be done %2 times before this one</extracomment>
-        <translation>Primero: %1</translation>
+        <source>First, at %1</source>
+        <extracomment>%1 is a station&apos;s name; short: it stands on a button</extracomment>
+        <translation>Primero en %1</translation>
     </message>
     <message>
-        <source>First: %1 (%2 more)</source>
-        <translation>Primero: %1 (%2 más)</translation>
-    </message>
-    <message>
-        <source>First, at %1: %2</source>
-        <extracomment>%1 is a station&apos;s name, %2 what is to be done there as a sentence, %3 how often</extracomment>
-        <translation>Primero, en %1: %2</translation>
-    </message>
-    <message>
-        <source>First, at %1: %2 (%3 more)</source>
-        <translation>Primero, en %1: %2 (%3 más)</translation>
+        <source>First, at %1: %2 more</source>
+        <extracomment>%1 is a station&apos;s name, %2 how often its step has to be done yet; short: it stands on a button</extracomment>
+        <translation>Primero en %1: %2 más</translation>
     </message>
 </context>
 <context>

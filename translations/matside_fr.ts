@@ -7663,22 +7663,14 @@ bord coupé</translation>
         <translation>%1, numéro %2</translation>
     </message>
     <message>
-        <source>First: %1</source>
-        <extracomment>%1 is another step as a sentence, which has to be done %2 times before this one</extracomment>
-        <translation>D’abord&#x202f;: %1</translation>
+        <source>First, at %1</source>
+        <extracomment>%1 is a station&apos;s name; short: it stands on a button</extracomment>
+        <translation>D’abord sous %1</translation>
     </message>
     <message>
-        <source>First: %1 (%2 more)</source>
-        <translation>D’abord&#x202f;: %1 (encore %2)</translation>
-    </message>
-    <message>
-        <source>First, at %1: %2</source>
-        <extracomment>%1 is a station&apos;s name, %2 what is to be done there as a sentence, %3 how often</extracomment>
-        <translation>D’abord, sous %1&#x202f;: %2</translation>
-    </message>
-    <message>
-        <source>First, at %1: %2 (%3 more)</source>
-        <translation>D’abord, sous %1&#x202f;: %2 (encore %3)</translation>
+        <source>First, at %1: %2 more</source>
+        <extracomment>%1 is a station&apos;s name, %2 how often its step has to be done yet; short: it stands on a button</extracomment>
+        <translation>D’abord sous %1&#x202f;: encore %2</translation>
     </message>
 </context>
 <context>

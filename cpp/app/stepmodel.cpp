@@ -195,21 +195,20 @@ QString StepModel::waiting() const
 QString StepModel::lackingSays() const
 {
     const std::vector<Step> &all = m_workspace.steps();
-    const auto lacking = current()
+    // Layered ahead of the cutting, a strip would be counted that is not there; elsewhere she may have begun
+    // before she told the program.
+    const auto lacking = current() && current()->does == Does::Layer
                              ? lackingFor(m_workspace.project(), m_workspace.plan(), all, *current(), m_strip)
                              : std::nullopt;
     if (!lacking)
         return {};
-    const Step &maker = all[lacking->maker];
-    const QString does = matside::doesText(maker, m_workspace.project());
-    const QString more = QString::number(lacking->more);
-    if (maker.station == current()->station)
-        //: %1 is another step as a sentence, which has to be done %2 times before this one
-        return maker.count == 1 ? tr("First: %1").arg(does) : tr("First: %1 (%2 more)").arg(does, more);
-    const QString station = stationText(maker.station);
-    //: %1 is a station's name, %2 what is to be done there as a sentence, %3 how often
-    return maker.count == 1 ? tr("First, at %1: %2").arg(station, does)
-                            : tr("First, at %1: %2 (%3 more)").arg(station, does, more);
+    const QString station = stationText(all[lacking->maker].station);
+    return all[lacking->maker].count == 1
+               //: %1 is a station's name; short: it stands on a button
+               ? tr("First, at %1").arg(station)
+               //: %1 is a station's name, %2 how often its step has to be done yet; short: it stands on a
+               //: button
+               : tr("First, at %1: %2 more").arg(station).arg(lacking->more);
 }
 
 bool StepModel::canGoBack() const

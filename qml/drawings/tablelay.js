@@ -7,7 +7,7 @@
  * `mm` px to the millimetre. Where a figure cannot stand on what shows of the table, paper is kept free for it.
  * `mats`: [] for one piece, else where each of a set lies: [{x, y, turn}], mm from the table's middle, degrees.
  */
-function lay(t, width, height, mm, mats) {
+function lay(t, width, height, mm, mats = []) {
     const hasTable = t.shape === "rect" || t.shape === "round";
     const along = Math.max(1, t.finishedAlongMm, hasTable ? t.tableAlongMm : 0);
     const across = Math.max(1, t.finishedAcrossMm, hasTable ? t.tableAcrossMm : 0);

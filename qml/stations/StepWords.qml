@@ -109,7 +109,7 @@ Fingertip {
         Word {
             id: clothName
             x: swatch.width + Theme.gap
-            width: parent.width - x - (root.caution !== "" && !root.markNamed ? Theme.control : 0)
+            width: parent.width - x - (root.caution !== "" ? Theme.control : 0)
             text: StepModel.clothName
         }
     }

@@ -29,15 +29,14 @@ inline Project topper()
     return project;
 }
 
-/// What the steps at Hoop, Trim or Join take is made: whatever is done at the stations before counts as done,
-/// but for the blocks, which each test makes as it needs them.
+/// What is layered at Hoop is cut.
 inline Project readyFor(Station station, Project project)
 {
     const Plan planned = plan(project);
-    if (!planned.problems.empty() || station == Station::Edge)
+    if (!planned.problems.empty() || station != Station::Hoop)
         return project;
     for (const Step &step : steps(project, planned))
-        if (step.station < station && !goesBlockByBlock(step) && step.done < step.count)
+        if (step.does == Does::CutStrip && step.done < step.count)
             countUp(project, step, step.count - step.done, 0);
     return project;
 }

@@ -79,11 +79,7 @@ void EdgeTest::aFramedPieceIsSquaredTwice()
     // in on each side make 23.
     Project project = topper();
     project.edge.kind = EdgeKind::Framed;
-    project = upTo(project, Does::SquarePiece);
-    for (const Step &step : steps(project, plan(project)))
-        if (step.does == Does::CutFrame || step.does == Does::CutFiller || step.does == Does::Straighten)
-            countUp(project, step, step.count - step.done, 0);
-    Desk desk(project);
+    Desk desk(upTo(project, Does::SquarePiece));
     QVERIFY(desk.edge.tells().contains(QStringLiteral("21 in across, raw")));
     QVERIFY(!desk.edge.view().framed && std::abs(desk.edge.view().alongMm - 21 * 25.4) < 0.001);
     desk.edge.nudge(5, 1);

@@ -262,10 +262,12 @@ bool Maker::figureIsThePlans(const Papers &papers, const Step &step)
     if (!figure || !due.valid)
         return true;
     const QStringList wanted = printedParts(due);
-    // A press on a figure opens its sum; the sign on its tab is no part of the number.
+    // A press on a figure opens its sum; the word on its tab is no part of the number.
     const auto parts = [&] {
         QQuickItem *number = byObjectName(screen(), QStringLiteral("figure"));
-        return number ? printed(number) : QStringList();
+        QStringList words = number ? printed(number) : QStringList();
+        words.removeAll(QStringLiteral("sum"));
+        return words;
     };
     if (!QTest::qWaitFor([&] { return parts() == wanted; }, patienceMs))
         return fail(QStringLiteral("%1 shows %2, the plan has %3")

@@ -76,7 +76,9 @@ QStringList KeysTest::roundTrip(const QString &where)
     QPointer<QQuickItem> here = first;
     for (int tabs = 0; tabs < 400; ++tabs) {
         if (!here || !here->isVisible() || seen(here).isEmpty()) {
-            wrong << where + QStringLiteral(": the focus is lost after ") + QString::number(tabs);
+            wrong << where + QStringLiteral(": the focus is lost after ") + QString::number(tabs) +
+                         QStringLiteral(", at ") +
+                         QLatin1String(here ? here->metaObject()->className() : "nothing");
             return wrong;
         }
         const QString name = spokenName(here).simplified();

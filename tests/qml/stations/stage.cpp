@@ -48,13 +48,11 @@ void stitchAll(Project &project)
     }
 }
 
-/// What the steps of a station take is there: the steps of the stations before are done. Blocks are counted
-/// as far as they go through the hoop's hands.
-void makeReadyFor(Project &project, Station station)
+/// What is layered at Hoop is cut.
+void cutStrips(Project &project)
 {
     for (const Step &step : steps(project, plan(project)))
-        if (step.station < station && step.does != Does::StitchBlock && step.done < step.count &&
-            (!goesBlockByBlock(step) || station == Station::Trim))
+        if (step.does == Does::CutStrip && step.done < step.count)
             countUp(project, step, step.count - step.done, 0);
 }
 
@@ -74,20 +72,14 @@ bool Stage::begin(int station, bool trial)
     // A strip comes apart only when its blocks are stitched.
     if (station == static_cast<int>(Station::Trim))
         stitchAll(project);
-    makeReadyFor(project, static_cast<Station>(station));
+    if (station == static_cast<int>(Station::Hoop))
+        cutStrips(project);
     const auto id = m_room->workspace().store().create(QString::fromStdString(writeProject(project)));
     if (!id)
         return false;
     m_room->session().openProject(id.value());
     m_room->session().setStation(station);
     return m_room->session().view() == QStringLiteral("station");
-}
-
-bool Stage::bindingUncut()
-{
-    Project project = m_room->workspace().project();
-    std::erase_if(project.made.cut, [](const MadeCut &cut) { return cut.does == "cut-binding"; });
-    return m_room->workspace().commit("edit", project);
 }
 
 namespace {

@@ -18,12 +18,9 @@ public:
 
     /// Whether there is something to work on.
     [[nodiscard]] bool isSet() const { return m_room != nullptr; }
-    /// Puts the piece of the worked example on the shelf anew, nothing done but what a station takes from
-    /// those before it, its blocks stitched for Trim, and opens it there. `trial`: its trial was put off if
-    /// false.
+    /// Puts the piece of the worked example on the shelf anew, as a piece not begun, its blocks
+    /// stitched for Trim, and opens it at a station. `trial`: its trial was put off if false.
     Q_INVOKABLE bool begin(int station, bool trial);
-    /// Has none of its binding cut, so that its corners are still free.
-    Q_INVOKABLE bool bindingUncut();
     /// How many repetitions of steps the store holds as done at a station.
     Q_INVOKABLE int done(int station) const;
     /// The figure of the first step not done at a station as the saved plan has it: "13 1/4 in".

@@ -50,7 +50,6 @@ StepCase {
         lookAt("care", "Not a hot mat");
     }
     function test_cornersAreRoundedByATouch() {
-        verify(Stage.bindingUncut());
         page().openSide("corners");
         tryVerify(() => called("rounded"));
         press(called("rounded"));
@@ -64,7 +63,6 @@ StepCase {
         tryCompare(EdgeModel.radius, "text", radius);
     }
     function test_aCircleAndScallopsAreChosenByATouch() {
-        verify(Stage.bindingUncut());
         page().openSide("corners");
         const circle = EdgeModel.squarePiece ? "circle" : "round ends";
         tryVerify(() => called(circle));
