@@ -6120,6 +6120,11 @@ Schnittkante</translation>
         <extracomment>the size the stitched outline should have, along and across</extracomment>
         <translation>Geplant {%1} × {%2}</translation>
     </message>
+    <message>
+        <source>Planned {%1} × {%2}, off by {%3}: %4 says what to do</source>
+        <extracomment>a stitched outline that is off its planned size %1 × %2 by %3; %4 is the station that judges it</extracomment>
+        <translation>Geplant {%1} × {%2}, um {%3} daneben: „%4“ sagt, was zu tun ist</translation>
+    </message>
 </context>
 <context>
     <name>matside::BlockMeasure</name>

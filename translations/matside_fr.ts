@@ -6120,6 +6120,11 @@ bord coupé</translation>
         <extracomment>the size the stitched outline should have, along and across</extracomment>
         <translation>Prévu {%1} × {%2}</translation>
     </message>
+    <message>
+        <source>Planned {%1} × {%2}, off by {%3}: %4 says what to do</source>
+        <extracomment>a stitched outline that is off its planned size %1 × %2 by %3; %4 is the station that judges it</extracomment>
+        <translation>Prévu {%1} × {%2}, écart de {%3}&#x202f;: «&#x202f;%4&#x202f;» dit que faire</translation>
+    </message>
 </context>
 <context>
     <name>matside::BlockMeasure</name>

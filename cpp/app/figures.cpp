@@ -171,9 +171,12 @@ RulerView rulerView(const Step &step, const Project &project, const Plan &plan)
         view.secondFigure = figureOf(ruler.secondWidth, marks);
     }
     const Length usable = plan.strip.usable;
-    view.keepIn = step.size ? step.size->across.asInches() : (ruler.line + ruler.secondWidth).asInches();
+    const Length kept = ruler.line + ruler.secondWidth;
+    // A piece is cut off its band by its length: the blade goes across the band, no farther.
+    const bool offBand = step.size && kept == step.size->along && kept != step.size->across;
+    view.keepIn = step.size && !offBand ? step.size->across.asInches() : kept.asInches();
     // Folded cloth is cut through all its layers at once: the blade goes only as far as the fold lets it lie.
-    const Length whole = step.size ? step.size->along : usable;
+    const Length whole = !step.size ? usable : offBand ? step.size->across : step.size->along;
     view.cutLengthIn = whole.asInches() / static_cast<double>(std::max<std::int64_t>(ruler.layers, 1));
     view.clothLengthIn = max(step.size ? step.size->along : usable, usable).asInches();
     view.fence = ruler.fence == Fence::Mat          ? QStringLiteral("mat")

@@ -37,6 +37,9 @@ Project withoutRoom(const Project &from)
 
 void hoopStates(States &states)
 {
+    // Pieces cut off their bands, and joined to one long one.
+    states.add("cut-short", Station::Cut, until(Does::CutShort));
+    states.add("cut-long", Station::Cut, until(Does::CutLongPiece));
     const Station hoop = Station::Hoop;
     states.add("hoop-layer", hoop, until(Does::Layer));
     states.add("hoop-waits", hoop, until(Does::CutStrip, 1)); // layered no sooner than it is cut

@@ -100,13 +100,15 @@ Item {
     Word {
         id: kept
         readonly property bool above: root.lie !== null && root.lie.v.second && root.lie.firstTop - root.lie.cutTop > 16 * root.mm
-        visible: root.edgeCut && root.lie.blade - root.lie.edge > implicitWidth + 3 * root.mm
+        /** A band is low: the word stands in its middle, or not at all. */
+        readonly property real tall: root.lie ? root.lie.foot - root.lie.cutTop : 0
+        visible: root.edgeCut && root.lie.blade - root.lie.edge > implicitWidth + 3 * root.mm && tall > implicitHeight + root.mm
         wrapMode: Text.NoWrap
         bold: true
         //: the part of the cloth that is kept
         text: qsTr("keep")
         x: root.lie ? root.place((root.lie.edge + (above ? root.lie.butt : root.lie.blade)) / 2, implicitWidth, 0.5) : 0
-        y: root.lie ? root.lie.cutTop + 7.6 * root.mm : 0
+        y: root.lie ? root.lie.cutTop + Math.min(7.6 * root.mm, (tall - implicitHeight) / 2) : 0
         Accessible.ignored: true
     }
     Rectangle {
@@ -132,7 +134,9 @@ Item {
         //: the folded edge of the cloth, or that it lies unfolded
         text: !root.lie ? "" : root.lie.v.folded ? qsTr("fold") : qsTr("one layer")
         x: root.place(root.behind, implicitWidth, root.clothAtLeft ? 0 : 1)
-        y: !root.lie ? 0 : (root.lie.v.selvages || root.lie.v.folded ? root.lie.foot : root.lie.cutTop) - implicitHeight - root.mm * 1.6
+        y: !root.lie ? 0 : root.lie.v.selvages || root.lie.v.folded ? root.lie.foot - implicitHeight - root.mm * 1.6
+           // Over the cutter where the cloth is low.
+           : Math.min(root.lie.cutTop - root.mm * 1.6, root.lie.foot - root.mm * 15) - implicitHeight
         Accessible.ignored: true
     }
     Word {

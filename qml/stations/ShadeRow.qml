@@ -68,7 +68,8 @@ Pressable {
         anchors.verticalCenter: parent.verticalCenter
         horizontalAlignment: Text.AlignRight
         color: root.ink
-        text: root.modelData.says
+        // A low screen has room for the step alone, as it stands on the scale above.
+        text: Theme.small && root.modelData.known ? root.modelData.says.match(/\d.*/)[0] : root.modelData.says
         Accessible.ignored: true
     }
     FocusOutline { visible: root.keyboardFocus }

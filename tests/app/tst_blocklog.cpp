@@ -110,12 +110,16 @@ void TestBlockLog::marksGoUpAndDownFromThePlannedSize()
     QCOMPARE(desk.log.along().text, QStringLiteral("5 15/16 in"));
     QCOMPARE(desk.log.across().text, QStringLiteral("6 1/8 in"));
     QVERIFY(!desk.log.asPlanned());
+    // Beyond a sixteenth (common practice, no published limit) she is told where it is judged.
+    QVERIFY2(desk.log.plannedSays().contains(QStringLiteral("off by {1/8 in}: Trim")),
+             qPrintable(desk.log.plannedSays()));
     for (int slip = 0; slip < 200; ++slip)
         desk.log.stepAlong(1);
     QCOMPARE(desk.log.along().text, QStringLiteral("12 in")); // twice the size is a slip of the hand
     desk.log.setAsPlanned();
     QVERIFY(desk.log.asPlanned());
     desk.log.stepAlong(-1);
+    QVERIFY(!desk.log.plannedSays().contains(QStringLiteral("off by")));
     QVERIFY(desk.log.save());
     // Looked at again it is as measured, and may be put right.
     desk.log.setBlock(QStringLiteral("A1"));

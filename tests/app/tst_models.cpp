@@ -14,6 +14,8 @@
 #include <QTemporaryDir>
 #include <QtTest>
 
+#include <cmath>
+
 using namespace matside;
 
 namespace {
@@ -257,6 +259,15 @@ void ModelsTest::theFigureIsWhatTheRulerMeasures()
                 continue;
             const Length width = step.ruler->line + step.ruler->secondWidth;
             QVERIFY2(desk.steps.figure().text == figureText(width, project.marks()), step.id.c_str());
+            // The picture: as much is kept as the ruler measures off, and the blade goes along the other
+            // side.
+            const RulerView drawn = desk.steps.ruler();
+            QVERIFY2(std::abs(drawn.keepIn - width.asInches()) < 1e-6, step.id.c_str());
+            if (step.size) {
+                const Length other = width == step.size->across ? step.size->along : step.size->across;
+                QVERIFY2(std::abs(drawn.cutLengthIn * drawn.layers - other.asInches()) < 1e-6,
+                         step.id.c_str());
+            }
             if (step.does == Does::CutPatch)
                 ++(outOfBands(step) ? fromBands : fromCloth);
         }
