@@ -7815,6 +7815,11 @@ Schnittkante</translation>
         <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
         <translation>Noch einmal drehen. Beide müssen übereinstimmen, eine Querlinie auf Seite 1 oder 3.</translation>
     </message>
+    <message>
+        <source>Logged %1 × %2: measure it before you cut.</source>
+        <extracomment>a block whose stitched outline was logged %1 × %2, not as planned: sides and diagonals are read first</extracomment>
+        <translation>Vermerkt: %1 × %2. Vor dem Schneiden messen.</translation>
+    </message>
 </context>
 <context>
     <name>matside::WouldFit</name>

@@ -7815,6 +7815,11 @@ borde cortado</translation>
         <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
         <translation>Girar otra vez. Ambas deben coincidir, una línea transversal sobre el lado 1 o 3.</translation>
     </message>
+    <message>
+        <source>Logged %1 × %2: measure it before you cut.</source>
+        <extracomment>a block whose stitched outline was logged %1 × %2, not as planned: sides and diagonals are read first</extracomment>
+        <translation>Anotado %1 × %2: medir antes de cortar.</translation>
+    </message>
 </context>
 <context>
     <name>matside::WouldFit</name>

@@ -7815,6 +7815,11 @@ bord coupé</translation>
         <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
         <translation>Encore un quart de tour. Les deux doivent concorder, une ligne transversale sur le côté 1 ou 3.</translation>
     </message>
+    <message>
+        <source>Logged %1 × %2: measure it before you cut.</source>
+        <extracomment>a block whose stitched outline was logged %1 × %2, not as planned: sides and diagonals are read first</extracomment>
+        <translation>Noté %1 × %2&#x202f;: mesurer avant de couper.</translation>
+    </message>
 </context>
 <context>
     <name>matside::WouldFit</name>

@@ -73,13 +73,28 @@ QString TrimModel::checkSays() const
     return trimming() ? trimCheck(side()) : QString();
 }
 
+QString TrimModel::loggedSays(const MadeBlock &block) const
+{
+    const Project &project = m_workspace.project();
+    const Pair &planned = m_workspace.plan().block.outline;
+    if (!block.outline)
+        return {};
+    const auto &[along, across] = *block.outline;
+    const Length off = max((along - planned.along).magnitude(), (across - planned.across).magnitude());
+    if (off <= usualTolerances(project.system).size)
+        return {};
+    //: a block whose stitched outline was logged %1 × %2, not as planned: sides and diagonals are read first
+    return tr("Logged %1 × %2: measure it before you cut.")
+        .arg(figureText(along, project.marks()), figureText(across, project.marks()));
+}
+
 QString TrimModel::warns() const
 {
     const Project &project = m_workspace.project();
     const MadeBlock *block = trimming() ? project.made.goodBlock(m_steps.block().toStdString()) : nullptr;
     const auto readings = block ? readingsOf(*block) : std::nullopt;
     if (!readings)
-        return {};
+        return block ? loggedSays(*block) : QString();
     const Finding finding = judge(*readings, Measured::Outline, targetOf(project, m_workspace.plan()),
                                   usualTolerances(project.system), project.marks());
     if (finding.kind == FindingKind::Plain)

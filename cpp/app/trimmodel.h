@@ -59,6 +59,8 @@ signals:
     void changed();
 
 private:
+    [[nodiscard]] QString loggedSays(const MadeBlock &block) const;
+
     Workspace &m_workspace;
     StepModel &m_steps;
 };
