@@ -117,7 +117,7 @@ bool HoopModel::atNext() const
 QString HoopModel::head() const
 {
     //: the strip of the trial, which is none of the piece's
-    const QString number =
+    QString number =
         m_steps.trial() ? tr("Trial strip") : tr("Strip %1 of %2").arg(strip()).arg(stripCount());
     if (m_steps.trial() && !marking())
         return number; // the test block is told by itself

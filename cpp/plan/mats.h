@@ -37,13 +37,13 @@ struct MatsLaid {
 /// The most mats that lie on a table, or `most` of them where that is fewer; none where it is too small or
 /// was not measured (F22).
 ///
-/// Along a side of length L lie ⌊(L + apart)/(mat + apart)⌋. Two rows face each other where the table is
-/// 2·(deep + fromEdge) + apart wide, else there is one. With `ends` mats lie at the two shorter sides too,
-/// and the rows make room for them unless they lie clear between the rows. On a round table, radius R, the
-/// outer corners of n mats are `fromEdge` inside the rim: their outer edges lie c = √((R − fromEdge)² −
-/// (mat/2)²) from the middle, and no mat comes nearer than apart/2 to the line halfway to its neighbour: (c −
-/// deep)·sin(π/n) − (mat/2)·cos(π/n) ≥ apart/2. A leaf parts the round into halves, each with its half of
-/// them, and ⌊leaf/(mat + apart)⌋ lie along each of its edges.
+/// Along a side of length L lie ⌊(L + apart)/(mat + apart)⌋, 200 at most. Two rows face each other where the
+/// table is 2·(deep + fromEdge) + apart wide, else there is one. With `ends` mats lie at the two shorter
+/// sides too, and the rows make room for them unless they lie clear between the rows. On a round table,
+/// radius R, the outer corners of n mats are `fromEdge` inside the rim: their outer edges lie c = √((R −
+/// fromEdge)² − (mat/2)²) from the middle, and no mat comes nearer than apart/2 to the line halfway to its
+/// neighbour: (c − deep)·sin(π/n) − (mat/2)·cos(π/n) ≥ apart/2. A leaf parts the round into halves, each with
+/// its half of them, and ⌊leaf/(mat + apart)⌋ lie along each of its edges.
 [[nodiscard]] MatsLaid layMats(const Table &table, const Pair &mat, bool ends, System system,
                                std::int64_t most = 1000);
 

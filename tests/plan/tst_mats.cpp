@@ -153,6 +153,8 @@ void MatsTest::alongASide_data()
     QTest::newRow("33 wide of 14 deep: one row") << 68 << 33 << true << 3;
     QTest::newRow("entered the other way round") << 36 << 62 << false << 6;
     QTest::newRow("18 x 13 holds one") << 18 << 13 << false << 1;
+    QTest::newRow("5000 long: 227 would lie there, but no row is longer than 200")
+        << 5000 << 30 << false << 400;
 }
 
 // F22 | hand-worked case only | mats of 12 x 18 and 14 x 20 in, 4 in apart and 1 in from the edge, as the
