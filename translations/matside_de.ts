@@ -1527,6 +1527,11 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>what is to be minded and checked at this step</extracomment>
         <translation>Hier zu beachten: %1</translation>
     </message>
+    <message>
+        <source>Take care</source>
+        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
+        <translation>Vorsicht</translation>
+    </message>
 </context>
 <context>
     <name>NewPiece</name>
@@ -2940,10 +2945,6 @@ Schnittkante</translation>
         <source>Not tried yet</source>
         <translation>Noch nicht erprobt</translation>
     </message>
-    <message>
-        <source>Take care</source>
-        <translation>Vorsicht</translation>
-    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -3151,14 +3152,6 @@ Schnittkante</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Fertig und verdorben</translation>
-    </message>
-</context>
-<context>
-    <name>WidePage</name>
-    <message>
-        <source>Take care</source>
-        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
-        <translation>Vorsicht</translation>
     </message>
 </context>
 <context>

@@ -1527,6 +1527,11 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>what is to be minded and checked at this step</extracomment>
         <translation>Qué tener en cuenta aquí: %1</translation>
     </message>
+    <message>
+        <source>Take care</source>
+        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
+        <translation>Cuidado</translation>
+    </message>
 </context>
 <context>
     <name>NewPiece</name>
@@ -2940,10 +2945,6 @@ borde cortado</translation>
         <source>Not tried yet</source>
         <translation>Sin probar</translation>
     </message>
-    <message>
-        <source>Take care</source>
-        <translation>Cuidado</translation>
-    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -3151,14 +3152,6 @@ borde cortado</translation>
     <message>
         <source>Done and spoiled</source>
         <translation>Hecho y estropeado</translation>
-    </message>
-</context>
-<context>
-    <name>WidePage</name>
-    <message>
-        <source>Take care</source>
-        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
-        <translation>Cuidado</translation>
     </message>
 </context>
 <context>

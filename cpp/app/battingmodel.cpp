@@ -64,12 +64,6 @@ bool alike(const Pair &one, const Pair &other)
            max(one.along, one.across) == max(other.along, other.across);
 }
 
-/// No line breaks within a length.
-QString unbroken(Length length, Marks marks)
-{
-    return figureText(length, marks).replace(QLatin1Char(' '), QChar::Nbsp);
-}
-
 QString percent(std::int64_t perMille)
 {
     return QLocale().toString((perMille + 5) / 10);
@@ -201,8 +195,8 @@ QVariantMap BattingModel::packageWay(const PackageBuy &buy) const
                                       braced(max(buy.package.length, buy.package.width), marks));
     if (buy.each == 0)
         return {{QStringLiteral("says"), size},
-                {QStringLiteral("more"),
-                 tr("Too small for a hoop strip of %1.").arg(unbroken(m_choice->strip.along, marks))},
+                {QStringLiteral("more"), tr("Too small for a hoop strip of %1.")
+                                             .arg(onOneLine(figureText(m_choice->strip.along, marks)))},
                 {QStringLiteral("taken"), false}};
     QStringList more{counted(buy.each, tr("1 strip from each."), tr("%1 strips from each.")),
                      tr("No way of cutting needs fewer."), tr("Waste %1 %.").arg(percent(buy.waste))};
@@ -241,7 +235,8 @@ QString BattingModel::verdictSays() const
         //: %1 how many, %2 and %3 a strip's two sides
         tr("%1 hoop strips of %2 × %3 are to be cut.")
             .arg(m_choice->strips)
-            .arg(unbroken(m_choice->strip.across, marks), unbroken(m_choice->strip.along, marks));
+            .arg(onOneLine(figureText(m_choice->strip.across, marks)),
+                 onOneLine(figureText(m_choice->strip.along, marks)));
     if (m_choice->packages.empty())
         return wanted + u' ' + tr("Add a package size to hold it against the roll.");
     return wanted + u' ' +

@@ -2,10 +2,10 @@
 #include "app/blocklog.h"
 
 #include "app/figures.h"
+#include "app/findings.h"
 #include "app/wording.h"
 #include "bench/record.h"
 #include "length/read.h"
-#include "made/tolerances.h"
 
 #include <QCoreApplication>
 #include <QUuid>
@@ -155,12 +155,10 @@ QString BlockLog::plannedSays() const
 {
     const Pair &planned = m_workspace.plan().block.outline;
     const Marks marks = m_workspace.project().marks();
-    const Length off =
-        std::max((m_along - planned.along).magnitude(), (m_across - planned.across).magnitude());
-    if (off > usualTolerances(m_workspace.project().system).size)
+    if (const auto off = offItsSize(m_workspace.project(), m_workspace.plan(), {m_along, m_across}))
         //: a stitched outline that is off its planned size %1 × %2 by %3; %4 is the station that judges it
         return tr("Planned {%1} × {%2}, off by {%3}: %4 says what to do")
-            .arg(figureText(planned.along, marks), figureText(planned.across, marks), figureText(off, marks),
+            .arg(figureText(planned.along, marks), figureText(planned.across, marks), figureText(*off, marks),
                  stationText(Station::Trim));
     //: the size the stitched outline should have, along and across
     return tr("Planned {%1} × {%2}").arg(figureText(planned.along, marks), figureText(planned.across, marks));

@@ -147,6 +147,11 @@ TableView tableView(const Project &project, const Plan &plan)
     return view;
 }
 
+QString onOneLine(QString words)
+{
+    return words.replace(QLatin1Char(' '), QChar::Nbsp);
+}
+
 RulerView rulerView(const Step &step, const Project &project, const Plan &plan)
 {
     RulerView view;

@@ -19,6 +19,8 @@ namespace matside {
 [[nodiscard]] FigureView planFigure(const Project &project, const Plan &plan, std::string_view key);
 
 [[nodiscard]] TableView tableView(const Project &project, const Plan &plan);
+/// The same words with no blank a line may break at.
+[[nodiscard]] QString onOneLine(QString words);
 [[nodiscard]] RulerView rulerView(const Step &step, const Project &project, const Plan &plan);
 
 } // namespace matside

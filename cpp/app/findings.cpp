@@ -39,6 +39,15 @@ Target targetOf(const Project &project, const Plan &plan)
     return target;
 }
 
+std::optional<Length> offItsSize(const Project &project, const Plan &plan,
+                                 const std::array<Length, 2> &outline)
+{
+    const Pair &planned = plan.block.outline;
+    const Length off =
+        max((outline[0] - planned.along).magnitude(), (outline[1] - planned.across).magnitude());
+    return off > usualTolerances(project.system).size ? std::optional(off) : std::nullopt;
+}
+
 std::optional<Finding> findingOf(const Project &project, const Plan &plan, const MadeBlock &block)
 {
     const auto readings = readingsOf(block);

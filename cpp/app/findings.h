@@ -21,6 +21,10 @@ namespace matside {
 /// What a block is held against: the planned outline, whether that is the common size of what was measured,
 /// and its allowance.
 [[nodiscard]] Target targetOf(const Project &project, const Plan &plan);
+/// How far a stitched outline, along and across, is off the planned size, the worse of both; nothing where it
+/// is near enough to be at size (F25).
+[[nodiscard]] std::optional<Length> offItsSize(const Project &project, const Plan &plan,
+                                               const std::array<Length, 2> &outline);
 /// The finding on a block of the project; nothing when it was not measured.
 [[nodiscard]] std::optional<Finding> findingOf(const Project &project, const Plan &plan,
                                                const MadeBlock &block);

@@ -35,33 +35,31 @@ void FiguresModel::refresh()
 {
     // Of a set of mats it says nothing what one of them in the table's middle would leave bare.
     const bool set = setOfMats(m_workspace.project(), m_workspace.plan()).has_value();
-    std::vector<FigureView> now;
-    for (const char *key : keys) {
-        if (set && std::string_view(key).starts_with("table."))
-            continue;
-        if (FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), key); figure.valid)
-            now.push_back(std::move(figure));
-    }
     const std::size_t before = m_figures.size();
-    for (std::size_t row = m_figures.size(); row-- > 0;) {
-        if (std::any_of(now.begin(), now.end(),
-                        [&](const FigureView &figure) { return figure.key == m_figures[row].key; }))
+    std::size_t row = 0; // both lists are in the order of the keys
+    for (const char *key : keys) {
+        FigureView now = set && std::string_view(key).starts_with("table.")
+                             ? FigureView()
+                             : planFigure(m_workspace.project(), m_workspace.plan(), key);
+        const bool listed = row < m_figures.size() && m_figures[row].key == QLatin1String(key);
+        const int at = static_cast<int>(row);
+        if (!now.valid) {
+            if (listed) {
+                beginRemoveRows({}, at, at);
+                m_figures.erase(m_figures.begin() + at);
+                endRemoveRows();
+            }
             continue;
-        beginRemoveRows({}, static_cast<int>(row), static_cast<int>(row));
-        m_figures.erase(m_figures.begin() + static_cast<std::ptrdiff_t>(row));
-        endRemoveRows();
-    }
-    // Both lists are in the order of the keys, so what is not in its place now is new.
-    for (std::size_t row = 0; row < now.size(); ++row) {
-        if (row == m_figures.size() || m_figures[row].key != now[row].key) {
-            beginInsertRows({}, static_cast<int>(row), static_cast<int>(row));
-            m_figures.insert(m_figures.begin() + static_cast<std::ptrdiff_t>(row), now[row]);
-            endInsertRows();
-        } else if (now[row] != m_figures[row]) {
-            m_figures[row] = std::move(now[row]);
-            const QModelIndex at = index(static_cast<int>(row));
-            emit dataChanged(at, at, {Figure});
         }
+        if (!listed) {
+            beginInsertRows({}, at, at);
+            m_figures.insert(m_figures.begin() + at, std::move(now));
+            endInsertRows();
+        } else if (now != m_figures[row]) {
+            m_figures[row] = std::move(now);
+            emit dataChanged(index(at), index(at), {Figure});
+        }
+        ++row;
     }
     if (m_figures.size() != before)
         emit countChanged();

@@ -12,9 +12,6 @@ namespace matside {
 
 namespace {
 
-/// Steps are told as the scale numbers them, in their middle: value 7.5 is the middle of step 8.
-constexpr double middleOfStep = 0.5;
-
 /// Blocks drawn each by its own design; in a larger piece all are drawn alike.
 constexpr std::int64_t blocksDrawn = 900;
 
@@ -130,6 +127,7 @@ void ShadeModel::sortCloths()
     m_cloths.clear();
     for (const auto &[value, cloth] : sorted) {
         const auto colour = colourOf(cloth);
+        const QString step = colour ? stepsText(placeAmongSteps(value)) : QString();
         const auto place = static_cast<int>(m_cloths.size());
         m_cloths.append(QVariantMap{
             {QStringLiteral("id"), toQt(cloth->id)},
@@ -143,9 +141,10 @@ void ShadeModel::sortCloths()
             {QStringLiteral("colour"), colour ? toQt(writeColour(*colour)) : QString()},
             {QStringLiteral("grey"), colour ? toQt(writeColour(greyOf(*colour))) : QString()},
             {QStringLiteral("value"), std::max(value, 0.0)},
+            {QStringLiteral("step"), step},
             {QStringLiteral("says"), colour
                                          //: of the scale from black to white, with one decimal
-                                         ? tr("step %1").arg(stepsText(value + middleOfStep))
+                                         ? tr("step %1").arg(step)
                                          : tr("no colour yet")}});
     }
 }

@@ -40,7 +40,7 @@ public:
     /// The ten steps, darkest first: {step, grey "#rrggbb"}.
     [[nodiscard]] QVariantList scale() const;
     /// The cloths that are seen, lightest first, those without a colour last: {id, letter, name, part, known,
-    /// colour, grey, value (0…10), says}.
+    /// step, colour, grey, value (0…10), says}.
     [[nodiscard]] QVariantList cloths() const { return m_cloths; }
     /// {value, says}; empty when all blocks are alike.
     [[nodiscard]] QVariantList designs() const;

@@ -197,9 +197,8 @@ QString StepModel::lackingSays() const
     const std::vector<Step> &all = m_workspace.steps();
     // Layered ahead of the cutting, a strip would be counted that is not there; elsewhere she may have begun
     // before she told the program.
-    const auto lacking = current() && current()->does == Does::Layer
-                             ? lackingFor(m_workspace.project(), m_workspace.plan(), all, *current(), m_strip)
-                             : std::nullopt;
+    const auto lacking =
+        current() && current()->does == Does::Layer ? lackingFor(all, *current()) : std::nullopt;
     if (!lacking)
         return {};
     const QString station = stationText(all[lacking->maker].station);

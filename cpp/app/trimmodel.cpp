@@ -76,16 +76,12 @@ QString TrimModel::checkSays() const
 QString TrimModel::loggedSays(const MadeBlock &block) const
 {
     const Project &project = m_workspace.project();
-    const Pair &planned = m_workspace.plan().block.outline;
-    if (!block.outline)
-        return {};
-    const auto &[along, across] = *block.outline;
-    const Length off = max((along - planned.along).magnitude(), (across - planned.across).magnitude());
-    if (off <= usualTolerances(project.system).size)
+    if (!block.outline || !offItsSize(project, m_workspace.plan(), *block.outline))
         return {};
     //: a block whose stitched outline was logged %1 × %2, not as planned: sides and diagonals are read first
     return tr("Logged %1 × %2: measure it before you cut.")
-        .arg(figureText(along, project.marks()), figureText(across, project.marks()));
+        .arg(figureText((*block.outline)[0], project.marks()),
+             figureText((*block.outline)[1], project.marks()));
 }
 
 QString TrimModel::warns() const

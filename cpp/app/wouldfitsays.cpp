@@ -77,10 +77,9 @@ QString WouldFit::blockText(const Candidate &candidate)
     const Blocks &blocks = candidate.project.blocks;
     const Marks marks = candidate.project.marks();
     const bool square = blocks.width == blocks.height;
-    QString size = square
-                       ? figureText(blocks.width, marks)
-                       : tr("%1 × %2").arg(figureText(blocks.width, marks), figureText(blocks.height, marks));
-    return size.replace(QLatin1Char(' '), QChar::Nbsp);
+    return onOneLine(
+        square ? figureText(blocks.width, marks)
+               : tr("%1 × %2").arg(figureText(blocks.width, marks), figureText(blocks.height, marks)));
 }
 
 QString WouldFit::sizeSays(const Candidate &candidate) const

@@ -46,7 +46,8 @@ bool bandsAreWider(const Bench &bench, const std::string &cloth, const std::stri
 /// A hoop strip comes out of these bands, where there are any; on a wide roll two or more lie side by side.
 void stripsOutOf(const Bench &bench, Step &cut, const std::vector<Piece> &bands);
 
-/// Batting strips for a frame or for wide sashings, each as long as the batting is reckoned.
+/// Batting strips for a frame or for wide sashings, so many for each kit, each as long as the batting is
+/// reckoned; none: no step.
 void cutFiller(Bench &bench, Does does, std::int64_t strips, Length width, const char *figure,
                const char *makes);
 

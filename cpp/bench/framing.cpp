@@ -5,14 +5,16 @@ namespace matside {
 
 namespace {
 
-void cutStrips(Bench &bench, Does does, const std::string &cloth, std::int64_t strips, Pair size,
-               const char *figure, std::string makes)
+/// So many for each kit; none: no step.
+Step *cutStrips(Bench &bench, Does does, const std::string &cloth, std::int64_t strips, Pair size,
+                const char *figure, std::string makes)
 {
     if (strips <= 0)
-        return;
+        return nullptr;
     Step &cut = cutAcross(bench, does, cloth, strips * bench.project.kits, size, Length());
     cut.figure = figure;
     cut.makes = {{std::move(makes), 1}};
+    return &cut;
 }
 
 Step &sew(Bench &bench, std::int64_t number, std::vector<Piece> takes, const char *makes, Length length)
@@ -38,12 +40,11 @@ void cutFiller(Bench &bench, Does does, std::int64_t strips, Length width, const
         return;
     const std::string cloth = clothId(bench.project, ClothRole::Batting);
     const std::vector<Piece> bands = bandsFrom(bench, cloth, nameOf(does));
-    Step &cut = cutAcross(bench, does, cloth, strips, {bench.plan.basis.usableBatting, width}, Length());
+    Step &cut =
+        *cutStrips(bench, does, cloth, strips, {bench.plan.basis.usableBatting, width}, figure, makes);
     stripsOutOf(bench, cut, bands);
     if (bandsAreWider(bench, cloth, nameOf(does)))
         cut.check = "band-is-wider";
-    cut.figure = figure;
-    cut.makes = {{makes, 1}};
 }
 
 std::vector<Piece> addFrame(Bench &bench)
@@ -55,8 +56,7 @@ std::vector<Piece> addFrame(Bench &bench)
               {basis.usableSashFront, frame.cut}, "frame.cut", "frame-strip/front");
     cutStrips(bench, Does::CutFrame, bandCloth(project, ClothRole::SashingBack), frame.backStrips,
               {basis.usableSashBack, frame.cut}, "frame.cut", "frame-strip/back");
-    cutFiller(bench, Does::CutFiller, frame.fillerStrips * project.kits, frame.filler, "frame.filler",
-              "frame-filler");
+    cutFiller(bench, Does::CutFiller, frame.fillerStrips, frame.filler, "frame.filler", "frame-filler");
     std::vector<Piece> takes{{"squared-piece", 1}, {"frame-strip/front", frame.frontStrips}};
     if (frame.backStrips > 0)
         takes.push_back({"frame-strip/back", frame.backStrips});

@@ -92,12 +92,6 @@ void letASpareStandIn(Project &project)
     }
 }
 
-std::int64_t stripOfNext(const Project &project, const Plan &plan, std::int64_t strip)
-{
-    const auto open = openStrip(project, plan, strip);
-    return open ? open->strip : 0;
-}
-
 bool goesBlockByBlock(const Step &step)
 {
     return !step.trial &&

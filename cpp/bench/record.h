@@ -25,10 +25,6 @@ void letASpareStandIn(Project &project);
 [[nodiscard]] Project withLastSpoiled(const Project &project, const std::vector<Step> &steps,
                                       const Step &step);
 
-/// The strip the next block is stitched on: the one asked for when it is open, else the first open one; 0
-/// when none is.
-[[nodiscard]] std::int64_t stripOfNext(const Project &project, const Plan &plan, std::int64_t strip = 0);
-
 /// Adds so many done and spoiled to the count of a step.
 void countUp(Project &project, const Step &step, std::int64_t done, std::int64_t spoiled);
 

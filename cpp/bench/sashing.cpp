@@ -150,7 +150,7 @@ std::int64_t fillerStrips(const Bench &bench)
     const std::int64_t whole = each > usable ? each.floorDiv(usable) : 0;
     const std::vector<Lot> pieces{{sashing.shortLength + sashing.shortSpare, shortJoins(bench)},
                                   {each - usable * whole, sashing.longs}};
-    return (whole * sashing.longs + bandsFor(pieces, usable)) * bench.project.kits;
+    return whole * sashing.longs + bandsFor(pieces, usable);
 }
 
 } // namespace

@@ -8,6 +8,8 @@ namespace matside {
 
 namespace {
 
+constexpr double halfStep = 0.5;
+
 constexpr double knee = 6.0 * 6.0 * 6.0 / (29.0 * 29.0 * 29.0);
 constexpr double slope = 29.0 * 29.0 * 29.0 / (3.0 * 3.0 * 3.0);
 
@@ -77,9 +79,14 @@ int stepOf(double value)
     return std::clamp(static_cast<int>(std::floor(value)) + 1, 1, 10);
 }
 
+double placeAmongSteps(double value)
+{
+    return value + halfStep;
+}
+
 Colour greyOfStep(int step)
 {
-    const double y = luminanceOfValue(std::clamp(step, 1, 10) - 0.5);
+    const double y = luminanceOfValue(std::clamp(step, 1, 10) - halfStep);
     return colourOf(Light{y, y, y});
 }
 

@@ -21,6 +21,8 @@ namespace matside {
 
 /// The step of the ten-step scale a value lies in: 1 (darkest) … 10 (lightest), each one value wide.
 [[nodiscard]] int stepOf(double value);
+/// Where a value stands among the steps' numbers, each in the middle of its step: value 7.5 is 8.0.
+[[nodiscard]] double placeAmongSteps(double value);
 /// The grey in the middle of a step 1…10, to draw the scale with.
 [[nodiscard]] Colour greyOfStep(int step);
 

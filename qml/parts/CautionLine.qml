@@ -2,7 +2,7 @@
 import QtQuick
 import Matside.Theme
 
-/** A caution: its mark and its words. On a small screen it may fold to the mark alone. */
+/** A caution: its mark and its words. On a small screen it may fold to the mark and a word. */
 Item {
     id: root
 
@@ -12,8 +12,8 @@ Item {
     property string brief
 
     visible: text !== ""
-    implicitWidth: mark.width + (folded ? 0 : Theme.mm(3) + words.implicitWidth)
-    implicitHeight: visible ? Math.max(mark.height, folded ? 0 : words.implicitHeight) : 0
+    implicitWidth: mark.width + (words.text !== "" ? Theme.mm(3) + words.implicitWidth : 0)
+    implicitHeight: visible ? Math.max(mark.height, words.text !== "" ? words.implicitHeight : 0) : 0
 
     Accessible.role: Accessible.AlertMessage
     Accessible.name: text
@@ -28,20 +28,11 @@ Item {
         ground: Theme.colors.raised
     }
     Word {
-        visible: root.folded && root.brief !== ""
-        x: words.x
-        width: words.width
-        text: root.brief
-        color: Theme.colors.caution
-        wrapMode: Text.NoWrap
-        Accessible.ignored: true
-    }
-    Word {
         id: words
-        visible: !root.folded
+        visible: text !== ""
         x: mark.width + Theme.mm(3)
         width: root.width - x
-        text: root.text
+        text: root.folded ? root.brief : root.text
         color: Theme.colors.caution
         Accessible.ignored: true
     }

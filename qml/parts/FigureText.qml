@@ -88,16 +88,8 @@ Item {
         }
     }
 
-    // Most figures have not all of their parts: each is made when it is first wanted, and kept. Words take their
-    // own place in it: theirs hangs on their baseline.
-    component Part: Loader {
-        required property bool wanted
-        property bool wantedOnce: false
-        visible: wanted
-        active: wanted || wantedOnce
-        onWantedChanged: if (wanted) wantedOnce = true
-    }
-    Part {
+    // Most figures have not all of their parts. Words take their own place in it: theirs hangs on their baseline.
+    Later {
         id: leanWord
         wanted: root.leanText !== ""
         sourceComponent: Word {
@@ -118,7 +110,7 @@ Item {
         text: root.wholeText
         color: root.color
     }
-    Part {
+    Later {
         id: fraction
         x: root.leanWidth + (root.hasWhole ? number.implicitWidth + root.setCap * 0.085 : 0)
         y: number.y + root.setCap / 2 - root.stack / 2
@@ -131,7 +123,7 @@ Item {
             color: root.color
         }
     }
-    Part {
+    Later {
         id: unit
         wanted: root.unitText !== ""
         sourceComponent: Word {

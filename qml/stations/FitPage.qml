@@ -165,16 +165,11 @@ FocusScope {
             onLayouts: root.openLayouts()
             onShades: root.shows = "shade"
         }
-        // Made when first wanted: the page itself stands the sooner.
-        Loader {
+        Later {
             id: layouts
             anchors.fill: parent
-            readonly property bool wanted: root.shows === "layouts"
-            property bool wantedOnce: false
-            visible: wanted
-            active: wanted || wantedOnce
+            wanted: root.shows === "layouts"
             source: "FitLayouts.qml"
-            onWantedChanged: if (wanted) wantedOnce = true
         }
         Binding {
             target: layouts.item
@@ -192,15 +187,11 @@ FocusScope {
                 root.closeLayouts();
             }
         }
-        Loader {
+        Later {
             id: sum
             anchors.fill: parent
-            readonly property bool wanted: root.shows === "working"
-            property bool wantedOnce: false
-            visible: wanted
-            active: wanted || wantedOnce
+            wanted: root.shows === "working"
             source: "WorkingSheet.qml"
-            onWantedChanged: if (wanted) wantedOnce = true
         }
         Connections {
             target: sum.item

@@ -9,6 +9,8 @@ Pressable {
     id: root
 
     property bool alone: true
+    //: beside a warning sign; opens what is to be minded at this step
+    readonly property string brief: qsTr("Take care")
 
     width: Theme.control
     height: Theme.control

@@ -7,7 +7,7 @@ import Matside.Theme
 Pressable {
     id: root
 
-    /** {id, letter, name, part, known, colour, says} */
+    /** {id, letter, name, part, known, colour, step, says} */
     required property var modelData
 
     readonly property color ink: pressed ? Theme.colors.raised : Theme.colors.ink
@@ -69,7 +69,7 @@ Pressable {
         horizontalAlignment: Text.AlignRight
         color: root.ink
         // A low screen has room for the step alone, as it stands on the scale above.
-        text: Theme.small && root.modelData.known ? root.modelData.says.match(/\d.*/)[0] : root.modelData.says
+        text: Theme.small && root.modelData.known ? root.modelData.step : root.modelData.says
         Accessible.ignored: true
     }
     FocusOutline { visible: root.keyboardFocus }

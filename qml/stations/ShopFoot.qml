@@ -19,6 +19,23 @@ Column {
         return group === "price" ? price : group === "kits" ? kits : group === "batting" ? batting : stock;
     }
 
+    /** What a group holds, while it is open, with air above and below it. */
+    component Opened: Column {
+        id: opened
+        required property bool wanted
+        property alias sourceComponent: held.sourceComponent
+        visible: wanted
+        x: Theme.margin
+        width: parent.width - 2 * Theme.margin
+        topPadding: Theme.gap
+        bottomPadding: Theme.gap
+        Loader {
+            id: held
+            active: opened.wanted
+            width: opened.width
+        }
+    }
+
     KeyLine { width: parent.width }
     Item {
         width: parent.width
@@ -48,24 +65,11 @@ Column {
         open: root.open === "price"
         onClicked: root.toggled("price")
     }
-    Item {
-        visible: root.open === "price"
-        width: parent.width
-        height: Theme.gap
-    }
-    Loader {
-        active: root.open === "price" && PriceModel.known
-        visible: active
-        x: Theme.margin
-        width: parent.width - 2 * Theme.margin
+    Opened {
+        wanted: root.open === "price" && PriceModel.known
         sourceComponent: PriceSheet {
             onAsk: (key, label, kind) => root.ask("price", key, label, kind)
         }
-    }
-    Item {
-        visible: root.open === "price"
-        width: parent.width
-        height: Theme.gap
     }
     GroupHead {
         id: kits
@@ -76,24 +80,11 @@ Column {
         open: root.open === "kits"
         onClicked: root.toggled("kits")
     }
-    Item {
-        visible: root.open === "kits"
-        width: parent.width
-        height: Theme.gap
-    }
-    Loader {
-        active: root.open === "kits"
-        visible: active
-        x: Theme.margin
-        width: parent.width - 2 * Theme.margin
+    Opened {
+        wanted: root.open === "kits"
         sourceComponent: KitsSheet {
             onAsk: (key, label, kind) => root.ask("kits", key, label, kind)
         }
-    }
-    Item {
-        visible: root.open === "kits"
-        width: parent.width
-        height: Theme.gap
     }
     GroupHead {
         id: batting
@@ -105,24 +96,11 @@ Column {
         open: root.open === "batting"
         onClicked: root.toggled("batting")
     }
-    Item {
-        visible: root.open === "batting"
-        width: parent.width
-        height: Theme.gap
-    }
-    Loader {
-        active: root.open === "batting" && BattingModel.known
-        visible: active
-        x: Theme.margin
-        width: parent.width - 2 * Theme.margin
+    Opened {
+        wanted: root.open === "batting" && BattingModel.known
         sourceComponent: BattingSheet {
             onAsk: (key, label, kind) => root.ask("batting", key, label, kind)
         }
-    }
-    Item {
-        visible: root.open === "batting"
-        width: parent.width
-        height: Theme.gap
     }
     GroupHead {
         id: stock
@@ -133,24 +111,11 @@ Column {
         open: root.open === "stock"
         onClicked: root.toggled("stock")
     }
-    Item {
-        visible: root.open === "stock"
-        width: parent.width
-        height: Theme.gap
-    }
-    Loader {
-        active: root.open === "stock"
-        visible: active
-        x: Theme.margin
-        width: parent.width - 2 * Theme.margin
+    Opened {
+        wanted: root.open === "stock"
         sourceComponent: StockSheet {
             onAsk: (key, label, kind) => root.ask("stock", key, label, kind)
         }
-    }
-    Item {
-        visible: root.open === "stock"
-        width: parent.width
-        height: Theme.gap
     }
     Item {
         width: parent.width

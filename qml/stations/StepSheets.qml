@@ -74,13 +74,8 @@ SheetColumn {
         onNotes: root.shows = "notes"
     }
     // What may lie over the work is made when it is first wanted: the work itself stands the sooner.
-    component Sheet: Loader {
-        required property bool wanted
-        property bool wantedOnce: false
+    component Sheet: Later {
         anchors.fill: parent
-        visible: wanted
-        active: wanted || wantedOnce
-        onWantedChanged: if (wanted) wantedOnce = true
     }
     Sheet {
         id: sum

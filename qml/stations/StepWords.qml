@@ -86,7 +86,7 @@ Fingertip {
     Word {
         id: shortly
         visible: false
-        text: qsTr("Take care")
+        text: sign.brief
     }
     Word {
         id: wholeCheck
@@ -162,12 +162,12 @@ Fingertip {
         onClicked: root.notes()
         CautionLine {
             visible: root.markNamed
-            folded: true
             width: parent.width
             // Its target may reach up beside the cloth; the word stands under it.
             y: parent.height - shortly.implicitHeight
             text: root.caution
-            brief: shortly.text
+            folded: true
+            brief: sign.brief
         }
     }
 }

@@ -140,11 +140,13 @@ FocusScope {
             id: mind
             objectName: "mind"
             alone: false
+            // Its words would lie on the targets, or push down what stands beside.
+            readonly property bool narrow: root.upright ? y + whole.implicitHeight + Theme.mm(6) > targets.y : whole.implicitHeight > Theme.mm(14)
             visible: beside.visible && !figure.minded && !StepModel.finished && StepModel.caution !== ""
             x: beside.x
             y: root.upright ? figure.y + figure.height + Theme.mm(2) : Theme.key
             width: beside.width
-            height: !visible ? 0 : first.folded ? Theme.control : Math.max(Theme.control, whole.implicitHeight + Theme.mm(3))
+            height: !visible ? 0 : narrow ? Theme.control : Math.max(Theme.control, whole.implicitHeight + Theme.mm(3))
             inList: true
             onClicked: column.shows = "notes"
             KeyLine {
@@ -157,10 +159,8 @@ FocusScope {
                 anchors.verticalCenter: parent.verticalCenter
                 width: parent.width - 2 * Theme.margin
                 text: figure.firstCaution
-                //: beside a warning sign; opens what is to be minded at this step
-                brief: qsTr("Take care")
-                // The mark alone where its words would lie on the targets, or push down what stands beside.
-                folded: root.upright ? mind.y + whole.implicitHeight + Theme.mm(6) > targets.y : whole.implicitHeight > Theme.mm(14)
+                folded: mind.narrow
+                brief: mind.brief
             }
             // Measured, not shown.
             Word {

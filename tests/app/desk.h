@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/stepmodel.h"
-#include "bench/record.h"
 #include "project/codec.h"
+#include "stripscut.h"
 
 #include <QTemporaryDir>
 
@@ -29,18 +29,6 @@ inline Project topper()
     return project;
 }
 
-/// What is layered at Hoop is cut.
-inline Project readyFor(Station station, Project project)
-{
-    const Plan planned = plan(project);
-    if (!planned.problems.empty() || station != Station::Hoop)
-        return project;
-    for (const Step &step : steps(project, planned))
-        if (step.does == Does::CutStrip && step.done < step.count)
-            countUp(project, step, step.count - step.done, 0);
-    return project;
-}
-
 /// A store, and the models every station stands on. Without a folder it has one of its own.
 struct Open {
     explicit Open(const QString &folder = {})
@@ -51,7 +39,7 @@ struct Open {
     /// Puts a new project into the store and opens it at a station.
     void lay(const Project &project, Station station)
     {
-        const Project ready = readyFor(station, project);
+        const Project ready = station == Station::Hoop ? withStripsCut(project) : project;
         session.openProject(store->create(QString::fromStdString(writeProject(ready))).value());
         session.setStation(static_cast<int>(station));
     }

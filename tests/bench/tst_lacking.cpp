@@ -47,20 +47,12 @@ Project smallPiece(planhelp::Chance &chance)
     return nineBlocks();
 }
 
-std::optional<Lacking> lacking(const Project &project, const Plan &p, const std::vector<Step> &all,
-                               std::size_t index)
-{
-    return lackingFor(project, p, all, all[index]);
-}
-
 } // namespace
 
 class LackingTest : public QObject {
     Q_OBJECT
 private slots:
     void asManyAreLayeredAsAreCut();
-    void fillerIsCutBeforeTheFirstJoin();
-    void noPlaceNoPiece();
     void noCountRunsAhead();
 };
 
@@ -71,8 +63,7 @@ void LackingTest::asManyAreLayeredAsAreCut()
     const auto layer = [&] {
         const Plan p = plan(project);
         const std::vector<Step> all = steps(project, p);
-        const auto at = static_cast<std::size_t>(placeOf(all, "layer"));
-        const auto found = lacking(project, p, all, at);
+        const auto found = lackingFor(all, all[static_cast<std::size_t>(placeOf(all, "layer"))]);
         return found ? all[found->maker].id + ' ' + std::to_string(found->more) : std::string();
     };
     QCOMPARE(layer(), std::string("cut-strip/front 1"));
@@ -85,50 +76,6 @@ void LackingTest::asManyAreLayeredAsAreCut()
     // A strip that was spoiled is not there.
     project.made.cut[1] = {"back", "cut-strip", 2, 1, {}};
     QCOMPARE(layer(), std::string("cut-strip/back 1"));
-}
-
-void LackingTest::fillerIsCutBeforeTheFirstJoin()
-{
-    Project project = nineBlocks();
-    project.sashing.finished = in(1, 1, 2);
-    project.made.trialPutOff = true;
-    project.made.cut = {{"front", "cut-short", 6, 0, {}},
-                        {"back", "cut-short", 6, 0, {}},
-                        {"batting", "cut-sashing-filler", 1, 0, {}}};
-    const Plan p = plan(project);
-    const std::vector<Step> all = steps(project, p);
-    const auto found = lacking(project, p, all, static_cast<std::size_t>(placeOf(all, "join-short")));
-    QVERIFY(found);
-    QCOMPARE(all[found->maker].id, std::string("cut-sashing-filler/batting"));
-    QCOMPARE(found->more, 2);
-}
-
-void LackingTest::noPlaceNoPiece()
-{
-    // Four shorts of 7 1/2 in and a spare inch or more lie on a band of 40 1/2: the band holds five.
-    Project project = nineBlocksOfCloth();
-    const auto does = [&](const char *id) {
-        const Plan p = plan(project);
-        const std::vector<Step> all = steps(project, p);
-        const Step step = all[static_cast<std::size_t>(placeOf(all, id))];
-        if (lackingFor(project, p, all, step))
-            return false;
-        project = afterChange(project, withDone(project, p, step));
-        return true;
-    };
-    QVERIFY(!does("cut-short/ground"));
-    QVERIFY(does("straighten/ground"));
-    const auto band = [&] {
-        for (const Step &step : stepsOf(project))
-            if (step.does == Does::CutBand && step.cloth == "ground" && step.done < step.count)
-                return step.id;
-        return std::string();
-    };
-    QVERIFY(does(band().c_str()));
-    int cut = 0;
-    while (cut < 20 && does("cut-short/ground"))
-        ++cut;
-    QVERIFY2(cut >= 1 && cut <= 5, qPrintable(QString::number(cut)));
 }
 
 void LackingTest::noCountRunsAhead()
@@ -148,7 +95,7 @@ void LackingTest::noCountRunsAhead()
                 if (all[i].done >= all[i].count)
                     continue;
                 open = true;
-                const auto found = lacking(project, p, all, i);
+                const auto found = lackingFor(all, all[i]);
                 waited += found ? 1 : 0;
                 if (!found) {
                     free.push_back(i);

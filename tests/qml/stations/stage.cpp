@@ -2,7 +2,7 @@
 #include "stage.h"
 
 #include "app/figures.h"
-#include "bench/record.h"
+#include "app/stripscut.h"
 #include "project/codec.h"
 #include "share/unpacking.h"
 
@@ -48,14 +48,6 @@ void stitchAll(Project &project)
     }
 }
 
-/// What is layered at Hoop is cut.
-void cutStrips(Project &project)
-{
-    for (const Step &step : steps(project, plan(project)))
-        if (step.does == Does::CutStrip && step.done < step.count)
-            countUp(project, step, step.count - step.done, 0);
-}
-
 } // namespace
 
 bool Stage::begin(int station, bool trial)
@@ -73,7 +65,7 @@ bool Stage::begin(int station, bool trial)
     if (station == static_cast<int>(Station::Trim))
         stitchAll(project);
     if (station == static_cast<int>(Station::Hoop))
-        cutStrips(project);
+        project = desk::withStripsCut(project);
     const auto id = m_room->workspace().store().create(QString::fromStdString(writeProject(project)));
     if (!id)
         return false;
