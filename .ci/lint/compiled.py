@@ -1,5 +1,7 @@
 # SPDX-License-Identifier: MIT
-"""Lists the compiled source files that lie in a folder: compiled.py compile_commands.json FOLDER"""
+"""Lists what is compiled of a folder, the longest to read first: compiled.py compile_commands.json FOLDER
+
+That is its sources, and for those compiled together the file that draws them in."""
 import json
 import os
 import sys
@@ -10,7 +12,10 @@ def main() -> int:
     with open(database, encoding="utf-8") as opened:
         entries = json.load(opened)
     files = {os.path.abspath(os.path.join(e["directory"], e["file"])) for e in entries}
-    for path in sorted(f for f in files if f.startswith(folder)):
+    room = os.sep + os.path.basename(folder.rstrip(os.sep)) + os.sep
+    together = sorted(f for f in files if os.sep + "Unity" + os.sep in f and room in f)
+    alone = sorted(f for f in files if f.startswith(folder))
+    for path in together + alone:
         print(os.path.relpath(path))
     return 0
 

@@ -21,7 +21,7 @@ constexpr qint64 longestName = 200; ///< bytes
 constexpr qint64 directoryPerFile = 46 + 2 * longestName;
 constexpr unsigned kindMask = 0170000; ///< of a Unix mode: what kind of file it is
 constexpr unsigned plainFile = 0100000;
-constexpr unsigned folder = 0040000;
+constexpr unsigned folderKind = 0040000;
 
 /// The directory as the last bytes of the file tell it, read before anything is reserved for what it claims.
 struct Directory {
@@ -131,7 +131,7 @@ ShareResult<bool> checkKind(const QByteArray &name, const zip_stat_t &stat, unsi
     if (!plainName(name))
         return ShareError{ShareCode::StrayFile, shown(name), {}};
     const unsigned kind = mode & kindMask;
-    if (kind != 0 && kind != (name.endsWith('/') ? folder : plainFile))
+    if (kind != 0 && kind != (name.endsWith('/') ? folderKind : plainFile))
         return ShareError{ShareCode::Link, shown(name), QString::number(mode, 8)};
     if ((stat.valid & ZIP_STAT_ENCRYPTION_METHOD) != 0 && stat.encryption_method != ZIP_EM_NONE)
         return ShareError{ShareCode::Locked, shown(name), {}};

@@ -34,6 +34,8 @@ struct StoreError {
 
 template <class T> using StoreResult = Result<T, StoreError>;
 
+inline const StoreError readOnlyStore{StoreCode::ReadOnly, {}};
+
 /// The value of something that only succeeds.
 struct Done {};
 

@@ -177,8 +177,6 @@ QString standing(const char *notes)
         .arg(QLatin1String(notes));
 }
 
-const StoreError readOnlyStore{StoreCode::ReadOnly, {}};
-
 } // namespace
 
 NoteBook::NoteBook(Store &store) : m_store(store), m_folder(store.folder()) {}

@@ -114,8 +114,6 @@ StoreResult<QString> lastDemo(const Database &database)
     return held.value().toString();
 }
 
-const StoreError readOnlyStore{StoreCode::ReadOnly, {}};
-
 } // namespace
 
 StoreResult<std::int64_t> insertInside(const Database &database, const QString &id, const QString &document,

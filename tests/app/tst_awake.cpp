@@ -6,7 +6,7 @@
 #include "desk.h"
 
 #include <QtDBus>
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

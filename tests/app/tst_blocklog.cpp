@@ -9,7 +9,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QTemporaryDir>
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 using Trouble = PhotoSource::Trouble;

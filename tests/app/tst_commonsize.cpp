@@ -5,7 +5,7 @@
 #include "app/readings.h"
 #include "app/stitched.h"
 
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 using stitched::Desk;

@@ -6,7 +6,7 @@
 #include "app/edgemodel.h"
 #include "bench/record.h"
 
-#include <QtTest>
+#include "testing.h"
 
 #include <cmath>
 

@@ -10,7 +10,7 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
-#include <QtTest>
+#include "testing.h"
 
 #include <functional>
 

@@ -6,7 +6,7 @@
 #include "app/hoopshelf.h"
 
 #include <QAbstractItemModelTester>
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

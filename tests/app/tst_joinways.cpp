@@ -4,7 +4,7 @@
 // asks which block it is.
 #include "app/stitched.h"
 
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

@@ -12,7 +12,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QTemporaryDir>
-#include <QtTest>
+#include "testing.h"
 
 #include <cmath>
 

@@ -11,7 +11,7 @@
 #include <QFile>
 #include <QSignalSpy>
 #include <QTemporaryDir>
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

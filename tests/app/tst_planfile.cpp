@@ -8,7 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include <QFile>
-#include <QtTest>
+#include "testing.h"
 
 using Json = nlohmann::ordered_json;
 

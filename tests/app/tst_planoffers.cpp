@@ -7,7 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include <QFile>
-#include <QtTest>
+#include "testing.h"
 
 #include <cmath>
 #include <set>

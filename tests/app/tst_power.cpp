@@ -4,7 +4,7 @@
 #include "app/power.h"
 #include "desk.h"
 
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

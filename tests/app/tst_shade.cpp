@@ -8,7 +8,7 @@
 
 #include <QImageWriter>
 #include <QSignalSpy>
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 using namespace shadebench;

@@ -10,7 +10,7 @@
 #include "desk.h"
 
 #include <QRegularExpression>
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

@@ -4,7 +4,7 @@
 // no published source; the numbers are also read back into digits by a reader written the other way round.
 #include "app/spokenwords.h"
 
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

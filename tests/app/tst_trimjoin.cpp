@@ -7,7 +7,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

@@ -4,7 +4,7 @@
 #include "app/fitmodel.h"
 #include "app/stitched.h"
 
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

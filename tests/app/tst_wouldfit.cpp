@@ -5,7 +5,7 @@
 #include "app/wouldfit.h"
 #include "desk.h"
 
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

@@ -2,7 +2,7 @@
 #include "bench/nest.h"
 #include "bench/ruler.h"
 
-#include <QtTest>
+#include "testing.h"
 
 #include <algorithm>
 #include <random>

@@ -5,7 +5,7 @@
 #include "jobs.h"
 #include "plancheck.h"
 
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside::cutting;
 

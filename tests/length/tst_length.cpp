@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "length/length.h"
 
-#include <QtTest>
+#include "testing.h"
 
 #include <random>
 

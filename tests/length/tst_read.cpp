@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "length/read.h"
 
-#include <QtTest>
+#include "testing.h"
 
 #include <array>
 #include <cmath>

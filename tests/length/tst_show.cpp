@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "length/show.h"
 
-#include <QtTest>
+#include "testing.h"
 
 #include <nlohmann/json.hpp>
 

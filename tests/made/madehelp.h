@@ -5,7 +5,7 @@
 #include "made/finding.h"
 
 #include <QString>
-#include <QtTest>
+#include "testing.h"
 
 #include <cmath>
 #include <random>

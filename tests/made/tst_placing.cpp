@@ -5,7 +5,7 @@
 #include "made/placing.h"
 #include "madehelp.h"
 
-#include <QtTest>
+#include "testing.h"
 
 #include <algorithm>
 

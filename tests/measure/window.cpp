@@ -3,7 +3,7 @@
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
-#include <QtTest>
+#include "testing.h"
 
 namespace measure {
 

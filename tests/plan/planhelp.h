@@ -7,7 +7,7 @@
 
 #include <QByteArray>
 #include <QString>
-#include <QtTest>
+#include "testing.h"
 
 #include <random>
 

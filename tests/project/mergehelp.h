@@ -5,7 +5,7 @@
 #include "project/merge.h"
 
 #include <QFile>
-#include <QtTest>
+#include "testing.h"
 
 /// Projects of two tablets, for the tests of putting them together.
 namespace mergehelp {

@@ -2,7 +2,7 @@
 #include "project/codec.h"
 
 #include <QFile>
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

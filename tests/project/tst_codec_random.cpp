@@ -6,7 +6,7 @@
 #include "randomproject.h"
 
 #include <QFile>
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 

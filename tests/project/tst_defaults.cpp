@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "project/basis.h"
 
-#include <QtTest>
+#include "testing.h"
 
 #include <cmath>
 

@@ -6,7 +6,7 @@
 
 #include <QFile>
 #include <QTemporaryDir>
-#include <QtTest>
+#include "testing.h"
 
 #include <random>
 

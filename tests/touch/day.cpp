@@ -7,7 +7,7 @@
 
 #include <QQuickItem>
 #include <QQuickWindow>
-#include <QtTest>
+#include "testing.h"
 
 namespace touching {
 

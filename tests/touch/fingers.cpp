@@ -3,7 +3,7 @@
 
 #include <QPointingDevice>
 #include <QQuickWindow>
-#include <QtTest>
+#include "testing.h"
 #include <qpa/qwindowsysteminterface.h>
 
 namespace touching {

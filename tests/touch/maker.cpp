@@ -8,7 +8,7 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QRegularExpression>
-#include <QtTest>
+#include "testing.h"
 
 namespace touching {
 

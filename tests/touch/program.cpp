@@ -6,7 +6,7 @@
 
 #include <QFile>
 #include <QQuickWindow>
-#include <QtTest>
+#include "testing.h"
 
 namespace touching {
 

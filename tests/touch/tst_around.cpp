@@ -14,7 +14,7 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
-#include <QtTest>
+#include "testing.h"
 
 #include <cmath>
 

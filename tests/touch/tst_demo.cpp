@@ -9,7 +9,7 @@
 
 #include <QProcess>
 #include <QTemporaryDir>
-#include <QtTest>
+#include "testing.h"
 
 #include <cstdio>
 #include <thread>

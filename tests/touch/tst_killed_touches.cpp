@@ -13,7 +13,7 @@
 #include <QProcess>
 #include <QQuickItem>
 #include <QTemporaryDir>
-#include <QtTest>
+#include "testing.h"
 
 #include <cstdio>
 #include <random>

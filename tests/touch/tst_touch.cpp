@@ -13,7 +13,7 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
-#include <QtTest>
+#include "testing.h"
 
 using namespace matside;
 using namespace touching;
