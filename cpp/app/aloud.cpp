@@ -68,7 +68,11 @@ QString Aloud::words() const
         const TrimModel &trim = m_reads.trim;
         spoken.title = trim.title();
         spoken.figure = trim.figure().text;
-        spoken.lines = QStringList{trim.firstSays()};
+        spoken.lines.clear();
+        for (QString says : {trim.verdict(), trim.remedy()})
+            if (!says.isEmpty())
+                spoken.lines << says.remove(u'{').remove(u'}');
+        spoken.lines << trim.firstSays();
         if (trim.second().valid)
             spoken.lines << trim.second().text + QLatin1Char(' ') + trim.secondSays();
     }

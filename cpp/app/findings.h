@@ -18,6 +18,9 @@ namespace matside {
 /// What to do about it.
 [[nodiscard]] QString remedyText(const Finding &finding, Marks marks);
 
+/// Along × across in braces; once where both are alike.
+[[nodiscard]] QString sizeText(const Pair &size, Marks marks);
+
 /// What a block is held against: the planned outline, whether that is the common size of what was measured,
 /// and its allowance.
 [[nodiscard]] Target targetOf(const Project &project, const Plan &plan);

@@ -4,7 +4,6 @@
 #include "app/figures.h"
 #include "app/findings.h"
 #include "app/joinwords.h"
-#include "app/readings.h"
 #include "bench/mishap.h"
 #include "bench/sides.h"
 
@@ -73,29 +72,39 @@ QString TrimModel::checkSays() const
     return trimming() ? trimCheck(side()) : QString();
 }
 
-QString TrimModel::loggedSays(const MadeBlock &block) const
+const MadeBlock *TrimModel::block() const
 {
-    const Project &project = m_workspace.project();
-    if (!block.outline || !offItsSize(project, m_workspace.plan(), *block.outline))
-        return {};
-    //: a block whose stitched outline was logged %1 × %2, not as planned: sides and diagonals are read first
-    return tr("Logged %1 × %2: measure it before you cut.")
-        .arg(figureText((*block.outline)[0], project.marks()),
-             figureText((*block.outline)[1], project.marks()));
+    return trimming() ? m_workspace.project().made.goodBlock(m_steps.block().toStdString()) : nullptr;
 }
 
-QString TrimModel::warns() const
+std::optional<Finding> TrimModel::finding() const
 {
     const Project &project = m_workspace.project();
-    const MadeBlock *block = trimming() ? project.made.goodBlock(m_steps.block().toStdString()) : nullptr;
-    const auto readings = block ? readingsOf(*block) : std::nullopt;
+    const MadeBlock *made = block();
+    const auto readings = made ? readingsOf(*made) : std::nullopt;
     if (!readings)
-        return block ? loggedSays(*block) : QString();
-    const Finding finding = judge(*readings, Measured::Outline, targetOf(project, m_workspace.plan()),
-                                  usualTolerances(project.system), project.marks());
-    if (finding.kind == FindingKind::Plain)
+        return std::nullopt;
+    return judge(*readings, Measured::Outline, targetOf(project, m_workspace.plan()),
+                 usualTolerances(project.system), project.marks());
+}
+
+QString TrimModel::verdict() const
+{
+    const Project &project = m_workspace.project();
+    if (const auto found = finding())
+        return verdictText(*found, project.marks());
+    const MadeBlock *made = block();
+    if (!made || !made->outline || !offItsSize(project, m_workspace.plan(), *made->outline))
         return {};
-    return QString(remedyText(finding, project.marks())).remove(u'{').remove(u'}');
+    //: the size of a block's stitched outline as it was logged at the hoop, not as planned
+    return tr("Logged off size: %1.").arg(sizeText({(*made->outline)[0], (*made->outline)[1]}, project.marks()));
+}
+
+QString TrimModel::remedy() const
+{
+    if (const auto found = finding())
+        return remedyText(*found, m_workspace.project().marks());
+    return verdict().isEmpty() ? QString() : tr("Measure its sides and diagonals before you cut.");
 }
 
 QString TrimModel::actionText() const

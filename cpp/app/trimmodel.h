@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/stepmodel.h"
+#include "made/finding.h"
 
 #include <QVariantMap>
 
@@ -24,7 +25,8 @@ class TrimModel : public QObject, public Single<TrimModel> {
     Q_PROPERTY(QVariantMap apart READ apart NOTIFY changed FINAL)
     Q_PROPERTY(QVariantMap lies READ lies NOTIFY changed FINAL)
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
-    Q_PROPERTY(QString warns READ warns NOTIFY changed FINAL)
+    Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
+    Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
 public:
     TrimModel(Workspace &workspace, StepModel &steps);
     using Single<TrimModel>::create;
@@ -40,9 +42,11 @@ public:
     [[nodiscard]] QString secondSays() const;
     [[nodiscard]] QString checkSays() const;
     [[nodiscard]] QString actionText() const;
-    /// What the block's own measures say against cutting it plainly; empty when nothing does, or none were
-    /// taken.
-    [[nodiscard]] QString warns() const;
+    /// What the block's own measures say of it, lengths in braces; empty when none were taken and its
+    /// logged size is as planned.
+    [[nodiscard]] QString verdict() const;
+    /// What to do about it.
+    [[nodiscard]] QString remedy() const;
     /// The strip that comes apart, empty at another step: {lengthMm, widthMm, blockMm [along, across],
     /// starts, names: of its blocks, cuts: the middle of each gap, done: blocks already off it}. On cloth as
     /// the blocks have drawn it in.
@@ -59,7 +63,10 @@ signals:
     void changed();
 
 private:
-    [[nodiscard]] QString loggedSays(const MadeBlock &block) const;
+    /// The block in hand; nothing at another step.
+    [[nodiscard]] const MadeBlock *block() const;
+    /// The finding on its stitched outline; nothing when it was not measured.
+    [[nodiscard]] std::optional<Finding> finding() const;
 
     Workspace &m_workspace;
     StepModel &m_steps;

@@ -102,6 +102,11 @@ QString readingText(std::size_t reading)
     return reading < readings.size() ? QCoreApplication::translate("Words", readings[reading]) : QString();
 }
 
+QString sizeText(const Pair &size, Marks marks)
+{
+    return u'{' + pairText(size, marks, Round::Nearest) + u'}';
+}
+
 QString verdictText(const Finding &finding, Marks marks)
 {
     return filled(wordsOrCode(verdicts, nameOf(finding.kind)), finding, marks);

@@ -3,7 +3,11 @@ import QtQuick
 import Matside.Parts
 import Matside.Theme
 
-/** What a measure says: verdict and remedy, printed solid with a pinked lower edge. */
+/**
+ * What a measure says: verdict and remedy, printed solid with a pinked lower edge. The verdict is read standing
+ * up, from 1 m: never under 22 minutes of arc there. A length in braces is never broken between its number, its
+ * fraction and its unit.
+ */
 Item {
     id: root
 
@@ -14,6 +18,8 @@ Item {
     /** The largest the verdict is set. */
     property real mostCap: Theme.capSecond
 
+    readonly property string verdictShown: whole(verdict)
+    readonly property string remedyShown: whole(remedy)
     readonly property real tooth: Theme.mm(3.4)
     readonly property real figureWidth: figure !== null ? length.implicitWidth + Theme.gap : 0
 
@@ -21,15 +27,20 @@ Item {
     implicitHeight: words.y + words.height + Theme.mm(3.5) + tooth / 2
 
     Accessible.role: Accessible.AlertMessage
-    Accessible.name: [head, verdict, figure ? figure.text ?? "" : "", remedy].filter(t => t !== "").join(". ")
+    Accessible.name: [head, verdictShown, figure ? figure.text ?? "" : "", remedyShown].filter(t => t !== "").join(". ")
 
-    // A short verdict is set as large as its longest word allows, a hair less, so that no word is ever broken; a long one is
-    // read, not seen from afar.
-    readonly property real verdictCap: verdict.length > 28 ? Theme.capHead
-        : Math.max(Theme.capHead, Math.min(root.mostCap, Theme.capSecond * 0.96 * words.width / Math.max(1, longest)))
+    // As large as its longest word and two lines allow, a hair less, so that no word is ever broken.
+    readonly property real verdictCap: Math.max(Theme.capInText, Math.min(root.mostCap,
+                                                Theme.capSecond * 0.96 * words.width / Math.max(1, longest),
+                                                Theme.capSecond * 1.7 * words.width / Math.max(1, inOneLine)))
     readonly property real remedyCap: remedy.length <= 12 ? Math.min(Theme.capThird, verdictCap) : Theme.capHead
     // Measured anew once the lettering is set: asking alone does not wait for it.
-    readonly property real longest: metrics.font.pixelSize <= 0 ? 1 : Math.max(...verdict.split(" ").map(word => metrics.advanceWidth(word)))
+    readonly property real longest: metrics.font.pixelSize <= 0 ? 1 : Math.max(...verdictShown.split(" ").map(word => metrics.advanceWidth(word)))
+    readonly property real inOneLine: metrics.font.pixelSize <= 0 ? 1 : metrics.advanceWidth(verdictShown)
+
+    function whole(text: string): string {
+        return text.replace(/\{[^}]*\}/g, length => length.replace(/(\d) /g, "$1\u00a0")).replace(/[{}]/g, "");
+    }
 
     FontMetrics {
         id: metrics
@@ -78,7 +89,7 @@ Item {
         }
         Word {
             width: parent.width
-            text: root.verdict
+            text: root.verdictShown
             bold: true
             cap: root.verdictCap
             lineHeight: cap * 1.4
@@ -88,7 +99,7 @@ Item {
         Word {
             width: parent.width
             visible: text !== ""
-            text: root.remedy
+            text: root.remedyShown
             bold: true
             cap: root.remedyCap
             lineHeight: cap * 1.4

@@ -17,6 +17,8 @@ Item {
     property bool reckoned: false
     property bool askable: true
     property string problem
+    /** What is to be said of it stands in words elsewhere: nothing under it moves when that changes. */
+    property bool noted: true
     /** The value stands under the name though there is room beside it: as its neighbour's does. */
     property bool stacked: false
 
@@ -49,7 +51,7 @@ Item {
             width: root.inlineFits ? implicitWidth : root.width
             y: root.inlineFits ? parent.height - Theme.mm(1.4) - Theme.capInText / 2 + cap / 2 - baselineOffset - Theme.mm(1.2) : 0
             text: root.label
-            color: root.reckoned ? Theme.colors.inkSoft : Theme.colors.ink
+            color: root.problem !== "" && !root.noted ? Theme.colors.caution : root.reckoned ? Theme.colors.inkSoft : Theme.colors.ink
             Accessible.ignored: true
         }
         FigureText {
@@ -98,7 +100,7 @@ Item {
         id: note
         y: buttons.y + buttons.height + Theme.mm(1.5)
         width: root.width
-        visible: text !== ""
+        visible: root.noted && text !== ""
         //: stands under a value the app reckons itself
         text: root.problem !== "" ? root.problem : root.reckoned ? qsTr("worked out") : ""
         color: root.problem !== "" ? Theme.colors.caution : Theme.colors.inkSoft

@@ -15,18 +15,13 @@ Rectangle {
 
     color: Theme.colors.paper
 
-    /** A length is never broken between its number, its fraction and its unit. */
-    function whole(text: string): string {
-        return text.replace(/\{[^}]*\}/g, length => length.replace(/(\d) /g, "$1\u00a0")).replace(/[{}]/g, "");
-    }
-
     FindingBlock {
         id: finding
         visible: root.judged
         mostCap: Theme.small ? Theme.capThird : Theme.capSecond
         width: root.beside ? root.width * 0.55 : root.width
-        verdict: root.whole(BlockMeasure.verdict)
-        remedy: root.whole(BlockMeasure.remedy)
+        verdict: BlockMeasure.verdict
+        remedy: BlockMeasure.remedy
     }
     InlineLength {
         id: asked

@@ -59,6 +59,7 @@ Item {
                         // Short enough to stand beside its figure; the drawing shows both diagonals.
                         label: index < 4 ? reading.says : index === 4 ? qsTr("from top left") : qsTr("from top right")
                         figure: reading.figure
+                        noted: false
                         problem: reading.suspect ? qsTr("measure this one again first") : ""
                         onLess: BlockMeasure.nudge(index, -1)
                         onMore: BlockMeasure.nudge(index, 1)

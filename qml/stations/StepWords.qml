@@ -30,7 +30,7 @@ Fingertip {
     readonly property bool finished: StepModel.finished
     readonly property string caution: finished ? "" : StepModel.caution
     readonly property string firstCaution: (caution.match(/^.*?[.!?:](?=\s|$)/) ?? [caution])[0]
-    readonly property string check: finished ? "" : siding ? (TrimModel.warns !== "" ? TrimModel.warns : TrimModel.checkSays) : StepModel.check
+    readonly property string check: finished ? "" : siding ? TrimModel.checkSays : StepModel.check
     readonly property bool siding: StepModel.sided && !finished
     readonly property string line: finished ? StepModel.elsewhereText
         : siding ? TrimModel.firstSays + (TrimModel.second.valid ? " " + qsTr("and {%1} %2").arg(TrimModel.second.text).arg(TrimModel.secondSays) : "")

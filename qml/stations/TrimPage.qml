@@ -6,12 +6,24 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** Four sides in order, each with its second reference; then the block is measured and judged if it is off. */
+/**
+ * Four sides in order, each with its second reference. What a measured block's readings say lies over the drawing,
+ * seen first; the column at the hand stays as it is.
+ */
 StepPage {
     id: root
 
     readonly property bool ruled: StepModel.ruler.show && !StepModel.finished
 
+    FindingBlock {
+        id: finding
+        objectName: "finding"
+        visible: verdict !== "" && !StepModel.finished
+        width: parent.width
+        mostCap: Theme.small ? Theme.capThird : Theme.capSecond
+        verdict: TrimModel.verdict
+        remedy: TrimModel.remedy
+    }
     RulerDrawing {
         id: drawing
         anchors.fill: parent
@@ -23,6 +35,7 @@ StepPage {
     SideDrawing {
         id: side
         anchors.fill: parent
+        anchors.topMargin: finding.visible ? finding.implicitHeight : 0
         visible: ready && !StepModel.finished
         view: TrimModel.lies
         figure: TrimModel.figure

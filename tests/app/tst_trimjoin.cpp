@@ -63,7 +63,7 @@ void TrimAndJoin::aBlockLoggedOffItsSizeIsMeasuredFirst()
                                                planned.across};
         Desk desk(project, Station::Trim);
         QVERIFY(desk.trim.trimming());
-        QCOMPARE(desk.trim.warns().contains(QStringLiteral("measure it before you cut")), told);
+        QCOMPARE(desk.trim.remedy().contains(QStringLiteral("before you cut")), told);
     }
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
 import Matside.Core
+import Matside.Theme
 
 StepCase {
     name: "Trim"
@@ -9,5 +10,45 @@ StepCase {
     function test_isThatStation() {
         compare(Session.stationName(Session.station), "Trim");
         verify(printed(null).length > 40);
+    }
+
+    function openMeasure() {
+        press(byName("wrong"));
+        tryVerify(() => byName("sheet-wrong"));
+        press(called("They disagree: measure the block"));
+        tryVerify(() => byName("sheet-measure"));
+    }
+    function places(items: var): var {
+        return items.map(item => item.mapToItem(null, 0, 0)).map(at => Math.round(at.x) + "," + Math.round(at.y));
+    }
+    function test_theVerdictIsSeenAtOnceStandingUp_data() {
+        return screens;
+    }
+    function test_theVerdictIsSeenAtOnceStandingUp(data) {
+        resize(data);
+        verify(!byName("finding"));
+        const before = places(targets.map(byName));
+        openMeasure();
+        press(called("All six are as shown"));
+        tryVerify(() => byName("finding"));
+        const finding = byName("finding");
+        const said = all(child => child.text === finding.verdictShown, finding)[0];
+        verify(said, "the verdict is not printed");
+        // NUREG-0700: 22 minutes of arc; from 1 m that is 6.4 mm.
+        verify(said.cap >= Theme.mm(1000 * Math.tan(22 / 60 * Math.PI / 180)), "" + said.cap / Theme.pxPerMm);
+        compare(places(targets.map(byName)), before);
+    }
+    function test_nothingMovesUnderTheThumbWhenReadingsDisagree() {
+        openMeasure();
+        const keys = () => all(item => item.sign !== undefined && item.stepped !== undefined, byName("sheet-measure"));
+        const before = places(keys());
+        compare(before.length, 12);
+        const size = /[\d.]+/.exec(BlockMeasure.readings[0].figure.text)[0];
+        for (let at = 0; at < 6; ++at)
+            compare(BlockMeasure.enter(at, BlockMeasure.readings[at].figure.text), "");
+        compare(BlockMeasure.enter(0, "" + (parseFloat(size) + (Session.units === "mm" ? 20 : 1))), "");
+        compare(BlockMeasure.kind, "measure-again");
+        wait(120);
+        compare(places(keys()), before);
     }
 }
