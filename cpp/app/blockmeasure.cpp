@@ -28,11 +28,19 @@ void BlockMeasure::begin()
     m_readings = readingsOfRectangle(m_workspace.plan().block.outline);
     if (block && block->outline)
         m_readings = readingsOfRectangle({(*block->outline)[0], (*block->outline)[1]});
-    const auto before = block ? readingsOf(*block) : std::nullopt;
-    m_readings = before.value_or(m_readings);
-    m_measured = before.has_value();
     // Readings stand on her ruler's marks: that is how they are read.
-    m_readings = onMarks(m_readings, project.finest);
+    Readings shown = onMarks(m_readings, project.finest);
+    const auto before = block ? readingsOf(*block) : std::nullopt;
+    m_readings = before ? onMarks(*before, project.finest) : shown;
+    m_measured = before.has_value();
+    // Of what was kept before, a reading that stands as it was shown may never have been taken; readings that
+    // disagree are kept only when all of them were.
+    m_taken = allTaken;
+    judgeIt();
+    if (m_finding->kind == FindingKind::MeasureAgain)
+        return;
+    for (int at = 0; at < readingCount; ++at)
+        m_taken[static_cast<std::size_t>(at)] = readingAt(m_readings, at) != readingAt(shown, at);
     judgeIt();
 }
 
@@ -40,8 +48,15 @@ void BlockMeasure::judgeIt()
 {
     const Project &project = m_workspace.project();
     m_finding = judge(m_readings, Measured::Outline, targetOf(project, m_workspace.plan()),
-                      usualTolerances(project.system), project.marks());
+                      usualTolerances(project.system), project.marks(), m_taken);
     emit changed();
+}
+
+void BlockMeasure::take(int reading)
+{
+    m_measured = true;
+    m_taken[static_cast<std::size_t>(reading)] = true;
+    judgeIt();
 }
 
 QVariantList BlockMeasure::readings() const
@@ -49,11 +64,26 @@ QVariantList BlockMeasure::readings() const
     QVariantList list;
     for (int at = 0; at < readingCount; ++at) {
         QVariantMap view = readingView(m_readings, at, m_workspace.project().marks());
+        view[QStringLiteral("taken")] = m_taken[static_cast<std::size_t>(at)];
         view[QStringLiteral("suspect")] =
             m_finding && m_finding->suspect && static_cast<int>(*m_finding->suspect) == at;
         list.append(view);
     }
     return list;
+}
+
+bool BlockMeasure::mayKeep() const
+{
+    return !m_finding || m_finding->does != Remedy::ReadTheRest;
+}
+
+QString BlockMeasure::asShownSays() const
+{
+    const auto left = std::count(m_taken.begin(), m_taken.end(), false);
+    if (!m_measured || left == 0 || !mayKeep())
+        return {};
+    //: of the six readings of a block; they stand where the planned size put them
+    return tr("%1 of 6 stand as first shown").arg(left);
 }
 
 QString BlockMeasure::kind() const
@@ -101,8 +131,7 @@ void BlockMeasure::nudge(int reading, int marks)
 {
     if (!nudgeReading(m_readings, reading, marks, m_workspace.project().finest))
         return;
-    m_measured = true;
-    judgeIt();
+    take(reading);
 }
 
 QString BlockMeasure::enter(int reading, const QString &text)
@@ -110,8 +139,7 @@ QString BlockMeasure::enter(int reading, const QString &text)
     QString wrong = typeReading(m_readings, reading, text, m_workspace.project().system);
     if (!wrong.isEmpty())
         return wrong;
-    m_measured = true;
-    judgeIt();
+    take(reading);
     return {};
 }
 
@@ -119,7 +147,7 @@ bool BlockMeasure::save()
 {
     Project next = m_workspace.project();
     MadeBlock *block = next.made.goodBlock(m_block.toStdString());
-    if (!block || m_session.readOnly())
+    if (!block || m_session.readOnly() || !mayKeep())
         return false;
     block->sides = m_readings.sides;
     block->diagonals = m_readings.diagonals;

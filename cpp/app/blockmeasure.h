@@ -19,6 +19,8 @@ class BlockMeasure : public QObject, public Single<BlockMeasure> {
     Q_PROPERTY(QString block READ block NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList readings READ readings NOTIFY changed FINAL)
     Q_PROPERTY(bool measured READ measured NOTIFY changed FINAL)
+    Q_PROPERTY(bool mayKeep READ mayKeep NOTIFY changed FINAL)
+    Q_PROPERTY(QString asShownSays READ asShownSays NOTIFY changed FINAL)
     Q_PROPERTY(QString kind READ kind NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
     Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
@@ -31,10 +33,14 @@ public:
     using Single<BlockMeasure>::create;
 
     [[nodiscard]] QString block() const { return m_block; }
-    /// {says, figure, suspect}: top, right, bottom, left, diagonals from top left and from top right.
+    /// {says, figure, taken, suspect}: top, right, bottom, left, diagonals from top left and from top right.
     [[nodiscard]] QVariantList readings() const;
     /// A reading was given, now or before: until then the planned size stands there and nothing is judged.
     [[nodiscard]] bool measured() const { return m_measured; }
+    /// Not while the readings disagree and some of them stand where the planned size put them.
+    [[nodiscard]] bool mayKeep() const;
+    /// How many readings stand as they were first shown, neither stepped nor typed.
+    [[nodiscard]] QString asShownSays() const;
     [[nodiscard]] QString kind() const;
     [[nodiscard]] QString verdict() const;
     [[nodiscard]] QString remedy() const;
@@ -54,7 +60,7 @@ public:
     Q_INVOKABLE void nudge(int reading, int marks);
     /// What is wrong with the typed reading, or nothing.
     Q_INVOKABLE QString enter(int reading, const QString &text);
-    /// Logs the readings with the block; one undoable change.
+    /// Logs the readings with the block; one undoable change. Refused while `mayKeep` says no.
     Q_INVOKABLE bool save();
     /// Takes the common size for all blocks not yet cut.
     Q_INVOKABLE void takeCommonSize();
@@ -64,6 +70,7 @@ signals:
 
 private:
     void judgeIt();
+    void take(int reading);
     /// What F23 chooses from the blocks measured; nothing under two of them.
     [[nodiscard]] std::optional<CommonSize> common() const;
     [[nodiscard]] QStringList effectOf(const CommonSize &common) const;
@@ -75,6 +82,7 @@ private:
     StepModel &m_steps;
     QString m_block;
     Readings m_readings;
+    Taken m_taken{};
     std::optional<Finding> m_finding;
     double m_times = 5;
 };

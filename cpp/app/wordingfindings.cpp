@@ -21,6 +21,8 @@ constexpr std::array verdicts{
     Worded{"remake", QT_TRANSLATE_NOOP("Words", "It is too far off to be cut as it is.")},
     //: %3 is how far the six readings disagree
     Worded{"measure-again", QT_TRANSLATE_NOOP("Words", "The readings disagree by {%3}.")},
+    //: of a block's four sides and two diagonals some were not measured yet
+    Worded{"read-the-rest", QT_TRANSLATE_NOOP("Words", "Not all six are read yet.")},
 };
 
 constexpr std::array remedies{
@@ -52,6 +54,8 @@ constexpr std::array remedies{
            QT_TRANSLATE_NOOP("Words",
                              "Make it again, at the same place of a strip and of the same thread lot.")},
     Worded{"measure-first", QT_TRANSLATE_NOOP("Words", "Measure again, %5 first. Do not cut yet.")},
+    //: %6 lists the sides and diagonals that were not measured: "left, diagonal from top right"
+    Worded{"read-the-rest", QT_TRANSLATE_NOOP("Words", "Still to read: %6. Do not cut yet.")},
 };
 
 constexpr std::array readings{
@@ -82,6 +86,10 @@ QString filled(QString text, const Finding &finding, Marks marks)
     text.replace(QStringLiteral("%4"), pairText(finding.figures.trueSize, marks, Round::Down));
     text.replace(QStringLiteral("%5"), finding.suspect ? readingText(*finding.suspect)
                                                        : QCoreApplication::translate("Words", "all six"));
+    QStringList missing;
+    for (const std::size_t reading : finding.missing)
+        missing << readingText(reading);
+    text.replace(QStringLiteral("%6"), missing.join(QStringLiteral(", ")));
     return text;
 }
 
@@ -109,7 +117,8 @@ QString sizeText(const Pair &size, Marks marks)
 
 QString verdictText(const Finding &finding, Marks marks)
 {
-    return filled(wordsOrCode(verdicts, nameOf(finding.kind)), finding, marks);
+    const bool unread = finding.does == Remedy::ReadTheRest;
+    return filled(wordsOrCode(verdicts, unread ? nameOf(finding.does) : nameOf(finding.kind)), finding, marks);
 }
 
 QString remedyText(const Finding &finding, Marks marks)

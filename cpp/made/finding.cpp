@@ -64,7 +64,7 @@ constexpr std::array kinds{"plain", "split", "common-size", "tilted", "taper", "
 constexpr std::array remedies{"cut-plainly",   "cut-split",        "use-as-is",       "trim-to-size",
                               "trim-true",     "take-common-size", "hide-in-seam",    "hide-both-sides",
                               "restitch-line", "block-wet",        "patch-allowance", "make-again",
-                              "measure-first"};
+                              "measure-first", "read-the-rest"};
 
 } // namespace
 
@@ -79,7 +79,7 @@ std::string_view nameOf(Remedy remedy)
 }
 
 Finding judge(const Readings &readings, Measured what, const Target &target, const Tolerances &tolerances,
-              Marks marks)
+              Marks marks, const Taken &taken)
 {
     const Precision precision = halfMark(stepOf(Round::Nearest, marks));
     const Fit fit = fitTo(readings, precision);
@@ -99,8 +99,15 @@ Finding judge(const Readings &readings, Measured what, const Target &target, con
         finding = verdict({fit.shape, readings, what, target, wanted, tolerances, marks, trusted});
     finding.agreement = agreement;
     finding.figures.K = again.figures.K;
-    if (finding.kind == FindingKind::MeasureAgain)
+    if (finding.kind != FindingKind::MeasureAgain)
+        return finding;
+    for (std::size_t i = 0; i < taken.size(); ++i)
+        if (!taken[i])
+            finding.missing.push_back(i);
+    if (finding.missing.empty())
         finding.suspect = likeliestMisread(readings, precision, wanted);
+    else
+        finding.does = Remedy::ReadTheRest;
     return finding;
 }
 

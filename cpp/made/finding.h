@@ -6,8 +6,10 @@
 #include "made/tolerances.h"
 #include "project/made.h"
 
+#include <array>
 #include <optional>
 #include <string_view>
+#include <vector>
 
 namespace matside {
 
@@ -29,10 +31,11 @@ enum class Remedy {
     BlockWet,       ///< pin square, steam, dry, measure again; remake if that does not help
     PatchAllowance, ///< zigzag a scrap of sandwich edge to edge, or put the block at an outer edge
     MakeAgain,
-    MeasureFirst ///< the reading `suspect` first, then the others
+    MeasureFirst, ///< the reading `suspect` first, then the others
+    ReadTheRest   ///< the readings in `missing`, before any is called doubtful
 };
 /// `cut-plainly`, `cut-split`, `use-as-is`, `trim-to-size`, `trim-true`, `take-common-size`, `hide-in-seam`,
-/// `hide-both-sides`, `restitch-line`, `block-wet`, `patch-allowance`, `make-again`, `measure-first`.
+/// `hide-both-sides`, `restitch-line`, `block-wet`, `patch-allowance`, `make-again`, `measure-first`, `read-the-rest`.
 [[nodiscard]] std::string_view nameOf(Remedy remedy);
 
 enum class Agreement { Good, Doubtful, None };
@@ -51,6 +54,10 @@ struct Promise {
     Length allowance; ///< no allowance, from stitched line to cut, is under this
     Length unpick;    ///< before unpicking the tilted sides may show by this; 0 when nothing is unpicked
 };
+
+/// Which of the six readings came off a ruler, in the order of `Six`.
+using Taken = std::array<bool, 6>;
+inline constexpr Taken allTaken{true, true, true, true, true, true};
 
 /// What was measured: the stitched outline before trimming, or the edges of a trimmed block.
 enum class Measured { Outline, Trimmed };
@@ -71,7 +78,8 @@ struct Finding {
     std::optional<Side> side;  ///< tilted, or the wider end of a taper
     std::optional<Laying> cut; ///< where a cut is advised
     std::optional<Promise> promise;
-    std::optional<std::size_t> suspect; ///< reading to take first: 0…3 sides, 4, 5 diagonals
+    std::optional<std::size_t> suspect; ///< reading to take first: 0…3 sides, 4, 5 diagonals; one she took
+    std::vector<std::size_t> missing;   ///< where readings disagree: those that were not taken
     std::optional<Shape> shape;         ///< the fitted figure, for drawing its departure exaggerated
 };
 
@@ -81,9 +89,11 @@ struct Finding {
 /// off by more than `under` or `over`, a side tilted by more than `tiltMost`, a lean that no split mends:
 /// remake. A size more than `size` off: common-size, to be judged again against it. Opposite sides that
 /// differ: tilted or taper. Else the lean decides between plain and split (F23–F25). Where the readings agree
-/// but doubtfully the advice stands, and its promise is reckoned for readings good to a whole mark.
+/// but doubtfully the advice stands, and its promise is reckoned for readings good to a whole mark. Readings
+/// that are not `taken` stand where the planned size put them: when the six disagree those are asked for, and
+/// none that was taken is blamed.
 [[nodiscard]] Finding judge(const Readings &readings, Measured what, const Target &target,
-                            const Tolerances &tolerances, Marks marks);
+                            const Tolerances &tolerances, Marks marks, const Taken &taken = allTaken);
 
 /// The readings of a block and what they were taken on; nothing when they are not all there.
 [[nodiscard]] std::optional<Readings> readingsOf(const MadeBlock &block);

@@ -14,8 +14,10 @@ Opens measured(const Stage &stage, std::array<int, 6> off)
     return [stage, off] {
         BlockMeasure &measure = stage.room->measure();
         measure.begin();
-        measure.nudge(0, 1); // she has measured, even where all is as planned
-        measure.nudge(0, -1);
+        for (int at = 0; at < static_cast<int>(off.size()); ++at) { // she has read all six
+            measure.nudge(at, 1);
+            measure.nudge(at, -1);
+        }
         for (int at = 0; at < static_cast<int>(off.size()); ++at)
             if (off[static_cast<std::size_t>(at)] != 0)
                 measure.nudge(at, off[static_cast<std::size_t>(at)]);
@@ -46,6 +48,13 @@ void trimStates(States &states)
     finding("finding-tilt", {0, 2, 0, 0, 1, 1});
     finding("finding-taper", {3, 0, 0, 0, 1, 1});
     finding("finding-again", {6, 0, 0, 0, 0, 0});
+    states.add("finding-rest", trim, until(Does::TrimBlock), [stage = states.stage()] {
+        measured(stage, {})();
+        BlockMeasure &measure = stage.room->measure();
+        measure.begin(); // only the first four sides and one diagonal are read
+        for (int at = 0; at < 5; ++at)
+            measure.nudge(at, -6);
+    });
     finding("finding-remake", {-6, -6, -6, -6, -8, -8});
     states.add(
         "finding-common", trim,

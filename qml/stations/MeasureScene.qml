@@ -20,6 +20,7 @@ Rectangle {
         visible: root.judged
         mostCap: Theme.small ? Theme.capThird : Theme.capSecond
         width: root.beside ? root.width * 0.55 : root.width
+        head: BlockMeasure.asShownSays
         verdict: BlockMeasure.verdict
         remedy: BlockMeasure.remedy
     }

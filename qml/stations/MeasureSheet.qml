@@ -60,6 +60,7 @@ Item {
                         label: index < 4 ? reading.says : index === 4 ? qsTr("from top left") : qsTr("from top right")
                         figure: reading.figure
                         noted: false
+                        reckoned: BlockMeasure.measured && !reading.taken
                         problem: reading.suspect ? qsTr("measure this one again first") : ""
                         onLess: BlockMeasure.nudge(index, -1)
                         onMore: BlockMeasure.nudge(index, 1)
@@ -107,6 +108,9 @@ Item {
         width: parent.width
         height: Theme.targetLeast
         kind: "action"
+        enabled: BlockMeasure.mayKeep
+        //: of a block's six readings
+        reason: enabled ? "" : qsTr("read all six first")
         text: BlockMeasure.measured ? qsTr("Keep these readings") : qsTr("All six are as shown")
         onClicked: {
             BlockMeasure.save();

@@ -23,6 +23,7 @@ private slots:
     void backGoesOneSideBackBeforeItUndoes();
     void aLeaningBlockIsSplit();
     void readingsThatDisagreeGiveNoCuttingAdvice();
+    void onlyReadingsThatWereTakenAreDoubted();
     void readingsAreKeptWithTheirBlock();
     void theStripComesApartInTheMiddleOfEachGap();
     void everyVerdictAndRemedyHasWords();
@@ -112,6 +113,38 @@ void TrimAndJoin::readingsThatDisagreeGiveNoCuttingAdvice()
     QVERIFY(desk.measure.remedy().contains(QStringLiteral("Do not cut")));
 }
 
+void TrimAndJoin::onlyReadingsThatWereTakenAreDoubted()
+{
+    // A true 6 1/2 in square under a planned 7: four sides and one diagonal (9 3/16) are read, the other
+    // still stands at 9 7/8 in. K = (9.1875² + 9.875² − 4 · 6.5²) / 13 = 0.99 in: it is asked for.
+    Desk desk(topper(), Station::Trim);
+    desk.measure.begin();
+    const auto suspects = [&desk] {
+        int found = 0;
+        for (const QVariant &reading : desk.measure.readings())
+            found += reading.toMap()[QStringLiteral("suspect")].toBool() ? 1 : 0;
+        return found;
+    };
+    for (int side = 0; side < 4; ++side)
+        QVERIFY(desk.measure.enter(side, QStringLiteral("6 1/2")).isEmpty());
+    QVERIFY(desk.measure.enter(4, QStringLiteral("9 3/16")).isEmpty());
+    QCOMPARE(desk.measure.kind(), QStringLiteral("measure-again"));
+    QCOMPARE(suspects(), 0);
+    QCOMPARE(desk.measure.remedy(),
+             QStringLiteral("Still to read: diagonal from top right. Do not cut yet."));
+    QVERIFY(!desk.measure.mayKeep() && !desk.measure.save());
+    QVERIFY(!desk.kept().made.blocks[0].sides);
+    // The same value typed is a reading: now all six are taken, and one of them is doubted.
+    QVERIFY(desk.measure.enter(5, QStringLiteral("9 7/8")).isEmpty());
+    QVERIFY(desk.measure.mayKeep());
+    QCOMPARE(suspects(), 1);
+    QVERIFY(desk.measure.save());
+    desk.measure.begin(); // and stays so when they are opened again
+    QCOMPARE(suspects(), 1);
+    QVERIFY(desk.measure.enter(5, QStringLiteral("9 3/16")).isEmpty());
+    QCOMPARE(desk.measure.kind(), QStringLiteral("remake"));
+}
+
 void TrimAndJoin::readingsAreKeptWithTheirBlock()
 {
     Desk desk(topper(), Station::Trim);
@@ -152,7 +185,8 @@ void TrimAndJoin::everyVerdictAndRemedyHasWords()
 {
     for (int i = 0; i <= static_cast<int>(FindingKind::MeasureAgain); ++i)
         QVERIFY(wordsFor(verdictWords(), nameOf(static_cast<FindingKind>(i))).has_value());
-    for (int i = 0; i <= static_cast<int>(Remedy::MeasureFirst); ++i)
+    QVERIFY(wordsFor(verdictWords(), nameOf(Remedy::ReadTheRest)).has_value());
+    for (int i = 0; i <= static_cast<int>(Remedy::ReadTheRest); ++i)
         QVERIFY(wordsFor(remedyWords(), nameOf(static_cast<Remedy>(i))).has_value());
     for (std::size_t i = 0; i < 6; ++i)
         QVERIFY(!readingText(i).isEmpty());

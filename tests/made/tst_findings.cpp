@@ -42,6 +42,7 @@ private slots:
     void splitStraddlesTheLine();
     void measureAgainHasNoCutAndNamesTheLikeliest_data();
     void measureAgainHasNoCutAndNamesTheLikeliest();
+    void aReadingNotTakenIsAskedForAndNoneIsDoubted();
     void doubtfulReadingsPromiseLess();
     void commonSizeIsJudgedAgain();
     void tolerancesAreHers();
@@ -246,6 +247,25 @@ void FindingsTest::measureAgainHasNoCutAndNamesTheLikeliest()
     QCOMPARE(finding.figures.trueSize, Pair{});
 }
 
+void FindingsTest::aReadingNotTakenIsAskedForAndNoneIsDoubted()
+{
+    const auto target = outlineOf(in(6), in(6), in(0, 1, 2));
+    const Length diagonal = in(8, 1, 2);
+    for (std::size_t wrong = 0; wrong < 6; ++wrong)
+        for (std::size_t left = 0; left < 6; ++left) {
+            Readings read{{in(6), in(6), in(6), in(6)}, {diagonal, diagonal}};
+            (wrong < 4 ? read.sides[wrong] : read.diagonals[wrong - 4]) += in(0, 1, 2);
+            Taken taken = allTaken;
+            taken[left] = false;
+            const Finding finding = judge(read, Measured::Outline, target, usualTolerances(System::Inch),
+                                          sixteenths(), taken);
+            QCOMPARE(finding.kind, FindingKind::MeasureAgain);
+            QCOMPARE(finding.does, Remedy::ReadTheRest);
+            QVERIFY(!finding.suspect && !finding.cut);
+            QCOMPARE(finding.missing, std::vector<std::size_t>{left});
+        }
+}
+
 void FindingsTest::doubtfulReadingsPromiseLess()
 {
     const Finding good = judged(readings(6, 6, 6, 6, 8.5, 8.5));
@@ -310,6 +330,7 @@ void FindingsTest::namesAreThoseOfThePlanFile()
     for (std::size_t i = 0; i < names.size(); ++i)
         QCOMPARE(std::string(nameOf(static_cast<FindingKind>(i))), names[i]);
     QCOMPARE(std::string(nameOf(Remedy::MeasureFirst)), std::string("measure-first"));
+    QCOMPARE(std::string(nameOf(Remedy::ReadTheRest)), std::string("read-the-rest"));
     QCOMPARE(std::string(nameOf(Remedy::HideInSeam)), std::string("hide-in-seam"));
     QCOMPARE(std::string(nameOf(Remedy::PatchAllowance)), std::string("patch-allowance"));
 }
