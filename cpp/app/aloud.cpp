@@ -69,10 +69,9 @@ QString Aloud::words() const
         spoken.title = trim.title();
         spoken.figure = trim.figure().text;
         spoken.lines.clear();
-        for (QString says : {trim.verdict(), trim.remedy()})
+        for (QString says : {trim.verdict(), trim.remedy(), trim.firstSays()})
             if (!says.isEmpty())
                 spoken.lines << says.remove(u'{').remove(u'}');
-        spoken.lines << trim.firstSays();
         if (trim.second().valid)
             spoken.lines << trim.second().text + QLatin1Char(' ') + trim.secondSays();
     }

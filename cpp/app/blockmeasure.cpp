@@ -103,28 +103,7 @@ QString BlockMeasure::remedy() const
 
 QVariantList BlockMeasure::corners() const
 {
-    QVariantList list;
-    if (!m_finding || !m_finding->shape)
-        return list;
-    // Each corner's departure from the mean rectangle is drawn several times over.
-    const Shape &shape = *m_finding->shape;
-    Point middle;
-    for (const Point &corner : shape.corner) {
-        middle.x += corner.x / 4;
-        middle.y += corner.y / 4;
-    }
-    const auto w = static_cast<double>(m_finding->own.along.count());
-    const auto h = static_cast<double>(m_finding->own.across.count());
-    const double longest = std::max({w, h, 1.0});
-    for (std::size_t i = 0; i < 4; ++i) {
-        const double x = (i == 0 || i == 3 ? -w : w) / 2;
-        const double y = (i < 2 ? -h : h) / 2;
-        const double dx = (shape.corner[i].x - middle.x - x) * m_times;
-        const double dy = (shape.corner[i].y - middle.y - y) * m_times;
-        list.append(QVariantMap{{QStringLiteral("x"), (x + dx) / longest},
-                                {QStringLiteral("y"), (y + dy) / longest}});
-    }
-    return list;
+    return m_finding ? cornersOf(*m_finding, timesCrooked) : QVariantList();
 }
 
 void BlockMeasure::nudge(int reading, int marks)
@@ -156,13 +135,7 @@ bool BlockMeasure::save()
 
 std::optional<CommonSize> BlockMeasure::common() const
 {
-    const Project &project = m_workspace.project();
-    const Tolerances tolerances = usualTolerances(project.system);
-    const auto sizes = ownSizes(project, tolerances);
-    if (sizes.size() < 2)
-        return std::nullopt;
-    const Pair planned = m_workspace.plan().block.outline;
-    return commonSize(sizes, planned, planned, tolerances, project.marks());
+    return commonOf(m_workspace.project(), m_workspace.plan());
 }
 
 bool BlockMeasure::mayTakeCommon() const

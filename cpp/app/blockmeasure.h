@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/findings.h"
 #include "app/stepmodel.h"
-#include "made/commonsize.h"
-#include "made/finding.h"
 
 #include <QVariantList>
 #include <QVariantMap>
@@ -48,7 +47,7 @@ public:
     /// clockwise.
     [[nodiscard]] QVariantList corners() const;
     /// How many times the departure is exaggerated.
-    [[nodiscard]] double times() const { return m_times; }
+    [[nodiscard]] double times() const { return timesCrooked; }
     /// What a common size would mean for the piece and for each thing made; empty when there is nothing to
     /// say.
     [[nodiscard]] QString commonSays() const;
@@ -84,7 +83,6 @@ private:
     Readings m_readings;
     Taken m_taken{};
     std::optional<Finding> m_finding;
-    double m_times = 5;
 };
 
 } // namespace matside

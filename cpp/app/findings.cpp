@@ -2,7 +2,10 @@
 #include "app/findings.h"
 
 #include "app/planfile.h"
-#include "made/commonsize.h"
+
+#include <QVariantMap>
+
+#include <algorithm>
 
 namespace matside {
 
@@ -56,6 +59,42 @@ std::optional<Finding> findingOf(const Project &project, const Plan &plan, const
     const Target target = targetOf(project, plan);
     const Tolerances tolerances = usualTolerances(project.system);
     return judge(*readings, measuredOn(block, target, tolerances), target, tolerances, project.marks());
+}
+
+std::optional<CommonSize> commonOf(const Project &project, const Plan &plan)
+{
+    const Tolerances tolerances = usualTolerances(project.system);
+    const auto sizes = ownSizes(project, tolerances);
+    if (sizes.size() < 2)
+        return std::nullopt;
+    const Pair planned = plan.block.outline;
+    return commonSize(sizes, planned, planned, tolerances, project.marks());
+}
+
+QVariantList cornersOf(const Finding &finding, double times)
+{
+    QVariantList list;
+    if (!finding.shape)
+        return list;
+    // Each corner's departure from the mean rectangle is drawn several times over.
+    const Shape &shape = *finding.shape;
+    Point middle;
+    for (const Point &corner : shape.corner) {
+        middle.x += corner.x / 4;
+        middle.y += corner.y / 4;
+    }
+    const auto w = static_cast<double>(finding.own.along.count());
+    const auto h = static_cast<double>(finding.own.across.count());
+    const double longest = std::max({w, h, 1.0});
+    for (std::size_t i = 0; i < 4; ++i) {
+        const double x = (i == 0 || i == 3 ? -w : w) / 2;
+        const double y = (i < 2 ? -h : h) / 2;
+        const double dx = (shape.corner[i].x - middle.x - x) * times;
+        const double dy = (shape.corner[i].y - middle.y - y) * times;
+        list.append(QVariantMap{{QStringLiteral("x"), (x + dx) / longest},
+                                {QStringLiteral("y"), (y + dy) / longest}});
+    }
+    return list;
 }
 
 nlohmann::ordered_json findingsFile(const Project &project, const Plan &plan)

@@ -2,10 +2,13 @@
 #pragma once
 
 #include "app/wording.h"
+#include "made/commonsize.h"
 #include "made/finding.h"
 #include "plan/plan.h"
 
 #include <nlohmann/json_fwd.hpp>
+
+#include <QVariantList>
 
 namespace matside {
 
@@ -31,6 +34,13 @@ namespace matside {
 /// The finding on a block of the project; nothing when it was not measured.
 [[nodiscard]] std::optional<Finding> findingOf(const Project &project, const Plan &plan,
                                                const MadeBlock &block);
+/// What F23 chooses from the blocks measured; nothing under two of them.
+[[nodiscard]] std::optional<CommonSize> commonOf(const Project &project, const Plan &plan);
+/// How many times a block's departure is drawn.
+inline constexpr double timesCrooked = 5;
+/// Corners of the block drawn with its departure so many times over, 0…1 of the drawing; top left first,
+/// clockwise.
+[[nodiscard]] QVariantList cornersOf(const Finding &finding, double times);
 /// `findings` of the plan file: one for every measured block.
 [[nodiscard]] nlohmann::ordered_json findingsFile(const Project &project, const Plan &plan);
 

@@ -4,7 +4,7 @@
 #include "app/figures.h"
 #include "app/findings.h"
 #include "app/joinwords.h"
-#include "bench/mishap.h"
+#include "app/readings.h"
 #include "bench/sides.h"
 
 #include <algorithm>
@@ -37,39 +37,62 @@ QString TrimModel::title() const
     return block.isEmpty() ? tr("Side %1 of 4").arg(side()) : tr("%1, side %2 of 4").arg(block).arg(side());
 }
 
+TrimHold TrimModel::hold() const
+{
+    return trimHoldOf(finding(), loggedOff().has_value(), m_workspace.plan(), m_workspace.project().marks(),
+                      side());
+}
+
 FigureView TrimModel::figure() const
 {
     if (!trimming())
         return m_steps.figure();
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
+    const TrimHold now = hold();
+    if (now.holds == Holding::Nothing)
+        return {};
     if (side() == 3)
         return planFigure(project, plan, "block.trimmed.along");
     if (side() == 4)
         return planFigure(project, plan, "block.trimmed.across");
-    return figureOf(plan.basis.allowance, project.marks(), Round::Fine);
+    return figureOf(now.line, project.marks(), Round::Fine);
 }
 
 FigureView TrimModel::second() const
 {
     if (!trimming() || side() < 3)
         return {};
-    return figureOf(m_workspace.plan().basis.allowance, m_workspace.project().marks(), Round::Fine);
+    const TrimHold now = hold();
+    return now.holds == Holding::BothLines ? figureOf(now.line, m_workspace.project().marks(), Round::Fine)
+                                           : FigureView();
 }
 
 QString TrimModel::firstSays() const
 {
-    return trimming() ? trimLineLies(side()) : QString();
+    if (!trimming())
+        return {};
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
+    const TrimHold now = hold();
+    return now.holds == Holding::Nothing
+               ? noFigureSays(finding(), commonOf(project, plan), plan, project.marks())
+               : trimFirstSays(now, plan, project.marks(), side());
 }
 
 QString TrimModel::secondSays() const
 {
-    return trimming() ? trimSecondLies(side()) : QString();
+    return second().valid ? trimSecondLies(side()) : QString();
 }
 
 QString TrimModel::checkSays() const
 {
-    return trimming() ? trimCheck(side()) : QString();
+    if (!trimming())
+        return {};
+    const TrimHold now = hold();
+    return now.holds == Holding::Nothing
+               ? QString()
+               : trimHoldCheck(now, finding(), m_workspace.project().marks(), side());
 }
 
 const MadeBlock *TrimModel::block() const
@@ -88,16 +111,37 @@ std::optional<Finding> TrimModel::finding() const
                  usualTolerances(project.system), project.marks());
 }
 
+std::optional<Pair> TrimModel::loggedOff() const
+{
+    const MadeBlock *made = block();
+    if (!made || !made->outline || !offItsSize(m_workspace.project(), m_workspace.plan(), *made->outline))
+        return std::nullopt;
+    return Pair{(*made->outline)[0], (*made->outline)[1]};
+}
+
+QVariantList TrimModel::corners() const
+{
+    if (!trimming() || hold().holds != Holding::Nothing)
+        return {};
+    if (const auto found = finding())
+        return cornersOf(*found, timesCrooked);
+    const Project &project = m_workspace.project();
+    const Readings logged = onMarks(readingsOfRectangle(loggedOff().value_or(Pair())), project.finest);
+    return cornersOf(judge(logged, Measured::Outline, targetOf(project, m_workspace.plan()),
+                           usualTolerances(project.system), project.marks()),
+                     1);
+}
+
 QString TrimModel::verdict() const
 {
     const Project &project = m_workspace.project();
     if (const auto found = finding())
         return verdictText(*found, project.marks());
-    const MadeBlock *made = block();
-    if (!made || !made->outline || !offItsSize(project, m_workspace.plan(), *made->outline))
+    const auto logged = loggedOff();
+    if (!logged)
         return {};
     //: the size of a block's stitched outline as it was logged at the hoop, not as planned
-    return tr("Logged off size: %1.").arg(sizeText({(*made->outline)[0], (*made->outline)[1]}, project.marks()));
+    return tr("Logged off size: %1.").arg(sizeText(*logged, project.marks()));
 }
 
 QString TrimModel::remedy() const
@@ -156,7 +200,7 @@ QVariantMap TrimModel::lies() const
     const Pair &trimmed = plan.block.trimmed;
     return {{QStringLiteral("alongMm"), (turned ? trimmed.across : trimmed.along).asMm()},
             {QStringLiteral("acrossMm"), (turned ? trimmed.along : trimmed.across).asMm()},
-            {QStringLiteral("allowanceMm"), plan.basis.allowance.asMm()},
+            {QStringLiteral("allowanceMm"), hold().line.asMm()},
             {QStringLiteral("side"), side()}};
 }
 

@@ -2,8 +2,9 @@
 #pragma once
 
 #include "app/stepmodel.h"
-#include "made/finding.h"
+#include "app/trimhold.h"
 
+#include <QVariantList>
 #include <QVariantMap>
 
 namespace matside {
@@ -22,6 +23,7 @@ class TrimModel : public QObject, public Single<TrimModel> {
     Q_PROPERTY(QString firstSays READ firstSays NOTIFY changed FINAL)
     Q_PROPERTY(QString secondSays READ secondSays NOTIFY changed FINAL)
     Q_PROPERTY(QString checkSays READ checkSays NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList corners READ corners NOTIFY changed FINAL)
     Q_PROPERTY(QVariantMap apart READ apart NOTIFY changed FINAL)
     Q_PROPERTY(QVariantMap lies READ lies NOTIFY changed FINAL)
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
@@ -35,8 +37,9 @@ public:
     /// 1…4.
     [[nodiscard]] int side() const;
     [[nodiscard]] QString title() const;
+    /// The block's own where a finding moves the ruler's line; none where it is not to be cut as it is.
     [[nodiscard]] FigureView figure() const;
-    /// Sides 3 and 4: the other reading that must agree.
+    /// Sides 3 and 4: the other reading that must agree; none where the cut side decides alone.
     [[nodiscard]] FigureView second() const;
     [[nodiscard]] QString firstSays() const;
     [[nodiscard]] QString secondSays() const;
@@ -47,6 +50,8 @@ public:
     [[nodiscard]] QString verdict() const;
     /// What to do about it.
     [[nodiscard]] QString remedy() const;
+    /// The block as it was read, drawn crooked `timesCrooked` times over, where no figure holds for it.
+    [[nodiscard]] QVariantList corners() const;
     /// The strip that comes apart, empty at another step: {lengthMm, widthMm, blockMm [along, across],
     /// starts, names: of its blocks, cuts: the middle of each gap, done: blocks already off it}. On cloth as
     /// the blocks have drawn it in.
@@ -65,6 +70,9 @@ signals:
 private:
     /// The block in hand; nothing at another step.
     [[nodiscard]] const MadeBlock *block() const;
+    /// Its stitched size where that was logged off the planned one.
+    [[nodiscard]] std::optional<Pair> loggedOff() const;
+    [[nodiscard]] TrimHold hold() const;
     /// The finding on its stitched outline; nothing when it was not measured.
     [[nodiscard]] std::optional<Finding> finding() const;
 

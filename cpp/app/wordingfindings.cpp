@@ -118,7 +118,8 @@ QString sizeText(const Pair &size, Marks marks)
 QString verdictText(const Finding &finding, Marks marks)
 {
     const bool unread = finding.does == Remedy::ReadTheRest;
-    return filled(wordsOrCode(verdicts, unread ? nameOf(finding.does) : nameOf(finding.kind)), finding, marks);
+    return filled(wordsOrCode(verdicts, unread ? nameOf(finding.does) : nameOf(finding.kind)), finding,
+                  marks);
 }
 
 QString remedyText(const Finding &finding, Marks marks)

@@ -35,7 +35,8 @@ enum class Remedy {
     ReadTheRest   ///< the readings in `missing`, before any is called doubtful
 };
 /// `cut-plainly`, `cut-split`, `use-as-is`, `trim-to-size`, `trim-true`, `take-common-size`, `hide-in-seam`,
-/// `hide-both-sides`, `restitch-line`, `block-wet`, `patch-allowance`, `make-again`, `measure-first`, `read-the-rest`.
+/// `hide-both-sides`, `restitch-line`, `block-wet`, `patch-allowance`, `make-again`, `measure-first`,
+/// `read-the-rest`.
 [[nodiscard]] std::string_view nameOf(Remedy remedy);
 
 enum class Agreement { Good, Doubtful, None };

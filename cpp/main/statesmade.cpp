@@ -70,6 +70,25 @@ void trimStates(States &states)
             return project;
         },
         measured(states.stage(), {-2, -2, -2, -2, -3, -3}));
+    // The same kept with the block: what the station then shows for the cut.
+    const auto kept = [&](const char *name, std::array<int, 6> off) {
+        states.add(name, trim, until(Does::TrimBlock), [stage = states.stage(), off] {
+            measured(stage, off)();
+            (void)stage.room->measure().save();
+            if (QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets")))
+                column->setProperty("shows", QStringLiteral("work"));
+        });
+    };
+    kept("trim-true", {0, 0, 0, 0, 0, 0});
+    kept("trim-small", {-2, -2, -2, -2, -3, -3});
+    kept("trim-tilt", {0, 2, 0, 0, 1, 1});
+    states.add("trim-logged", trim, [](const Project &p) {
+        Project project = upTo(p, Does::TrimBlock);
+        const Pair planned = plan(project).block.outline;
+        if (!project.made.blocks.empty())
+            project.made.blocks.front().outline = {planned.along - marks(project, 4), planned.across};
+        return project;
+    });
     states.add("wrong-trim", trim, until(Does::TrimBlock), [stage = states.stage()] {
         if (QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets")))
             QMetaObject::invokeMethod(column, "openWrong");

@@ -36,11 +36,20 @@ StepPage {
         id: side
         anchors.fill: parent
         anchors.topMargin: finding.visible ? finding.implicitHeight : 0
-        visible: ready && !StepModel.finished
+        visible: ready && TrimModel.figure.valid && !StepModel.finished
         view: TrimModel.lies
         figure: TrimModel.figure
         second: TrimModel.second
         accessibleName: drawing.accessibleName
+    }
+    BlockShape {
+        id: shape
+        anchors.fill: parent
+        anchors.margins: Theme.margin
+        anchors.topMargin: side.anchors.topMargin + Theme.gap
+        visible: corners.length === 4 && !StepModel.finished
+        corners: TrimModel.corners
+        accessibleName: finding.Accessible.name
     }
     ApartDrawing {
         id: apart
@@ -50,7 +59,7 @@ StepPage {
         accessibleName: qsTr("The strip comes apart down the middle of each gap; blocks off it so far: %1").arg(off)
     }
     InlineLength {
-        visible: !drawing.visible && !side.visible && !apart.visible
+        visible: !drawing.visible && !side.visible && !shape.visible && !apart.visible
         anchors.centerIn: parent
         width: parent.width - 4 * Theme.margin
         horizontalAlignment: Text.AlignHCenter

@@ -18,7 +18,6 @@ class TrimAndJoin : public QObject {
     Q_OBJECT
 private slots:
     void fourSidesThenTheBlockIsTrimmed();
-    void aBlockLoggedOffItsSizeIsMeasuredFirst();
     void theThirdSideNamesBothReadings();
     void backGoesOneSideBackBeforeItUndoes();
     void aLeaningBlockIsSplit();
@@ -52,20 +51,6 @@ void TrimAndJoin::fourSidesThenTheBlockIsTrimmed()
     QCOMPARE(desk.trim.side(), 1);
     QVERIFY(desk.trim.title().contains(QStringLiteral("A2")));
     QVERIFY(desk.kept().made.blocks[0].state == BlockState::Trimmed);
-}
-
-void TrimAndJoin::aBlockLoggedOffItsSizeIsMeasuredFirst()
-{
-    // A sixteenth is at size, a quarter is not: common practice, no published limit.
-    Project project = topper();
-    const Pair planned = plan(project).block.outline;
-    for (const auto &[sixteenths, told] : {std::pair(1, false), std::pair(4, true)}) {
-        project.made.blocks.front().outline = {planned.along - Length::inches(0, sixteenths, 16),
-                                               planned.across};
-        Desk desk(project, Station::Trim);
-        QVERIFY(desk.trim.trimming());
-        QCOMPARE(desk.trim.remedy().contains(QStringLiteral("before you cut")), told);
-    }
 }
 
 void TrimAndJoin::theThirdSideNamesBothReadings()

@@ -257,8 +257,8 @@ void FindingsTest::aReadingNotTakenIsAskedForAndNoneIsDoubted()
             (wrong < 4 ? read.sides[wrong] : read.diagonals[wrong - 4]) += in(0, 1, 2);
             Taken taken = allTaken;
             taken[left] = false;
-            const Finding finding = judge(read, Measured::Outline, target, usualTolerances(System::Inch),
-                                          sixteenths(), taken);
+            const Finding finding =
+                judge(read, Measured::Outline, target, usualTolerances(System::Inch), sixteenths(), taken);
             QCOMPARE(finding.kind, FindingKind::MeasureAgain);
             QCOMPARE(finding.does, Remedy::ReadTheRest);
             QVERIFY(!finding.suspect && !finding.cut);

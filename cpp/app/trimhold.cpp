@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MIT
+#include "app/trimhold.h"
+
+#include "app/findings.h"
+#include "app/joinwords.h"
+#include "app/trimmodel.h"
+#include "app/wording.h"
+
+namespace matside {
+
+namespace {
+
+Holding holdingOf(FindingKind kind)
+{
+    switch (kind) {
+    case FindingKind::Plain:
+        return Holding::BothLines;
+    case FindingKind::Split:
+    case FindingKind::Tilted:
+    case FindingKind::Taper:
+        return Holding::CutSide;
+    default:
+        return Holding::Nothing;
+    }
+}
+
+} // namespace
+
+TrimHold trimHoldOf(const std::optional<Finding> &finding, bool loggedOff, const Plan &plan, Marks marks,
+                    int side)
+{
+    TrimHold hold;
+    hold.line = plan.basis.allowance;
+    if (!finding) {
+        hold.holds = loggedOff ? Holding::Nothing : Holding::BothLines;
+        return hold;
+    }
+    hold.holds = holdingOf(finding->kind);
+    if (hold.holds == Holding::Nothing)
+        return hold;
+    // Centred on its own size (F23): a larger block loses as much on both sides, a smaller one shows as much.
+    const bool along = side % 2 == 1;
+    hold.stitches = along ? finding->own.along : finding->own.across;
+    const Length trimmed = along ? plan.block.trimmed.along : plan.block.trimmed.across;
+    const Length fine = stepOf(Round::Fine, marks);
+    const Length line = (trimmed - hold.stitches).scaled(1, 2);
+    hold.own = (line - plan.basis.allowance).magnitude() >= fine;
+    if (hold.own)
+        hold.line = line.nearestTo(fine);
+    return hold;
+}
+
+QString trimFirstSays(const TrimHold &hold, const Plan &plan, Marks marks, int side)
+{
+    QString lies = trimLineLies(side);
+    if (side < 3 && hold.own)
+        //: %1 is where the ruler's line lies, "on the outer stitches"; %2 the planned line, %3 the block's
+        //: own stitched size
+        return TrimModel::tr("%1, not %2: it centres this block of %3")
+            .arg(lies, braced(plan.basis.allowance, marks, Round::Fine), braced(hold.stitches, marks));
+    if (side > 2 && hold.holds == Holding::CutSide)
+        //: %1 is the side the ruler's line lies on, "on cut side 1"
+        return TrimModel::tr("%1, which decides: the stitches may lie off their line").arg(lies);
+    return lies;
+}
+
+QString trimHoldCheck(const TrimHold &hold, const std::optional<Finding> &finding, Marks marks, int side)
+{
+    if (hold.holds != Holding::CutSide || !finding)
+        return trimCheck(side);
+    if (side == 1 && finding->kind == FindingKind::Split)
+        //: the ruler is turned half the lean: its line and the stitched line cross in the middle of the side
+        return TrimModel::tr("Line and stitches cross mid-side; they part by %1 at both corners.")
+            .arg(braced(finding->figures.lean.magnitude().scaled(1, 4), marks, Round::Fine));
+    if (side == 1 && finding->cut)
+        //: %1 is a side of the block: "bottom"
+        return TrimModel::tr("Begin with the truest side: %1. A cross line through the outline’s corner.")
+            .arg(readingText(static_cast<std::size_t>(finding->cut->order.front())));
+    return side > 2 ? TrimModel::tr("Turn it a quarter again. A cross line on the side cut before.")
+                    : trimCheck(side);
+}
+
+QString noFigureSays(const std::optional<Finding> &finding, const std::optional<CommonSize> &common,
+                     const Plan &plan, Marks marks)
+{
+    const QString planned = sizeText(plan.block.trimmed, marks);
+    if (!finding)
+        //: %1 is the planned size of the trimmed block
+        return TrimModel::tr("Planned %1. No figure holds before it is measured, under “Something’s wrong”.")
+            .arg(planned);
+    if (finding->kind == FindingKind::MeasureAgain)
+        return TrimModel::tr("Planned %1. No figure holds before its readings agree.").arg(planned);
+    if (finding->kind != FindingKind::CommonSize)
+        return TrimModel::tr("Planned %1, but it is not to be cut as it is.").arg(planned);
+    if (!common || common->outline == plan.block.outline)
+        return TrimModel::tr("Planned %1. No figure holds before the common size is known.").arg(planned);
+    const Length both = plan.basis.allowance * 2;
+    //: the common size of the blocks measured, taken for all that are not cut yet
+    return TrimModel::tr("Planned %1. If the common size is taken, %2 holds.")
+        .arg(planned, sizeText({common->outline.along + both, common->outline.across + both}, marks));
+}
+
+} // namespace matside

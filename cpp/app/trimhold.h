@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "made/commonsize.h"
+#include "made/finding.h"
+#include "plan/plan.h"
+
+#include <QString>
+
+namespace matside {
+
+/// Which lines hold for the cuts of a block, by what was measured on it (F23, F25).
+enum class Holding {
+    BothLines, ///< the stitches, and from the third side on the cut side with them
+    CutSide,   ///< it leans, or a side tilts: the cut side decides, and stitches may lie off the line
+    Nothing    ///< it is not to be cut by the plan's figures as it is
+};
+struct TrimHold {
+    Holding holds = Holding::BothLines;
+    Length line;      ///< the ruler's, on the outer stitches at mid-side
+    bool own = false; ///< not the plan's: it centres a block larger or smaller than planned
+    Length stitches;  ///< the block's own size across this cut, where `own`
+};
+
+/// `side` 1…4: the first and the third lie along the block. Without a finding the plan holds, unless the
+/// block was logged off its size.
+[[nodiscard]] TrimHold trimHoldOf(const std::optional<Finding> &finding, bool loggedOff, const Plan &plan,
+                                  Marks marks, int side);
+
+/// What the first reading lies on, and why where that is not the plan's.
+[[nodiscard]] QString trimFirstSays(const TrimHold &hold, const Plan &plan, Marks marks, int side);
+/// What to look to at a side of a block.
+[[nodiscard]] QString trimHoldCheck(const TrimHold &hold, const std::optional<Finding> &finding, Marks marks,
+                                    int side);
+/// Why no figure holds, with the planned one; `common` is the size that could be taken.
+[[nodiscard]] QString noFigureSays(const std::optional<Finding> &finding,
+                                   const std::optional<CommonSize> &common, const Plan &plan, Marks marks);
+
+} // namespace matside

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+//
+// The figures Trim shows for a block follow what was found on it (F23, F25).
+#include "app/readings.h"
+#include "app/stitched.h"
+
+#include <QtTest>
+
+using namespace matside;
+
+using stitched::Desk;
+using stitched::topper;
+
+class TrimFigures : public QObject {
+    Q_OBJECT
+private slots:
+    void aBlockLoggedOffItsSizeIsMeasuredFirst();
+    void theFiguresFollowTheFinding();
+    void noFigureIsShownForABlockNotToBeCut();
+};
+
+void TrimFigures::aBlockLoggedOffItsSizeIsMeasuredFirst()
+{
+    // A sixteenth is at size, a quarter is not: common practice, no published limit.
+    Project project = topper();
+    const Pair planned = plan(project).block.outline;
+    for (const auto &[sixteenths, told] : {std::pair(1, false), std::pair(4, true)}) {
+        project.made.blocks.front().outline = {planned.along - Length::inches(0, sixteenths, 16),
+                                               planned.across};
+        Desk desk(project, Station::Trim);
+        QVERIFY(desk.trim.trimming());
+        QCOMPARE(desk.trim.remedy().contains(QStringLiteral("before you cut")), told);
+    }
+}
+
+namespace {
+
+/// The topper with the readings of its first block.
+Project readAs(Project project, const Readings &readings)
+{
+    project.made.blocks.front().sides = readings.sides;
+    project.made.blocks.front().diagonals = readings.diagonals;
+    return project;
+}
+
+Readings square(Length side)
+{
+    return onMarks(readingsOfRectangle({side, side}), Length::inches(0, 1, 16));
+}
+
+} // namespace
+
+void TrimFigures::theFiguresFollowTheFinding()
+{
+    // F23: the largest block, 7 1/8, is trimmed for a common size of 6 15/16: 7 15/16 cut, so that it lies
+    // centred under a line of (7 15/16 − 7 1/8) / 2 = 13/32 in on each side, and loses 3/32 on each.
+    Project project = readAs(topper(), square(Length::inches(7, 1, 8)));
+    project.blocks.width = project.blocks.height = Length::inches(6, 15, 16);
+    for (const auto &[at, side] : {std::pair(1U, Length::inches(6, 7, 8)), std::pair(2U, Length::inches(7))})
+        project.made.blocks[at].outline = {side, side};
+    Desk desk(project, Station::Trim);
+    QCOMPARE(desk.trim.figure().text, QStringLiteral("13/32 in"));
+    QVERIFY2(desk.trim.firstSays().contains(QStringLiteral("not {1/2 in}")),
+             qPrintable(desk.trim.firstSays()));
+    desk.trim.cut();
+    desk.trim.cut();
+    QCOMPARE(desk.trim.figure().text, QStringLiteral("7 15/16 in"));
+    QCOMPARE(desk.trim.second().text, QStringLiteral("13/32 in"));
+    // A block at its size is cut by the plan's own line.
+    Desk plain(readAs(topper(), square(Length::inches(7))), Station::Trim);
+    QCOMPARE(plain.trim.figure().text, QStringLiteral("1/2 in"));
+    QVERIFY(!plain.trim.firstSays().contains(QStringLiteral("not {")));
+    // Where it leans, stitches and cut side cannot agree: the cut side decides alone.
+    Readings lean = square(Length::inches(7));
+    lean.diagonals = {Length::inches(10), Length::inches(9, 3, 4)};
+    Desk split(readAs(topper(), lean), Station::Trim);
+    split.trim.cut();
+    split.trim.cut();
+    QCOMPARE(split.trim.figure().text, QStringLiteral("8 in"));
+    QVERIFY(!split.trim.second().valid);
+    QVERIFY(split.trim.firstSays().contains(QStringLiteral("decides")));
+    QVERIFY(!split.trim.checkSays().contains(QStringLiteral("agree")));
+}
+
+void TrimFigures::noFigureIsShownForABlockNotToBeCut()
+{
+    // F25: 1/8 in under is a matter of a common size; 1/2 in under is made again; logged off size: measured.
+    Project logged = topper();
+    logged.made.blocks.front().outline = {Length::inches(6, 3, 4), Length::inches(7)};
+    for (const Project &project : {readAs(topper(), square(Length::inches(6, 7, 8))),
+                                   readAs(topper(), square(Length::inches(6, 1, 2))), logged}) {
+        Desk desk(project, Station::Trim);
+        for (int side = 1; side <= 4; ++side) {
+            QVERIFY(!desk.trim.figure().valid && !desk.trim.second().valid);
+            QVERIFY(desk.trim.firstSays().startsWith(QStringLiteral("Planned {8 in}")));
+            QVERIFY(!desk.trim.verdict().isEmpty() && !desk.trim.remedy().isEmpty());
+            QCOMPARE(desk.trim.corners().size(), 4);
+            desk.trim.cut();
+        }
+        // The next block is cut by the plan again, and what was made of the first stands.
+        QCOMPARE(desk.trim.figure().text, QStringLiteral("1/2 in"));
+        QVERIFY(desk.kept().made.blocks[0].sides == project.made.blocks[0].sides);
+        QVERIFY(desk.kept().made.blocks[0].outline == project.made.blocks[0].outline);
+    }
+    // Two blocks of 6 7/8 and 7: F23 gives min(7, 6 7/8 + 1/16) = 6 15/16, so 7 15/16 if it is taken.
+    Project two = readAs(topper(), square(Length::inches(6, 7, 8)));
+    two.made.blocks[1].outline = {Length::inches(7), Length::inches(7)};
+    Desk desk(two, Station::Trim);
+    QVERIFY2(desk.trim.firstSays().contains(QStringLiteral("{7 15/16 in}")),
+             qPrintable(desk.trim.firstSays()));
+}
+
+QTEST_GUILESS_MAIN(TrimFigures)
+#include "tst_trimfigures.moc"
