@@ -188,7 +188,7 @@ QString JoinModel::pressSays() const
 
 QString JoinModel::fillSays() const
 {
-    const bool joining = doing("join-short") || doing("join-long-row");
+    const bool joining = doing("join-short") || doing("join-long-row") || doing("test-join");
     return joining ? sashingsFilled(m_workspace.plan(), m_workspace.project().marks()) : QString();
 }
 

@@ -48,11 +48,15 @@ QString JoinModel::testSays() const
     if (!found)
         return {};
     const QString by = braced(found->gap.magnitude(), m_workspace.project().marks(), Round::Fine);
+    const bool filled = m_workspace.plan().sashing.filler.has_value();
+    if (found->gap < Length() && filled)
+        return tr("Test join: batting and allowances overlap by %1.").arg(by);
     if (found->gap < Length())
         //: the two allowances inside a sashing lie over each other
         return tr("Test join: the allowances overlap by %1.").arg(by);
-    return found->gap > Length() ? tr("Test join: a gap of %1.").arg(by)
-                                 : tr("Test join: the allowances meet.");
+    if (found->gap > Length())
+        return tr("Test join: a gap of %1.").arg(by);
+    return filled ? tr("Test join: batting and allowances meet.") : tr("Test join: the allowances meet.");
 }
 
 QString JoinModel::mendSays() const
@@ -86,7 +90,10 @@ QStringList JoinModel::testLines() const
                "line on the outline, and sew as planned.")
                 .arg(braced(found->outlineShows, marks, Round::Fine),
                      braced(found->trimInside, marks, Round::Fine));
-    if (found->pare > Length())
+    if (found->pare > Length() && m_workspace.plan().sashing.filler)
+        lines += tr("The test join itself needs no unpicking: cut %1 off its batting.")
+                     .arg(braced(found->pare * 2, marks, Round::Fine));
+    else if (found->pare > Length())
         lines +=
             found->mayPare
                 ? tr("The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.")

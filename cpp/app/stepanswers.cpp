@@ -27,9 +27,15 @@ std::vector<Asked> askedOf(const QString &kind, const Plan &plan)
                 {"sentAcross", StepModel::tr("sent, across"), plan.block.sent.across},
                 {"outlineAlong", StepModel::tr("measured outline, along"), plan.block.outline.along},
                 {"outlineAcross", StepModel::tr("measured outline, across"), plan.block.outline.across}};
+    const bool filled = plan.sashing.filler.has_value();
+    // A filled sashing has its batting in the gap: what is left beside it is the seam's doing.
     if (kind == QStringLiteral("test-join"))
         return {{"seam", StepModel::tr("seam, as sewn"), plan.basis.seam},
-                {"gap", StepModel::tr("gap between the allowances"), plan.sashing.allowanceGap, true},
+                {"gap",
+                 //: beside the batting laid into the sashing of the test join, both sides added up
+                 filled ? StepModel::tr("gap beside the batting, both sides together")
+                        : StepModel::tr("gap between the allowances"),
+                 filled ? Length() : plan.sashing.allowanceGap, true},
                 {"between", StepModel::tr("distance between the seams, on the back"), plan.sashing.finished}};
     return {};
 }

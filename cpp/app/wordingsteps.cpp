@@ -33,6 +33,11 @@ constexpr std::array does{
     Worded{"stitch-test", QT_TRANSLATE_NOOP("Words", "Stitch the test block.")},
     Worded{"measure-test", QT_TRANSLATE_NOOP("Words", "Measure the test block's outline, both ways.")},
     Worded{"test-join", QT_TRANSLATE_NOOP("Words", "Make the test join and measure it.")},
+    //: between the allowances: under the wide sashing, from one block's allowance to the other's
+    Worded{
+        "test-join-filled",
+        QT_TRANSLATE_NOOP(
+            "Words", "Make the test join, lay its batting between the allowances, press it and measure it.")},
     Worded{"stitch-block", QT_TRANSLATE_NOOP("Words", "Stitch a block.")},
     Worded{"trim-patches", QT_TRANSLATE_NOOP("Words", "Trim the patches with scissors, the topmost first.")},
     Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Press the block, now that its patches are trimmed.")},
@@ -54,6 +59,9 @@ constexpr std::array does{
     Worded{"cut-frame", QT_TRANSLATE_NOOP("Words", "Cut a frame strip of %1.")},
     Worded{"cut-filler", QT_TRANSLATE_NOOP("Words", "Cut a strip of %1 to fill the frame.")},
     Worded{"cut-sashing-filler", QT_TRANSLATE_NOOP("Words", "Cut a strip of %1 to fill the sashings.")},
+    //: batting laid into the sashing of the test join; %1 is the batting
+    Worded{"cut-test-filler",
+           QT_TRANSLATE_NOOP("Words", "Cut a piece of %1 to fill the test join, as long as its strips.")},
     Worded{"sew-frame-sides",
            QT_TRANSLATE_NOOP("Words", "Sew the frame to the left and the right, and lay batting in.")},
     Worded{"sew-frame-ends",
@@ -100,6 +108,7 @@ constexpr std::array titles{
     Worded{"cut-frame", QT_TRANSLATE_NOOP("Words", "Frame strip %1 of %2")},
     Worded{"cut-filler", QT_TRANSLATE_NOOP("Words", "Batting strip %1 of %2")},
     Worded{"cut-sashing-filler", QT_TRANSLATE_NOOP("Words", "Batting strip %1 of %2")},
+    Worded{"cut-test-filler", QT_TRANSLATE_NOOP("Words", "Batting for the test join")},
     Worded{"sew-frame-sides", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, frame left and right")},
     Worded{"sew-frame-ends", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, frame top and bottom")},
     Worded{"square-frame", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, squaring with its frame")},
@@ -138,6 +147,8 @@ std::string wordedName(const Step &step)
         return step.figure == "frame.sides" ? "sew-frame-sides" : "sew-frame-ends";
     if (step.does == Does::SquarePiece && step.figure != "size.raw.along")
         return "square-frame";
+    if (step.trial && step.does == Does::CutSashingFiller)
+        return "cut-test-filler";
     return step.trial && step.does == Does::PressBlock ? "press-test-block" : std::string(nameOf(step.does));
 }
 
@@ -168,7 +179,9 @@ QString clothText(const Project &project, std::string_view id)
 
 QString doesText(const Step &step, const Project &project)
 {
-    const QString words = wordsOrCode(does, wordedName(step));
+    const auto filler = [](const Piece &piece) { return piece.name == "trial-sashing-filler"; };
+    const bool filled = step.does == Does::TestJoin && std::ranges::any_of(step.takes, filler);
+    const QString words = wordsOrCode(does, filled ? "test-join-filled" : wordedName(step));
     return words.contains(QStringLiteral("%1")) ? words.arg(clothText(project, step.cloth)) : words;
 }
 

@@ -104,7 +104,9 @@ std::vector<Wanted> wantedOf(const Project &project, const Plan &plan, const std
                     false,
                     {},
                     false};
-        if ((step.does == Does::CutStrip || isFiller(step)) && stripsLieSideBySide(project, plan, cloth)) {
+        const bool sideBySide =
+            (step.does == Does::CutStrip || isFiller(step)) && stripsLieSideBySide(project, plan, cloth);
+        if (sideBySide || (step.trial && isFiller(step))) { // the trial's is a piece only
             want.from = From::Row;
             want.ownStrip = true;
         }

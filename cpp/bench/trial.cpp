@@ -56,6 +56,23 @@ void trialBlock(Bench &bench)
     measure.check = "off-hoop-pressed-rested";
 }
 
+/// Batting for the test join's sashing (F7): one piece as long as its strips.
+Piece cutTrialFiller(Bench &bench, Length length)
+{
+    const std::string cloth = clothId(bench.project, ClothRole::Batting);
+    bench.trial = false; // the bands are everybody's
+    const std::vector<Piece> bands = bandsFrom(bench, cloth, "trial/" + nameOf(Does::CutSashingFiller));
+    bench.trial = true;
+    Step &cut = cutAcross(bench, Does::CutSashingFiller, cloth, 1, {length, *bench.plan.sashing.filler}, {});
+    if (!bands.empty())
+        cut.takes = bands;
+    if (bandsAreWider(bench, cloth, "trial/" + nameOf(Does::CutSashingFiller)))
+        cut.check = "band-is-wider";
+    cut.figure = "sashing.filler";
+    cut.makes = {{"trial-sashing-filler", 1}};
+    return cut.makes.front();
+}
+
 void trialJoin(Bench &bench)
 {
     const Project &project = bench.project;
@@ -84,6 +101,9 @@ void trialJoin(Bench &bench)
         cut.makes = {{"trial-short/" + cloth + (front ? "/front" : "/back"), 1}};
         pair.push_back(cut.makes.front());
     }
+    // It is made as every join is, or its gap would tell nothing of theirs.
+    if (sashing.filler)
+        pair.push_back(cutTrialFiller(bench, length));
     Step &join = add(bench, Station::Join, Does::TestJoin, 1);
     join.takes = pair;
     join.makes = {{"joint-tried", 1}};

@@ -31,6 +31,7 @@ private slots:
     void aFoldThatWouldBeMissedIsNamed();
     void rowsAreJudgedAgainstTheirMean();
     void theTestJoinSetsTheSeam();
+    void theTestJoinOfAWideSashingHasItsBattingIn();
     void orTheStripsAreCutAnew();
     void anOffSizeBlockIsSwappedToAnEnd();
     void whatIsSewnIsNotSwapped();
@@ -259,6 +260,28 @@ void TrimAndJoin::theTestJoinSetsTheSeam()
     QVERIFY2(desk.join.mendSays().contains(QStringLiteral("15/32 in")), qPrintable(desk.join.mendSays()));
     QVERIFY(desk.join.testLines().join(u' ').contains(QStringLiteral("outline")));
     QCOMPARE(desk.join.otherSays(), QStringLiteral("Cut strips 2 3/32 in instead"));
+}
+
+void TrimAndJoin::theTestJoinOfAWideSashingHasItsBattingIn()
+{
+    // Sashing 1 1/2 in, allowances of 1/2: 1/2 in of batting lies between. With it in, as planned, no gap is
+    // left: (0 − 1/32) / 4 off the seam is 0.492 in, not the 0.617 that the batting's own 1/2 in would ask
+    // for.
+    Project project = topper();
+    project.made = Made();
+    project.sashing.finished = Length::inches(1, 1, 2);
+    const auto all = steps(project, plan(project));
+    const auto test =
+        std::find_if(all.begin(), all.end(), [](const Step &step) { return step.does == Does::TestJoin; });
+    QVERIFY(test != all.end());
+    QVERIFY2(doesText(*test, project).contains(QStringLiteral("batting")),
+             qPrintable(doesText(*test, project)));
+    Desk desk(project, Station::Join);
+    QVERIFY(desk.steps.enterTrial(QStringLiteral("test-join"), {}).value(QStringLiteral("ok")).toBool());
+    QCOMPARE(desk.kept().made.testJoin->gap, Length());
+    const Length next = plan(desk.kept()).basis.nextSeam;
+    QVERIFY(next < Length::inches(0, 1, 2) && next > Length::inches(0, 31, 64));
+    QVERIFY2(desk.join.testSays().contains(QStringLiteral("batting")), qPrintable(desk.join.testSays()));
 }
 
 void TrimAndJoin::orTheStripsAreCutAnew()

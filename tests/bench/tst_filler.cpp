@@ -58,6 +58,7 @@ class FillerTest : public QObject {
     Q_OBJECT
 private slots:
     void nineBlocksByHand();
+    void theTestJoinIsFilledLikeEveryJoin();
     void nothingIsCutWhereNothingIsFilled();
     void piecesAreLaidStripByStrip();
     void battingIsCountedWithIt();
@@ -82,6 +83,48 @@ void FillerTest::nineBlocksByHand()
                              [](const Piece &piece) { return piece.name == "sashing-filler"; }),
                  id);
     }
+}
+
+void FillerTest::theTestJoinIsFilledLikeEveryJoin()
+{
+    // One piece 1/2 in wide, as long as a short sashing of 7 1/2 in, before the join that takes it.
+    Project project = filled(nineBlocksOfCloth());
+    project.made.trialPutOff = false;
+    const std::vector<Step> all = stepsOf(project);
+    const char *id = "trial/cut-sashing-filler/batting";
+    const auto place = placeOf(all, id);
+    QVERIFY(place >= 0 && place < placeOf(all, "trial/test-join"));
+    const Step &cut = all[static_cast<std::size_t>(place)];
+    QVERIFY(cut.trial && cut.count == 1 && cut.caution == "blade" && cut.station == Station::Cut);
+    QCOMPARE(cut.size->along, in(7, 1, 2));
+    QCOMPARE(cut.size->across, in(0, 1, 2));
+    const Step &join = all[static_cast<std::size_t>(placeOf(all, "trial/test-join"))];
+    QVERIFY(std::any_of(join.takes.begin(), join.takes.end(), [&](const Piece &piece) {
+        return piece.name == cut.makes.front().name && piece.count == 1;
+    }));
+    // It is bought with the rest: one row of its width more on the batting, and it lies in the layout.
+    const auto cutOfBatting = [](const Project &of) {
+        const Plan p = plan(of);
+        for (const Buy &buy : shoppingList(of, p, steps(of, p)))
+            if (buy.cloth == "batting")
+                return buy.cut;
+        return Length();
+    };
+    Project off = project;
+    off.made.trialPutOff = true;
+    Project narrow = nineBlocksOfCloth();
+    narrow.made.trialPutOff = false;
+    Project narrowOff = narrow;
+    narrowOff.made.trialPutOff = true;
+    const Length trialStrip = cutOfBatting(narrow) - cutOfBatting(narrowOff);
+    QCOMPARE(cutOfBatting(project) - cutOfBatting(off), trialStrip + in(0, 1, 2));
+    const Plan p = plan(project);
+    const ClothLay lay = layKits(project, p, all, "batting");
+    std::int64_t pieces = 0;
+    for (const LaidStrip &strip : lay.strips)
+        for (const LaidPiece &piece : strip.pieces)
+            pieces += piece.does == "trial/cut-sashing-filler" ? piece.count * strip.repeats : 0;
+    QCOMPARE(pieces, 1);
 }
 
 void FillerTest::nothingIsCutWhereNothingIsFilled()
