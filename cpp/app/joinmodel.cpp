@@ -219,8 +219,7 @@ QString JoinModel::rowSays() const
             .arg(off, limit)
             .arg(project.blocks.columns);
     default:
-        return tr("This row is %1 off the mean, more than the %2 that easing takes: take one seam of it "
-                  "anew.")
+        return tr("This row is %1 off the mean, more than the %2 that can be eased: resew one of its seams.")
             .arg(off, limit);
     }
 }

@@ -70,9 +70,8 @@ QString JoinModel::mendSays() const
     if (byStrip())
         return tr("Front strips are cut %1 wide, sewn with %2 as before.")
             .arg(braced(plan.sashing.cutFront, marks, Round::Fine), seam);
-    return found->good
-               ? tr("That may stay. Sewn with %1 it would be just right; the plan goes by that.").arg(seam)
-               : tr("Sew with %1 from here on; the plan goes by that.").arg(seam);
+    return found->good ? tr("That may stay. A seam of %1 would be just right; the plan goes by it.").arg(seam)
+                       : tr("Sew a seam of %1 from here on; the plan goes by it.").arg(seam);
 }
 
 QStringList JoinModel::testLines() const
@@ -86,8 +85,9 @@ QStringList JoinModel::testLines() const
     if (found->outlineShows > Length())
         //: outline: the block's outer stitched line
         lines +=
-            tr("So scant a seam leaves the outline %1 in view. If that shows, trim the blocks with the %2 "
-               "line on the outline, and sew as planned.")
+            tr("So scant a seam leaves the outline in view, %1 from the seam. To hide it, trim the blocks "
+               "with the "
+               "%2 line on the outline, and sew as planned.")
                 .arg(braced(found->outlineShows, marks, Round::Fine),
                      braced(found->trimInside, marks, Round::Fine));
     if (found->pare > Length() && m_workspace.plan().sashing.filler)

@@ -63,7 +63,8 @@ QString trimCheck(int side)
 {
     switch (side) {
     case 1:
-        return TrimModel::tr("A cross line through the outline’s corner. The outer line, not the echo line.");
+        return TrimModel::tr(
+            "Measure from the outer line, not the echo line; a cross line on the outline’s corner.");
     case 2:
         return TrimModel::tr("Turn the block a quarter, never over. A cross line on side 1.");
     case 3:

@@ -16,8 +16,10 @@ constexpr std::array verdicts{
     //: lean: the block is a little of a diamond; %1 is by how much
     Worded{"split", QT_TRANSLATE_NOOP("Words", "It leans by {%1}.")},
     Worded{"common-size", QT_TRANSLATE_NOOP("Words", "It is off size: {%2}.")},
-    Worded{"tilted", QT_TRANSLATE_NOOP("Words", "One side is tilted by {%1}.")},
-    Worded{"taper", QT_TRANSLATE_NOOP("Words", "One end is wider; each side tilts by {%1}.")},
+    //: %7 is that side of the block: "right"
+    Worded{"tilted", QT_TRANSLATE_NOOP("Words", "One side is tilted by {%1}: %7.")},
+    //: %7 is the wider end of the block: "top"
+    Worded{"taper", QT_TRANSLATE_NOOP("Words", "One end is wider: %7. Each side tilts by {%1}.")},
     Worded{"remake", QT_TRANSLATE_NOOP("Words", "It is too far off to be cut as it is.")},
     //: %3 is how far the six readings disagree
     Worded{"measure-again", QT_TRANSLATE_NOOP("Words", "The readings disagree by {%3}.")},
@@ -29,20 +31,19 @@ constexpr std::array remedies{
     Worded{"cut-plainly", QT_TRANSLATE_NOOP("Words", "Cut it plainly, squared off the first side.")},
     Worded{"cut-split",
            QT_TRANSLATE_NOOP("Words",
-                             "Split the lean: turn the ruler half of it, over the middle of the block.")},
+                             "Split the lean: turn the ruler by half of it, about the middle of the block.")},
     Worded{"use-as-is", QT_TRANSLATE_NOOP("Words", "Use it as it is.")},
     Worded{"trim-to-size", QT_TRANSLATE_NOOP("Words", "Trim it down to size.")},
     //: the largest true square that can still be cut from it
     Worded{"trim-true", QT_TRANSLATE_NOOP("Words", "Trim it true: the largest is {%4}.")},
     Worded{"take-common-size",
            QT_TRANSLATE_NOOP("Words", "Measure the others too, then take a common size.")},
-    Worded{
-        "hide-in-seam",
-        QT_TRANSLATE_NOOP(
-            "Words", "Cut that side parallel to the base; its line goes into the seam. Unpick what shows.")},
-    Worded{
-        "hide-both-sides",
-        QT_TRANSLATE_NOOP("Words", "Cut both sides true; their lines go into the seams. Unpick what shows.")},
+    Worded{"hide-in-seam", QT_TRANSLATE_NOOP("Words", "Cut that side parallel to the one across from it; its "
+                                                      "stitches go into the seam. Unpick what shows.")},
+    Worded{"hide-both-sides",
+           QT_TRANSLATE_NOOP(
+               "Words",
+               "Cut both sides square to the ends; their stitches go into the seams. Unpick what shows.")},
     Worded{"restitch-line",
            QT_TRANSLATE_NOOP("Words", "Hoop it again, unpick the outer line and stitch it at size. If the "
                                       "stippling does not reach: a new block.")},
@@ -51,8 +52,7 @@ constexpr std::array remedies{
     Worded{"patch-allowance", QT_TRANSLATE_NOOP("Words", "Zigzag a scrap of sandwich to the short allowance, "
                                                          "edge to edge, or put the block at an outer edge.")},
     Worded{"make-again",
-           QT_TRANSLATE_NOOP("Words",
-                             "Make it again, at the same place of a strip and of the same thread lot.")},
+           QT_TRANSLATE_NOOP("Words", "Make it again: the same place on a strip, the same thread lot.")},
     Worded{"measure-first", QT_TRANSLATE_NOOP("Words", "Measure again, %5 first. Do not cut yet.")},
     //: %6 lists the sides and diagonals that were not measured: "left, diagonal from top right"
     Worded{"read-the-rest", QT_TRANSLATE_NOOP("Words", "Still to read: %6. Do not cut yet.")},
@@ -89,6 +89,8 @@ QString filled(QString text, const Finding &finding, Marks marks)
     QStringList missing;
     for (const std::size_t reading : finding.missing)
         missing << readingText(reading);
+    text.replace(QStringLiteral("%7"),
+                 finding.side ? readingText(static_cast<std::size_t>(*finding.side)) : QString());
     text.replace(QStringLiteral("%6"), missing.join(QStringLiteral(", ")));
     return text;
 }

@@ -52,7 +52,7 @@ Item {
         width: parent.width
         horizontalAlignment: Text.AlignHCenter
         visible: root.times > 1 && root.height > Theme.mm(30)
-        text: qsTr("drawn %1 times as crooked").arg(root.times)
+        text: qsTr("drawn %1 times as crooked as it is").arg(root.times)
         color: Theme.colors.inkSoft
     }
 }

@@ -60,7 +60,7 @@ Flickable {
             height: visible ? implicitHeight : 0
             opens: false
             //: a fold so wide that the ditch stitching would not catch it
-            text: qsTr("Never fold {%1}: it would be missed.").arg(JoinModel.missed.text)
+            text: qsTr("Never fold {%1} under: the stitches in the ditch would miss it.").arg(JoinModel.missed.text)
         }
         SideRow {
             width: parent.width

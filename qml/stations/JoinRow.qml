@@ -46,7 +46,7 @@ Flickable {
         Word {
             width: parent.width
             color: Theme.colors.inkSoft
-            text: qsTr("Lay it flat, not stretched. What may be eased is common practice; no published limit is known.")
+            text: qsTr("Lay it flat, not stretched. How much may be eased is common practice; no published limit is known.")
         }
     }
 }
