@@ -66,8 +66,8 @@
 <context>
     <name>BlockShape</name>
     <message>
-        <source>drawn %1 times as crooked</source>
-        <translation>%1-mal so schief gezeichnet</translation>
+        <source>drawn %1 times as crooked as it is</source>
+        <translation>%1-mal so schief gezeichnet, wie er ist</translation>
     </message>
 </context>
 <context>
@@ -784,11 +784,6 @@
         <translation>Lehre in wahrer Größe</translation>
     </message>
     <message>
-        <source>Never fold {%1}: it would be missed.</source>
-        <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
-        <translation>Nie {%1} umlegen: Es würde nicht gefasst.</translation>
-    </message>
-    <message>
         <source>Layout, front and back</source>
         <translation>Anordnung, vorn und hinten</translation>
     </message>
@@ -799,6 +794,11 @@
     <message>
         <source>Filling and closing</source>
         <translation>Füllen und Schließen</translation>
+    </message>
+    <message>
+        <source>Never fold {%1} under: the stitches in the ditch would miss it.</source>
+        <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
+        <translation>Nie {%1} umlegen: Die Stiche im Nahtschatten würden es nicht fassen.</translation>
     </message>
 </context>
 <context>
@@ -908,7 +908,7 @@
         <translation>Länge der Reihe, von Schnittende zu Schnittende</translation>
     </message>
     <message>
-        <source>Lay it flat, not stretched. What may be eased is common practice; no published limit is known.</source>
+        <source>Lay it flat, not stretched. How much may be eased is common practice; no published limit is known.</source>
         <translation>Flach legen, nicht dehnen. Wie viel sich einhalten lässt, ist übliche Praxis; eine veröffentlichte Grenze ist nicht bekannt.</translation>
     </message>
 </context>
@@ -1203,6 +1203,11 @@
     <message>
         <source>A common size</source>
         <translation>Ein gemeinsames Maß</translation>
+    </message>
+    <message>
+        <source>read all six first</source>
+        <extracomment>of a block&apos;s six readings</extracomment>
+        <translation>erst alle sechs messen</translation>
     </message>
 </context>
 <context>
@@ -4495,14 +4500,6 @@ Schnittkante</translation>
         <translation>Er hat nicht das Maß: {%2}.</translation>
     </message>
     <message>
-        <source>One side is tilted by {%1}.</source>
-        <translation>Eine Seite ist um {%1} geneigt.</translation>
-    </message>
-    <message>
-        <source>One end is wider; each side tilts by {%1}.</source>
-        <translation>Ein Ende ist breiter; jede Seite ist um {%1} geneigt.</translation>
-    </message>
-    <message>
         <source>It is too far off to be cut as it is.</source>
         <translation>Er weicht zu weit ab, um so geschnitten zu werden.</translation>
     </message>
@@ -4514,10 +4511,6 @@ Schnittkante</translation>
     <message>
         <source>Cut it plainly, squared off the first side.</source>
         <translation>Einfach schneiden, rechtwinklig zur ersten Seite.</translation>
-    </message>
-    <message>
-        <source>Split the lean: turn the ruler half of it, over the middle of the block.</source>
-        <translation>Die Schiefe teilen: das Lineal um die halbe Schiefe drehen, über der Mitte des Blocks.</translation>
     </message>
     <message>
         <source>Use it as it is.</source>
@@ -4537,14 +4530,6 @@ Schnittkante</translation>
         <translation>Auch die anderen messen, dann ein gemeinsames Maß nehmen.</translation>
     </message>
     <message>
-        <source>Cut that side parallel to the base; its line goes into the seam. Unpick what shows.</source>
-        <translation>Diese Seite parallel zur Grundseite schneiden; ihre Linie kommt in die Naht. Was sichtbar bleibt, auftrennen.</translation>
-    </message>
-    <message>
-        <source>Cut both sides true; their lines go into the seams. Unpick what shows.</source>
-        <translation>Beide Seiten rechtwinklig schneiden; ihre Linien kommen in die Nähte. Was sichtbar bleibt, auftrennen.</translation>
-    </message>
-    <message>
         <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
         <translation>Neu einspannen, die Außenlinie auftrennen und auf Maß sticken. Reicht die Füllquiltung nicht hin: ein neuer Block.</translation>
     </message>
@@ -4555,10 +4540,6 @@ Schnittkante</translation>
     <message>
         <source>Zigzag a scrap of sandwich to the short allowance, edge to edge, or put the block at an outer edge.</source>
         <translation>Einen Lagenrest Kante an Kante mit Zickzack an die kurze Zugabe nähen, oder den Block an einen Außenrand legen.</translation>
-    </message>
-    <message>
-        <source>Make it again, at the same place of a strip and of the same thread lot.</source>
-        <translation>Neu machen, an derselben Stelle eines Streifens und mit derselben Garnpartie.</translation>
     </message>
     <message>
         <source>Measure again, %5 first. Do not cut yet.</source>
@@ -5842,6 +5823,61 @@ Schnittkante</translation>
         <source>Cut a strip of %1 to fill the sashings.</source>
         <translation>Einen Streifen aus %1 schneiden, der die Zwischenstreifen füllt.</translation>
     </message>
+    <message>
+        <source>One side is tilted by {%1}: %7.</source>
+        <extracomment>%7 is that side of the block: &quot;right&quot;</extracomment>
+        <translation>Eine Seite ist um {%1} geneigt: %7.</translation>
+    </message>
+    <message>
+        <source>One end is wider: %7. Each side tilts by {%1}.</source>
+        <extracomment>%7 is the wider end of the block: &quot;top&quot;</extracomment>
+        <translation>Ein Ende ist breiter: %7. Jede Seite ist um {%1} geneigt.</translation>
+    </message>
+    <message>
+        <source>Not all six are read yet.</source>
+        <extracomment>of a block&apos;s four sides and two diagonals some were not measured yet</extracomment>
+        <translation>Noch sind nicht alle sechs gemessen.</translation>
+    </message>
+    <message>
+        <source>Split the lean: turn the ruler by half of it, about the middle of the block.</source>
+        <translation>Die Schiefe teilen: das Lineal um die halbe Schiefe drehen, um die Mitte des Blocks.</translation>
+    </message>
+    <message>
+        <source>Cut that side parallel to the one across from it; its stitches go into the seam. Unpick what shows.</source>
+        <translation>Diese Seite parallel zur gegenüberliegenden schneiden; ihre Stiche kommen in die Naht. Was sichtbar bleibt, auftrennen.</translation>
+    </message>
+    <message>
+        <source>Cut both sides square to the ends; their stitches go into the seams. Unpick what shows.</source>
+        <translation>Beide Seiten im rechten Winkel zu den Enden schneiden; ihre Stiche kommen in die Nähte. Was sichtbar bleibt, auftrennen.</translation>
+    </message>
+    <message>
+        <source>Make it again: the same place on a strip, the same thread lot.</source>
+        <translation>Neu machen: dieselbe Stelle eines Streifens, dieselbe Garnpartie.</translation>
+    </message>
+    <message>
+        <source>Still to read: %6. Do not cut yet.</source>
+        <extracomment>%6 lists the sides and diagonals that were not measured: &quot;left, diagonal from top right&quot;</extracomment>
+        <translation>Noch zu messen: %6. Noch nicht schneiden.</translation>
+    </message>
+    <message>
+        <source>Make the test join, lay its batting between the allowances, press it and measure it.</source>
+        <extracomment>between the allowances: under the wide sashing, from one block&apos;s allowance to the other&apos;s</extracomment>
+        <translation>Die Probeverbindung machen, ihr Vlies zwischen die Zugaben legen, bügeln und messen.</translation>
+    </message>
+    <message>
+        <source>Cut a piece of %1 to fill the test join, as long as its strips.</source>
+        <extracomment>batting laid into the sashing of the test join; %1 is the batting</extracomment>
+        <translation>Ein Stück aus %1 schneiden, das die Probeverbindung füllt, so lang wie ihre Streifen.</translation>
+    </message>
+    <message>
+        <source>Batting for the test join</source>
+        <translation>Vlies für die Probeverbindung</translation>
+    </message>
+    <message>
+        <source>Measure the gap beside the batting and the distance between the two seams on the back.</source>
+        <extracomment>batting: laid into the wide sashing of the test join</extracomment>
+        <translation>Den Spalt neben dem Vlies und den Abstand der beiden Nähte auf der Rückseite messen.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6149,6 +6185,11 @@ Schnittkante</translation>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 verliert je Seite %2 in die Nähte.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 stand as first shown</source>
+        <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
+        <translation>%1 von 6 stehen wie zuerst gezeigt</translation>
     </message>
 </context>
 <context>
@@ -6863,10 +6904,6 @@ Schnittkante</translation>
         <translation>Diese Reihe weicht %1 vom Mittel ab. Einhalten: Auf %3 Blöcke verteilt gehen bis zu %2.</translation>
     </message>
     <message>
-        <source>This row is %1 off the mean, more than the %2 that easing takes: take one seam of it anew.</source>
-        <translation>Diese Reihe weicht %1 vom Mittel ab, mehr als die %2, die sich einhalten lassen: eine Naht darin neu nähen.</translation>
-    </message>
-    <message>
         <source>There is nothing to measure here.</source>
         <translation>Hier gibt es nichts zu messen.</translation>
     </message>
@@ -6892,21 +6929,8 @@ Schnittkante</translation>
         <translation>Die vorderen Streifen werden %1 breit geschnitten, genäht mit %2 wie bisher.</translation>
     </message>
     <message>
-        <source>That may stay. Sewn with %1 it would be just right; the plan goes by that.</source>
-        <translation>Das darf bleiben. Mit %1 genäht wäre es genau richtig; der Plan geht danach.</translation>
-    </message>
-    <message>
-        <source>Sew with %1 from here on; the plan goes by that.</source>
-        <translation>Ab hier mit %1 nähen; der Plan geht danach.</translation>
-    </message>
-    <message>
         <source>The sashing will be seen %1 wide.</source>
         <translation>Der Zwischenstreifen wird %1 breit zu sehen sein.</translation>
-    </message>
-    <message>
-        <source>So scant a seam leaves the outline %1 in view. If that shows, trim the blocks with the %2 line on the outline, and sew as planned.</source>
-        <extracomment>outline: the block&apos;s outer stitched line</extracomment>
-        <translation>Bei so knapper Naht bleibt der Umriss %1 sichtbar. Wenn das stört, die Blöcke mit der Linie %2 auf dem Umriss beschneiden und wie geplant nähen.</translation>
     </message>
     <message>
         <source>The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.</source>
@@ -7008,6 +7032,35 @@ Schnittkante</translation>
     <message>
         <source>After the second seam, lay batting %1 wide between the two allowances, edge to edge, cut it off at the sashing’s ends, and tack it to them.</source>
         <translation>Nach der zweiten Naht Vlies von %1 Breite zwischen die beiden Zugaben legen, Kante an Kante, an den Enden des Zwischenstreifens abschneiden und an die Zugaben heften.</translation>
+    </message>
+    <message>
+        <source>This row is %1 off the mean, more than the %2 that can be eased: resew one of its seams.</source>
+        <translation>Diese Reihe weicht %1 vom Mittel ab, mehr als die %2, die sich einhalten lassen: eine Naht darin neu nähen.</translation>
+    </message>
+    <message>
+        <source>Test join: batting and allowances overlap by %1.</source>
+        <translation>Probeverbindung: Vlies und Zugaben überlappen um %1.</translation>
+    </message>
+    <message>
+        <source>Test join: batting and allowances meet.</source>
+        <translation>Probeverbindung: Vlies und Zugaben treffen sich.</translation>
+    </message>
+    <message>
+        <source>That may stay. A seam of %1 would be just right; the plan goes by it.</source>
+        <translation>Das darf bleiben. Eine Naht von %1 wäre genau richtig; der Plan geht danach.</translation>
+    </message>
+    <message>
+        <source>Sew a seam of %1 from here on; the plan goes by it.</source>
+        <translation>Ab hier mit einer Naht von %1 nähen; der Plan geht danach.</translation>
+    </message>
+    <message>
+        <source>So scant a seam leaves the outline in view, %1 from the seam. To hide it, trim the blocks with the %2 line on the outline, and sew as planned.</source>
+        <extracomment>outline: the block&apos;s outer stitched line</extracomment>
+        <translation>Bei so knapper Naht bleibt der Umriss sichtbar, %1 neben der Naht. Soll er verdeckt sein, die Blöcke mit der Linie %2 auf dem Umriss beschneiden und wie geplant nähen.</translation>
+    </message>
+    <message>
+        <source>The test join itself needs no unpicking: cut %1 off its batting.</source>
+        <translation>Die Probeverbindung selbst muss nicht aufgetrennt werden: %1 von ihrem Vlies abschneiden.</translation>
     </message>
 </context>
 <context>
@@ -7670,6 +7723,11 @@ Schnittkante</translation>
         <extracomment>%1 is a station&apos;s name, %2 how often its step has to be done yet; short: it stands on a button</extracomment>
         <translation>Zuerst bei %1: noch %2</translation>
     </message>
+    <message>
+        <source>gap beside the batting, both sides together</source>
+        <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
+        <translation>Spalt neben dem Vlies, beide Seiten zusammen</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -7779,10 +7837,6 @@ Schnittkante</translation>
         <translation>auf Schnittseite 2</translation>
     </message>
     <message>
-        <source>A cross line through the outline’s corner. The outer line, not the echo line.</source>
-        <translation>Eine Querlinie durch die Ecke des Umrisses. Die Außenlinie, nicht die Echolinie.</translation>
-    </message>
-    <message>
         <source>Turn the block a quarter, never over. A cross line on side 1.</source>
         <translation>Den Block um ein Viertel drehen, nie wenden. Eine Querlinie auf Seite 1.</translation>
     </message>
@@ -7809,9 +7863,63 @@ Schnittkante</translation>
         <translation>Noch einmal drehen. Beide müssen übereinstimmen, eine Querlinie auf Seite 1 oder 3.</translation>
     </message>
     <message>
-        <source>Logged %1 × %2: measure it before you cut.</source>
-        <extracomment>a block whose stitched outline was logged %1 × %2, not as planned: sides and diagonals are read first</extracomment>
-        <translation>Vermerkt: %1 × %2. Vor dem Schneiden messen.</translation>
+        <source>Measure from the outer line, not the echo line; a cross line on the outline’s corner.</source>
+        <translation>Von der Außenlinie messen, nicht von der Echolinie; eine Querlinie auf der Ecke des Umrisses.</translation>
+    </message>
+    <message>
+        <source>%1, not %2: it centres this block of %3</source>
+        <extracomment>%1 is where the ruler&apos;s line lies, &quot;on the outer stitches&quot;; %2 the planned line, %3 the block&apos;s own stitched size</extracomment>
+        <translation>%1, nicht %2: So liegt dieser Block von %3 mittig</translation>
+    </message>
+    <message>
+        <source>%1, which decides: the stitches may lie off their line</source>
+        <extracomment>%1 is the side the ruler&apos;s line lies on, &quot;on cut side 1&quot;</extracomment>
+        <translation>%1; sie gilt: Die Stiche dürfen neben ihrer Linie liegen</translation>
+    </message>
+    <message>
+        <source>Line and stitches cross mid-side; they part by %1 at both corners.</source>
+        <extracomment>the ruler is turned half the lean: its line and the stitched line cross in the middle of the side</extracomment>
+        <translation>Linie und Stiche kreuzen sich in der Seitenmitte; an beiden Ecken liegen sie %1 auseinander.</translation>
+    </message>
+    <message>
+        <source>Begin with the truest side: %1. A cross line through the outline’s corner.</source>
+        <extracomment>%1 is a side of the block: &quot;bottom&quot;</extracomment>
+        <translation>Mit der geradesten Seite beginnen: %1. Eine Querlinie durch die Ecke des Umrisses.</translation>
+    </message>
+    <message>
+        <source>Turn it a quarter again. A cross line on the side cut before.</source>
+        <translation>Wieder ein Viertel drehen. Eine Querlinie auf der zuvor geschnittenen Seite.</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before it is measured, under “Something’s wrong”.</source>
+        <extracomment>%1 is the planned size of the trimmed block</extracomment>
+        <translation>Geplant %1. Kein Maß gilt, bevor er gemessen ist, unter „Etwas stimmt nicht“.</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before its readings agree.</source>
+        <translation>Geplant %1. Kein Maß gilt, bevor seine Messwerte übereinstimmen.</translation>
+    </message>
+    <message>
+        <source>Planned %1, but it is not to be cut as it is.</source>
+        <translation>Geplant %1, aber so ist er nicht zu schneiden.</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before the common size is known.</source>
+        <translation>Geplant %1. Kein Maß gilt, bevor ein gemeinsames Maß bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Planned %1. If the common size is taken, %2 holds.</source>
+        <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
+        <translation>Geplant %1. Gilt ein gemeinsames Maß, so sind es %2.</translation>
+    </message>
+    <message>
+        <source>Logged off size: %1.</source>
+        <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
+        <translation>Nicht nach Maß vermerkt: %1.</translation>
+    </message>
+    <message>
+        <source>Measure its sides and diagonals before you cut.</source>
+        <translation>Vor dem Schneiden Seiten und Diagonalen messen.</translation>
     </message>
 </context>
 <context>

@@ -66,8 +66,8 @@
 <context>
     <name>BlockShape</name>
     <message>
-        <source>drawn %1 times as crooked</source>
-        <translation>dibujado %1 veces más torcido</translation>
+        <source>drawn %1 times as crooked as it is</source>
+        <translation>dibujado %1 veces más torcido de lo que es</translation>
     </message>
 </context>
 <context>
@@ -784,11 +784,6 @@
         <translation>Calibre a tamaño real</translation>
     </message>
     <message>
-        <source>Never fold {%1}: it would be missed.</source>
-        <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
-        <translation>No remeter nunca {%1}: no se agarraría.</translation>
-    </message>
-    <message>
         <source>Layout, front and back</source>
         <translation>Orden, delantera y trasera</translation>
     </message>
@@ -799,6 +794,11 @@
     <message>
         <source>Filling and closing</source>
         <translation>Rellenar y cerrar</translation>
+    </message>
+    <message>
+        <source>Never fold {%1} under: the stitches in the ditch would miss it.</source>
+        <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
+        <translation>No remeter nunca {%1}: las puntadas en la zanja de la costura no lo agarrarían.</translation>
     </message>
 </context>
 <context>
@@ -908,7 +908,7 @@
         <translation>Largo de la fila, de extremo cortado a extremo cortado</translation>
     </message>
     <message>
-        <source>Lay it flat, not stretched. What may be eased is common practice; no published limit is known.</source>
+        <source>Lay it flat, not stretched. How much may be eased is common practice; no published limit is known.</source>
         <translation>Ponerla plana, sin estirar. El tope al embeber es de uso común; no se conoce límite publicado.</translation>
     </message>
 </context>
@@ -1203,6 +1203,11 @@
     <message>
         <source>A common size</source>
         <translation>Una medida común</translation>
+    </message>
+    <message>
+        <source>read all six first</source>
+        <extracomment>of a block&apos;s six readings</extracomment>
+        <translation>leer antes las seis</translation>
     </message>
 </context>
 <context>
@@ -4495,14 +4500,6 @@ borde cortado</translation>
         <translation>No tiene la medida: {%2}.</translation>
     </message>
     <message>
-        <source>One side is tilted by {%1}.</source>
-        <translation>Un lado está inclinado {%1}.</translation>
-    </message>
-    <message>
-        <source>One end is wider; each side tilts by {%1}.</source>
-        <translation>Un extremo es más ancho; cada lado se inclina {%1}.</translation>
-    </message>
-    <message>
         <source>It is too far off to be cut as it is.</source>
         <translation>Se desvía demasiado para cortarlo tal como está.</translation>
     </message>
@@ -4514,10 +4511,6 @@ borde cortado</translation>
     <message>
         <source>Cut it plainly, squared off the first side.</source>
         <translation>Cortarlo sin más, a escuadra con el primer lado.</translation>
-    </message>
-    <message>
-        <source>Split the lean: turn the ruler half of it, over the middle of the block.</source>
-        <translation>Repartir la inclinación: girar la regla la mitad, sobre el centro del bloque.</translation>
     </message>
     <message>
         <source>Use it as it is.</source>
@@ -4537,14 +4530,6 @@ borde cortado</translation>
         <translation>Medir también los otros y tomar una medida común.</translation>
     </message>
     <message>
-        <source>Cut that side parallel to the base; its line goes into the seam. Unpick what shows.</source>
-        <translation>Cortar ese lado paralelo al lado opuesto; su línea entra en la costura. Descoser lo que se vea.</translation>
-    </message>
-    <message>
-        <source>Cut both sides true; their lines go into the seams. Unpick what shows.</source>
-        <translation>Cortar ambos lados a escuadra; sus líneas entran en las costuras. Descoser lo que se vea.</translation>
-    </message>
-    <message>
         <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
         <translation>Ponerlo otra vez en el bastidor, descoser la línea exterior y bordarla a medida. Si el punteado de relleno no llega: un bloque nuevo.</translation>
     </message>
@@ -4555,10 +4540,6 @@ borde cortado</translation>
     <message>
         <source>Zigzag a scrap of sandwich to the short allowance, edge to edge, or put the block at an outer edge.</source>
         <translation>Coser en zigzag un retal de capas al margen corto, canto con canto, o poner el bloque en un borde exterior.</translation>
-    </message>
-    <message>
-        <source>Make it again, at the same place of a strip and of the same thread lot.</source>
-        <translation>Hacerlo de nuevo, en el mismo lugar de una tira y con el mismo lote de hilo.</translation>
     </message>
     <message>
         <source>Measure again, %5 first. Do not cut yet.</source>
@@ -5842,6 +5823,61 @@ borde cortado</translation>
         <source>Cut a strip of %1 to fill the sashings.</source>
         <translation>Cortar una tira de %1 para rellenar las tiras de unión.</translation>
     </message>
+    <message>
+        <source>One side is tilted by {%1}: %7.</source>
+        <extracomment>%7 is that side of the block: &quot;right&quot;</extracomment>
+        <translation>Un lado está inclinado {%1}: %7.</translation>
+    </message>
+    <message>
+        <source>One end is wider: %7. Each side tilts by {%1}.</source>
+        <extracomment>%7 is the wider end of the block: &quot;top&quot;</extracomment>
+        <translation>Un extremo es más ancho: %7. Cada lado se inclina {%1}.</translation>
+    </message>
+    <message>
+        <source>Not all six are read yet.</source>
+        <extracomment>of a block&apos;s four sides and two diagonals some were not measured yet</extracomment>
+        <translation>Aún no se han leído las seis.</translation>
+    </message>
+    <message>
+        <source>Split the lean: turn the ruler by half of it, about the middle of the block.</source>
+        <translation>Repartir la inclinación: girar la regla la mitad, en torno al centro del bloque.</translation>
+    </message>
+    <message>
+        <source>Cut that side parallel to the one across from it; its stitches go into the seam. Unpick what shows.</source>
+        <translation>Cortar ese lado paralelo al opuesto; sus puntadas entran en la costura. Descoser lo que se vea.</translation>
+    </message>
+    <message>
+        <source>Cut both sides square to the ends; their stitches go into the seams. Unpick what shows.</source>
+        <translation>Cortar ambos lados a escuadra con los extremos; sus puntadas entran en las costuras. Descoser lo que se vea.</translation>
+    </message>
+    <message>
+        <source>Make it again: the same place on a strip, the same thread lot.</source>
+        <translation>Hacerlo de nuevo: el mismo lugar de una tira, el mismo lote de hilo.</translation>
+    </message>
+    <message>
+        <source>Still to read: %6. Do not cut yet.</source>
+        <extracomment>%6 lists the sides and diagonals that were not measured: &quot;left, diagonal from top right&quot;</extracomment>
+        <translation>Falta leer: %6. No cortar todavía.</translation>
+    </message>
+    <message>
+        <source>Make the test join, lay its batting between the allowances, press it and measure it.</source>
+        <extracomment>between the allowances: under the wide sashing, from one block&apos;s allowance to the other&apos;s</extracomment>
+        <translation>Hacer la unión de prueba, poner su guata entre los márgenes, plancharla y medirla.</translation>
+    </message>
+    <message>
+        <source>Cut a piece of %1 to fill the test join, as long as its strips.</source>
+        <extracomment>batting laid into the sashing of the test join; %1 is the batting</extracomment>
+        <translation>Cortar un trozo de %1 para rellenar la unión de prueba, tan largo como sus tiras.</translation>
+    </message>
+    <message>
+        <source>Batting for the test join</source>
+        <translation>Guata para la unión de prueba</translation>
+    </message>
+    <message>
+        <source>Measure the gap beside the batting and the distance between the two seams on the back.</source>
+        <extracomment>batting: laid into the wide sashing of the test join</extracomment>
+        <translation>Medir la separación junto a la guata y la distancia entre las dos costuras por detrás.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6149,6 +6185,11 @@ borde cortado</translation>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 pierde %2 por lado en las costuras.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 stand as first shown</source>
+        <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
+        <translation>%1 de 6 siguen como se mostraron</translation>
     </message>
 </context>
 <context>
@@ -6863,10 +6904,6 @@ borde cortado</translation>
         <translation>Esta fila se desvía %1 de la media. Embeberla: entra hasta %2 en %3 bloques.</translation>
     </message>
     <message>
-        <source>This row is %1 off the mean, more than the %2 that easing takes: take one seam of it anew.</source>
-        <translation>Esta fila se desvía %1 de la media, más de los %2 que se pueden embeber: rehacer una de sus costuras.</translation>
-    </message>
-    <message>
         <source>There is nothing to measure here.</source>
         <translation>Aquí no hay nada que medir.</translation>
     </message>
@@ -6892,21 +6929,8 @@ borde cortado</translation>
         <translation>Las tiras delanteras se cortan a %1 de ancho, cosidas con %2 como antes.</translation>
     </message>
     <message>
-        <source>That may stay. Sewn with %1 it would be just right; the plan goes by that.</source>
-        <translation>Puede quedarse así. Cosido con %1 sería exacto; el plan cuenta con eso.</translation>
-    </message>
-    <message>
-        <source>Sew with %1 from here on; the plan goes by that.</source>
-        <translation>Coser con %1 desde aquí; el plan cuenta con eso.</translation>
-    </message>
-    <message>
         <source>The sashing will be seen %1 wide.</source>
         <translation>De la tira de unión se verán %1 de ancho.</translation>
-    </message>
-    <message>
-        <source>So scant a seam leaves the outline %1 in view. If that shows, trim the blocks with the %2 line on the outline, and sew as planned.</source>
-        <extracomment>outline: the block&apos;s outer stitched line</extracomment>
-        <translation>Una costura tan escasa deja el contorno %1 a la vista. Si se nota, recortar los bloques con la línea de %2 sobre el contorno, y coser según el plan.</translation>
     </message>
     <message>
         <source>The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.</source>
@@ -7008,6 +7032,35 @@ borde cortado</translation>
     <message>
         <source>After the second seam, lay batting %1 wide between the two allowances, edge to edge, cut it off at the sashing’s ends, and tack it to them.</source>
         <translation>Tras la segunda costura, poner guata de %1 de ancho entre los dos márgenes, canto con canto, cortarla en los extremos de la tira de unión e hilvanarla a los márgenes.</translation>
+    </message>
+    <message>
+        <source>This row is %1 off the mean, more than the %2 that can be eased: resew one of its seams.</source>
+        <translation>Esta fila se desvía %1 de la media, más de los %2 que se pueden embeber: rehacer una de sus costuras.</translation>
+    </message>
+    <message>
+        <source>Test join: batting and allowances overlap by %1.</source>
+        <translation>Unión de prueba: la guata y los márgenes se solapan %1.</translation>
+    </message>
+    <message>
+        <source>Test join: batting and allowances meet.</source>
+        <translation>Unión de prueba: la guata y los márgenes se tocan.</translation>
+    </message>
+    <message>
+        <source>That may stay. A seam of %1 would be just right; the plan goes by it.</source>
+        <translation>Puede quedarse así. Una costura de %1 sería exacta; el plan cuenta con ella.</translation>
+    </message>
+    <message>
+        <source>Sew a seam of %1 from here on; the plan goes by it.</source>
+        <translation>Desde aquí, una costura de %1; el plan cuenta con ella.</translation>
+    </message>
+    <message>
+        <source>So scant a seam leaves the outline in view, %1 from the seam. To hide it, trim the blocks with the %2 line on the outline, and sew as planned.</source>
+        <extracomment>outline: the block&apos;s outer stitched line</extracomment>
+        <translation>Una costura tan escasa deja a la vista el contorno, a %1 de la costura. Para taparlo, recortar los bloques con la línea de %2 sobre el contorno, y coser según el plan.</translation>
+    </message>
+    <message>
+        <source>The test join itself needs no unpicking: cut %1 off its batting.</source>
+        <translation>La unión de prueba no hace falta descoserla: cortar %1 de su guata.</translation>
     </message>
 </context>
 <context>
@@ -7670,6 +7723,11 @@ borde cortado</translation>
         <extracomment>%1 is a station&apos;s name, %2 how often its step has to be done yet; short: it stands on a button</extracomment>
         <translation>Primero en %1: %2 más</translation>
     </message>
+    <message>
+        <source>gap beside the batting, both sides together</source>
+        <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
+        <translation>separación junto a la guata, ambos lados sumados</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -7779,10 +7837,6 @@ borde cortado</translation>
         <translation>sobre el lado 2 cortado</translation>
     </message>
     <message>
-        <source>A cross line through the outline’s corner. The outer line, not the echo line.</source>
-        <translation>Una línea transversal por la esquina del contorno. La línea exterior, no la línea de eco.</translation>
-    </message>
-    <message>
         <source>Turn the block a quarter, never over. A cross line on side 1.</source>
         <translation>Girar el bloque un cuarto, nunca darle la vuelta. Una línea transversal sobre el lado 1.</translation>
     </message>
@@ -7809,9 +7863,63 @@ borde cortado</translation>
         <translation>Girar otra vez. Ambas deben coincidir, una línea transversal sobre el lado 1 o 3.</translation>
     </message>
     <message>
-        <source>Logged %1 × %2: measure it before you cut.</source>
-        <extracomment>a block whose stitched outline was logged %1 × %2, not as planned: sides and diagonals are read first</extracomment>
-        <translation>Anotado %1 × %2: medir antes de cortar.</translation>
+        <source>Measure from the outer line, not the echo line; a cross line on the outline’s corner.</source>
+        <translation>Medir desde la línea exterior, no la línea de eco; una línea transversal en la esquina del contorno.</translation>
+    </message>
+    <message>
+        <source>%1, not %2: it centres this block of %3</source>
+        <extracomment>%1 is where the ruler&apos;s line lies, &quot;on the outer stitches&quot;; %2 the planned line, %3 the block&apos;s own stitched size</extracomment>
+        <translation>%1, no %2: así queda centrado este bloque de %3</translation>
+    </message>
+    <message>
+        <source>%1, which decides: the stitches may lie off their line</source>
+        <extracomment>%1 is the side the ruler&apos;s line lies on, &quot;on cut side 1&quot;</extracomment>
+        <translation>%1, que decide: las puntadas pueden caer fuera de su línea</translation>
+    </message>
+    <message>
+        <source>Line and stitches cross mid-side; they part by %1 at both corners.</source>
+        <extracomment>the ruler is turned half the lean: its line and the stitched line cross in the middle of the side</extracomment>
+        <translation>La línea y las puntadas se cruzan a mitad del lado; en las dos esquinas se separan %1.</translation>
+    </message>
+    <message>
+        <source>Begin with the truest side: %1. A cross line through the outline’s corner.</source>
+        <extracomment>%1 is a side of the block: &quot;bottom&quot;</extracomment>
+        <translation>Empezar por el lado más recto: %1. Una línea transversal por la esquina del contorno.</translation>
+    </message>
+    <message>
+        <source>Turn it a quarter again. A cross line on the side cut before.</source>
+        <translation>Girarlo otro cuarto. Una línea transversal sobre el lado cortado antes.</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before it is measured, under “Something’s wrong”.</source>
+        <extracomment>%1 is the planned size of the trimmed block</extracomment>
+        <translation>Previsto %1. Ninguna medida vale hasta medirlo, en «Algo va mal».</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before its readings agree.</source>
+        <translation>Previsto %1. Ninguna medida vale hasta que sus lecturas coincidan.</translation>
+    </message>
+    <message>
+        <source>Planned %1, but it is not to be cut as it is.</source>
+        <translation>Previsto %1, pero así no se corta.</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before the common size is known.</source>
+        <translation>Previsto %1. Ninguna medida vale hasta conocer la medida común.</translation>
+    </message>
+    <message>
+        <source>Planned %1. If the common size is taken, %2 holds.</source>
+        <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
+        <translation>Previsto %1. Si se toma la medida común, vale %2.</translation>
+    </message>
+    <message>
+        <source>Logged off size: %1.</source>
+        <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
+        <translation>Anotado fuera de medida: %1.</translation>
+    </message>
+    <message>
+        <source>Measure its sides and diagonals before you cut.</source>
+        <translation>Medir sus lados y diagonales antes de cortar.</translation>
     </message>
 </context>
 <context>

@@ -66,8 +66,8 @@
 <context>
     <name>BlockShape</name>
     <message>
-        <source>drawn %1 times as crooked</source>
-        <translation>dessiné %1 fois plus de travers</translation>
+        <source>drawn %1 times as crooked as it is</source>
+        <translation>dessiné %1 fois plus de travers qu’il n’est</translation>
     </message>
 </context>
 <context>
@@ -784,11 +784,6 @@
         <translation>Gabarit grandeur réelle</translation>
     </message>
     <message>
-        <source>Never fold {%1}: it would be missed.</source>
-        <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
-        <translation>Jamais de rempli de {%1}&#x202f;: il ne serait pas pris.</translation>
-    </message>
-    <message>
         <source>Layout, front and back</source>
         <translation>Disposition, devant et dos</translation>
     </message>
@@ -799,6 +794,11 @@
     <message>
         <source>Filling and closing</source>
         <translation>Remplissage et fermeture</translation>
+    </message>
+    <message>
+        <source>Never fold {%1} under: the stitches in the ditch would miss it.</source>
+        <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
+        <translation>Jamais de rempli de {%1}&#x202f;: les points dans le sillon de la couture ne le prendraient pas.</translation>
     </message>
 </context>
 <context>
@@ -908,7 +908,7 @@
         <translation>Longueur de la rangée, de bout brut à bout brut</translation>
     </message>
     <message>
-        <source>Lay it flat, not stretched. What may be eased is common practice; no published limit is known.</source>
+        <source>Lay it flat, not stretched. How much may be eased is common practice; no published limit is known.</source>
         <translation>La poser à plat, sans l’étirer. L’ampleur qui peut être résorbée est d’usage courant&#x202f;; on ne connaît pas de limite publiée.</translation>
     </message>
 </context>
@@ -1203,6 +1203,11 @@
     <message>
         <source>A common size</source>
         <translation>Une taille commune</translation>
+    </message>
+    <message>
+        <source>read all six first</source>
+        <extracomment>of a block&apos;s six readings</extracomment>
+        <translation>mesurer d’abord les six</translation>
     </message>
 </context>
 <context>
@@ -4495,14 +4500,6 @@ bord coupé</translation>
         <translation>Il n’est pas à la taille&#x202f;: {%2}.</translation>
     </message>
     <message>
-        <source>One side is tilted by {%1}.</source>
-        <translation>Un côté est incliné de {%1}.</translation>
-    </message>
-    <message>
-        <source>One end is wider; each side tilts by {%1}.</source>
-        <translation>Un bout est plus large&#x202f;; chaque côté est incliné de {%1}.</translation>
-    </message>
-    <message>
         <source>It is too far off to be cut as it is.</source>
         <translation>Il s’écarte trop pour être coupé tel quel.</translation>
     </message>
@@ -4514,10 +4511,6 @@ bord coupé</translation>
     <message>
         <source>Cut it plainly, squared off the first side.</source>
         <translation>Couper simplement, d’équerre sur le premier côté.</translation>
-    </message>
-    <message>
-        <source>Split the lean: turn the ruler half of it, over the middle of the block.</source>
-        <translation>Partager le défaut&#x202f;: tourner la règle de la moitié, autour du milieu du bloc.</translation>
     </message>
     <message>
         <source>Use it as it is.</source>
@@ -4537,14 +4530,6 @@ bord coupé</translation>
         <translation>Mesurer aussi les autres, puis prendre une taille commune.</translation>
     </message>
     <message>
-        <source>Cut that side parallel to the base; its line goes into the seam. Unpick what shows.</source>
-        <translation>Couper ce côté parallèle à la base&#x202f;; sa ligne entre dans la couture. Découdre ce qui se voit.</translation>
-    </message>
-    <message>
-        <source>Cut both sides true; their lines go into the seams. Unpick what shows.</source>
-        <translation>Couper les deux côtés droits&#x202f;; leurs lignes entrent dans les coutures. Découdre ce qui se voit.</translation>
-    </message>
-    <message>
         <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
         <translation>Remettre au cadre, découdre la ligne extérieure et la broder à la taille. Si le vermiculé ne va pas jusque-là&#x202f;: un nouveau bloc.</translation>
     </message>
@@ -4555,10 +4540,6 @@ bord coupé</translation>
     <message>
         <source>Zigzag a scrap of sandwich to the short allowance, edge to edge, or put the block at an outer edge.</source>
         <translation>Coudre au zigzag une chute des trois épaisseurs à la marge courte, bord à bord, ou placer le bloc sur un bord extérieur.</translation>
-    </message>
-    <message>
-        <source>Make it again, at the same place of a strip and of the same thread lot.</source>
-        <translation>Le refaire, à la même place d’une bande et avec le même bain de fil.</translation>
     </message>
     <message>
         <source>Measure again, %5 first. Do not cut yet.</source>
@@ -5842,6 +5823,61 @@ bord coupé</translation>
         <source>Cut a strip of %1 to fill the sashings.</source>
         <translation>Couper une bande dans %1 pour garnir les bandes intermédiaires.</translation>
     </message>
+    <message>
+        <source>One side is tilted by {%1}: %7.</source>
+        <extracomment>%7 is that side of the block: &quot;right&quot;</extracomment>
+        <translation>Un côté est incliné de {%1}&#x202f;: %7.</translation>
+    </message>
+    <message>
+        <source>One end is wider: %7. Each side tilts by {%1}.</source>
+        <extracomment>%7 is the wider end of the block: &quot;top&quot;</extracomment>
+        <translation>Un bout est plus large&#x202f;: %7. Chaque côté est incliné de {%1}.</translation>
+    </message>
+    <message>
+        <source>Not all six are read yet.</source>
+        <extracomment>of a block&apos;s four sides and two diagonals some were not measured yet</extracomment>
+        <translation>Les six ne sont pas encore mesurés.</translation>
+    </message>
+    <message>
+        <source>Split the lean: turn the ruler by half of it, about the middle of the block.</source>
+        <translation>Partager le défaut&#x202f;: tourner la règle de la moitié, autour du milieu du bloc.</translation>
+    </message>
+    <message>
+        <source>Cut that side parallel to the one across from it; its stitches go into the seam. Unpick what shows.</source>
+        <translation>Couper ce côté parallèle à celui d’en face&#x202f;; ses points entrent dans la couture. Découdre ce qui se voit.</translation>
+    </message>
+    <message>
+        <source>Cut both sides square to the ends; their stitches go into the seams. Unpick what shows.</source>
+        <translation>Couper les deux côtés d’équerre avec les bouts&#x202f;; leurs points entrent dans les coutures. Découdre ce qui se voit.</translation>
+    </message>
+    <message>
+        <source>Make it again: the same place on a strip, the same thread lot.</source>
+        <translation>Le refaire&#x202f;: même place sur une bande, même bain de fil.</translation>
+    </message>
+    <message>
+        <source>Still to read: %6. Do not cut yet.</source>
+        <extracomment>%6 lists the sides and diagonals that were not measured: &quot;left, diagonal from top right&quot;</extracomment>
+        <translation>Reste à mesurer&#x202f;: %6. Ne pas encore couper.</translation>
+    </message>
+    <message>
+        <source>Make the test join, lay its batting between the allowances, press it and measure it.</source>
+        <extracomment>between the allowances: under the wide sashing, from one block&apos;s allowance to the other&apos;s</extracomment>
+        <translation>Faire l’assemblage d’essai, poser son molleton entre les marges, repasser et mesurer.</translation>
+    </message>
+    <message>
+        <source>Cut a piece of %1 to fill the test join, as long as its strips.</source>
+        <extracomment>batting laid into the sashing of the test join; %1 is the batting</extracomment>
+        <translation>Couper un morceau dans %1 pour garnir l’assemblage d’essai, aussi long que ses bandes.</translation>
+    </message>
+    <message>
+        <source>Batting for the test join</source>
+        <translation>Molleton pour l’assemblage d’essai</translation>
+    </message>
+    <message>
+        <source>Measure the gap beside the batting and the distance between the two seams on the back.</source>
+        <extracomment>batting: laid into the wide sashing of the test join</extracomment>
+        <translation>Mesurer le jour à côté du molleton et la distance entre les deux coutures au dos.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6149,6 +6185,11 @@ bord coupé</translation>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 perd %2 par côté dans les coutures.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 stand as first shown</source>
+        <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
+        <translation>%1 sur 6 restent comme affichés d’abord</translation>
     </message>
 </context>
 <context>
@@ -6863,10 +6904,6 @@ bord coupé</translation>
         <translation>Cette rangée s’écarte de %1 de la moyenne. Résorber l’ampleur&#x202f;: jusqu’à %2 passe sur %3 blocs.</translation>
     </message>
     <message>
-        <source>This row is %1 off the mean, more than the %2 that easing takes: take one seam of it anew.</source>
-        <translation>Cette rangée s’écarte de %1 de la moyenne, plus que les %2 qui se résorbent&#x202f;: en refaire une couture.</translation>
-    </message>
-    <message>
         <source>There is nothing to measure here.</source>
         <translation>Il n’y a rien à mesurer ici.</translation>
     </message>
@@ -6892,21 +6929,8 @@ bord coupé</translation>
         <translation>Les bandes du devant se coupent à %1 de large, cousues à %2 comme avant.</translation>
     </message>
     <message>
-        <source>That may stay. Sewn with %1 it would be just right; the plan goes by that.</source>
-        <translation>Cela peut rester. Cousu à %1, ce serait parfait&#x202f;; le plan s’y règle.</translation>
-    </message>
-    <message>
-        <source>Sew with %1 from here on; the plan goes by that.</source>
-        <translation>Désormais, coudre à %1&#x202f;; le plan s’y règle.</translation>
-    </message>
-    <message>
         <source>The sashing will be seen %1 wide.</source>
         <translation>La bande intermédiaire se verra sur %1 de large.</translation>
-    </message>
-    <message>
-        <source>So scant a seam leaves the outline %1 in view. If that shows, trim the blocks with the %2 line on the outline, and sew as planned.</source>
-        <extracomment>outline: the block&apos;s outer stitched line</extracomment>
-        <translation>Une couture aussi juste laisse voir le contour sur %1. Si cela gêne, rogner les blocs avec la ligne %2 sur le contour, et coudre comme prévu.</translation>
     </message>
     <message>
         <source>The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.</source>
@@ -7008,6 +7032,35 @@ bord coupé</translation>
     <message>
         <source>After the second seam, lay batting %1 wide between the two allowances, edge to edge, cut it off at the sashing’s ends, and tack it to them.</source>
         <translation>Après la deuxième couture, poser du molleton large de %1 entre les deux marges, bord à bord, le couper aux bouts de la bande intermédiaire et le bâtir sur les marges.</translation>
+    </message>
+    <message>
+        <source>This row is %1 off the mean, more than the %2 that can be eased: resew one of its seams.</source>
+        <translation>Cette rangée s’écarte de %1 de la moyenne, plus que les %2 qui se résorbent&#x202f;: en refaire une couture.</translation>
+    </message>
+    <message>
+        <source>Test join: batting and allowances overlap by %1.</source>
+        <translation>Assemblage d’essai&#x202f;: molleton et marges se recouvrent de %1.</translation>
+    </message>
+    <message>
+        <source>Test join: batting and allowances meet.</source>
+        <translation>Assemblage d’essai&#x202f;: molleton et marges se touchent.</translation>
+    </message>
+    <message>
+        <source>That may stay. A seam of %1 would be just right; the plan goes by it.</source>
+        <translation>Cela peut rester. Une couture de %1 serait parfaite&#x202f;; le plan s’y règle.</translation>
+    </message>
+    <message>
+        <source>Sew a seam of %1 from here on; the plan goes by it.</source>
+        <translation>Désormais, une couture de %1&#x202f;; le plan s’y règle.</translation>
+    </message>
+    <message>
+        <source>So scant a seam leaves the outline in view, %1 from the seam. To hide it, trim the blocks with the %2 line on the outline, and sew as planned.</source>
+        <extracomment>outline: the block&apos;s outer stitched line</extracomment>
+        <translation>Une couture aussi juste laisse voir le contour, à %1 de la couture. Pour le cacher, rogner les blocs avec la ligne %2 sur le contour, et coudre comme prévu.</translation>
+    </message>
+    <message>
+        <source>The test join itself needs no unpicking: cut %1 off its batting.</source>
+        <translation>L’assemblage d’essai lui-même n’est pas à découdre&#x202f;: couper %1 de son molleton.</translation>
     </message>
 </context>
 <context>
@@ -7670,6 +7723,11 @@ bord coupé</translation>
         <extracomment>%1 is a station&apos;s name, %2 how often its step has to be done yet; short: it stands on a button</extracomment>
         <translation>D’abord sous %1&#x202f;: encore %2</translation>
     </message>
+    <message>
+        <source>gap beside the batting, both sides together</source>
+        <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
+        <translation>jour à côté du molleton, les deux côtés ensemble</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -7779,10 +7837,6 @@ bord coupé</translation>
         <translation>sur le côté coupé 2</translation>
     </message>
     <message>
-        <source>A cross line through the outline’s corner. The outer line, not the echo line.</source>
-        <translation>Une ligne transversale par le coin du contour. La ligne extérieure, pas la ligne d’écho.</translation>
-    </message>
-    <message>
         <source>Turn the block a quarter, never over. A cross line on side 1.</source>
         <translation>Tourner le bloc d’un quart, ne jamais le retourner. Une ligne transversale sur le côté 1.</translation>
     </message>
@@ -7809,9 +7863,63 @@ bord coupé</translation>
         <translation>Encore un quart de tour. Les deux doivent concorder, une ligne transversale sur le côté 1 ou 3.</translation>
     </message>
     <message>
-        <source>Logged %1 × %2: measure it before you cut.</source>
-        <extracomment>a block whose stitched outline was logged %1 × %2, not as planned: sides and diagonals are read first</extracomment>
-        <translation>Noté %1 × %2&#x202f;: mesurer avant de couper.</translation>
+        <source>Measure from the outer line, not the echo line; a cross line on the outline’s corner.</source>
+        <translation>Mesurer depuis la ligne extérieure, pas la ligne d’écho&#x202f;; une ligne transversale au coin du contour.</translation>
+    </message>
+    <message>
+        <source>%1, not %2: it centres this block of %3</source>
+        <extracomment>%1 is where the ruler&apos;s line lies, &quot;on the outer stitches&quot;; %2 the planned line, %3 the block&apos;s own stitched size</extracomment>
+        <translation>%1, pas %2&#x202f;: ainsi ce bloc de %3 est centré</translation>
+    </message>
+    <message>
+        <source>%1, which decides: the stitches may lie off their line</source>
+        <extracomment>%1 is the side the ruler&apos;s line lies on, &quot;on cut side 1&quot;</extracomment>
+        <translation>%1, qui décide&#x202f;: les points peuvent s’écarter de leur ligne</translation>
+    </message>
+    <message>
+        <source>Line and stitches cross mid-side; they part by %1 at both corners.</source>
+        <extracomment>the ruler is turned half the lean: its line and the stitched line cross in the middle of the side</extracomment>
+        <translation>La ligne et les points se croisent au milieu du côté&#x202f;; aux deux coins, ils s’écartent de %1.</translation>
+    </message>
+    <message>
+        <source>Begin with the truest side: %1. A cross line through the outline’s corner.</source>
+        <extracomment>%1 is a side of the block: &quot;bottom&quot;</extracomment>
+        <translation>Commencer par le côté le plus droit&#x202f;: %1. Une ligne transversale par le coin du contour.</translation>
+    </message>
+    <message>
+        <source>Turn it a quarter again. A cross line on the side cut before.</source>
+        <translation>Encore un quart de tour. Une ligne transversale sur le côté coupé avant.</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before it is measured, under “Something’s wrong”.</source>
+        <extracomment>%1 is the planned size of the trimmed block</extracomment>
+        <translation>Prévu %1. Aucune cote ne vaut avant de l’avoir mesuré, sous «&#x202f;Un souci&#x202f;».</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before its readings agree.</source>
+        <translation>Prévu %1. Aucune cote ne vaut avant que ses mesures concordent.</translation>
+    </message>
+    <message>
+        <source>Planned %1, but it is not to be cut as it is.</source>
+        <translation>Prévu %1, mais il n’est pas à couper ainsi.</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before the common size is known.</source>
+        <translation>Prévu %1. Aucune cote ne vaut avant que la taille commune soit connue.</translation>
+    </message>
+    <message>
+        <source>Planned %1. If the common size is taken, %2 holds.</source>
+        <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
+        <translation>Prévu %1. Si la taille commune est prise, %2 vaut.</translation>
+    </message>
+    <message>
+        <source>Logged off size: %1.</source>
+        <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
+        <translation>Noté hors taille&#x202f;: %1.</translation>
+    </message>
+    <message>
+        <source>Measure its sides and diagonals before you cut.</source>
+        <translation>Mesurer ses côtés et ses diagonales avant de couper.</translation>
     </message>
 </context>
 <context>

@@ -35,6 +35,11 @@ constexpr std::array checks{
            QT_TRANSLATE_NOOP(
                "Words",
                "Measure the gap between the allowances and the distance between the two seams on the back.")},
+    //: batting: laid into the wide sashing of the test join
+    Worded{"measure-gap-beside-batting",
+           QT_TRANSLATE_NOOP(
+               "Words",
+               "Measure the gap beside the batting and the distance between the two seams on the back.")},
     Worded{"web-on-wrong-side", QT_TRANSLATE_NOOP("Words", "The web is on the wrong side of the patch.")},
     Worded{"trim-close-to-stitches",
            QT_TRANSLATE_NOOP("Words", "Close to the stitches, the topmost patch first.")},

@@ -111,7 +111,7 @@ void trialJoin(Bench &bench)
     join.seam = bench.plan.basis.seam;
     if (bench.plan.fold && !bench.plan.fold->doubled)
         join.fold = bench.plan.fold->under;
-    join.check = "measure-gap-and-distance";
+    join.check = sashing.filler ? "measure-gap-beside-batting" : "measure-gap-and-distance";
     join.caution = "needle";
 }
 
