@@ -135,7 +135,10 @@ QVariantList TrimModel::corners() const
 QString TrimModel::verdict() const
 {
     const Project &project = m_workspace.project();
-    if (const auto found = finding())
+    const auto found = finding();
+    if (found && found->kind == FindingKind::Plain && side() > 1)
+        return {}; // heeded with the first cut
+    if (found)
         return verdictText(*found, project.marks());
     const auto logged = loggedOff();
     if (!logged)
@@ -146,9 +149,11 @@ QString TrimModel::verdict() const
 
 QString TrimModel::remedy() const
 {
+    if (verdict().isEmpty())
+        return {};
     if (const auto found = finding())
         return remedyText(*found, m_workspace.project().marks());
-    return verdict().isEmpty() ? QString() : tr("Measure its sides and diagonals before you cut.");
+    return tr("Measure its sides and diagonals before you cut.");
 }
 
 QString TrimModel::actionText() const

@@ -51,7 +51,7 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         horizontalAlignment: Text.AlignHCenter
-        visible: root.times > 1 && root.height > Theme.mm(30)
+        visible: root.times > 1 && root.corners.length === 4 && root.height > Theme.mm(30)
         text: qsTr("drawn %1 times as crooked as it is").arg(root.times)
         color: Theme.colors.inkSoft
     }

@@ -33,7 +33,7 @@ Item {
     readonly property real verdictCap: Math.max(Theme.capInText, Math.min(root.mostCap,
                                                 Theme.capSecond * 0.96 * words.width / Math.max(1, longest),
                                                 Theme.capSecond * 1.7 * words.width / Math.max(1, inOneLine)))
-    readonly property real remedyCap: remedy.length <= 12 ? Math.min(Theme.capThird, verdictCap) : Theme.capHead
+    readonly property real remedyCap: remedy.length <= 12 ? Math.min(Theme.capThird, verdictCap) : Theme.small ? Theme.capWord : Theme.capHead
     // Measured anew once the lettering is set: asking alone does not wait for it.
     readonly property real longest: metrics.font.pixelSize <= 0 ? 1 : Math.max(...verdictShown.split(" ").map(word => metrics.advanceWidth(word)))
     readonly property real inOneLine: metrics.font.pixelSize <= 0 ? 1 : metrics.advanceWidth(verdictShown)

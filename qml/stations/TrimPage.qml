@@ -13,6 +13,8 @@ import Matside.Theme
 StepPage {
     id: root
 
+    /** Where what the readings say ends. */
+    readonly property real under: finding.visible ? finding.implicitHeight : 0
     readonly property bool ruled: StepModel.ruler.show && !StepModel.finished
 
     FindingBlock {
@@ -34,9 +36,11 @@ StepPage {
     }
     SideDrawing {
         id: side
-        anchors.fill: parent
-        anchors.topMargin: finding.visible ? finding.implicitHeight : 0
-        visible: ready && TrimModel.figure.valid && !StepModel.finished
+        y: root.under
+        width: parent.width
+        height: parent.height - y
+        // Under the words there may be no room left for it: then they say it all.
+        visible: ready && TrimModel.figure.valid && !StepModel.finished && height >= Theme.mm(58)
         view: TrimModel.lies
         figure: TrimModel.figure
         second: TrimModel.second
@@ -44,12 +48,14 @@ StepPage {
     }
     BlockShape {
         id: shape
-        anchors.fill: parent
-        anchors.margins: Theme.margin
-        anchors.topMargin: side.anchors.topMargin + Theme.gap
-        visible: corners.length === 4 && !StepModel.finished
+        x: Theme.margin
+        y: root.under + Theme.gap
+        width: parent.width - 2 * x
+        height: parent.height - y - Theme.gap
+        visible: corners.length === 4 && !StepModel.finished && height >= Theme.mm(30)
         corners: TrimModel.corners
-        accessibleName: finding.Accessible.name
+        times: BlockMeasure.measured ? BlockMeasure.times : 1
+        accessibleName: finding.verdictShown
     }
     ApartDrawing {
         id: apart
@@ -59,7 +65,7 @@ StepPage {
         accessibleName: qsTr("The strip comes apart down the middle of each gap; blocks off it so far: %1").arg(off)
     }
     InlineLength {
-        visible: !drawing.visible && !side.visible && !shape.visible && !apart.visible
+        visible: !finding.visible && !drawing.visible && !side.visible && !shape.visible && !apart.visible
         anchors.centerIn: parent
         width: parent.width - 4 * Theme.margin
         horizontalAlignment: Text.AlignHCenter

@@ -12,6 +12,13 @@ StepCase {
         verify(printed(null).length > 40);
     }
 
+    /** The trimming of the first block in hand. */
+    function toTheBlock() {
+        for (let row = 0; row < 40 && !StepModel.sided; ++row)
+            StepModel.goTo(row);
+        verify(StepModel.sided);
+        settle();
+    }
     function openMeasure() {
         press(byName("wrong"));
         tryVerify(() => byName("sheet-wrong"));
@@ -26,6 +33,7 @@ StepCase {
     }
     function test_theVerdictIsSeenAtOnceStandingUp(data) {
         resize(data);
+        toTheBlock();
         verify(!byName("finding"));
         const before = places(targets.map(byName));
         openMeasure();
@@ -39,6 +47,7 @@ StepCase {
         compare(places(targets.map(byName)), before);
     }
     function test_nothingMovesUnderTheThumbWhenReadingsDisagree() {
+        toTheBlock();
         openMeasure();
         const keys = () => all(item => item.sign !== undefined && item.stepped !== undefined, byName("sheet-measure"));
         const before = places(keys());
