@@ -5,8 +5,8 @@
 #include "app/awake.h"
 #include "desk.h"
 
-#include <QtDBus>
 #include "testing.h"
+#include <QtDBus>
 
 using namespace matside;
 

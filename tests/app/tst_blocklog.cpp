@@ -7,9 +7,9 @@
 #include "app/gallery.h"
 #include "store/photohelp.h"
 
+#include "testing.h"
 #include <QAbstractItemModelTester>
 #include <QTemporaryDir>
-#include "testing.h"
 
 using namespace matside;
 using Trouble = PhotoSource::Trouble;

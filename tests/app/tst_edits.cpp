@@ -7,10 +7,10 @@
 #include "app/stepmodel.h"
 #include "project/codec.h"
 
+#include "testing.h"
 #include <QFile>
 #include <QSignalSpy>
 #include <QTemporaryDir>
-#include "testing.h"
 
 using namespace matside;
 

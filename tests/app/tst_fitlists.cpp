@@ -5,10 +5,10 @@
 #include "app/session.h"
 #include "project/codec.h"
 
+#include "testing.h"
 #include <QFile>
 #include <QSignalSpy>
 #include <QTemporaryDir>
-#include "testing.h"
 
 using namespace matside;
 

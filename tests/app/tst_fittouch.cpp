@@ -5,12 +5,12 @@
 #include "main/room.h"
 #include "project/codec.h"
 
+#include "testing.h"
 #include <QElapsedTimer>
 #include <QFile>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
-#include "testing.h"
 
 #include <functional>
 

@@ -5,8 +5,8 @@
 #include "app/hoopmodel.h"
 #include "app/hoopshelf.h"
 
-#include <QAbstractItemModelTester>
 #include "testing.h"
+#include <QAbstractItemModelTester>
 
 using namespace matside;
 

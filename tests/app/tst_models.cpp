@@ -10,9 +10,9 @@
 #include "bench/relay.h"
 #include "project/codec.h"
 
+#include "testing.h"
 #include <QAbstractItemModelTester>
 #include <QTemporaryDir>
-#include "testing.h"
 
 #include <cmath>
 

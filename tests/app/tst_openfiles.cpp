@@ -7,11 +7,11 @@
 #include "app/shelf.h"
 #include "project/codec.h"
 
+#include "testing.h"
 #include <QDir>
 #include <QFile>
 #include <QSignalSpy>
 #include <QTemporaryDir>
-#include "testing.h"
 
 using namespace matside;
 

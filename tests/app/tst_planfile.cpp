@@ -7,8 +7,8 @@
 
 #include <nlohmann/json.hpp>
 
-#include <QFile>
 #include "testing.h"
+#include <QFile>
 
 using Json = nlohmann::ordered_json;
 

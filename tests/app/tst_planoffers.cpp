@@ -6,8 +6,8 @@
 
 #include <nlohmann/json.hpp>
 
-#include <QFile>
 #include "testing.h"
+#include <QFile>
 
 #include <cmath>
 #include <set>

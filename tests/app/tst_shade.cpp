@@ -6,9 +6,9 @@
 #include "app/wording.h"
 #include "shadebench.h"
 
+#include "testing.h"
 #include <QImageWriter>
 #include <QSignalSpy>
-#include "testing.h"
 
 using namespace matside;
 using namespace shadebench;

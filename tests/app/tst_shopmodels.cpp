@@ -9,8 +9,8 @@
 #include "app/takemodel.h"
 #include "desk.h"
 
-#include <QRegularExpression>
 #include "testing.h"
+#include <QRegularExpression>
 
 using namespace matside;
 

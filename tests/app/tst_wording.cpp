@@ -7,10 +7,10 @@
 #include "plan/working.h"
 #include "project/codec.h"
 
+#include "testing.h"
 #include <QDir>
 #include <QFile>
 #include <QRegularExpression>
-#include "testing.h"
 
 #include <set>
 

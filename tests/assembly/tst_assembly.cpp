@@ -4,10 +4,10 @@
 // done twice, or done in the place of a step that waits for it, and every time the piece must fail.
 #include "workroom.h"
 
+#include "testing.h"
 #include <QFile>
 #include <QProcess>
 #include <QTemporaryDir>
-#include "testing.h"
 
 #include <algorithm>
 

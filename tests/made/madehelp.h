@@ -4,8 +4,8 @@
 #include "length/lengthwords.h"
 #include "made/finding.h"
 
-#include <QString>
 #include "testing.h"
+#include <QString>
 
 #include <cmath>
 #include <random>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "window.h"
 
+#include "testing.h"
 #include <QCoreApplication>
 #include <QElapsedTimer>
-#include "testing.h"
 
 namespace measure {
 

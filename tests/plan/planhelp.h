@@ -5,9 +5,9 @@
 #include "plan/plan.h"
 #include "project/codec.h"
 
+#include "testing.h"
 #include <QByteArray>
 #include <QString>
-#include "testing.h"
 
 #include <random>
 

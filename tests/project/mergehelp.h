@@ -4,8 +4,8 @@
 #include "project/codec.h"
 #include "project/merge.h"
 
-#include <QFile>
 #include "testing.h"
+#include <QFile>
 
 /// Projects of two tablets, for the tests of putting them together.
 namespace mergehelp {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "project/codec.h"
 
-#include <QFile>
 #include "testing.h"
+#include <QFile>
 
 using namespace matside;
 

@@ -5,8 +5,8 @@
 #include "project/codec.h"
 #include "randomproject.h"
 
-#include <QFile>
 #include "testing.h"
+#include <QFile>
 
 using namespace matside;
 

@@ -4,9 +4,9 @@
 #include "project/codec.h"
 #include "store/opening.h"
 
+#include "testing.h"
 #include <QFile>
 #include <QTemporaryDir>
-#include "testing.h"
 
 #include <random>
 

@@ -5,9 +5,9 @@
 #include "eyes.h"
 #include "plan/hours.h"
 
+#include "testing.h"
 #include <QQuickItem>
 #include <QQuickWindow>
-#include "testing.h"
 
 namespace touching {
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "fingers.h"
 
+#include "testing.h"
 #include <QPointingDevice>
 #include <QQuickWindow>
-#include "testing.h"
 #include <qpa/qwindowsysteminterface.h>
 
 namespace touching {

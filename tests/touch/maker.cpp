@@ -5,10 +5,10 @@
 #include "app/wording.h"
 #include "eyes.h"
 
+#include "testing.h"
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QRegularExpression>
-#include "testing.h"
 
 namespace touching {
 

@@ -4,9 +4,9 @@
 #include "main/scenes.h"
 #include "project/codec.h"
 
+#include "testing.h"
 #include <QFile>
 #include <QQuickWindow>
-#include "testing.h"
 
 namespace touching {
 

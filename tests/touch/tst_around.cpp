@@ -9,12 +9,12 @@
 #include "program.h"
 #include "warnings.h"
 
+#include "testing.h"
 #include <QFile>
 #include <QGuiApplication>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
-#include "testing.h"
 
 #include <cmath>
 

@@ -9,11 +9,11 @@
 #include "piece.h"
 #include "warnings.h"
 
+#include "testing.h"
 #include <QElapsedTimer>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
-#include "testing.h"
 
 using namespace matside;
 using namespace touching;

@@ -7,9 +7,9 @@
 #include "maker.h"
 #include "warnings.h"
 
+#include "testing.h"
 #include <QProcess>
 #include <QTemporaryDir>
-#include "testing.h"
 
 #include <cstdio>
 #include <thread>

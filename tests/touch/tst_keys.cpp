@@ -7,11 +7,11 @@
 #include "program.h"
 #include "warnings.h"
 
+#include "testing.h"
 #include <QPointer>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
-#include "testing.h"
 
 using namespace matside;
 using namespace touching;

@@ -10,10 +10,10 @@
 #include "piece.h"
 #include "warnings.h"
 
+#include "testing.h"
 #include <QProcess>
 #include <QQuickItem>
 #include <QTemporaryDir>
-#include "testing.h"
 
 #include <cstdio>
 #include <random>

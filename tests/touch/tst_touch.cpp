@@ -10,10 +10,10 @@
 #include "project/codec.h"
 #include "warnings.h"
 
+#include "testing.h"
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
-#include "testing.h"
 
 using namespace matside;
 using namespace touching;

@@ -9,13 +9,13 @@
 #include "survey.h"
 #include "warnings.h"
 
+#include "testing.h"
 #include <QElapsedTimer>
 #include <QFile>
 #include <QImage>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
-#include "testing.h"
 
 using namespace matside;
 using namespace touching;
