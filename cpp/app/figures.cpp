@@ -183,7 +183,9 @@ RulerView rulerView(const Step &step, const Project &project, const Plan &plan)
     // Folded cloth is cut through all its layers at once: the blade goes only as far as the fold lets it lie.
     const Length whole = !step.size ? usable : offBand ? step.size->across : step.size->along;
     view.cutLengthIn = whole.asInches() / static_cast<double>(std::max<std::int64_t>(ruler.layers, 1));
-    view.clothLengthIn = max(step.size ? step.size->along : usable, usable).asInches();
+    view.along = step.does == Does::CutAlong;
+    view.clothLengthIn =
+        (view.along ? usable : max(step.size ? step.size->along : usable, usable)).asInches();
     view.fence = ruler.fence == Fence::Mat          ? QStringLiteral("mat")
                  : ruler.fence == Fence::SlideAlong ? QStringLiteral("slide")
                                                     : QStringLiteral("long-enough");

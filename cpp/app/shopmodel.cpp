@@ -94,6 +94,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
                                           {QStringLiteral("gap"), piece.gap},
                                           {QStringLiteral("count"), static_cast<int>(piece.count)}});
             strips.append(QVariantMap{{QStringLiteral("mm"), strip.height.asMm()},
+                                      {QStringLiteral("run"), strip.run.asMm()},
                                       {QStringLiteral("repeats"), static_cast<int>(strip.repeats)},
                                       {QStringLiteral("pieces"), pieces}});
         }

@@ -78,8 +78,11 @@ QString clothCutSays(const Project &project, const Buy &buy)
     // Strips of one height are one thing to cut, whatever lies in them.
     std::vector<std::pair<Length, std::int64_t>> heights;
     std::vector<std::pair<Length, std::int64_t>> owned;
+    std::vector<std::pair<Length, std::int64_t>> along;
+    Length run;
     for (const ShopStrip &strip : buy.strips) {
-        auto &to = strip.owned > 0 ? owned : heights;
+        run = max(run, strip.run);
+        auto &to = strip.owned > 0 ? owned : strip.run > Length() ? along : heights;
         const auto same =
             std::find_if(to.begin(), to.end(), [&](const auto &had) { return had.first == strip.height; });
         if (same != to.end())
@@ -100,6 +103,12 @@ QString clothCutSays(const Project &project, const Buy &buy)
         says << (buy.packages.empty() ? ShopModel::tr("from what you have: %1").arg(list(owned))
                                       //: batting is bought in packages; %1 strips, "3 × 11 3/4 in"
                                       : ShopModel::tr("from the packages: %1").arg(list(owned)));
+    if (!along.empty())
+        //: strips that run along the selvage instead of across the cloth: %1 their length, %2 "3 × 11 3/4 in"
+        says << ShopModel::tr("along the selvage, %1 long: %2").arg(braced(run, marks), list(along));
+    if (!along.empty() && heights.empty())
+        //: so much of the cloth's length is cut off to square its end
+        says << ShopModel::tr("%1 to straighten").arg(braced(buy.straighten, marks));
     if (!heights.empty())
         says << ShopModel::tr("%1, and %2 to straighten").arg(list(heights), braced(buy.straighten, marks));
     const Length rest = buy.bought - buy.cut - buy.straighten;

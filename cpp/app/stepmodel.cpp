@@ -120,8 +120,8 @@ FigureView StepModel::figure() const
     }
     if (!step->size)
         return {};
-    const bool crossCut =
-        step->does == Does::CutLongPiece || (step->does == Does::CutPatch && outOfBands(*step));
+    const bool crossCut = step->does == Does::CutLongPiece ||
+                          (step->does == Does::CutPatch && outOfBands(*step)) || outOfAlong(*step);
     return figureOf(crossCut ? step->size->along : step->size->across, m_workspace.project().marks());
 }
 

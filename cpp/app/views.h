@@ -106,8 +106,10 @@ struct RulerView {
     Q_PROPERTY(double cutLengthIn MEMBER cutLengthIn)
     Q_PROPERTY(double clothLengthIn MEMBER clothLengthIn)
     Q_PROPERTY(QString fence MEMBER fence)
+    Q_PROPERTY(bool along MEMBER along)
 public:
     bool show = false;
+    bool along = false; ///< the cut runs beside the selvage: a fold lies across the cloth
     int layers = 1;
     QString firstName;
     double firstLengthIn = 0;

@@ -17,6 +17,13 @@ constexpr std::array checks{
         QT_TRANSLATE_NOOP("Words", "A cross line lies on the fold, the edge just inside both ragged ends.")},
     Worded{"strips-side-by-side",
            QT_TRANSLATE_NOOP("Words", "Strips lie side by side: cut across first, then each to its length.")},
+    //: strips along the selvage; the cloth is folded across, so that its two cut ends meet
+    Worded{"along-folded",
+           QT_TRANSLATE_NOOP("Words", "Fold it once, cut end on cut end. First cut the selvage off "
+                                      "straight: the bands are measured from there.")},
+    Worded{"along-single",
+           QT_TRANSLATE_NOOP("Words", "In one layer. First cut the selvage off straight: the bands are "
+                                      "measured from there.")},
     Worded{"line-at-both-ends", QT_TRANSLATE_NOOP("Words", "The line touches at both ends.")},
     Worded{"back-wrong-side-up",
            QT_TRANSLATE_NOOP("Words",
@@ -173,6 +180,8 @@ QString cutSentence(const Step &step, const Project &project)
     }
     if (step.ruler)
         line += u' ' + rulerLines(*step.ruler, project.marks()).join(u' ');
+    if (step.does == Does::CutAlong)
+        line += u' ' + wordsOrCode(checks, step.check);
     if (step.trial)
         line += u' ' + tell(QT_TRANSLATE_NOOP("Words", "(For the trial.)"));
     return line;

@@ -18,6 +18,8 @@ constexpr std::array does{
     //: band: a strip as long as the cloth is wide, cut across later into sashings
     Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Cut a sashing band of %1.")},
     Worded{"cut-mixed-band", QT_TRANSLATE_NOOP("Words", "Cut a band of %1 right across.")},
+    //: the band runs along the cloth's selvage instead of across the cloth
+    Worded{"cut-along", QT_TRANSLATE_NOOP("Words", "Cut a band of %1 along the selvage.")},
     Worded{"cut-short", QT_TRANSLATE_NOOP("Words", "Cut a short sashing from a band of %1.")},
     Worded{"cut-long", QT_TRANSLATE_NOOP("Words", "Cut a long sashing from a band of %1.")},
     Worded{"cut-long-piece", QT_TRANSLATE_NOOP("Words", "Cut a piece of a long sashing from a band of %1.")},
@@ -77,6 +79,7 @@ constexpr std::array titles{
     Worded{"cut-strip", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
     Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
     Worded{"cut-mixed-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
+    Worded{"cut-along", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
     Worded{"cut-short", QT_TRANSLATE_NOOP("Words", "Short sashing %1 of %2")},
     Worded{"cut-long", QT_TRANSLATE_NOOP("Words", "Long sashing %1 of %2")},
     Worded{"cut-long-piece", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2")},
@@ -141,7 +144,7 @@ constexpr std::array actions{
 /// The name its words stand under: the test block is pressed before any patch is trimmed.
 std::string wordedName(const Step &step)
 {
-    if (step.does == Does::CutBand && step.figure.empty())
+    if (step.does == Does::CutBand && step.figure.empty() && !step.trial)
         return "cut-mixed-band"; // of another width than the sashings'
     if (step.does == Does::SewFrame)
         return step.figure == "frame.sides" ? "sew-frame-sides" : "sew-frame-ends";

@@ -54,9 +54,13 @@ ClothAccount layoutAccount(const Project &project, const std::vector<Step> &step
     account.cloth = layout.cloth;
     const LayoutState state = stateOf(project, steps, layout);
     account.used = cutOf(state.cut);
+    // A strip along the selvage is lost with its share of the length they have in common.
     for (const LaidStrip &strip : state.cut)
         if (strip.spoiled && strip.owned == 0)
-            account.spoiled += strip.height * strip.repeats;
+            account.spoiled +=
+                strip.run > Length() && layout.usable > Length()
+                    ? strip.run.scaled((strip.height * strip.repeats).count(), layout.usable.count())
+                    : strip.height * strip.repeats;
     for (const MadeCut &cut : project.made.cut)
         for (const LaidStrip &strip : state.cut)
             if (cut.cloth == layout.cloth && cut.does == strip.does && strip.owned == 0 &&
@@ -68,6 +72,8 @@ ClothAccount layoutAccount(const Project &project, const std::vector<Step> &step
     account.spoiled = min(account.spoiled, account.used);
     account.used -= account.spoiled;
     account.toDo = cutOf(state.open);
+    if (runOf(state.cut) > Length())
+        account.toDo -= runOf(state.open); // that length is begun
     const Length once = straightening(project.system, Length());
     const bool straight = std::any_of(steps.begin(), steps.end(), [&](const Step &step) {
         return step.cloth == layout.cloth && step.does == Does::Straighten && step.done > 0;
@@ -90,7 +96,14 @@ ClothAccount layoutAccount(const Project &project, const std::vector<Step> &step
 bool outOfBands(const Step &step)
 {
     return std::any_of(step.takes.begin(), step.takes.end(),
-                       [](const Piece &piece) { return piece.name.starts_with(nameOf(Does::CutBand)); });
+                       [](const Piece &piece) { return piece.name.starts_with(nameOf(Does::CutBand)); }) ||
+           outOfAlong(step);
+}
+
+bool outOfAlong(const Step &step)
+{
+    return std::any_of(step.takes.begin(), step.takes.end(),
+                       [](const Piece &piece) { return piece.name.starts_with(nameOf(Does::CutAlong)); });
 }
 
 Length straightening(System system, Length cut)
@@ -118,6 +131,8 @@ Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length u
     case Does::CutBand:
     case Does::CutBinding:
     case Does::CutFrame:
+        if (outOfAlong(step))
+            return {};
         return step.size->across * pieces;
     case Does::CutBias:
     case Does::CutBacking: {

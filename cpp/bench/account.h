@@ -26,6 +26,8 @@ struct ClothAccount {
 
 /// Whether the step cuts its pieces across bands, not from the cloth: then the ruler shows their length.
 [[nodiscard]] bool outOfBands(const Step &step);
+/// Some of these bands run along the selvage: what is a strip right across elsewhere is cross-cut too.
+[[nodiscard]] bool outOfAlong(const Step &step);
 
 [[nodiscard]] std::vector<ClothAccount> clothAccounts(const Project &project, const Plan &plan,
                                                       const std::vector<Step> &steps);

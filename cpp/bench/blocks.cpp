@@ -66,6 +66,7 @@ void stripsOutOf(const Bench &bench, Step &cut, const std::vector<Piece> &bands)
         cut.takes = bands;
     if (!bands.empty() || usableOf(bench.project, bench.plan, cut.cloth) >= cut.size->along * 2)
         cut.check = "strips-side-by-side";
+    crossCutFrom(bench, cut, bands);
 }
 
 Step &markStrip(Bench &bench, std::int64_t count, const char *takes, const char *places)

@@ -36,6 +36,11 @@ void straighten(Bench &bench, const std::string &cloth);
 /// A strip cut across a cloth: width × usable.
 Step &cutAcross(Bench &bench, Does does, const std::string &cloth, std::int64_t count, Pair size,
                 Length usedLength, std::int64_t number = 0);
+/// Cuts a strip along the selvage: run × width, on cloth folded once, cut end to cut end.
+Step &cutAlong(Bench &bench, const std::string &cloth, std::int64_t count, Pair size, Length longest);
+/// A strip that comes right across elsewhere is cut to its length from bands along the selvage, where there
+/// are any.
+void crossCutFrom(const Bench &bench, Step &cut, const std::vector<Piece> &bands);
 /// Cuts the bands a fixed layout takes a step's pieces from, where that is not done yet, and gives them back;
 /// none where the layout is not fixed or the pieces come straight from the cloth.
 std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::string &does,

@@ -2,6 +2,7 @@
 #include "bench/clothlay.h"
 
 #include "bench/account.h"
+#include "bench/alonglay.h"
 #include "bench/nest.h"
 #include "cutting/solve.h"
 
@@ -33,18 +34,16 @@ void addBands(std::vector<LaidStrip> &strips, const std::vector<Wanted> &wanted,
     }
 }
 
+/// Side by side in rows; what is longer than the cloth is wide lies a quarter turned, where it may.
 void addRows(std::vector<LaidStrip> &strips, const Wanted &want, Length usable)
 {
-    const std::int64_t each = std::max<std::int64_t>(usable.floorDiv(want.across), 1);
+    const bool turned = want.mayTurn && want.across > usable && want.along <= usable;
+    const Length across = turned ? want.along : want.across, along = turned ? want.across : want.along;
+    const std::int64_t each = std::max<std::int64_t>(usable.floorDiv(across), 1);
     const auto row = [&](std::int64_t repeats, std::int64_t pieces) {
         if (repeats > 0 && pieces > 0)
-            strips.push_back({want.does,
-                              want.along,
-                              repeats,
-                              0,
-                              false,
-                              {{want.does, want.across, want.along, pieces, false, {}}},
-                              {}});
+            strips.push_back(
+                {want.does, along, repeats, 0, false, {{want.does, across, along, pieces, turned, {}}}, {}});
     };
     row(want.count / each, each);
     row(1, want.count % each);
@@ -81,10 +80,7 @@ cutting::Job jobOf(const std::vector<Wanted> &wanted, const Ground &ground, Leng
     job.usable = ground.usable.count();
     job.step = ground.step.count();
     for (const Wanted &want : wanted)
-        job.sizes.push_back(
-            {want.across.count(), want.along.count(),
-             static_cast<int>(std::clamp<std::int64_t>(want.count, 0, cutting::limits::pieces + 1)),
-             want.mayTurn});
+        job.sizes.push_back(sizeOf(want));
     for (const Pair &owned : ground.owned)
         job.owned.push_back({std::max<std::int64_t>(owned.across.count(), 1),
                              std::max<std::int64_t>(owned.along.count(), 1)});
@@ -110,20 +106,29 @@ std::string nameOfStrip(const cutting::StripLayout &strip, const std::vector<Wan
     return bandName(height, height == sashing);
 }
 
-std::vector<LaidStrip> stripsOf(const cutting::Plan &plan, const std::vector<Wanted> &wanted)
+Length toStraighten(const Ground &ground, Length cut)
+{
+    return cut > Length() && ground.straighten ? straightening(ground.system, cut) : Length();
+}
+
+} // namespace
+
+std::vector<LaidStrip> stripsOf(const cutting::Plan &plan, const std::vector<Wanted> &wanted, Length run)
 {
     std::vector<LaidStrip> strips;
     for (const cutting::StripLayout &laid : plan.strips) {
         if (laid.repeats <= 0 || laid.pieces.empty() ||
             laid.pieces.front().size >= static_cast<int>(wanted.size()))
             continue; // the squared end
-        LaidStrip strip{nameOfStrip(laid, wanted),
-                        Length::ticks(laid.height),
+        const Length height = Length::ticks(laid.height);
+        LaidStrip strip{run > Length() ? alongName(height) : nameOfStrip(laid, wanted),
+                        height,
                         laid.repeats,
                         laid.from + 1,
                         false,
                         {},
-                        {}};
+                        {},
+                        run};
         for (const cutting::Laid &piece : laid.pieces) {
             const Wanted &want = wanted[static_cast<std::size_t>(piece.size)];
             strip.pieces.push_back({want.does,
@@ -148,13 +153,6 @@ std::vector<LaidStrip> stripsOf(const cutting::Plan &plan, const std::vector<Wan
     return strips;
 }
 
-Length toStraighten(const Ground &ground, Length cut)
-{
-    return cut > Length() && ground.straighten ? straightening(ground.system, cut) : Length();
-}
-
-} // namespace
-
 std::string bandName(Length height, bool ofSashings)
 {
     return nameOf(Does::CutBand) + (ofSashings ? std::string() : '-' + std::to_string(height.count()));
@@ -162,9 +160,9 @@ std::string bandName(Length height, bool ofSashings)
 
 Length cutOf(const std::vector<LaidStrip> &strips)
 {
-    Length cut;
+    Length cut = runOf(strips);
     for (const LaidStrip &strip : strips)
-        if (strip.owned == 0)
+        if (strip.owned == 0 && strip.run <= Length())
             cut += strip.height * strip.repeats;
     return cut;
 }
@@ -184,7 +182,8 @@ ClothLay layApart(const std::vector<Wanted> &wanted, const Ground &ground)
     return laidAs(apart(wanted, ground.usable), ground);
 }
 
-ClothLay layOut(const std::vector<Wanted> &wanted, const Ground &ground)
+/// Strips across the cloth.
+static ClothLay layAcross(const std::vector<Wanted> &wanted, const Ground &ground)
 {
     ClothLay lay = layApart(wanted, ground);
     const cutting::Job job = jobOf(wanted, ground, lay.straighten);
@@ -200,6 +199,14 @@ ClothLay layOut(const std::vector<Wanted> &wanted, const Ground &ground)
     lay.least = min(lay.bought, (shortest + toStraighten(ground, shortest)).upTo(ground.step));
     if (squared && toStraighten(ground, shortest) == straight)
         lay.least = min(lay.bought, Length::ticks(answer.value().leastBought));
+    return lay;
+}
+
+ClothLay layOut(const std::vector<Wanted> &wanted, const Ground &ground)
+{
+    ClothLay lay = layAcross(wanted, ground);
+    if (lay.least && ground.owned.empty() && ground.reach > Length())
+        offerAlong(lay, wanted, ground);
     return lay;
 }
 

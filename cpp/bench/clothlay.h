@@ -19,8 +19,9 @@ struct Wanted {
     Length along;  ///< along the selvage
     std::int64_t count = 0;
     bool mayTurn = false;
-    Length takes;          ///< Whole: along the selvage, panels and all
-    bool ownStrip = false; ///< a strip that holds nothing else is counted by its pieces
+    Length takes;              ///< Whole: along the selvage, panels and all
+    bool ownStrip = false;     ///< a strip that holds nothing else is counted by its pieces
+    bool straightGrain = true; ///< may come from a strip along the selvage; bias may not
 };
 
 /// Width between the selvages: measured, else as listed, else the strips'.
@@ -46,6 +47,7 @@ struct Ground {
     std::vector<Pair> owned; ///< usable length (along) and width of each owned piece; either 0: used up
     bool straighten = true;  ///< its end must be squared first
     std::int64_t effort = 16'000;
+    Length reach = {}; ///< strips along the selvage may be so long; 0: none run along it
 };
 
 /// A cloth laid out.
@@ -61,6 +63,12 @@ struct ClothLay {
 /// The progress name of a band step; bands of another height than the sashings' have it in their name.
 [[nodiscard]] std::string bandName(Length height, bool ofSashings);
 
+/// The name of a strip along the selvage, to be cross-cut.
+[[nodiscard]] std::string alongName(Length width);
+
+/// Strips along the selvage are taken only where they buy a step less than strips across, for the whole of
+/// a cloth; not of a cloth with a direction, not with bias, not from owned pieces.
+///
 /// Every width in strips of its own as far as that buys as little as the optimiser's layout, which cuts
 /// shorter pieces from higher strips; owned pieces are cut up first. Pure: the same input gives the same
 /// layout on every machine.
@@ -80,7 +88,18 @@ struct ClothLay {
 /// The ground of a cloth nothing was cut of.
 [[nodiscard]] Ground groundOf(const Project &project, const Plan &plan, const std::string &cloth);
 
-/// Summed heights of strips cut from the bought cloth.
+/// Length the strips take of the bought cloth: summed heights of those across it, and once the length of
+/// those side by side along it.
 [[nodiscard]] Length cutOf(const std::vector<LaidStrip> &strips);
+/// The length strips along the selvage share, and how wide they are together; 0 without any.
+[[nodiscard]] Length runOf(const std::vector<LaidStrip> &strips);
+[[nodiscard]] Length besideOf(const std::vector<LaidStrip> &strips);
+
+/// The longest strips she can cut along the selvage; 0: the cloth has a direction and runs one way.
+[[nodiscard]] Length reachAlong(const Project &project, const std::string &cloth);
+
+/// Lays what is wanted into strips along the selvage on a stretch so long and so wide, as much of it as goes,
+/// and takes it off what is wanted.
+[[nodiscard]] std::vector<LaidStrip> fillStretch(std::vector<Wanted> &wanted, Length run, Length width);
 
 } // namespace matside

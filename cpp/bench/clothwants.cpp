@@ -110,6 +110,7 @@ std::vector<Wanted> wantedOf(const Project &project, const Plan &plan, const std
             want.from = From::Row;
             want.ownStrip = true;
         }
+        want.straightGrain = step.does != Does::CutBias;
         if (want.from == From::Cloth)
             want.across = usable;
         if ((want.from == From::Row && !want.ownStrip) || want.from == From::Whole)
@@ -131,6 +132,7 @@ Ground groundOf(const Project &project, const Plan &plan, const std::string &clo
     ground.system = project.system;
     const Cloth *listed = clothNamed(project, cloth);
     ground.step = listed ? listed->soldStep : usualSoldStep(project.system);
+    ground.reach = reachAlong(project, cloth);
     if (listed)
         for (const OwnedPiece &owned : listed->owned)
             ground.owned.push_back(
@@ -149,12 +151,16 @@ ClothLay layKits(const Project &project, const Plan &plan, const std::vector<Ste
         return lay;
     const Project one = oneKit(project);
     const Plan onePlan = matside::plan(one);
+    Ground oneGround = groundOf(one, onePlan, cloth);
+    oneGround.reach = Length(); // strips along the selvage lie side by side once only
     std::vector<LaidStrip> strips =
-        layOut(wantedOf(one, onePlan, matside::steps(one, onePlan), cloth), groundOf(one, onePlan, cloth))
-            .strips;
+        layOut(wantedOf(one, onePlan, matside::steps(one, onePlan), cloth), oneGround).strips;
     for (LaidStrip &strip : strips)
         strip.repeats *= project.kits;
-    if (!trimToWanted(strips, wanted) || cutOf(strips) >= lay.cut)
+    if (!trimToWanted(strips, wanted))
+        return lay;
+    const bool along = runOf(lay.strips) > Length();
+    if (along ? laidAs(strips, ground).bought > lay.bought : cutOf(strips) >= lay.cut)
         return lay;
     const std::optional<Length> least = lay.least;
     lay = laidAs(std::move(strips), ground);

@@ -18,6 +18,7 @@ bool holds(const LaidStrip &strip, const std::string &does)
 struct Bands {
     Length height;
     Length longest; ///< piece cut from them
+    Length run;     ///< along the selvage; 0: across the cloth
     std::int64_t count = 0;
 };
 
@@ -29,6 +30,7 @@ Bands bandsNamed(const Project &project, const MadeLayout &layout, const std::st
             continue;
         bands.height = strip.height; // bands of the sashings' width carry the newest one
         bands.count += strip.repeats;
+        bands.run = strip.run;
         for (const LaidPiece &piece : strip.pieces)
             bands.longest = max(bands.longest, piece.across);
     }
@@ -69,6 +71,12 @@ std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::
                         [&](const Step &step) { return step.id == piece; }))
             continue;
         const Bands bands = bandsNamed(bench.project, *layout, strip.does);
+        if (bands.run > Length()) {
+            cutAlong(bench, cloth, std::max<std::int64_t>(bands.count, 0), {bands.run, bands.height},
+                     bands.longest)
+                .makes = {{piece, 1}};
+            continue;
+        }
         const bool own = strip.does == sashings;
         Step &band = cutAcross(bench, Does::CutBand, cloth, std::max<std::int64_t>(bands.count, 0),
                                {layout->usable, bands.height}, bands.longest, own ? 0 : bands.height.count());

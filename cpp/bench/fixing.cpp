@@ -22,6 +22,13 @@ bool canBeKept(const ClothLay &lay)
            });
 }
 
+bool squaredAlready(const std::vector<Step> &steps, const std::string &cloth)
+{
+    return std::any_of(steps.begin(), steps.end(), [&](const Step &step) {
+        return step.cloth == cloth && step.does == Does::Straighten && step.done > 0;
+    });
+}
+
 } // namespace
 
 Project withLayout(const Project &project, const Plan &plan, const std::vector<Step> &steps,
@@ -62,15 +69,23 @@ Length stillToBuy(const Project &project, const std::vector<Step> &steps, const 
     const LayoutState state = stateOf(project, steps, layout);
     const ClothAccount account = clothAccount(project, {}, steps, layout.cloth);
     Length left = account.left ? *account.left : layout.bought - account.used - account.spoiled;
-    if (state.cut.empty()) // the end is still to be squared
+    if (state.cut.empty()) { // what squaring takes; the first end may lie beside it already
         left -= straightening(project.system, cutOf(state.open));
+        if (squaredAlready(steps, layout.cloth))
+            left += straightening(project.system, Length());
+    }
     std::vector<const LaidStrip *> tallest;
     for (const LaidStrip &strip : state.open)
-        if (strip.owned == 0)
+        if (strip.owned == 0 && strip.run <= Length())
             tallest.push_back(&strip);
     std::stable_sort(tallest.begin(), tallest.end(),
                      [](const LaidStrip *a, const LaidStrip *b) { return a->height > b->height; });
     Length over;
+    // Strips along the selvage share one length, in one piece.
+    if (const Length run = runOf(state.cut) > Length() ? Length() : runOf(state.open); run > left)
+        over += run;
+    else
+        left -= run;
     for (const LaidStrip *strip : tallest) {
         const std::int64_t fit = std::clamp<std::int64_t>(left.floorDiv(strip->height), 0, strip->repeats);
         left -= strip->height * fit;
@@ -113,9 +128,7 @@ Project withoutBought(const Project &project, const std::vector<Step> &steps, co
     next.made.events.push_back(std::move(event));
     std::erase_if(next.made.layouts, [&](const MadeLayout &layout) {
         return layout.cloth == cloth && stateOf(project, steps, layout).cut.empty() &&
-               std::none_of(steps.begin(), steps.end(), [&](const Step &step) {
-                   return step.cloth == cloth && step.does == Does::Straighten && step.done > 0;
-               });
+               !squaredAlready(steps, cloth);
     });
     return next;
 }

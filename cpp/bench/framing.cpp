@@ -11,7 +11,9 @@ Step *cutStrips(Bench &bench, Does does, const std::string &cloth, std::int64_t 
 {
     if (strips <= 0)
         return nullptr;
+    const std::vector<Piece> bands = bandsFrom(bench, cloth, nameOf(does));
     Step &cut = cutAcross(bench, does, cloth, strips * bench.project.kits, size, Length());
+    crossCutFrom(bench, cut, bands);
     cut.figure = figure;
     cut.makes = {{std::move(makes), 1}};
     return &cut;

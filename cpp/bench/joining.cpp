@@ -130,8 +130,10 @@ void bindEdge(Bench &bench)
         sewBinding(bench, binding);
         return;
     }
+    const std::vector<Piece> bands = bandsFrom(bench, cloth, nameOf(Does::CutBinding));
     Step &cut = cutAcross(bench, Does::CutBinding, cloth, binding.strips * kits,
                           {bench.plan.basis.usableBinding, binding.cut}, Length());
+    crossCutFrom(bench, cut, bands);
     cut.figure = "binding.cut";
     cut.makes = {{"binding-strip", 1}};
     sewBinding(bench, binding);

@@ -18,7 +18,9 @@ std::int64_t countOf(const std::vector<Step> &steps, const std::string &id)
 {
     const auto found =
         std::find_if(steps.begin(), steps.end(), [&](const Step &step) { return step.id == id; });
-    return found == steps.end() || found->does == Does::CutBand ? 0 : found->count;
+    return found == steps.end() || found->does == Does::CutBand || found->does == Does::CutAlong
+               ? 0
+               : found->count;
 }
 
 } // namespace

@@ -153,7 +153,7 @@ private:
     {
         if (!kept.empty() && kept.back().pieces == strip.pieces && kept.back().height == strip.height &&
             kept.back().does == strip.does && kept.back().owned == strip.owned &&
-            kept.back().spoiled == strip.spoiled)
+            kept.back().spoiled == strip.spoiled && kept.back().run == strip.run)
             ++kept.back().repeats;
         else
             kept.push_back(std::move(strip));
@@ -180,7 +180,7 @@ void useRoom(std::vector<LaidStrip> &cut, std::vector<Wanted> &wanted, Length us
             if (strip.spoiled || strip.repeats > 1 || countedByPieces(strip) || want.along > strip.height ||
                 strip.owned > 0)
                 continue;
-            Length room = usable;
+            Length room = strip.run > Length() ? strip.run : usable;
             for (const LaidPiece &piece : strip.pieces)
                 room -= piece.across * piece.count;
             const std::int64_t fit =
@@ -195,7 +195,8 @@ void useRoom(std::vector<LaidStrip> &cut, std::vector<Wanted> &wanted, Length us
 
 bool agrees(const LayoutState &state, const std::vector<Wanted> &wanted, Length usable)
 {
-    if (state.newlySpoiled)
+    const Length open = besideOf(state.open);
+    if (state.newlySpoiled || (open > Length() && besideOf(state.cut) + open > usable))
         return false;
     Counts planned = state.unfilled;
     for (const LaidStrip &strip : state.open)
@@ -245,7 +246,13 @@ void relay(MadeLayout &layout, const Project &project, const Plan &plan, const s
             Length &left = ground.owned[static_cast<std::size_t>(strip.owned) - 1].along;
             left = max(left - strip.height * strip.repeats, Length());
         }
+    // Beside strips along the selvage the rest of their length yields more of them, and nothing else.
+    for (LaidStrip &strip :
+         fillStretch(wanted, runOf(strips), min(ground.usable, layout.usable) - besideOf(strips)))
+        strips.push_back(std::move(strip));
     ground.straighten = strips.empty();
+    if (!strips.empty())
+        ground.reach = Length();
     for (LaidStrip &strip : layOut(wanted, ground).strips)
         strips.push_back(std::move(strip));
     layout.usable = ground.usable;

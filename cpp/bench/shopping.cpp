@@ -32,7 +32,7 @@ std::vector<ShopStrip> shopStrips(const std::vector<LaidStrip> &laid)
 {
     std::vector<ShopStrip> strips;
     for (const LaidStrip &from : laid) {
-        ShopStrip strip{from.height, from.repeats, from.owned, {}};
+        ShopStrip strip{from.height, from.repeats, from.owned, {}, from.run};
         for (const LaidPiece &piece : from.pieces)
             strip.pieces.push_back({piece.across, piece.along, piece.count, piece.does.empty()});
         strips.push_back(std::move(strip));

@@ -7,18 +7,19 @@ namespace matside {
 
 /// Pieces of one size side by side in a strip.
 struct ShopPiece {
-    Length across;          ///< from selvage to selvage
+    Length across;          ///< along the strip: from selvage to selvage, unless it runs along them
     Length along;           ///< less than the strip's height where it is trimmed
     std::int64_t count = 0; ///< in each strip
     bool gap = false;       ///< room left over, not a piece
 };
 
-/// Strips of one width as they are cut across a cloth, and what is cut out of each.
+/// Strips of one width as they are cut across or along a cloth, and what is cut out of each.
 struct ShopStrip {
-    Length height; ///< along the selvage
+    Length height; ///< along the selvage; of a strip that runs along it, across the cloth
     std::int64_t repeats = 0;
     std::int64_t owned = 0; ///< from the n-th owned piece; 0 = from what is bought
     std::vector<ShopPiece> pieces;
+    Length run = {}; ///< it runs along the selvage, so long; 0: across the cloth
 };
 
 /// Packages of one size on the list (F17).

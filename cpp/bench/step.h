@@ -43,11 +43,12 @@ enum class Does {
     SquarePiece,
     SewBinding,
     LastLook,
-    CutBias,         ///< square of cloth for continuous bias
-    CutFrame,        ///< strip of a framed edge, both faces
-    CutFiller,       ///< batting laid into the frame
-    SewFrame,        ///< left and right, then top and bottom
-    CutSashingFiller ///< batting laid into sashings wider than two allowances
+    CutBias,          ///< square of cloth for continuous bias
+    CutFrame,         ///< strip of a framed edge, both faces
+    CutFiller,        ///< batting laid into the frame
+    SewFrame,         ///< left and right, then top and bottom
+    CutSashingFiller, ///< batting laid into sashings wider than two allowances
+    CutAlong          ///< strip along the selvage, to be cross-cut
 };
 [[nodiscard]] std::string nameOf(Does does);
 [[nodiscard]] std::string nameOf(Station station);

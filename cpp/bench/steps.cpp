@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "bench/account.h"
 #include "bench/build.h"
 #include "bench/progress.h"
 
@@ -14,17 +15,24 @@ namespace {
 constexpr std::string_view roleNames[] = {"front", "back",          "batting",      "patch",
                                           "web",   "sashing-front", "sashing-back", "binding"};
 
+/// Right across the cloth, unless it comes out of a band along the selvage.
+bool fullWidth(Does does)
+{
+    return does == Does::CutStrip || does == Does::CutBand || does == Does::CutBinding ||
+           does == Does::CutFrame || does == Does::CutFiller || does == Does::CutSashingFiller;
+}
+
 /// Steps whose figures hang on the test block or the test join.
 bool hangsOnTrial(const Step &step, const Plan &plan)
 {
     if (step.trial)
         return false;
-    const bool sashing = step.does == Does::CutBand || step.does == Does::CutShort ||
-                         step.does == Does::CutLong || step.does == Does::CutLongPiece ||
-                         step.does == Does::JoinLong || step.does == Does::HarvestShort ||
-                         step.does == Does::JoinShort || step.does == Does::JoinLongRow;
-    const bool block =
-        step.does == Does::MarkStrip || step.does == Does::StitchBlock || step.does == Does::CutStrip;
+    const bool sashing =
+        step.does == Does::CutBand || step.does == Does::CutAlong || step.does == Does::CutShort ||
+        step.does == Does::CutLong || step.does == Does::CutLongPiece || step.does == Does::JoinLong ||
+        step.does == Does::HarvestShort || step.does == Does::JoinShort || step.does == Does::JoinLongRow;
+    const bool block = step.does == Does::MarkStrip || step.does == Does::StitchBlock ||
+                       step.does == Does::CutStrip || step.does == Does::CutAlong;
     const bool joins = plan.sashing.shorts > 0 || plan.sashing.longs > 0;
     return (block && !plan.basis.blockTried) || (sashing && joins && !plan.basis.joinTried);
 }
@@ -116,6 +124,23 @@ Step &cutAcross(Bench &bench, Does does, const std::string &cloth, std::int64_t 
     return step;
 }
 
+Step &cutAlong(Bench &bench, const std::string &cloth, std::int64_t count, Pair size, Length longest)
+{
+    Step &step = cutAcross(bench, Does::CutAlong, cloth, count, size, longest, size.across.count());
+    step.check = step.ruler->layers == 2 ? "along-folded" : "along-single";
+    return step;
+}
+
+void crossCutFrom(const Bench &bench, Step &cut, const std::vector<Piece> &bands)
+{
+    if (std::none_of(bands.begin(), bands.end(),
+                     [](const Piece &band) { return band.name.starts_with(nameOf(Does::CutAlong)); }))
+        return;
+    cut.takes = bands;
+    cut.ruler = placeRulers(bench.project.rulers, cut.size->along, cut.size->across, 1);
+    cut.check = bandsAreWider(bench, cut.cloth, progressName(cut)) ? "band-is-wider" : "ends-square";
+}
+
 std::vector<Step> steps(const Project &project, const Plan &plan)
 {
     Bench bench{project, plan, {}, {}, false};
@@ -125,8 +150,11 @@ std::vector<Step> steps(const Project &project, const Plan &plan)
     addSashings(bench);
     addJoining(bench);
     takeProgress(project, bench.steps);
-    for (Step &step : bench.steps)
+    for (Step &step : bench.steps) {
         step.notTried = hangsOnTrial(step, plan);
+        if (outOfAlong(step) && fullWidth(step.does))
+            step.figure.clear(); // its band has the width: what is read off is its length
+    }
     return std::move(bench.steps);
 }
 

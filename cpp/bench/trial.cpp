@@ -88,7 +88,11 @@ void trialJoin(Bench &bench)
         const std::string cloth = bandCloth(project, role);
         const Length width = front ? sashing.cutFront : *sashing.cutBack;
         const Length usable = front ? bench.plan.basis.usableSashFront : bench.plan.basis.usableSashBack;
+        bench.trial = false; // as above
+        const std::vector<Piece> bands = bandsFrom(bench, cloth, "trial/" + nameOf(Does::CutBand));
+        bench.trial = true;
         Step &band = cutAcross(bench, Does::CutBand, cloth, 1, {usable, width}, length);
+        crossCutFrom(bench, band, bands);
         band.figure = front ? "sashing.cutFront" : "sashing.cutBack";
         band.makes = {{"trial-band/" + cloth + (front ? "/front" : "/back"), 1}};
         const std::string from = band.makes.front().name;

@@ -96,6 +96,20 @@ enum class Proof {
     Search, ///< some strip counts were refuted by trying every layout, which no certificate holds
 };
 
+/// Strips along the selvage, where they buy less than was asked.
+struct Lengthwise {
+    Plan plan;                 ///< none where no way was found
+    Handwork handwork;         ///< of the plan
+    Ticks bought = 0;          ///< strips run over this, less what is squared off; with no plan as was asked
+    Ticks least = 0;           ///< no way along that can be reached buys less; at most `bought`
+    Proof proof = Proof::None; ///< that nothing shorter than `bought` does
+    Certificate certificate;   ///< at one step less than `bought`, of the job turned; see `turnedJob`
+    bool stopped = false;
+    std::int64_t work = 0;
+
+    [[nodiscard]] bool found() const { return !plan.strips.empty(); }
+};
+
 struct Answer {
     Plan plan;
     Handwork handwork;

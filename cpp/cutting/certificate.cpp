@@ -134,9 +134,10 @@ bool checkCertificate(const Job &job, const Certificate &certificate)
 Job turnedJob(const Job &job, Ticks length)
 {
     Job turned = job;
-    turned.usable = length;
+    turned.usable = length - job.squared;
     turned.step = job.usable;
     turned.mayRunLengthwise = false;
+    turned.squared = turned.reach = 0;
     for (Size &s : turned.sizes)
         std::swap(s.across, s.along);
     for (Owned &o : turned.owned)

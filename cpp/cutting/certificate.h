@@ -10,8 +10,9 @@ namespace matside::cutting {
 /// in the job turned: see `turnedJob`.
 [[nodiscard]] bool checkCertificate(const Job &job, const Certificate &certificate);
 
-/// The job seen along the selvage with `length` of cloth: widths and lengths change places, the usable
-/// width becomes `length`. Strips along the cloth fit exactly if this one's strips across fit `job.usable`.
+/// The job seen along the selvage with `length` of cloth bought: widths and lengths change places, the usable
+/// width becomes `length` less what is squared off. Strips along the cloth fit exactly if this one's strips
+/// across fit `job.usable`.
 [[nodiscard]] Job turnedJob(const Job &job, Ticks length);
 
 } // namespace matside::cutting

@@ -38,6 +38,8 @@ struct Job {
     std::vector<PiecedStrip> pieced;
     std::vector<Owned> owned;
     bool mayRunLengthwise = false; ///< also try strips cut along the selvage over the whole length
+    Ticks squared = 0;             ///< ≥ 0; of the length bought, what is lost before strips run along it
+    Ticks reach = 0; ///< strips along the selvage are no longer than this; 0: as long as they like
 };
 
 /// Bounds on what is taken on; beyond them the job is refused in words, never half done.

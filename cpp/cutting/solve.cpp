@@ -170,35 +170,78 @@ Answer across(const Job &job, Work &work, std::int64_t handwork, const Plan *pre
     return answer;
 }
 
-/// Strips along the cloth, as long as they save. More length never hurts, so the lengths are halved in on.
-void along(const Job &job, Budget budget, Work &work, Answer &answer)
+/// The longest that may be bought for strips along the cloth, if it is to be less than `below`.
+Ticks longestAlong(const Job &job, Ticks below)
 {
-    // Pieced strips are then cut to the length, whatever it is: they do not bound the area.
-    Ticks least = std::max(job.step, roundUp(byArea(job, job.sizes), job.step)),
-          length = answer.bought - job.step;
+    const Ticks most = below - job.step;
+    return job.reach > 0 ? std::min(most, (job.reach + job.squared) / job.step * job.step) : most;
+}
+
+/// Strips along the cloth over one length: with their heights spared where they fit.
+bool fitsAlong(const Job &turned, Ticks usable, Budget budget, Work &work, Lengthwise &found)
+{
     work.extend(budget.bought);
-    while (least <= answer.bought - job.step) {
+    Answer fewer = across(turned, work, budget.handwork, nullptr);
+    if (fewer.length > usable)
+        return false;
+    found.plan = std::move(fewer.plan);
+    found.plan.lengthwise = true;
+    return true;
+}
+
+/// More length never hurts, so the lengths are halved in on.
+Lengthwise along(const Job &job, Ticks below, Budget budget, Work &work)
+{
+    Lengthwise found;
+    found.bought = below;
+    // Pieced strips are then cut to the length, whatever it is: they do not bound the area.
+    Ticks least = std::max(job.step, roundUp(byArea(job, job.sizes) + job.squared, job.step));
+    Ticks most = longestAlong(job, below), length = most;
+    bool search = false;
+    work.extend(budget.bought);
+    while (least <= most) {
         const Job turned = turnedJob(job, length);
         const bool fits = check(turned).ok;
         Answer narrow = fits ? across(turned, work, 0, nullptr) : Answer{};
         if (fits && narrow.length <= job.usable) {
-            answer.plan = std::move(narrow.plan);
-            answer.plan.lengthwise = true;
-            answer.length = answer.bought = length;
+            found.plan = std::move(narrow.plan);
+            found.plan.lengthwise = true;
+            found.bought = length;
+            most = length - job.step;
         } else if (!fits || narrow.leastLength > job.usable) {
             least = length + job.step;
-            answer.lengthwise = std::move(narrow.certificate);
-            answer.proof = narrow.proof == Proof::Search ? Proof::Search : answer.proof;
+            found.certificate = std::move(narrow.certificate);
+            search = search || narrow.proof == Proof::Search;
         } else {
-            answer.stopped = answer.stopped || narrow.stopped;
+            found.stopped = narrow.stopped;
             break;
         }
-        length = least + (answer.bought - job.step - least) / job.step / 2 * job.step;
+        length = least + (most - least) / job.step / 2 * job.step;
     }
-    answer.leastBought = std::min({answer.bought, answer.leastBought, least});
-    answer.leastLength = std::min(answer.leastLength, least);
+    if (found.found() && budget.handwork > 0)
+        fitsAlong(turnedJob(job, found.bought), job.usable, budget, work, found);
+    const bool settled = least > most;
+    found.least = settled ? found.bought : least;
+    found.proof = !settled ? Proof::None : search ? Proof::Search : Proof::Prices;
+    return found;
+}
+
+/// The way along is taken only where it buys less.
+void offerAlong(const Job &job, Budget budget, Work &work, Answer &answer)
+{
+    Lengthwise way = along(job, answer.bought, budget, work);
+    answer.stopped = answer.stopped || way.stopped;
+    if (way.found()) {
+        answer.plan = std::move(way.plan);
+        answer.length = answer.bought = way.bought;
+    }
+    answer.lengthwise = std::move(way.certificate);
+    answer.leastBought = std::min({answer.bought, answer.leastBought, way.least});
+    answer.leastLength = std::min(answer.leastLength, way.least);
     if (!answer.proved())
         answer.proof = Proof::None;
+    else if (way.proof == Proof::Search)
+        answer.proof = Proof::Search;
     else if (answer.proof == Proof::None)
         answer.proof = Proof::Prices;
 }
@@ -210,6 +253,8 @@ Verdict check(const Job &job)
     if (!sensible(job.usable))
         return refuse(Reason::NoWidth, -1, limits::length);
     if (!sensible(job.step))
+        return refuse(Reason::NoStep, -1, limits::length);
+    if (job.squared < 0 || job.reach < 0)
         return refuse(Reason::NoStep, -1, limits::length);
     if (job.sizes.size() + job.pieced.size() > static_cast<std::size_t>(limits::sizes))
         return refuse(Reason::TooManySizes, -1, limits::sizes);
@@ -230,10 +275,22 @@ Result<Answer, Refusal> solve(const Job &job, Budget budget, std::stop_token sto
     Work work(budget.bought, std::move(stop));
     Answer answer = across(job, work, budget.handwork, previous == nullptr ? nullptr : &previous->plan);
     if (job.mayRunLengthwise)
-        along(job, budget, work, answer);
+        offerAlong(job, budget, work, answer);
     answer.handwork = handworkOf(job, answer.plan);
     answer.work = work.done();
     return answer;
+}
+
+Result<Lengthwise, Refusal> solveLengthwise(const Job &job, Ticks below, Budget budget, std::stop_token stop)
+{
+    const Verdict verdict = check(job);
+    if (!verdict.ok)
+        return verdict.refusal;
+    Work work(0, std::move(stop));
+    Lengthwise way = along(job, below, budget, work);
+    way.handwork = handworkOf(job, way.plan);
+    way.work = work.done();
+    return way;
 }
 
 } // namespace matside::cutting

@@ -27,6 +27,11 @@ struct Budget {
 [[nodiscard]] Result<Answer, Refusal> solve(const Job &job, Budget budget = {}, std::stop_token stop = {},
                                             const Answer *previous = nullptr);
 
+/// Strips along the selvage that buy at least a step less than `below`, all of them side by side over the one
+/// length: the cloth runs one way. Where none does, that is proved or said.
+[[nodiscard]] Result<Lengthwise, Refusal> solveLengthwise(const Job &job, Ticks below, Budget budget = {},
+                                                          std::stop_token stop = {});
+
 /// The first reason to refuse the job, or nothing to say: `ok` is true then.
 struct Verdict {
     bool ok = true;

@@ -27,6 +27,7 @@ void readStrip(Fields &fields, LaidStrip &strip)
     fields.count("repeats", strip.repeats, 1, mostCount);
     fields.count("owned", strip.owned, 0, 8);
     fields.flag("spoiled", strip.spoiled);
+    fields.length("run", strip.run, Least::Zero);
     fields.each("pieces", mostLists, [&](Fields &inner) {
         LaidPiece piece;
         readPiece(inner, piece);
@@ -55,6 +56,8 @@ Json stripJson(const LaidStrip &strip, System system)
         object["owned"] = strip.owned;
     if (strip.spoiled)
         object["spoiled"] = true;
+    if (strip.run > Length())
+        object["run"] = writeLength(strip.run, system);
     Json pieces = Json::array();
     for (const LaidPiece &piece : strip.pieces)
         pieces.push_back(pieceJson(piece, system));

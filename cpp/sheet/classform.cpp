@@ -52,7 +52,8 @@ bool onSharedStrip(const Step &step, const Project &project)
 /// A piece that goes into a kit; bands are cut apart before.
 bool handedOut(const Step &step)
 {
-    return step.station == Station::Cut && step.size && !step.trial && step.does != Does::CutBand;
+    return step.station == Station::Cut && step.size && !step.trial && step.does != Does::CutBand &&
+           step.does != Does::CutAlong;
 }
 
 const Step *sameIn(const std::vector<Step> &order, const Step &step)

@@ -79,26 +79,34 @@ struct Place {
 void drawStrip(QPainter &painter, ClothRole role, const ShopStrip &strip, const Place &place, QPointF corner,
                double from)
 {
-    double beside = 0;
+    const bool runs = strip.run > Length();
+    double at = 0;
     for (const ShopPiece &piece : strip.pieces)
         for (std::int64_t i = 0; i < std::min(piece.count, mostDrawn); ++i) {
+            const double deep = min(piece.along, strip.height).asMm(), over = piece.across.asMm();
             if (!piece.gap)
                 printCloth(painter, role,
-                           place.at(corner, from, beside, min(piece.along, strip.height).asMm(),
-                                    piece.across.asMm()));
-            beside += piece.across.asMm();
+                           runs ? place.at(corner, at, from, over, deep)
+                                : place.at(corner, from, at, deep, over));
+            at += over;
         }
 }
 
-/// What no piece is cut from stays white.
+/// What no piece is cut from stays white. Strips along the selvage lie side by side, those across follow.
 void drawGround(Paper &paper, const Ground &ground, ClothRole role, const Place &place, QPointF corner)
 {
     double from = 0;
+    double beside = 0;
+    for (const ShopStrip *strip : ground.strips)
+        from = std::max(from, strip->run.asMm());
     for (const ShopStrip *strip : ground.strips)
         for (std::int64_t i = 0; i < std::min(strip->repeats, mostDrawn); ++i) {
-            drawStrip(paper.painter(), role, *strip, place, corner, from);
-            from += strip->height.asMm();
-            const QRectF cut = place.at(corner, from, 0, 0, ground.width.asMm());
+            const bool runs = strip->run > Length();
+            double &at = runs ? beside : from;
+            drawStrip(paper.painter(), role, *strip, place, corner, at);
+            at += strip->height.asMm();
+            const QRectF cut = runs ? place.at(corner, 0, at, strip->run.asMm(), 0)
+                                    : place.at(corner, at, 0, 0, ground.width.asMm());
             paper.line(cut.left(), cut.top(), cut.right(), cut.bottom(), 0.2);
         }
     paper.box(QRectF(corner, QSizeF(place.wide, place.high)), 0.4);
@@ -119,9 +127,11 @@ QString stripSays(const ShopStrip &strip, Marks marks)
             size += QStringLiteral(" × ") + figureText(piece.along, marks);
         pieces += QStringLiteral("%1 × %2").arg(piece.count).arg(size);
     }
-    return QStringLiteral("{%1 × %2}: %3")
-        .arg(strip.repeats)
-        .arg(figureText(strip.height, marks), pieces.join(QStringLiteral(", ")));
+    const QString says = QStringLiteral("{%1 × %2}: %3")
+                             .arg(strip.repeats)
+                             .arg(figureText(strip.height, marks), pieces.join(QStringLiteral(", ")));
+    //: %1 "3 × 2 in: 5 × 7 1/2 in", strips that run along the selvage instead of across the cloth
+    return strip.run > Length() ? tell(QT_TRANSLATE_NOOP("Sheet", "along the selvage: %1")).arg(says) : says;
 }
 
 /// The words beside a drawing.

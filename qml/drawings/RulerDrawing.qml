@@ -14,7 +14,7 @@ Item {
 
     /**
      * {show, layers, firstName, firstLengthIn, firstWidthIn, lineIn, lineFigure, on, secondName,
-     * secondLengthIn, secondWidthIn, secondFigure, keepIn, cutLengthIn, clothLengthIn, fence};
+     * secondLengthIn, secondWidthIn, secondFigure, keepIn, cutLengthIn, clothLengthIn, fence, along};
      * lengths in inches, for drawing only. `on` is "cut-edge", "outline" or "fold".
      */
     property var view: null

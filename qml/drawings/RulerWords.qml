@@ -134,16 +134,18 @@ Item {
         //: the folded edge of the cloth, or that it lies unfolded
         text: !root.lie ? "" : root.lie.v.folded ? qsTr("fold") : qsTr("one layer")
         x: root.place(root.behind, implicitWidth, root.clothAtLeft ? 0 : 1)
-        y: !root.lie ? 0 : root.lie.v.selvages || root.lie.v.folded ? root.lie.foot - implicitHeight - root.mm * 1.6
+        y: !root.lie ? 0 : root.lie.v.named || root.lie.v.folded ? root.lie.foot - implicitHeight - root.mm * 1.6
            // Over the cutter where the cloth is low.
            : Math.min(root.lie.cutTop - root.mm * 1.6, root.lie.foot - root.mm * 15) - implicitHeight
         Accessible.ignored: true
     }
     Word {
-        visible: root.lie !== null && root.lie.v.selvages
+        visible: root.lie !== null && root.lie.v.named
                  && (root.clothAtLeft || root.lie.blade + root.mm < root.behind - implicitWidth)
         wrapMode: Text.NoWrap
-        text: root.lie && root.lie.v.folded ? qsTr("selvages") : qsTr("selvage")
+        //: the cut ends of a cloth folded across, end on end, for strips along its selvage
+        text: root.lie && root.lie.v.along ? (root.lie.v.folded ? qsTr("cut ends") : qsTr("cut end"))
+              : root.lie && root.lie.v.folded ? qsTr("selvages") : qsTr("selvage")
         // Where a ruler reaches over their place they are named beyond the blade.
         readonly property bool beyond: root.clothAtLeft && root.behind + implicitWidth + 2 * root.mm > root.firstFrom
         x: !root.lie ? 0 : beyond ? root.place(root.lie.clothEnd + 3.4 * root.mm, implicitWidth, 0)

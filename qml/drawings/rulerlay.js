@@ -20,7 +20,9 @@ function tidy(view) {
         secondLength: number(view.secondLengthIn, 24), secondWidth: second ? view.secondWidthIn : 0,
         clothLength: number(view.clothLengthIn, 60),
         folded: layers >= 2 && on !== "outline",
-        selvages: on !== "outline" && (layers === 2 || cut >= 30),
+        selvages: on !== "outline" && !view.along && (layers === 2 || cut >= 30),
+        along: view.along === true,
+        named: on !== "outline" && (view.along === true || layers === 2 || cut >= 30),
         slide: view.fence === "slide"
     };
 }
@@ -43,7 +45,7 @@ function lay(view, width, height, mm, label) {
     // On a narrow sheet the ringed line and the measure under it must do: the rulers need the room.
     const narrow = width < 90 * mm;
     // A selvage that is the topmost thing needs room for its name above it.
-    const topMargin = (v.selvages && top < v.cut + 1.5 ? 11 : 4.4) * mm, footMargin = (straight || outline ? 7 : 15) * mm, rightMargin = outline ? Math.max(30 * mm, label + 12 * mm) : (narrow ? 26 : 30) * mm;
+    const topMargin = (v.named && top < v.cut + 1.5 ? 11 : 4.4) * mm, footMargin = (straight || outline ? 7 : 15) * mm, rightMargin = outline ? Math.max(30 * mm, label + 12 * mm) : (narrow ? 26 : 30) * mm;
     const scale = leftMargin => Math.min((height - topMargin - footMargin) / (top + over),
                                          (width - leftMargin - rightMargin) / -left);
     let leftMargin = straight ? 0 : 2.4 * mm;

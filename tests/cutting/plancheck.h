@@ -53,7 +53,7 @@ inline std::string overlap(std::vector<Piece> pieces)
     return {};
 }
 
-/// Lays every piece down. `lengthwiseLength` is the bought length a lengthwise plan runs over.
+/// Lays every piece down. `lengthwiseLength` is the length a lengthwise plan runs over.
 inline Reading read(const Job &job, const Plan &plan, Ticks lengthwiseLength = 0)
 {
     const Ticks cross = plan.lengthwise ? lengthwiseLength : job.usable;
@@ -104,10 +104,11 @@ inline Reading read(const Job &job, const Plan &plan, Ticks lengthwiseLength = 0
 /// All that an answer claims about its own plan.
 inline std::string fault(const Job &job, const Answer &a)
 {
-    const Reading reading = read(job, a.plan, a.length);
+    const Ticks squared = a.plan.lengthwise ? job.squared : 0;
+    const Reading reading = read(job, a.plan, a.length - squared);
     if (!reading.fault.empty())
         return reading.fault;
-    if (reading.bought != a.length)
+    if (reading.bought + squared != a.length)
         return "length said " + std::to_string(a.length) + ", laid " + std::to_string(reading.bought);
     Ticks bought = 0;
     while (bought < a.length)

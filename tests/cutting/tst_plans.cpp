@@ -22,6 +22,7 @@ private slots:
     void publishedInstancesReachTheirOptimum();
     void smallJobsEqualTryingEverything();
     void smallJobsOnOwnedClothEqualTryingEverything();
+    void smallJobsAlongTheClothEqualTryingEverything();
 };
 
 // Bought steps confirmed outside this program: A to C by two general integer-programming solvers on the
@@ -235,6 +236,41 @@ void PlansTest::smallJobsOnOwnedClothEqualTryingEverything()
         QVERIFY2(solved.value().leastBought <= upTo(all.best, job.step), qPrintable(told(job)));
         QVERIFY2(solved.value().bought == upTo(all.best, job.step), qPrintable(told(job)));
     }
+}
+
+void PlansTest::smallJobsAlongTheClothEqualTryingEverything()
+{
+    std::mt19937 random(13);
+    int along = 0, reached = 0;
+    for (int n = 0; n < 800; ++n) {
+        Job job = jobs::small(random, 3 + n % 4);
+        job.mayRunLengthwise = true;
+        job.squared = static_cast<Ticks>(random() % 3);
+        job.reach = n % 2 == 0 ? 0 : static_cast<Ticks>(4 + random() % 12);
+        const Ticks across = upTo(Everything(job).best, job.step);
+        // The shortest step over which all pieces, a quarter turned, lie in strips no wider than the cloth.
+        Ticks least = across;
+        for (Ticks length = job.step; length < across && least == across; length += job.step) {
+            Job turned = job;
+            turned.usable = length - job.squared;
+            for (Size &s : turned.sizes)
+                std::swap(s.across, s.along);
+            if (turned.usable > 0 && (job.reach == 0 || turned.usable <= job.reach) &&
+                Everything(turned).best <= job.usable)
+                least = length;
+        }
+        const auto solved = solve(job);
+        QVERIFY2(solved.ok(), qPrintable(told(job)));
+        const Answer &a = solved.value();
+        const std::string fault = plancheck::fault(job, a);
+        QVERIFY2(fault.empty(), qPrintable(told(job) + QString::fromStdString(fault)));
+        QVERIFY2(a.bought == least, qPrintable(told(job)));
+        QVERIFY2(a.proved(), qPrintable(told(job)));
+        QCOMPARE(a.plan.lengthwise, least < across); // a tie stays across
+        along += a.plan.lengthwise;
+        reached += a.plan.lengthwise && job.reach > 0;
+    }
+    QVERIFY2(along > 20 && reached > 3, qPrintable(QStringLiteral("%1 %2").arg(along).arg(reached)));
 }
 
 QTEST_APPLESS_MAIN(PlansTest)
