@@ -5878,6 +5878,11 @@ Schnittkante</translation>
         <extracomment>batting: laid into the wide sashing of the test join</extracomment>
         <translation>Den Spalt neben dem Vlies und den Abstand der beiden Nähte auf der Rückseite messen.</translation>
     </message>
+    <message>
+        <source>place mats</source>
+        <extracomment>place mats: how many are made</extracomment>
+        <translation>Tischsets</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>

@@ -5878,6 +5878,11 @@ borde cortado</translation>
         <extracomment>batting: laid into the wide sashing of the test join</extracomment>
         <translation>Medir la separación junto a la guata y la distancia entre las dos costuras por detrás.</translation>
     </message>
+    <message>
+        <source>place mats</source>
+        <extracomment>place mats: how many are made</extracomment>
+        <translation>manteles individuales</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>

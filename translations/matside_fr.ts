@@ -5878,6 +5878,11 @@ bord coupé</translation>
         <extracomment>batting: laid into the wide sashing of the test join</extracomment>
         <translation>Mesurer le jour à côté du molleton et la distance entre les deux coutures au dos.</translation>
     </message>
+    <message>
+        <source>place mats</source>
+        <extracomment>place mats: how many are made</extracomment>
+        <translation>sets de table</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>

@@ -5,6 +5,7 @@
 #include "app/shadewords.h"
 #include "app/wording.h"
 #include "length/read.h"
+#include "plan/mats.h"
 #include "project/spelling.h"
 
 #include <QLocale>
@@ -161,7 +162,10 @@ FieldsModel::State FieldsModel::stateOf(std::size_t row, const State *before) co
         now.label = nameOf(project, field.item);
         now.said = saidOf(project, field.item);
     } else {
-        now.label = before ? before->label
+        // The pieces of a set are mats, which taking one layout or another turns them into.
+        const bool mats = field.pointer == "/kits" && setOfMats(project, m_workspace.plan());
+        now.label = before && field.pointer != "/kits" ? before->label
+                    : mats                             ? wordsOrCode(fieldWords(), "mats")
                            : wordsOrCode(fieldWords(), field.label.empty() ? field.pointer : field.label);
         if (field.kind == FieldKind::Choice || field.kind == FieldKind::Flag ||
             field.kind == FieldKind::Colour)

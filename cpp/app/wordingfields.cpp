@@ -25,6 +25,8 @@ constexpr std::array fields{
     Worded{"/build", QT_TRANSLATE_NOOP("Words", "made")},
     Worded{"/cleanBack", QT_TRANSLATE_NOOP("Words", "clean back")},
     Worded{"/kits", QT_TRANSLATE_NOOP("Words", "kits")},
+    //: place mats: how many are made
+    Worded{"mats", QT_TRANSLATE_NOOP("Words", "place mats")},
     Worded{"/seam", QT_TRANSLATE_NOOP("Words", "seam")},
     Worded{"/loft", QT_TRANSLATE_NOOP("Words", "batting’s thickness")},
     Worded{"/drawUp/along", QT_TRANSLATE_NOOP("Words", "draw-up along")},
