@@ -4,6 +4,7 @@
 #include "app/figures.h"
 #include "app/money.h"
 #include "app/reply.h"
+#include "app/shopwords.h"
 #include "app/wording.h"
 
 #include <algorithm>
@@ -162,10 +163,10 @@ QStringList KitsModel::cloths() const
     for (const KitCloth &cloth : m_kits.cloths)
         lines << (cloth.together < cloth.oneByOne
                       ? tr("%1: %2 together; kit by kit it would be %3")
-                            .arg(clothText(project, cloth.cloth), sold(cloth.together, cloth.step),
+                            .arg(clothAmongAll(project, cloth.cloth), sold(cloth.together, cloth.step),
                                  sold(cloth.oneByOne, cloth.step))
                       : tr("%1: %2, together or kit by kit")
-                            .arg(clothText(project, cloth.cloth), sold(cloth.together, cloth.step)));
+                            .arg(clothAmongAll(project, cloth.cloth), sold(cloth.together, cloth.step)));
     return lines;
 }
 

@@ -4,6 +4,7 @@
 #include "app/figures.h"
 #include "app/money.h"
 #include "app/reply.h"
+#include "app/shopwords.h"
 #include "app/wording.h"
 #include "length/read.h"
 
@@ -230,7 +231,7 @@ QString PriceModel::notesSay() const
     for (const Buy &buy : m_shop.list()) {
         const Cloth *cloth = clothNamed(project, buy.cloth);
         if (!cloth || !cloth->price)
-            bare.append(clothText(project, buy.cloth));
+            bare.append(clothAmongAll(project, buy.cloth));
     }
     if (!bare.isEmpty())
         notes.append(tr("Without a price, so not counted: %1. Enter prices at Fit, with the cloths.")

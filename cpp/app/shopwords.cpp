@@ -36,17 +36,24 @@ template <class Shown, class Sold> QString toBuy(const Buy &buy, Shown shown, So
 
 QString clothAmongAll(const Project &project, const std::string &id)
 {
-    QString name = clothText(project, id);
+    const QString name = clothText(project, id);
     const Cloth *cloth = clothNamed(project, id);
-    const bool twice =
-        cloth && std::any_of(project.cloths.begin(), project.cloths.end(), [&](const Cloth &other) {
-            return other.id != id && clothText(project, other.id) == name;
-        });
-    if (!twice)
+    if (!cloth)
         return name;
+    bool alone = true;
+    int alike = 0, place = 0; // among those with this name for the same use
+    for (const Cloth &other : project.cloths) {
+        if (clothText(project, other.id) != name)
+            continue;
+        alone = alone && other.id == id;
+        alike += other.role == cloth->role ? 1 : 0;
+        place = other.id == id ? alike : place;
+    }
+    if (alone)
+        return name;
+    const QString use = wordsOrCode(choiceWords(), spelling::wordFor(spelling::role, cloth->role));
     //: a cloth's name and what it is for, where two cloths have the same name: "oat linen (sashing, front)"
-    return ShopModel::tr("%1 (%2)").arg(
-        name, wordsOrCode(choiceWords(), spelling::wordFor(spelling::role, cloth->role)));
+    return ShopModel::tr("%1 (%2)").arg(name, alike > 1 ? QStringLiteral("%1 %2").arg(use).arg(place) : use);
 }
 
 QString clothToBuy(const Project &project, const Buy &buy)

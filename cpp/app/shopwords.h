@@ -12,7 +12,7 @@ namespace matside {
 
 /// What is said of the shopping list, on the screen and on paper; lengths in braces.
 
-/// A cloth's name, and what it is for where another on the list is called the same.
+/// A cloth's name, and what it is for where another is called the same; numbered where that is the same too.
 [[nodiscard]] QString clothAmongAll(const Project &project, const std::string &id);
 /// "3 × {11 3/4 in}, and {2 in} to straighten".
 [[nodiscard]] QString clothCutSays(const Project &project, const Buy &buy);

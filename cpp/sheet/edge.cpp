@@ -139,7 +139,7 @@ void shopPart(Paper &paper, const Job &job)
         lengths = std::max(lengths, paper.wide(boughtText(job, buy), types::figure) + 3);
     Columns table(paper, {10, 18, lengths, paper.width() - 28 - lengths}, {});
     for (const Buy &buy : job.shop) {
-        QString says = QStringLiteral("{%1} ").arg(clothText(job.project, buy.cloth));
+        QString says = QStringLiteral("{%1} ").arg(clothAmongAll(job.project, buy.cloth));
         says += clothCutSays(job.project, buy) + QStringLiteral(". ") + clothProofSays(buy);
         if (buy.cents && *buy.cents > 0)
             says += u' ' + tell(QT_TRANSLATE_NOOP("Sheet", "Costs %1.")).arg(moneyText(*buy.cents));

@@ -3,6 +3,7 @@
 // How each cloth is cut: its strips, and what is cut out of each, drawn to scale.
 #include "sheet/pages.h"
 
+#include "app/shopwords.h"
 #include "app/wording.h"
 #include "sheet/prints.h"
 
@@ -204,7 +205,7 @@ void clothLayout(Paper &paper, const Job &job, const std::string &cloth)
 void clothLayouts(Paper &paper, const Job &job)
 {
     for (const Buy &buy : job.shop) {
-        paper.say(clothText(job.project, buy.cloth), types::strong, 1.5);
+        paper.say(clothAmongAll(job.project, buy.cloth), types::strong, 1.5);
         clothLayout(paper, job, buy.cloth);
     }
 }

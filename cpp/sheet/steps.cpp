@@ -4,6 +4,7 @@
 #include "sheet/pages.h"
 
 #include "app/figures.h"
+#include "app/shopwords.h"
 #include "app/wording.h"
 #include "sheet/prints.h"
 
@@ -157,11 +158,11 @@ void cutPart(Paper &paper, const Job &job)
         // The name, the layout, the caution and the first row stay together.
         paper.keep(46 + clothLayoutTall(paper, job, cloth));
         //: a heading and the cloth it goes on with
-        paper.goesOn(tell(QT_TRANSLATE_NOOP("Sheet", "%1: %2")).arg(head, clothText(job.project, cloth)));
+        paper.goesOn(tell(QT_TRANSLATE_NOOP("Sheet", "%1: %2")).arg(head, clothAmongAll(job.project, cloth)));
         printCloth(paper.painter(), roleOf(job.project, cloth), QRectF(paper.left(), paper.y, 14, 8));
         paper.y += 1;
-        paper.y += paper.write(paper.left() + 18, paper.y, paper.width() - 18, clothText(job.project, cloth),
-                               {5, true});
+        paper.y += paper.write(paper.left() + 18, paper.y, paper.width() - 18,
+                               clothAmongAll(job.project, cloth), {5, true});
         paper.y += 2.4;
         clothLayout(paper, job, cloth);
         rows(paper, job, steps);

@@ -5,6 +5,7 @@
 #include "app/battingmodel.h"
 #include "app/kitsmodel.h"
 #include "app/plancommand.h"
+#include "app/shopwords.h"
 #include "app/stockmodel.h"
 #include "app/takemodel.h"
 #include "desk.h"
@@ -56,6 +57,7 @@ private slots:
     void initTestCase() { QLocale::setDefault(QLocale::c()); }
     void ticksAreKeptAndUndone();
     void whatIsThereIsNotOnTheList();
+    void clothsOfOneNameAreToldApart();
     void aClassIsAskedFor();
     void aPieceSheHas();
     void battingByThePackage();
@@ -103,6 +105,38 @@ void ShopModels::whatIsThereIsNotOnTheList()
     const QModelIndex oat = at.shop.index(0);
     QVERIFY(at.shop.data(oat, ShopModel::ProofSays).toString().contains(QStringLiteral("nothing to buy")));
     QVERIFY(at.shop.data(oat, ShopModel::CutSays).toString().contains(QStringLiteral("from what you have")));
+}
+
+void ShopModels::clothsOfOneNameAreToldApart()
+{
+    // Front and back of one name, and two patch cloths of that name too: no two lines say the same.
+    Project project = cloths();
+    project.cloths[1].name = project.cloths[0].name;
+    for (const char *id : {"leaf", "stem"}) {
+        Cloth cloth = project.cloths[0];
+        cloth.id = id;
+        cloth.role = ClothRole::Patch;
+        project.cloths.push_back(cloth);
+        Patch patch;
+        patch.name = patch.cloth = id;
+        patch.width = patch.height = Length::inches(3);
+        patch.over = Length::inches(0, 1, 2);
+        project.patches.push_back(patch);
+    }
+    Counter at(project);
+    QStringList names;
+    for (const Cloth &cloth : project.cloths)
+        if (cloth.id != "wool")
+            names << clothAmongAll(project, cloth.id);
+    QCOMPARE(names, QStringList({QStringLiteral("oat (front)"), QStringLiteral("oat (back)"),
+                                 QStringLiteral("oat (patch 1)"), QStringLiteral("oat (patch 2)")}));
+    QCOMPARE(clothAmongAll(project, "wool"), QStringLiteral("wool"));
+    for (const QString &name : names) {
+        int listed = 0;
+        for (int row = 0; row < at.list.count(); ++row)
+            listed += at.take(row, TakeModel::Says).endsWith(u' ' + name) ? 1 : 0;
+        QCOMPARE(listed, 1);
+    }
 }
 
 void ShopModels::aClassIsAskedFor()
