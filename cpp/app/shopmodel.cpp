@@ -69,7 +69,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     case BuyText:
         return clothToBuy(m_of, buy);
     case BuyLine:
-        return clothToBuyLine(m_of, buy) + u' ' + clothAmongAll(m_of, buy.cloth);
+        return clothShopLine(m_of, buy);
     case CutSays:
         return clothCutSays(m_of, buy);
     case ProofSays:

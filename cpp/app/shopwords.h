@@ -20,6 +20,8 @@ namespace matside {
 [[nodiscard]] QString clothToBuy(const Project &project, const Buy &buy);
 /// The same with its lengths in braces.
 [[nodiscard]] QString clothToBuyLine(const Project &project, const Buy &buy);
+/// The line of the shopping list: the same of the width it is counted for, and the cloth's name.
+[[nodiscard]] QString clothShopLine(const Project &project, const Buy &buy);
 /// How near the bought length is to the least possible, and how much is waste.
 [[nodiscard]] QString clothProofSays(const Buy &buy);
 /// What all cloths with a price cost together; empty when none has one.

@@ -42,7 +42,8 @@ std::vector<TakeModel::Line> TakeModel::linesNow() const
             continue; // all of it is there already
         Line line;
         line.cloth = row;
-        line.says = m_shop.data(at, ShopModel::BuyLine).toString();
+        // How wide it must be is said beneath.
+        line.says = clothToBuyLine(project, buy) + u' ' + clothAmongAll(project, buy.cloth);
         if (buy.bought > Length() || buy.more > Length())
             //: on the list to take: the cloth must be at least this wide between its selvedges
             line.detail =

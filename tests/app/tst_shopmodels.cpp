@@ -58,6 +58,7 @@ private slots:
     void ticksAreKeptAndUndone();
     void whatIsThereIsNotOnTheList();
     void clothsOfOneNameAreToldApart();
+    void widthStandsBesideTheLength();
     void aClassIsAskedFor();
     void aPieceSheHas();
     void battingByThePackage();
@@ -137,6 +138,27 @@ void ShopModels::clothsOfOneNameAreToldApart()
             listed += at.take(row, TakeModel::Says).endsWith(u' ' + name) ? 1 : 0;
         QCOMPARE(listed, 1);
     }
+}
+
+void ShopModels::widthStandsBesideTheLength()
+{
+    Project project = cloths();
+    project.cloths[1].usable = Length::inches(42);
+    Counter at(project);
+    const auto line = [&](int row) {
+        return at.shop.data(at.shop.index(row), ShopModel::BuyLine).toString();
+    };
+    QVERIFY2(line(0).endsWith(QStringLiteral(" of 40 1/2 in oat")), qPrintable(line(0)));
+    QVERIFY2(line(1).endsWith(QStringLiteral(" of 42 in blue")), qPrintable(line(1)));
+    // The list to take says it once, beneath.
+    QVERIFY(!at.take(0, TakeModel::Says).contains(QStringLiteral("40")));
+    QVERIFY(at.take(0, TakeModel::Detail).contains(QStringLiteral("{40 1/2 in}")));
+    // What is there already is no length of cloth.
+    project.cloths.front().owned = {{Length::inches(72), Length::inches(44), {}}};
+    Counter owned(project);
+    QVERIFY(!owned.shop.data(owned.shop.index(0), ShopModel::BuyLine)
+                 .toString()
+                 .contains(QStringLiteral(" of ")));
 }
 
 void ShopModels::aClassIsAskedFor()
