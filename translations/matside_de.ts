@@ -722,6 +722,10 @@
         <source>New bobbin in</source>
         <translation>Neue Spule eingelegt</translation>
     </message>
+    <message>
+        <source>Stop by stop</source>
+        <translation>Stopp für Stopp</translation>
+    </message>
 </context>
 <context>
     <name>HoopStrips</name>
@@ -5966,6 +5970,11 @@ Schnittkante</translation>
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
+    <message>
+        <source>%1: what went wrong?</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;: the one in hand</extracomment>
+        <translation>%1: Was ging schief?</translation>
+    </message>
 </context>
 <context>
     <name>matside::Awake</name>
@@ -6790,6 +6799,11 @@ Schnittkante</translation>
         <source>Trial strip</source>
         <extracomment>the strip of the trial, which is none of the piece&apos;s</extracomment>
         <translation>Probestreifen</translation>
+    </message>
+    <message>
+        <source>Show block %1</source>
+        <extracomment>on a button: the picture goes to that block; %1 is a block&apos;s name, &quot;B2&quot;</extracomment>
+        <translation>Block %1 zeigen</translation>
     </message>
 </context>
 <context>

@@ -722,6 +722,10 @@
         <source>New bobbin in</source>
         <translation>Canilla nueva puesta</translation>
     </message>
+    <message>
+        <source>Stop by stop</source>
+        <translation>Parada a parada</translation>
+    </message>
 </context>
 <context>
     <name>HoopStrips</name>
@@ -5966,6 +5970,11 @@ borde cortado</translation>
         <source>Back</source>
         <translation>Volver</translation>
     </message>
+    <message>
+        <source>%1: what went wrong?</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;: the one in hand</extracomment>
+        <translation>%1: ¿qué salió mal?</translation>
+    </message>
 </context>
 <context>
     <name>matside::Awake</name>
@@ -6790,6 +6799,11 @@ borde cortado</translation>
         <source>Trial strip</source>
         <extracomment>the strip of the trial, which is none of the piece&apos;s</extracomment>
         <translation>Tira de la prueba</translation>
+    </message>
+    <message>
+        <source>Show block %1</source>
+        <extracomment>on a button: the picture goes to that block; %1 is a block&apos;s name, &quot;B2&quot;</extracomment>
+        <translation>Mostrar el bloque %1</translation>
     </message>
 </context>
 <context>

@@ -722,6 +722,10 @@
         <source>New bobbin in</source>
         <translation>Canette pleine mise</translation>
     </message>
+    <message>
+        <source>Stop by stop</source>
+        <translation>Arrêt par arrêt</translation>
+    </message>
 </context>
 <context>
     <name>HoopStrips</name>
@@ -5966,6 +5970,11 @@ bord coupé</translation>
         <source>Back</source>
         <translation>Retour</translation>
     </message>
+    <message>
+        <source>%1: what went wrong?</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;: the one in hand</extracomment>
+        <translation>%1&#x202f;: qu’est-ce qui a raté&#x202f;?</translation>
+    </message>
 </context>
 <context>
     <name>matside::Awake</name>
@@ -6790,6 +6799,11 @@ bord coupé</translation>
         <source>Trial strip</source>
         <extracomment>the strip of the trial, which is none of the piece&apos;s</extracomment>
         <translation>Bande de l’essai</translation>
+    </message>
+    <message>
+        <source>Show block %1</source>
+        <extracomment>on a button: the picture goes to that block; %1 is a block&apos;s name, &quot;B2&quot;</extracomment>
+        <translation>Montrer le bloc %1</translation>
     </message>
 </context>
 <context>

@@ -114,6 +114,48 @@ bool HoopModel::atNext() const
     return at() && m_work.next && at()->place == m_work.next->place;
 }
 
+QString HoopModel::block() const
+{
+    return at() && !m_steps.trial() ? toQt(at()->block) : QString();
+}
+
+/// The strip that takes the next block: the one she chose when it is open, else the first that is.
+const StripWork *HoopModel::stitchedNext() const
+{
+    if (m_steps.doing() != QStringLiteral("stitch-block"))
+        return nullptr;
+    const StripWork *first = nullptr;
+    for (const StripWork &work : m_all) {
+        if (!work.next)
+            continue;
+        if (work.strip == m_steps.strip())
+            return &work;
+        if (!first)
+            first = &work;
+    }
+    return first;
+}
+
+QString HoopModel::elsewhereSays() const
+{
+    const StripWork *hand = stitchedNext();
+    if (!hand || (hand->strip == m_work.strip && atNext()))
+        return {};
+    //: on a button: the picture goes to that block; %1 is a block's name, "B2"
+    return tr("Show block %1").arg(toQt(hand->next->block));
+}
+
+void HoopModel::showInHand()
+{
+    const StripWork *hand = stitchedNext();
+    if (!hand)
+        return;
+    const auto strip = static_cast<int>(hand->strip);
+    m_positions.erase(strip);
+    setStrip(strip);
+    emit positionChanged();
+}
+
 QString HoopModel::head() const
 {
     //: the strip of the trial, which is none of the piece's

@@ -56,6 +56,8 @@ class HoopModel : public QObject, public Single<HoopModel> {
     Q_PROPERTY(int stripCount READ stripCount NOTIFY changed FINAL)
     Q_PROPERTY(bool marking READ marking NOTIFY changed FINAL)
     Q_PROPERTY(int position READ position WRITE setPosition NOTIFY positionChanged FINAL)
+    Q_PROPERTY(QString block READ block NOTIFY positionChanged FINAL)
+    Q_PROPERTY(QString elsewhereSays READ elsewhereSays NOTIFY positionChanged FINAL)
     Q_PROPERTY(matside::FigureView figure READ figure NOTIFY positionChanged FINAL)
     Q_PROPERTY(QString title READ title NOTIFY positionChanged FINAL)
     Q_PROPERTY(QString figureSays READ figureSays NOTIFY positionChanged FINAL)
@@ -87,6 +89,10 @@ public:
     /// The place under the finger, 0 first; it stays where the hand left it, on each strip its own.
     [[nodiscard]] int position() const;
     void setPosition(int position);
+    /// The block under the frame; empty on the trial.
+    [[nodiscard]] QString block() const;
+    /// She looks at another block than the one to be stitched: what leads back to that one, else empty.
+    [[nodiscard]] QString elsewhereSays() const;
     [[nodiscard]] FigureView figure() const;
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString figureSays() const;
@@ -115,6 +121,8 @@ public:
     Q_INVOKABLE void takeSomeGaps();
     /// Takes the draw-up measured on the first blocks into what is not yet stitched.
     Q_INVOKABLE void takeDrawUp();
+    /// Puts the frame on the block to be stitched, on whichever strip that lies.
+    Q_INVOKABLE void showInHand();
     /// One stop further or back; at the ends it stays.
     Q_INVOKABLE void scan(int by) { setPosition(position() + by); }
 
@@ -126,6 +134,7 @@ private:
     void refresh();
     [[nodiscard]] const StripPlace *at() const;
     [[nodiscard]] bool atNext() const;
+    [[nodiscard]] const StripWork *stitchedNext() const;
     [[nodiscard]] Length endNow() const;
     QVariantMap commitEnd(Length end);
 

@@ -16,6 +16,9 @@ WidePage {
     // At the machine the pedal belongs to the machine.
     pedal: !StepModel.doing.startsWith("stitch")
     over: sheet.item as Item
+    // What is pressed is done to the block in hand: she sees that one first.
+    showFirst: HoopModel.elsewhereSays
+    onHandWanted: HoopModel.showInHand()
 
     /** The block whose log is opened. */
     property string logged
@@ -34,7 +37,7 @@ WidePage {
         headOpens: root.small
         over: HoopModel.overSays.replace(/[{}]/g, "")
         nextFigure: HoopModel.marking ? HoopModel.second : null
-        scanEnabled: !StepModel.finished && (HoopModel.marking || StepModel.doing === "stitch-block")
+        scanEnabled: !StepModel.finished && root.sheet !== "wrong" && (HoopModel.marking || StepModel.doing === "stitch-block")
         accessibleName: HoopModel.head + ". " + HoopModel.title + ": " + HoopModel.figure.text
         onScanned: place => HoopModel.position = place
         onOpened: root.openSide("more")

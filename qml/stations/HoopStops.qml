@@ -23,7 +23,7 @@ Flickable {
             width: parent.width
             cap: Theme.capHead
             bold: true
-            text: qsTr("Block %1, stop by stop").arg(StepModel.block)
+            text: HoopModel.block !== "" ? qsTr("Block %1, stop by stop").arg(HoopModel.block) : qsTr("Stop by stop")
         }
         Repeater {
             model: HoopModel.stops

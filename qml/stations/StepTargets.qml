@@ -10,7 +10,10 @@ Item {
 
     /** All three beside each other, on a low screen. */
     property bool inRow: false
+    /** The picture shows something else than what is in hand: both show that first, and the action says so. */
+    property string showFirst
 
+    signal handWanted()
     signal next()
     signal wrong()
 
@@ -36,12 +39,16 @@ Item {
         x: root.inRow && !Theme.left ? before.width + root.wrongWidth + 2 * root.air : 0
         width: parent.width - (root.inRow ? before.width + root.wrongWidth + 2 * root.air : 0)
         height: Theme.target
-        kind: "action"
+        kind: root.showFirst === "" ? "action" : "outline"
         cap: root.inRow ? Theme.mm(4.4) : Theme.capAction
         enabled: StepModel.canGoNext
-        text: StepModel.sided ? TrimModel.actionText : StepModel.actionText
+        text: root.showFirst !== "" ? root.showFirst : StepModel.sided ? TrimModel.actionText : StepModel.actionText
         reason: enabled ? "" : StepModel.waiting
         onClicked: {
+            if (root.showFirst !== "") {
+                root.handWanted();
+                return;
+            }
             root.next();
             if (StepModel.sided)
                 TrimModel.cut();
@@ -72,6 +79,10 @@ Item {
         visible: !root.finished
         kind: "stop"
         text: qsTr("Something’s wrong")
-        onClicked: root.wrong()
+        onClicked: {
+            if (root.showFirst !== "")
+                root.handWanted();
+            root.wrong();
+        }
     }
 }

@@ -25,11 +25,16 @@ FocusScope {
     /** False where the foot or the hand works something else: the pedal turns no page and logs nothing. */
     property bool pedal: true
 
+    /** Words that lead back to what is in hand where the scene shows something else; it is asked for first. */
+    property string showFirst
+    signal handWanted()
+
     /** An arrow key: 1 forth, −1 back. */
     signal scanned(int by)
 
     readonly property bool upright: height > width
     readonly property bool small: !upright && height < Theme.mm(120)
+    readonly property string sheet: column.sheet
     readonly property bool working: column.sheet === "work" && side === ""
     /** The least height left to the drawing on an upright screen, millimetres. */
     property real sceneMm: 50
@@ -196,6 +201,8 @@ FocusScope {
             width: root.upright ? parent.width - 2 * Theme.margin : foot.targetsWidth
             height: implicitHeight
             inRow: root.small && !root.upright
+            showFirst: root.showFirst
+            onHandWanted: root.handWanted()
             onWrong: column.openWrong()
             onNext: figure.heard()
         }

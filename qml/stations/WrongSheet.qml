@@ -54,7 +54,9 @@ Item {
         width: parent.width - (close.atHead ? close.width + Theme.gap : 0)
         cap: Theme.capHead
         bold: true
-        text: root.picking ? qsTr("Which block?") : root.answered ? qsTr("Here is what that means") : qsTr("What went wrong?")
+        text: root.picking ? qsTr("Which block?") : root.answered ? qsTr("Here is what that means")
+              //: %1 is a block's name, "B2": the one in hand
+              : StepModel.block !== "" ? qsTr("%1: what went wrong?").arg(StepModel.block) : qsTr("What went wrong?")
     }
     // A long answer is pushed on a low screen: none of it stands under the targets.
     Flickable {

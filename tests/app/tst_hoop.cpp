@@ -44,6 +44,8 @@ private slots:
     void aTypedEndIsRefusedInWordsAndLosesNothing();
     void everyStripKeepsItsOwnPlace();
     void loggingABlockGoesToTheNextPlace();
+    void aBlockLookedAtAheadLeadsBackToTheOneInHand();
+    void aFullStripLeadsToTheStripInHand();
     void theTwoScalesAreNeverMixed();
     void gapsThatYieldSashingCanBeTakenWhenTheyAreFree();
     void drawUpOfTheFirstBlocksIsOfferedAndTaken();
@@ -155,6 +157,47 @@ void HoopStation::loggingABlockGoesToTheNextPlace()
     QCOMPARE(desk.kept().made.blocks.size(), std::size_t(9));
     QCOMPARE(desk.kept().made.blocks.back().block, std::string("C3"));
     QVERIFY(desk.steps.doing() != QStringLiteral("stitch-block"));
+}
+
+void HoopStation::aBlockLookedAtAheadLeadsBackToTheOneInHand()
+{
+    Desk desk(topper(0));
+    desk.hoop.setPosition(2); // while marking every place is the strip's
+    QCOMPARE(desk.hoop.elsewhereSays(), QString());
+    for (int i = 0; i < 3; ++i)
+        desk.steps.next();
+    desk.steps.next();
+    QCOMPARE(desk.hoop.block(), QStringLiteral("A2"));
+    QCOMPARE(desk.hoop.elsewhereSays(), QString());
+    for (const int other : {0, 2, 3}) { // stitched already, and still to come
+        desk.hoop.setPosition(other);
+        QVERIFY2(desk.hoop.elsewhereSays().contains(QStringLiteral("A2")),
+                 qPrintable(desk.hoop.elsewhereSays()));
+        QVERIFY(desk.hoop.block() != QStringLiteral("A2"));
+        desk.hoop.showInHand();
+        QCOMPARE(desk.hoop.block(), desk.steps.block());
+        QCOMPARE(desk.hoop.elsewhereSays(), QString());
+    }
+    QCOMPARE(desk.kept().made.blocks.size(), std::size_t(1));
+}
+
+void HoopStation::aFullStripLeadsToTheStripInHand()
+{
+    Desk desk(topper(3));
+    for (int i = 0; i < 4; ++i)
+        desk.steps.next();
+    desk.hoop.setStrip(1); // full: what is stitched next goes on the second
+    QCOMPARE(desk.hoop.strip(), 1);
+    QCOMPARE(desk.steps.block(), QStringLiteral("B2"));
+    QVERIFY(desk.hoop.elsewhereSays().contains(QStringLiteral("B2")));
+    desk.hoop.showInHand();
+    QCOMPARE(desk.hoop.strip(), 2);
+    QCOMPARE(desk.hoop.block(), QStringLiteral("B2"));
+    QCOMPARE(desk.hoop.elsewhereSays(), QString());
+    // On the other machine's strip it is that strip's block.
+    desk.hoop.setStrip(3);
+    QCOMPARE(desk.hoop.elsewhereSays(), QString());
+    QCOMPARE(desk.hoop.block(), desk.steps.block());
 }
 
 void HoopStation::theTwoScalesAreNeverMixed()

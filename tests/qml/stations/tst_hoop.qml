@@ -3,11 +3,74 @@ import QtQuick
 import Matside.Core
 
 StepCase {
+    id: test
     name: "Hoop"
     station: 3
 
     function test_isThatStation() {
         compare(Session.stationName(Session.station), "Hoop");
         verify(printed(null).length > 40);
+    }
+    /** Layers and marks what there is, up to the first block. */
+    function toTheStitching() {
+        for (let step = 0; step < 30 && StepModel.doing !== "stitch-block"; ++step)
+            StepModel.next();
+        compare(StepModel.doing, "stitch-block");
+        settle();
+    }
+    function drawing(): var {
+        return all(item => item.scanEnabled !== undefined)[0];
+    }
+    /** A finger on one of the strip's blocks. */
+    function lookAt(place: int) {
+        const strip = drawing();
+        const x = strip.px(strip.places[place].centreMm);
+        mouseClick(strip, Session.leftHanded ? strip.width - x : x, strip.lie.mid);
+        tryCompare(HoopModel, "position", place);
+    }
+    function test_noBlockIsLoggedThatIsNotShown_data() {
+        return screens.concat({ tag: "left hand", width: 1280, height: 800, left: true });
+    }
+    function test_noBlockIsLoggedThatIsNotShown(data) {
+        resize(data);
+        Session.leftHanded = data.left ?? false;
+        toTheStitching();
+        const next = StepModel.block, done = Stage.done(station);
+        lookAt(2);
+        verify(HoopModel.block !== next);
+        const action = byName("action");
+        compare(action.accessibleName, "Show block " + next);
+        // A press and the bounce after it: the frame goes back, nothing is logged.
+        press(action);
+        tryCompare(HoopModel, "block", next);
+        press(byName("action"));
+        compare(Stage.done(station), done);
+        verify(!byName("sheet-log"));
+        compare(byName("action").accessibleName, "Stitched");
+        wait(450);
+        press(byName("action"));
+        tryVerify(() => byName("sheet-log"));
+        compare(Stage.done(station), done + 1);
+        verify(printed(byName("sheet-log")).includes(next));
+        Session.leftHanded = false;
+    }
+    function test_whatWentWrongIsOfTheBlockShown_data() {
+        return screens;
+    }
+    function test_whatWentWrongIsOfTheBlockShown(data) {
+        resize(data);
+        toTheStitching();
+        const next = StepModel.block;
+        lookAt(2);
+        press(byName("wrong"));
+        tryVerify(() => byName("sheet-wrong"));
+        compare(HoopModel.block, next);
+        verify(printed(byName("sheet-wrong")).includes(next), printed(byName("sheet-wrong")));
+        // The picture stays on that block as long as it is asked.
+        settle();
+        const strip = drawing();
+        mouseClick(strip, strip.px(strip.places[2].centreMm), strip.lie.mid);
+        compare(HoopModel.block, next);
+        verifySizes("what went wrong");
     }
 }
