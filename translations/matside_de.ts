@@ -3162,6 +3162,10 @@ Schnittkante</translation>
         <source>Done and spoiled</source>
         <translation>Fertig und verdorben</translation>
     </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>So lassen</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

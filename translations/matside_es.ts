@@ -3162,6 +3162,10 @@ borde cortado</translation>
         <source>Done and spoiled</source>
         <translation>Hecho y estropeado</translation>
     </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>Dejarlo así</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

@@ -3162,6 +3162,10 @@ bord coupé</translation>
         <source>Done and spoiled</source>
         <translation>Fait et gâché</translation>
     </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>Laisser tel quel</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

@@ -167,6 +167,7 @@ Item {
                 width: parent.width
                 height: Theme.target
                 kind: "action"
+                guardShown: true
                 enabled: BlockLog.canSave
                 text: BlockLog.asPlanned ? qsTr("Same as planned") : qsTr("Log these measures")
                 onClicked: BlockLog.save()

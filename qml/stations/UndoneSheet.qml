@@ -4,9 +4,21 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** Taking back something done asks one thing: was it tapped by mistake, or is the piece spoiled? */
+/**
+ * Taking back something done asks one thing: was it tapped by mistake, or is the piece spoiled? Where the finger
+ * still lies after "Back" stands what changes nothing.
+ */
 Item {
     id: root
+
+    component Answer: CutButton {
+        property string answer
+        width: root.width
+        height: Theme.target
+        guardMs: 400
+        guardShown: true
+        onClicked: StepModel.answerUndo(answer)
+    }
 
     Word {
         width: parent.width
@@ -14,22 +26,25 @@ Item {
         bold: true
         text: qsTr("Was it tapped by mistake, or is the piece spoiled?")
     }
-    CutButton {
-        anchors.bottom: spoiled.top
+    Answer {
+        anchors.bottom: mistake.top
+        anchors.bottomMargin: Theme.small ? Theme.gap : Theme.gapTargets
+        text: qsTr("Done and spoiled")
+        answer: "spoiled"
+    }
+    Answer {
+        id: mistake
+        anchors.bottom: leave.top
         anchors.bottomMargin: Theme.gapTargets
-        width: parent.width
-        height: Theme.target
         kind: "action"
         text: qsTr("Tapped by mistake")
-        onClicked: StepModel.answerUndo("mistake")
+        answer: "mistake"
     }
-    CutButton {
-        id: spoiled
+    Answer {
+        id: leave
+        objectName: "close"
         anchors.bottom: parent.bottom
-        width: parent.width
-        height: Theme.target
-        kind: "outline"
-        text: qsTr("Done and spoiled")
-        onClicked: StepModel.answerUndo("spoiled")
+        text: qsTr("Leave it as it is")
+        answer: ""
     }
 }

@@ -5,7 +5,10 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** At most six large answers for this moment; the chosen one says at once what can be saved and what comes next. */
+/**
+ * At most six large answers for this moment; the chosen one says at once what can be saved and what comes next.
+ * Some act at once: where the finger still lies after "Something's wrong" stands what only closes.
+ */
 Item {
     id: root
 
@@ -19,7 +22,6 @@ Item {
     /** A mishap that asks which block it is; or "remake": the block is given up. */
     property string asking
     readonly property bool picking: asking.length > 0
-    readonly property real headHeight: Math.max(head.height, close.atHead ? close.height : 0)
     property string error
 
     /** Asks anew what went wrong. */
@@ -51,7 +53,7 @@ Item {
     }
     Word {
         id: head
-        width: parent.width - (close.atHead ? close.width + Theme.gap : 0)
+        width: parent.width
         cap: Theme.capHead
         bold: true
         text: root.picking ? qsTr("Which block?") : root.answered ? qsTr("Here is what that means")
@@ -62,7 +64,7 @@ Item {
     Flickable {
         id: answer
         visible: !root.picking && (root.answered || root.error.length > 0)
-        y: root.headHeight + Theme.gap
+        y: head.height + Theme.gap
         width: parent.width
         height: root.answered ? Math.max(0, (again.visible ? again.y : close.y) - Theme.gap - y) : told.implicitHeight
         contentHeight: told.implicitHeight
@@ -79,9 +81,9 @@ Item {
     CutButton {
         id: disagree
         visible: !root.answered && !root.picking && StepModel.sided
-        y: (answer.visible ? answer.y + told.implicitHeight : root.headHeight) + Theme.gap
+        y: (answer.visible ? answer.y + told.implicitHeight : head.height) + Theme.gap
         width: parent.width
-        height: visible ? Theme.target : 0
+        height: !visible ? 0 : Theme.small ? Theme.mm(14) : Theme.target
         text: qsTr("They disagree: measure the block")
         onClicked: root.measure()
     }
@@ -90,7 +92,7 @@ Item {
         visible: !root.answered && !root.picking
         y: disagree.y + (disagree.visible ? disagree.height + Theme.gap : 0)
         width: parent.width
-        height: parent.height - y
+        height: close.y - Theme.gapTargets - y
         contentHeight: answers.height
         clip: true
         boundsBehavior: Flickable.StopAtBounds
@@ -100,7 +102,7 @@ Item {
         Grid {
             id: answers
             readonly property int lines: Math.ceil(StepModel.wrongAnswers.length / 2)
-            readonly property real cell: Math.max(Theme.targetLeast, Math.min(Theme.mm(32), (list.height - (lines - 1) * Theme.gap) / lines))
+            readonly property real cell: Math.max(Theme.small ? Theme.control : Theme.targetLeast, Math.min(Theme.mm(32), (list.height - (lines - 1) * Theme.gap) / lines))
             columns: 2
             spacing: Theme.gap
             Repeater {
@@ -110,6 +112,8 @@ Item {
                     width: (list.width - Theme.gap) / 2
                     height: Math.max(answers.cell, contentHeight - 2 * padding + Theme.mm(1))
                     kind: "outline"
+                    guardMs: 400
+                    guardShown: true
                     text: modelData.says
                     onClicked: {
                         if (modelData.block)
@@ -127,9 +131,9 @@ Item {
         id: choice
         objectName: "blocks"
         visible: root.picking
-        y: root.headHeight + Theme.gap
+        y: head.height + Theme.gap
         width: parent.width
-        height: parent.height - y
+        height: close.y - Theme.gapTargets - y
         contentHeight: blocks.height
         clip: true
         boundsBehavior: Flickable.StopAtBounds
@@ -146,6 +150,8 @@ Item {
                     width: (choice.width - (blocks.columns - 1) * Theme.gap) / blocks.columns
                     height: Theme.targetLeast
                     kind: "outline"
+                    guardMs: 400
+                    guardShown: true
                     text: modelData
                     onClicked: root.pick(modelData)
                 }
@@ -165,6 +171,7 @@ Item {
         width: parent.width
         height: Theme.target
         kind: "stop"
+        guardShown: true
         text: qsTr("Make it again")
         onClicked: {
             if (StepModel.asksBlock)
@@ -176,12 +183,12 @@ Item {
     CutButton {
         id: close
         objectName: "close"
-        readonly property bool atHead: !root.answered || root.picking
-        x: atHead ? parent.width - width : 0
-        y: atHead ? 0 : parent.height - height
-        width: atHead ? Math.max(Theme.mm(24), leastWidth) : parent.width
-        height: atHead ? Theme.control : Theme.target
-        kind: atHead ? "outline" : "action"
+        y: parent.height - height
+        width: parent.width
+        height: Theme.target
+        kind: root.answered && !root.picking ? "action" : "outline"
+        guardMs: 400
+        guardShown: true
         text: root.picking ? qsTr("Back") : root.answered ? qsTr("On with the work") : qsTr("Close")
         onClicked: {
             if (root.picking)

@@ -31,6 +31,21 @@ PartCase {
         mouseRelease(b, 22, 20);
         compare(b.spy.count, 1);
     }
+    /** What comes up under a finger is not pressed by the bounce of it, but is by the next touch. */
+    function test_aBounceOnWhatJustCameUpIsNotTaken() {
+        const b = createTemporaryObject(made, test, { guardMs: 400, guardShown: true, visible: false });
+        wait(450);
+        b.visible = true;
+        mouseClick(b, 20, 20);
+        compare(b.spy.count, 0);
+        // Put down too early it is not taken by being held.
+        mousePress(b, 20, 20);
+        wait(450);
+        mouseRelease(b, 20, 20);
+        compare(b.spy.count, 0);
+        mouseClick(b, 20, 20);
+        compare(b.spy.count, 1);
+    }
     function test_answersAfterTwoFingers_data() {
         const a = (id, state) => ({ id: id, state: state, x: -40, y: 0 });
         const b = (id, state) => ({ id: id, state: state, x: 40, y: 4 });

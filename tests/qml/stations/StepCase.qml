@@ -48,6 +48,51 @@ StationCase {
         compare(Stage.done(station), done - 1);
         tryVerify(() => !byName("sheet-undone"));
     }
+    function placeOf(item: var): rect {
+        const at = item.mapToItem(null, 0, 0);
+        return Qt.rect(at.x, at.y, item.width, item.height);
+    }
+    /** What can be pressed within a place of the screen. */
+    function pressableAt(place: rect): var {
+        return pressables().filter(item => item.enabled).filter(item => {
+            const own = placeOf(item);
+            return own.x < place.x + place.width - 1 && place.x < own.x + own.width - 1
+                && own.y < place.y + place.height - 1 && place.y < own.y + own.height - 1;
+        });
+    }
+    /** A press on a target, and more of them where it stood: they close what it opened, at most. */
+    function tapAgain(target: string, sheet: string) {
+        settle();
+        const done = Stage.done(station), place = placeOf(byName(target));
+        const x = place.x + place.width / 2, y = place.y + place.height / 2;
+        press(byName(target));
+        mouseClick(window.contentItem, x, y); // a bounce
+        tryVerify(() => byName(sheet), 5000, sheet + " is not open after a bounce");
+        settle();
+        compare(pressableAt(place).filter(item => item.objectName !== "close").map(told), [], sheet);
+        wait(450);
+        mouseClick(window.contentItem, x, y); // an unsteady hand, later
+        settle();
+        compare(Stage.done(station), done, sheet);
+        if (byName(sheet)) {
+            press(byName("close"));
+            tryVerify(() => !byName(sheet));
+        }
+        wait(450);
+    }
+    function test_aSecondTapDoesNoHarm_data() {
+        return screens;
+    }
+    function test_aSecondTapDoesNoHarm(data) {
+        resize(data);
+        doOnce();
+        for (const left of [false, true]) {
+            Session.leftHanded = left;
+            tapAgain("wrong", "sheet-wrong");
+            tapAgain("back", "sheet-undone");
+        }
+        Session.leftHanded = false;
+    }
     function test_whatWentWrong() {
         const done = Stage.done(station);
         press(byName("wrong"));
