@@ -593,10 +593,6 @@
         <translation>Stopps und Flicken</translation>
     </message>
     <message>
-        <source>Strip %1 of %2</source>
-        <translation>Streifen %1 von %2</translation>
-    </message>
-    <message>
         <source>Gaps can yield sashing</source>
         <translation>Lücken können Zwischenstreifen ergeben</translation>
     </message>
@@ -729,10 +725,6 @@
 </context>
 <context>
     <name>HoopStrips</name>
-    <message>
-        <source>Strip %1 of %2</source>
-        <translation>Streifen %1 von %2</translation>
-    </message>
     <message>
         <source>Strip before</source>
         <translation>Streifen davor</translation>

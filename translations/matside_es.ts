@@ -593,10 +593,6 @@
         <translation>Paradas y parches</translation>
     </message>
     <message>
-        <source>Strip %1 of %2</source>
-        <translation>Tira %1 de %2</translation>
-    </message>
-    <message>
         <source>Gaps can yield sashing</source>
         <translation>Los huecos pueden dar tiras de unión</translation>
     </message>
@@ -729,10 +725,6 @@
 </context>
 <context>
     <name>HoopStrips</name>
-    <message>
-        <source>Strip %1 of %2</source>
-        <translation>Tira %1 de %2</translation>
-    </message>
     <message>
         <source>Strip before</source>
         <translation>Tira anterior</translation>

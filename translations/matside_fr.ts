@@ -593,10 +593,6 @@
         <translation>Arrêts et pièces</translation>
     </message>
     <message>
-        <source>Strip %1 of %2</source>
-        <translation>Bande %1 sur %2</translation>
-    </message>
-    <message>
         <source>Gaps can yield sashing</source>
         <translation>Les intervalles peuvent donner des bandes intermédiaires</translation>
     </message>
@@ -729,10 +725,6 @@
 </context>
 <context>
     <name>HoopStrips</name>
-    <message>
-        <source>Strip %1 of %2</source>
-        <translation>Bande %1 sur %2</translation>
-    </message>
     <message>
         <source>Strip before</source>
         <translation>Bande d’avant</translation>

@@ -53,8 +53,8 @@ void HoopModel::refresh()
     const auto chosen = std::find_if(m_all.begin(), m_all.end(),
                                      [&](const StripWork &work) { return work.strip == m_steps.strip(); });
     auto now = chosen;
-    // While marking, the strip is the next to be marked; while stitching, the chosen one or the first open.
-    if (m_steps.doing() == QStringLiteral("mark-strip") && !m_steps.trial())
+    // While one is layered or marked, it is that one; while stitching, the chosen one or the first open.
+    if (marking() && !m_steps.trial() && !m_all.empty())
         now = m_all.begin() + std::min<std::ptrdiff_t>(m_steps.done(), std::ssize(m_all) - 1);
     else if (now == m_all.end())
         now = std::find_if(m_all.begin(), m_all.end(),
@@ -156,11 +156,15 @@ void HoopModel::showInHand()
     emit positionChanged();
 }
 
-QString HoopModel::head() const
+QString HoopModel::stripSays() const
 {
     //: the strip of the trial, which is none of the piece's
-    QString number =
-        m_steps.trial() ? tr("Trial strip") : tr("Strip %1 of %2").arg(strip()).arg(stripCount());
+    return m_steps.trial() ? tr("Trial strip") : tr("Strip %1 of %2").arg(strip()).arg(stripCount());
+}
+
+QString HoopModel::head() const
+{
+    const QString number = stripSays();
     if (m_steps.trial() && !marking())
         return number; // the test block is told by itself
     return marking() ? tr("%1, flat cloth").arg(number)

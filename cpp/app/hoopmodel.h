@@ -52,6 +52,7 @@ class HoopModel : public QObject, public Single<HoopModel> {
     QML_SINGLETON
     Q_PROPERTY(matside::StripView view READ view NOTIFY changed FINAL)
     Q_PROPERTY(QString head READ head NOTIFY changed FINAL)
+    Q_PROPERTY(QString stripSays READ stripSays NOTIFY changed FINAL)
     Q_PROPERTY(int strip READ strip WRITE setStrip NOTIFY changed FINAL)
     Q_PROPERTY(int stripCount READ stripCount NOTIFY changed FINAL)
     Q_PROPERTY(bool marking READ marking NOTIFY changed FINAL)
@@ -81,6 +82,8 @@ public:
 
     [[nodiscard]] StripView view() const;
     [[nodiscard]] QString head() const;
+    /// The strip worked on, told by its number wherever it is told.
+    [[nodiscard]] QString stripSays() const;
     [[nodiscard]] int strip() const { return static_cast<int>(m_work.strip); }
     void setStrip(int strip);
     [[nodiscard]] int stripCount() const { return static_cast<int>(m_all.size()); }

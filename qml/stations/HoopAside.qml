@@ -45,7 +45,7 @@ Flickable {
         }
         SideRow {
             width: parent.width
-            text: qsTr("Strip %1 of %2").arg(HoopModel.strip).arg(HoopModel.stripCount)
+            text: HoopModel.stripSays
             detail: HoopModel.harvestSays.length > 0 ? qsTr("Gaps can yield sashing") : ""
             onClicked: root.opened("strip")
         }

@@ -22,7 +22,7 @@ Flickable {
             width: parent.width
             cap: Theme.capHead
             bold: true
-            text: qsTr("Strip %1 of %2").arg(HoopModel.strip).arg(HoopModel.stripCount)
+            text: HoopModel.stripSays
         }
         Row {
             width: parent.width

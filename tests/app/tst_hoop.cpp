@@ -38,6 +38,7 @@ class HoopStation : public QObject {
     Q_OBJECT
 private slots:
     void markingShowsEachCentreFromZeroOnFlatCloth();
+    void theStripLayeredIsTheStripShown();
     void stitchingShowsTheGapFromTheRealOutline();
     void theEndMarginIsTheFirstFigureOfAStrip();
     void reZeroMovesWhatComesAndSaysWhenABlockNoLongerFits();
@@ -72,6 +73,33 @@ void HoopStation::markingShowsEachCentreFromZeroOnFlatCloth()
     desk.hoop.scan(-1);
     QCOMPARE(desk.hoop.figure().text, centres[2]);
     QVERIFY(!desk.hoop.view().drawnIn);
+}
+
+void HoopStation::theStripLayeredIsTheStripShown()
+{
+    Project project = topper(0);
+    std::erase_if(project.made.cut, [](const MadeCut &cut) { return cut.does == "layer"; });
+    Desk desk(project);
+    // All three are layered first, then all three are marked.
+    for (const char *doing : {"layer", "mark-strip"})
+        for (int strip = 1; strip <= 3; ++strip) {
+            const QString number = QStringLiteral("Strip %1 of 3").arg(strip);
+            QCOMPARE(desk.steps.doing(), QLatin1String(doing));
+            QCOMPARE(desk.steps.title(), number);
+            QCOMPARE(desk.hoop.strip(), strip);
+            QCOMPARE(desk.hoop.stripSays(), number);
+            QVERIFY2(desk.hoop.head().startsWith(number), qPrintable(desk.hoop.head()));
+            desk.steps.next();
+        }
+    QCOMPARE(desk.steps.doing(), QStringLiteral("stitch-block"));
+    QCOMPARE(desk.hoop.strip(), 1);
+    // The trial's strip is none of them.
+    project.made.trialPutOff = false;
+    project.made.cut.clear();
+    Desk trying(desk::withStripsCut(project));
+    QVERIFY(trying.steps.trial());
+    QVERIFY(!trying.hoop.stripSays().contains(u'1'));
+    QVERIFY(trying.hoop.head().startsWith(trying.hoop.stripSays()));
 }
 
 void HoopStation::stitchingShowsTheGapFromTheRealOutline()

@@ -11,6 +11,16 @@ StepCase {
         compare(Session.stationName(Session.station), "Hoop");
         verify(printed(null).length > 40);
     }
+    /** Title, picture and row tell of the same strip. */
+    function test_oneNumberForTheStrip() {
+        for (const strip of [1, 2]) {
+            const told = all(child => child.contentWidth !== undefined && child.text !== undefined)
+                .map(child => /Strip (\d+) of \d+/.exec(child.text)).filter(found => found).map(found => Number(found[1]));
+            verify(told.length >= 3, told.length + " places tell of the strip");
+            compare(told.filter(number => number !== strip), []);
+            doOnce();
+        }
+    }
     /** Layers and marks what there is, up to the first block. */
     function toTheStitching() {
         for (let step = 0; step < 30 && StepModel.doing !== "stitch-block"; ++step)
