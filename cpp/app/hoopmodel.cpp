@@ -50,8 +50,10 @@ void HoopModel::refresh()
     m_harvest = m_workspace.project().made.blocks.empty()
                     ? harvestOffer(m_workspace.project(), m_workspace.plan())
                     : std::nullopt;
-    const auto chosen = std::find_if(m_all.begin(), m_all.end(),
-                                     [&](const StripWork &work) { return work.strip == m_steps.strip(); });
+    const MadeBlock *made = madeInHand();
+    const std::int64_t wanted = made ? made->strip : m_steps.strip();
+    const auto chosen =
+        std::find_if(m_all.begin(), m_all.end(), [&](const StripWork &work) { return work.strip == wanted; });
     auto now = chosen;
     // While one is layered or marked, it is that one; while stitching, the chosen one or the first open.
     if (marking() && !m_steps.trial() && !m_all.empty())
@@ -85,10 +87,21 @@ bool HoopModel::marking() const
     return doing == QStringLiteral("mark-strip") || doing == QStringLiteral("layer");
 }
 
+/// The stitched block that is trimmed of its patches, or pressed.
+const MadeBlock *HoopModel::madeInHand() const
+{
+    const std::string name = m_steps.block().toStdString();
+    if (name.empty() || m_steps.doing() == QStringLiteral("stitch-block"))
+        return nullptr;
+    return m_workspace.project().made.goodBlock(name);
+}
+
 int HoopModel::position() const
 {
     const auto held = m_positions.find(m_work.strip);
     const int last = std::max(static_cast<int>(m_work.places.size()) - 1, 0);
+    if (const MadeBlock *made = madeInHand(); made && made->strip == m_work.strip)
+        return std::clamp(static_cast<int>(made->place) - 1, 0, last);
     if (held != m_positions.end())
         return std::clamp(held->second, 0, last);
     return marking() || !m_work.next ? 0 : std::clamp(static_cast<int>(m_work.next->place) - 1, 0, last);

@@ -138,6 +138,7 @@ private:
     [[nodiscard]] const StripPlace *at() const;
     [[nodiscard]] bool atNext() const;
     [[nodiscard]] const StripWork *stitchedNext() const;
+    [[nodiscard]] const MadeBlock *madeInHand() const;
     [[nodiscard]] Length endNow() const;
     QVariantMap commitEnd(Length end);
 

@@ -84,7 +84,7 @@ const Step *StepModel::current() const
 QString StepModel::title() const
 {
     const Step *step = current();
-    return step ? titleText(*step, step->done + 1) : QString();
+    return step ? titleText(*step, step->done + 1, block()) : QString();
 }
 
 int StepModel::count() const
@@ -345,7 +345,7 @@ void StepModel::askAboutLast()
 QString StepModel::resumeLast() const
 {
     const Step *step = current();
-    return step ? tr("You were at: %1").arg(titleText(*step, step->done + 1)) : QString();
+    return step ? tr("You were at: %1").arg(title()) : QString();
 }
 
 QString StepModel::resumeNext() const

@@ -74,8 +74,9 @@ struct Worded {
 
 /// What a step is for, in one line: "Cut a hoop strip of oat linen."
 [[nodiscard]] QString doesText(const Step &step, const Project &project);
-/// "Strip 2 of 5".
-[[nodiscard]] QString titleText(const Step &step, std::int64_t repetition);
+/// "Strip 2 of 5"; where the block in hand is given and more than its number is told of it, "Block B2,
+/// pressing".
+[[nodiscard]] QString titleText(const Step &step, std::int64_t repetition, const QString &block = {});
 [[nodiscard]] QString actionText(const Step &step);
 [[nodiscard]] QString stationText(Station station);
 [[nodiscard]] QString clothText(const Project &project, std::string_view id);

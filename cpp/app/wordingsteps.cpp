@@ -118,6 +118,14 @@ constexpr std::array titles{
     Worded{"last-look", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, last look")},
 };
 
+// %1 is the name of the block in hand, "B2": of many that lie on the board she is told which one.
+constexpr std::array titlesNamed{
+    Worded{"trim-patches", QT_TRANSLATE_NOOP("Words", "Block %1, patches")},
+    Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Block %1, pressing")},
+    //: a block still in its strip is cut off it, roughly
+    Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Block %1, apart")},
+};
+
 constexpr std::array actions{
     Worded{"cut", QT_TRANSLATE_NOOP("Words", "Cut, blade closed")},
     Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Straight, blade closed")},
@@ -188,8 +196,10 @@ QString doesText(const Step &step, const Project &project)
     return words.contains(QStringLiteral("%1")) ? words.arg(clothText(project, step.cloth)) : words;
 }
 
-QString titleText(const Step &step, std::int64_t repetition)
+QString titleText(const Step &step, std::int64_t repetition, const QString &block)
 {
+    if (const auto named = wordsFor(titlesNamed, wordedName(step)); named && !block.isEmpty())
+        return named->arg(block);
     QString words = wordsOrCode(titles, wordedName(step));
     if (step.count == 1) { // "1 of 1" says nothing
         static const QRegularExpression counted(QStringLiteral(" ?%1[^%]*%2"));

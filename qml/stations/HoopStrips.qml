@@ -9,6 +9,10 @@ import Matside.Theme
 Flickable {
     id: root
 
+    /** A block in hand that is stitched has its strip already. */
+    readonly property bool choosing: HoopModel.stripCount > 1 && !HoopModel.marking
+        && !["trim-patches", "press-block"].includes(StepModel.doing)
+
     clip: true
     contentHeight: rows.height
     boundsBehavior: Flickable.StopAtBounds
@@ -27,7 +31,7 @@ Flickable {
         Row {
             width: parent.width
             spacing: Theme.gapTargets
-            visible: HoopModel.stripCount > 1 && !HoopModel.marking
+            visible: root.choosing
             CutButton {
                 width: (parent.width - parent.spacing) / 2
                 height: Theme.targetLeast
@@ -45,7 +49,7 @@ Flickable {
         }
         Word {
             width: parent.width
-            visible: HoopModel.stripCount > 1 && !HoopModel.marking
+            visible: root.choosing
             color: Theme.colors.inkSoft
             text: qsTr("Two people, two machines: each strip keeps its own place.")
         }

@@ -4,6 +4,7 @@
 #include "app/desk.h"
 #include "app/hoopmodel.h"
 #include "app/hoopshelf.h"
+#include "app/wording.h"
 
 #include "testing.h"
 #include <QAbstractItemModelTester>
@@ -47,6 +48,7 @@ private slots:
     void loggingABlockGoesToTheNextPlace();
     void aBlockLookedAtAheadLeadsBackToTheOneInHand();
     void aFullStripLeadsToTheStripInHand();
+    void pressingNamesTheBlockAndShowsIt();
     void theTwoScalesAreNeverMixed();
     void gapsThatYieldSashingCanBeTakenWhenTheyAreFree();
     void drawUpOfTheFirstBlocksIsOfferedAndTaken();
@@ -226,6 +228,29 @@ void HoopStation::aFullStripLeadsToTheStripInHand()
     desk.hoop.setStrip(3);
     QCOMPARE(desk.hoop.elsewhereSays(), QString());
     QCOMPARE(desk.hoop.block(), desk.steps.block());
+}
+
+void HoopStation::pressingNamesTheBlockAndShowsIt()
+{
+    Desk desk(topper(3));
+    desk.hoop.setPosition(3); // a place she looked at before is not the block she presses
+    for (int i = 0; i < 9; ++i)
+        desk.steps.next();
+    const bool patched = desk.steps.doing() == QStringLiteral("trim-patches");
+    for (int round = 0; round < (patched ? 2 : 1); ++round) {
+        const QString doing = desk.steps.doing();
+        for (const MadeBlock &block : desk.kept().made.blocks) {
+            const QString name = toQt(block.block);
+            QCOMPARE(desk.steps.doing(), doing);
+            QVERIFY2(desk.hoop.title().contains(name), qPrintable(desk.hoop.title()));
+            QCOMPARE(desk.steps.title(), desk.hoop.title());
+            QCOMPARE(desk.hoop.block(), name);
+            QCOMPARE(desk.hoop.strip(), int(block.strip));
+            QCOMPARE(desk.hoop.position(), int(block.place) - 1);
+            desk.steps.next();
+        }
+    }
+    QVERIFY(desk.steps.finished());
 }
 
 void HoopStation::theTwoScalesAreNeverMixed()

@@ -100,6 +100,7 @@ private slots:
             QVERIFY2(actionText(step).contains(QRegularExpression(QStringLiteral("^[A-Z]"))), name.c_str());
             QVERIFY(!doesText(step, example()).contains(u'%'));
             QVERIFY(!titleText(step, 2).contains(u'%'));
+            QVERIFY(!titleText(step, 2, QStringLiteral("B2")).contains(u'%'));
         }
         for (int i = 0; i <= static_cast<int>(Station::Edge); ++i)
             QVERIFY(!stationText(static_cast<Station>(i)).isEmpty());
