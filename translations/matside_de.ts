@@ -3102,6 +3102,18 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>TrialSays</name>
+    <message>
+        <source>The trial: first a test block and a test join, so that the figures fit your cloth.</source>
+        <extracomment>the trial: a block and a join made before the piece&apos;s own cloth is cut; what is measured on them sets seam and draw-up</extracomment>
+        <translation>Die Probe: zuerst ein Probeblock und eine Probeverbindung, damit die Maße zum Stoff passen.</translation>
+    </message>
+    <message>
+        <source>The trial: first a test block, so that the figures fit your cloth.</source>
+        <translation>Die Probe: zuerst ein Probeblock, damit die Maße zum Stoff passen.</translation>
+    </message>
+</context>
+<context>
     <name>TrialSheet</name>
     <message>
         <source>They overlap by that much</source>

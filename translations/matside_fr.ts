@@ -3102,6 +3102,18 @@ bord coupé</translation>
     </message>
 </context>
 <context>
+    <name>TrialSays</name>
+    <message>
+        <source>The trial: first a test block and a test join, so that the figures fit your cloth.</source>
+        <extracomment>the trial: a block and a join made before the piece&apos;s own cloth is cut; what is measured on them sets seam and draw-up</extracomment>
+        <translation>L’essai&#x202f;: d’abord un bloc d’essai et un assemblage d’essai, pour que les mesures conviennent au tissu.</translation>
+    </message>
+    <message>
+        <source>The trial: first a test block, so that the figures fit your cloth.</source>
+        <translation>L’essai&#x202f;: d’abord un bloc d’essai, pour que les mesures conviennent au tissu.</translation>
+    </message>
+</context>
+<context>
     <name>TrialSheet</name>
     <message>
         <source>They overlap by that much</source>

@@ -39,6 +39,10 @@ Item {
                 color: Theme.colors.caution
                 text: qsTr("Not tried yet: the trial may change this figure.")
             }
+            TrialSays {
+                visible: StepModel.trial || StepModel.notTried
+                width: parent.width
+            }
             CutButton {
                 objectName: "try-after-all"
                 visible: StepModel.mayTryAfterAll

@@ -48,12 +48,18 @@ FocusScope {
             column.back();
     }
 
+    TrialLine {
+        id: trial
+        x: area.x
+        width: area.width
+    }
     Item {
         id: area
         enabled: !keypad.open
         x: root.upright || !Theme.left ? 0 : column.width
+        y: trial.height
         width: root.width - (root.upright ? 0 : column.width)
-        height: root.height - (root.upright ? column.height : 0)
+        height: root.height - y - (root.upright ? column.height : 0)
         clip: true
     }
     Loader {

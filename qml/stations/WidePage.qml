@@ -89,14 +89,21 @@ FocusScope {
             column.back();
     }
 
+    TrialLine {
+        id: trial
+        visible: StepModel.trial && !StepModel.finished && area.visible
+        x: area.x
+        width: area.width
+    }
     Item {
         id: area
         enabled: !keypad.open
         readonly property bool narrowed: root.covered && !root.upright
         visible: !(root.over?.visible ?? false)
         x: narrowed && Theme.left ? column.width : 0
+        y: trial.height
         width: parent.width - (narrowed ? column.width : 0)
-        height: narrowed ? parent.height : root.covered ? column.y : foot.y
+        height: (narrowed ? parent.height : root.covered ? column.y : foot.y) - y
         clip: true
     }
     Item {
@@ -105,7 +112,7 @@ FocusScope {
         visible: area.visible && !root.covered
         readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(StepModel.trial ? 88 : 94)) : Theme.column - 2 * Theme.margin
         width: parent.width
-        height: root.upright ? Math.min(root.height - Theme.mm(root.sceneMm), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
+        height: root.upright ? Math.min(root.height - trial.height - Theme.mm(root.sceneMm), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
         y: parent.height - height
 
         Rectangle {

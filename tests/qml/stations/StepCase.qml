@@ -48,6 +48,16 @@ StationCase {
         compare(Stage.done(station), done - 1);
         tryVerify(() => !byName("sheet-undone"));
     }
+    /** What the trial is stands whole on the screen, and on nothing that can be pressed. */
+    function verifyTrialTold(screen: var) {
+        const says = byName("trial-says");
+        verify(says, screen.tag);
+        verify(says.text.includes("test block") && says.text.includes("test join"), says.text);
+        const place = placeOf(says);
+        verify(place.x >= 0 && place.y >= 0 && place.x + place.width <= screen.width && place.y + says.contentHeight <= screen.height,
+               screen.tag + ": " + place);
+        compare(pressableAt(place).map(told), [], screen.tag);
+    }
     function placeOf(item: var): rect {
         const at = item.mapToItem(null, 0, 0);
         return Qt.rect(at.x, at.y, item.width, item.height);

@@ -40,9 +40,11 @@ StepCase {
         for (const screen of screens) {
             resize(screen);
             verifySizes(screen.tag + ", on the trial");
+            verifyTrialTold(screen);
         }
         press(called("Trial later"));
         tryVerify(() => !called("Trial later"));
         verify(Session.canUndo);
+        verify(!byName("trial-says"));
     }
 }

@@ -11,6 +11,18 @@ StepCase {
         compare(Session.stationName(Session.station), "Hoop");
         verify(printed(null).length > 40);
     }
+    function test_theTrialIsToldWhereItMayBePutOff() {
+        verify(Stage.begin(station, true));
+        tryVerify(() => byName("put-off"));
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", on the trial");
+            verifyTrialTold(screen);
+        }
+        verify(!printed(null).includes("Strip 1 of"), "the trial's strip is none of the piece's");
+        press(byName("put-off"));
+        tryVerify(() => !byName("trial-says"));
+    }
     /** Title, picture and row tell of the same strip. */
     function test_oneNumberForTheStrip() {
         for (const strip of [1, 2]) {
