@@ -70,6 +70,23 @@ void hoopStates(States &states)
     states.add("hoop-harvest", hoop, until(Does::MarkStrip), states.side("hoop-page", "strip"));
     states.add("hoop-stops", hoop, until(Does::StitchBlock, 1), states.side("hoop-page", "stops"));
     states.add("hoop-hoops", hoop, until(Does::StitchBlock), states.side("hoop-page", "hoops"));
+    // Another block is looked at than the one in hand; what went wrong; taking back what was done.
+    const Stage stage = states.stage();
+    states.add("hoop-ahead", hoop, until(Does::StitchBlock, 1), [stage] {
+        if (QQuickItem *page = stage.item("hoop-page"))
+            QMetaObject::invokeMethod(page, "scanned", Q_ARG(int, 2));
+    });
+    states.add("wrong-hoop", hoop, until(Does::StitchBlock, 1), [stage] {
+        if (QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets")))
+            QMetaObject::invokeMethod(column, "openWrong");
+    });
+    states.add(
+        "undone", hoop, until(Does::MarkStrip),
+        [stage] {
+            stage.room->steps().next();
+            stage.room->steps().back();
+        },
+        [stage] { stage.room->steps().answerUndo(QStringLiteral("mistake")); });
     states.add("hoop-trim", hoop, until(Does::TrimPatches));
     states.add("hoop-press", hoop, until(Does::PressBlock));
 }
