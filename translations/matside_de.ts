@@ -5895,6 +5895,11 @@ Schnittkante</translation>
         <extracomment>place mats: how many are made</extracomment>
         <translation>Tischsets</translation>
     </message>
+    <message>
+        <source>Along the selvage %1 of %2</source>
+        <extracomment>a band that runs along the selvage, %1 its number, of %2</extracomment>
+        <translation>An der Webkante %1 von %2</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>

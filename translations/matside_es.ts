@@ -5895,6 +5895,11 @@ borde cortado</translation>
         <extracomment>place mats: how many are made</extracomment>
         <translation>manteles individuales</translation>
     </message>
+    <message>
+        <source>Along the selvage %1 of %2</source>
+        <extracomment>a band that runs along the selvage, %1 its number, of %2</extracomment>
+        <translation>Junto al orillo %1 de %2</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>

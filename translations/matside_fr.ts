@@ -5895,6 +5895,11 @@ bord coupé</translation>
         <extracomment>place mats: how many are made</extracomment>
         <translation>sets de table</translation>
     </message>
+    <message>
+        <source>Along the selvage %1 of %2</source>
+        <extracomment>a band that runs along the selvage, %1 its number, of %2</extracomment>
+        <translation>Le long de la lisière %1 sur %2</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>

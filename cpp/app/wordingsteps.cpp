@@ -79,7 +79,8 @@ constexpr std::array titles{
     Worded{"cut-strip", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
     Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
     Worded{"cut-mixed-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
-    Worded{"cut-along", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
+    //: a band that runs along the selvage, %1 its number, of %2
+    Worded{"cut-along", QT_TRANSLATE_NOOP("Words", "Along the selvage %1 of %2")},
     Worded{"cut-short", QT_TRANSLATE_NOOP("Words", "Short sashing %1 of %2")},
     Worded{"cut-long", QT_TRANSLATE_NOOP("Words", "Long sashing %1 of %2")},
     Worded{"cut-long-piece", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2")},
