@@ -8,7 +8,10 @@ import Matside.Theme
 Item {
     id: root
 
-    visible: StepModel.trial && !StepModel.finished
+    /** False where a sheet lies over the work: the drawing needs the room beside it. */
+    property bool wanted: true
+
+    visible: wanted && StepModel.trial && !StepModel.finished
     height: visible ? says.implicitHeight + Theme.mm(3) : 0
 
     TrialSays {

@@ -91,7 +91,7 @@ FocusScope {
 
     TrialLine {
         id: trial
-        visible: StepModel.trial && !StepModel.finished && area.visible
+        wanted: area.visible && !root.covered
         x: area.x
         width: area.width
     }
@@ -112,7 +112,7 @@ FocusScope {
         visible: area.visible && !root.covered
         readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(StepModel.trial ? 88 : 94)) : Theme.column - 2 * Theme.margin
         width: parent.width
-        height: root.upright ? Math.min(root.height - trial.height - Theme.mm(root.sceneMm), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
+        height: root.upright ? Math.min(root.height - Theme.mm(root.sceneMm), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
         y: parent.height - height
 
         Rectangle {
