@@ -77,8 +77,9 @@ void hoopStates(States &states)
             QMetaObject::invokeMethod(page, "scanned", Q_ARG(int, 2));
     });
     states.add("wrong-hoop", hoop, until(Does::StitchBlock, 1), [stage] {
-        if (QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets")))
-            QMetaObject::invokeMethod(column, "openWrong");
+        // The picture goes back to the block in hand.
+        if (QQuickItem *wrong = stage.item("wrong"))
+            QMetaObject::invokeMethod(wrong, "press");
     });
     states.add(
         "undone", hoop, until(Does::MarkStrip),
