@@ -1919,6 +1919,15 @@ Schnittkante</translation>
         <extracomment>cloth that falls away</extracomment>
         <translation>Abfall</translation>
     </message>
+    <message>
+        <source>cut ends</source>
+        <extracomment>the cut ends of a cloth folded across, end on end, for strips along its selvage</extracomment>
+        <translation>Schnittenden</translation>
+    </message>
+    <message>
+        <source>cut end</source>
+        <translation>Schnittende</translation>
+    </message>
 </context>
 <context>
     <name>SectionDrawing</name>
@@ -2798,6 +2807,11 @@ Schnittkante</translation>
     <message>
         <source>One is to practise the join with.</source>
         <translation>Einer ist zum Üben der Verbindung.</translation>
+    </message>
+    <message>
+        <source>along the selvage: %1</source>
+        <extracomment>%1 &quot;3 × 2 in: 5 × 7 1/2 in&quot;, strips that run along the selvage instead of across the cloth</extracomment>
+        <translation>entlang der Webkante: %1</translation>
     </message>
 </context>
 <context>
@@ -5900,6 +5914,33 @@ Schnittkante</translation>
         <extracomment>a band that runs along the selvage, %1 its number, of %2</extracomment>
         <translation>An der Webkante %1 von %2</translation>
     </message>
+    <message>
+        <source>Fold it once, cut end on cut end. First cut the selvage off straight: the bands are measured from there.</source>
+        <extracomment>strips along the selvage; the cloth is folded across, so that its two cut ends meet</extracomment>
+        <translation>Einmal falten, Schnittende auf Schnittende. Zuerst die Webkante gerade abschneiden: von dort werden die Bänder gemessen.</translation>
+    </message>
+    <message>
+        <source>In one layer. First cut the selvage off straight: the bands are measured from there.</source>
+        <translation>In einer Lage. Zuerst die Webkante gerade abschneiden: von dort werden die Bänder gemessen.</translation>
+    </message>
+    <message>
+        <source>Cut a band of %1 along the selvage.</source>
+        <extracomment>the band runs along the cloth&apos;s selvage instead of across the cloth</extracomment>
+        <translation>Ein Band aus %1 entlang der Webkante schneiden.</translation>
+    </message>
+    <message>
+        <source>Block %1, patches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block %1, pressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block %1, apart</source>
+        <extracomment>a block still in its strip is cut off it, roughly</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7633,6 +7674,21 @@ Schnittkante</translation>
         <source>%1 (%2)</source>
         <extracomment>a cloth&apos;s name and what it is for, where two cloths have the same name: &quot;oat linen (sashing, front)&quot;</extracomment>
         <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3</source>
+        <extracomment>on the shopping list: %1 so much, %2 the width it is counted for, %3 the cloth: &quot;1 1/4 yd of 42 in oat linen&quot;</extracomment>
+        <translation>%1 %3, %2 breit</translation>
+    </message>
+    <message>
+        <source>along the selvage, %1 long: %2</source>
+        <extracomment>strips that run along the selvage instead of across the cloth: %1 their length, %2 &quot;3 × 11 3/4 in&quot;</extracomment>
+        <translation>entlang der Webkante, %1 lang: %2</translation>
+    </message>
+    <message>
+        <source>%1 to straighten</source>
+        <extracomment>so much of the cloth&apos;s length is cut off to square its end</extracomment>
+        <translation>%1 zum Begradigen</translation>
     </message>
 </context>
 <context>

@@ -1919,6 +1919,15 @@ borde cortado</translation>
         <extracomment>cloth that falls away</extracomment>
         <translation>sobrante</translation>
     </message>
+    <message>
+        <source>cut ends</source>
+        <extracomment>the cut ends of a cloth folded across, end on end, for strips along its selvage</extracomment>
+        <translation>extremos cortados</translation>
+    </message>
+    <message>
+        <source>cut end</source>
+        <translation>extremo cortado</translation>
+    </message>
 </context>
 <context>
     <name>SectionDrawing</name>
@@ -2798,6 +2807,11 @@ borde cortado</translation>
     <message>
         <source>One is to practise the join with.</source>
         <translation>Una es para practicar la unión.</translation>
+    </message>
+    <message>
+        <source>along the selvage: %1</source>
+        <extracomment>%1 &quot;3 × 2 in: 5 × 7 1/2 in&quot;, strips that run along the selvage instead of across the cloth</extracomment>
+        <translation>a lo largo del orillo: %1</translation>
     </message>
 </context>
 <context>
@@ -5900,6 +5914,33 @@ borde cortado</translation>
         <extracomment>a band that runs along the selvage, %1 its number, of %2</extracomment>
         <translation>Junto al orillo %1 de %2</translation>
     </message>
+    <message>
+        <source>Fold it once, cut end on cut end. First cut the selvage off straight: the bands are measured from there.</source>
+        <extracomment>strips along the selvage; the cloth is folded across, so that its two cut ends meet</extracomment>
+        <translation>Doblar una vez, extremo cortado sobre extremo cortado. Cortar primero el orillo, recto: desde ahí se miden las bandas.</translation>
+    </message>
+    <message>
+        <source>In one layer. First cut the selvage off straight: the bands are measured from there.</source>
+        <translation>En una sola capa. Cortar primero el orillo, recto: desde ahí se miden las bandas.</translation>
+    </message>
+    <message>
+        <source>Cut a band of %1 along the selvage.</source>
+        <extracomment>the band runs along the cloth&apos;s selvage instead of across the cloth</extracomment>
+        <translation>Cortar una banda de %1 a lo largo del orillo.</translation>
+    </message>
+    <message>
+        <source>Block %1, patches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block %1, pressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block %1, apart</source>
+        <extracomment>a block still in its strip is cut off it, roughly</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7633,6 +7674,21 @@ borde cortado</translation>
         <source>%1 (%2)</source>
         <extracomment>a cloth&apos;s name and what it is for, where two cloths have the same name: &quot;oat linen (sashing, front)&quot;</extracomment>
         <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3</source>
+        <extracomment>on the shopping list: %1 so much, %2 the width it is counted for, %3 the cloth: &quot;1 1/4 yd of 42 in oat linen&quot;</extracomment>
+        <translation>%1 de %3, %2 de ancho</translation>
+    </message>
+    <message>
+        <source>along the selvage, %1 long: %2</source>
+        <extracomment>strips that run along the selvage instead of across the cloth: %1 their length, %2 &quot;3 × 11 3/4 in&quot;</extracomment>
+        <translation>a lo largo del orillo, de %1 de largo: %2</translation>
+    </message>
+    <message>
+        <source>%1 to straighten</source>
+        <extracomment>so much of the cloth&apos;s length is cut off to square its end</extracomment>
+        <translation>%1 para enderezar</translation>
     </message>
 </context>
 <context>

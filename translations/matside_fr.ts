@@ -1919,6 +1919,15 @@ bord coupé</translation>
         <extracomment>cloth that falls away</extracomment>
         <translation>chute</translation>
     </message>
+    <message>
+        <source>cut ends</source>
+        <extracomment>the cut ends of a cloth folded across, end on end, for strips along its selvage</extracomment>
+        <translation>bouts coupés</translation>
+    </message>
+    <message>
+        <source>cut end</source>
+        <translation>bout coupé</translation>
+    </message>
 </context>
 <context>
     <name>SectionDrawing</name>
@@ -2798,6 +2807,11 @@ bord coupé</translation>
     <message>
         <source>One is to practise the join with.</source>
         <translation>Une sert à s’exercer à l’assemblage.</translation>
+    </message>
+    <message>
+        <source>along the selvage: %1</source>
+        <extracomment>%1 &quot;3 × 2 in: 5 × 7 1/2 in&quot;, strips that run along the selvage instead of across the cloth</extracomment>
+        <translation>le long de la lisière&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -5900,6 +5914,33 @@ bord coupé</translation>
         <extracomment>a band that runs along the selvage, %1 its number, of %2</extracomment>
         <translation>Le long de la lisière %1 sur %2</translation>
     </message>
+    <message>
+        <source>Fold it once, cut end on cut end. First cut the selvage off straight: the bands are measured from there.</source>
+        <extracomment>strips along the selvage; the cloth is folded across, so that its two cut ends meet</extracomment>
+        <translation>Plier une fois, bout coupé sur bout coupé. Couper d’abord la lisière bien droit&#x202f;: les bandeaux se mesurent à partir de là.</translation>
+    </message>
+    <message>
+        <source>In one layer. First cut the selvage off straight: the bands are measured from there.</source>
+        <translation>En une seule épaisseur. Couper d’abord la lisière bien droit&#x202f;: les bandeaux se mesurent à partir de là.</translation>
+    </message>
+    <message>
+        <source>Cut a band of %1 along the selvage.</source>
+        <extracomment>the band runs along the cloth&apos;s selvage instead of across the cloth</extracomment>
+        <translation>Couper un bandeau dans %1, le long de la lisière.</translation>
+    </message>
+    <message>
+        <source>Block %1, patches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block %1, pressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block %1, apart</source>
+        <extracomment>a block still in its strip is cut off it, roughly</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7633,6 +7674,21 @@ bord coupé</translation>
         <source>%1 (%2)</source>
         <extracomment>a cloth&apos;s name and what it is for, where two cloths have the same name: &quot;oat linen (sashing, front)&quot;</extracomment>
         <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3</source>
+        <extracomment>on the shopping list: %1 so much, %2 the width it is counted for, %3 the cloth: &quot;1 1/4 yd of 42 in oat linen&quot;</extracomment>
+        <translation>%1 de %3, %2 de large</translation>
+    </message>
+    <message>
+        <source>along the selvage, %1 long: %2</source>
+        <extracomment>strips that run along the selvage instead of across the cloth: %1 their length, %2 &quot;3 × 11 3/4 in&quot;</extracomment>
+        <translation>le long de la lisière, sur %1&#x202f;: %2</translation>
+    </message>
+    <message>
+        <source>%1 to straighten</source>
+        <extracomment>so much of the cloth&apos;s length is cut off to square its end</extracomment>
+        <translation>%1 pour redresser</translation>
     </message>
 </context>
 <context>
