@@ -5930,16 +5930,16 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Block %1, patches</source>
-        <translation type="unfinished"></translation>
+        <translation>Block %1, Flicken</translation>
     </message>
     <message>
         <source>Block %1, pressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Block %1, bügeln</translation>
     </message>
     <message>
         <source>Block %1, apart</source>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Block %1, abschneiden</translation>
     </message>
 </context>
 <context>

@@ -5930,16 +5930,16 @@ borde cortado</translation>
     </message>
     <message>
         <source>Block %1, patches</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1, parches</translation>
     </message>
     <message>
         <source>Block %1, pressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1, planchar</translation>
     </message>
     <message>
         <source>Block %1, apart</source>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloque %1, separar</translation>
     </message>
 </context>
 <context>

@@ -5930,16 +5930,16 @@ bord coupé</translation>
     </message>
     <message>
         <source>Block %1, patches</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloc %1, pièces</translation>
     </message>
     <message>
         <source>Block %1, pressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloc %1, repassage</translation>
     </message>
     <message>
         <source>Block %1, apart</source>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloc %1, séparer</translation>
     </message>
 </context>
 <context>
