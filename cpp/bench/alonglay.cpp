@@ -138,7 +138,8 @@ void offerAlong(ClothLay &lay, const std::vector<Wanted> &wanted, const Ground &
         job.sizes.push_back(sizeOf(want));
         std::swap(job.sizes.back().across, job.sizes.back().along);
     }
-    const auto way = cutting::solveLengthwise(job, lay.bought.count(), {ground.effort, ground.effort / 4});
+    // Fewer ruler settings would cost the width that is left beside the strips, and trimming.
+    const auto way = cutting::solveLengthwise(job, lay.bought.count(), {ground.effort, 0});
     if (!way)
         return; // one of them is too wide for strips along the cloth
     const Length least = min(*lay.least, Length::ticks(way.value().least));
