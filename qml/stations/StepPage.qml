@@ -51,7 +51,7 @@ FocusScope {
     TrialLine {
         id: trial
         // Upright, over a column with a figure, the drawing needs all the height: there it stands among the notes.
-        wanted: column.sheet === "work" && (!root.upright || root.height - column.height > Theme.mm(90))
+        wanted: column.sheet === "work" && (!root.upright || !StepModel.figure.valid)
         x: area.x
         width: area.width
     }

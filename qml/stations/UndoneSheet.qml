@@ -22,7 +22,7 @@ Item {
 
     Word {
         width: parent.width
-        cap: Theme.capHead
+        cap: Theme.small ? Theme.capWord : Theme.capHead
         bold: true
         text: qsTr("Was it tapped by mistake, or is the piece spoiled?")
     }

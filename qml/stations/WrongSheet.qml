@@ -54,7 +54,8 @@ Item {
     Word {
         id: head
         width: parent.width
-        cap: Theme.capHead
+        // On a low screen the answers need the room.
+        cap: Theme.small && !root.answered ? Theme.capWord : Theme.capHead
         bold: true
         text: root.picking ? qsTr("Which block?") : root.answered ? qsTr("Here is what that means")
               //: %1 is a block's name, "B2": the one in hand
@@ -92,7 +93,8 @@ Item {
         visible: !root.answered && !root.picking
         y: disagree.y + (disagree.visible ? disagree.height + Theme.gap : 0)
         width: parent.width
-        height: close.y - Theme.gapTargets - y
+        // Far enough from the foot that none stands where a low screen's row of targets was.
+        height: close.y - Theme.mm(Theme.small ? 4 : 6) - y
         contentHeight: answers.height
         clip: true
         boundsBehavior: Flickable.StopAtBounds

@@ -56,17 +56,28 @@ StationCase {
         const place = placeOf(says);
         verify(place.x >= 0 && place.y >= 0 && place.x + place.width <= screen.width && place.y + says.contentHeight <= screen.height,
                screen.tag + ": " + place);
-        compare(pressableAt(place).map(told), [], screen.tag);
+        compare(pressableAt(place).map(item => item.accessibleName), [], screen.tag);
     }
     function placeOf(item: var): rect {
         const at = item.mapToItem(null, 0, 0);
         return Qt.rect(at.x, at.y, item.width, item.height);
     }
+    /** Of an item's place what no list cuts off. */
+    function seen(item: var): rect {
+        let place = placeOf(item);
+        for (let around = item.parent; around; around = around.parent)
+            if (around.clip) {
+                const cut = placeOf(around), top = Math.max(place.y, cut.y), left = Math.max(place.x, cut.x);
+                place = Qt.rect(left, top, Math.min(place.x + place.width, cut.x + cut.width) - left,
+                                Math.min(place.y + place.height, cut.y + cut.height) - top);
+            }
+        return place;
+    }
     /** What can be pressed within a place of the screen. */
     function pressableAt(place: rect): var {
         return pressables().filter(item => item.enabled).filter(item => {
-            const own = placeOf(item);
-            return own.x < place.x + place.width - 1 && place.x < own.x + own.width - 1
+            const own = seen(item);
+            return own.width > 0 && own.height > 0 && own.x < place.x + place.width - 1 && place.x < own.x + own.width - 1
                 && own.y < place.y + place.height - 1 && place.y < own.y + own.height - 1;
         });
     }
@@ -79,7 +90,7 @@ StationCase {
         mouseClick(window.contentItem, x, y); // a bounce
         tryVerify(() => byName(sheet), 5000, sheet + " is not open after a bounce");
         settle();
-        compare(pressableAt(place).filter(item => item.objectName !== "close").map(told), [], sheet);
+        compare(pressableAt(place).filter(item => item.objectName !== "close").map(item => item.accessibleName), [], sheet);
         wait(450);
         mouseClick(window.contentItem, x, y); // an unsteady hand, later
         settle();
