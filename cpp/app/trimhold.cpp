@@ -10,17 +10,17 @@ namespace matside {
 
 namespace {
 
-Holding holdingOf(FindingKind kind)
+TrimLines linesThatHold(FindingKind kind)
 {
     switch (kind) {
     case FindingKind::Plain:
-        return Holding::BothLines;
+        return TrimLines::BothLines;
     case FindingKind::Split:
     case FindingKind::Tilted:
     case FindingKind::Taper:
-        return Holding::CutSide;
+        return TrimLines::CutSide;
     default:
-        return Holding::Nothing;
+        return TrimLines::Nothing;
     }
 }
 
@@ -32,11 +32,11 @@ TrimHold trimHoldOf(const std::optional<Finding> &finding, bool loggedOff, const
     TrimHold hold;
     hold.line = plan.basis.allowance;
     if (!finding) {
-        hold.holds = loggedOff ? Holding::Nothing : Holding::BothLines;
+        hold.holds = loggedOff ? TrimLines::Nothing : TrimLines::BothLines;
         return hold;
     }
-    hold.holds = holdingOf(finding->kind);
-    if (hold.holds == Holding::Nothing)
+    hold.holds = linesThatHold(finding->kind);
+    if (hold.holds == TrimLines::Nothing)
         return hold;
     // Centred on its own size (F23): a larger block loses as much on both sides, a smaller one shows as much.
     const bool along = side % 2 == 1;
@@ -58,7 +58,7 @@ QString trimFirstSays(const TrimHold &hold, const Plan &plan, Marks marks, int s
         //: own stitched size
         return TrimModel::tr("%1, not %2: it centres this block of %3")
             .arg(lies, braced(plan.basis.allowance, marks, Round::Fine), braced(hold.stitches, marks));
-    if (side > 2 && hold.holds == Holding::CutSide)
+    if (side > 2 && hold.holds == TrimLines::CutSide)
         //: %1 is the side the ruler's line lies on, "on cut side 1"
         return TrimModel::tr("%1, which decides: the stitches may lie off their line").arg(lies);
     return lies;
@@ -66,7 +66,7 @@ QString trimFirstSays(const TrimHold &hold, const Plan &plan, Marks marks, int s
 
 QString trimHoldCheck(const TrimHold &hold, const std::optional<Finding> &finding, Marks marks, int side)
 {
-    if (hold.holds != Holding::CutSide || !finding)
+    if (hold.holds != TrimLines::CutSide || !finding)
         return trimCheck(side);
     if (side == 1 && finding->kind == FindingKind::Split)
         //: the ruler is turned half the lean: its line and the stitched line cross in the middle of the side

@@ -10,13 +10,13 @@
 namespace matside {
 
 /// Which lines hold for the cuts of a block, by what was measured on it (F23, F25).
-enum class Holding {
+enum class TrimLines {
     BothLines, ///< the stitches, and from the third side on the cut side with them
     CutSide,   ///< it leans, or a side tilts: the cut side decides, and stitches may lie off the line
     Nothing    ///< it is not to be cut by the plan's figures as it is
 };
 struct TrimHold {
-    Holding holds = Holding::BothLines;
+    TrimLines holds = TrimLines::BothLines;
     Length line;      ///< the ruler's, on the outer stitches at mid-side
     bool own = false; ///< not the plan's: it centres a block larger or smaller than planned
     Length stitches;  ///< the block's own size across this cut, where `own`

@@ -50,7 +50,7 @@ FigureView TrimModel::figure() const
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
     const TrimHold now = hold();
-    if (now.holds == Holding::Nothing)
+    if (now.holds == TrimLines::Nothing)
         return {};
     if (side() == 3)
         return planFigure(project, plan, "block.trimmed.along");
@@ -64,8 +64,8 @@ FigureView TrimModel::second() const
     if (!trimming() || side() < 3)
         return {};
     const TrimHold now = hold();
-    return now.holds == Holding::BothLines ? figureOf(now.line, m_workspace.project().marks(), Round::Fine)
-                                           : FigureView();
+    return now.holds == TrimLines::BothLines ? figureOf(now.line, m_workspace.project().marks(), Round::Fine)
+                                             : FigureView();
 }
 
 QString TrimModel::firstSays() const
@@ -75,7 +75,7 @@ QString TrimModel::firstSays() const
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
     const TrimHold now = hold();
-    return now.holds == Holding::Nothing
+    return now.holds == TrimLines::Nothing
                ? noFigureSays(finding(), commonOf(project, plan), plan, project.marks())
                : trimFirstSays(now, plan, project.marks(), side());
 }
@@ -90,7 +90,7 @@ QString TrimModel::checkSays() const
     if (!trimming())
         return {};
     const TrimHold now = hold();
-    return now.holds == Holding::Nothing
+    return now.holds == TrimLines::Nothing
                ? QString()
                : trimHoldCheck(now, finding(), m_workspace.project().marks(), side());
 }
@@ -121,7 +121,7 @@ std::optional<Pair> TrimModel::loggedOff() const
 
 QVariantList TrimModel::corners() const
 {
-    if (!trimming() || hold().holds != Holding::Nothing)
+    if (!trimming() || hold().holds != TrimLines::Nothing)
         return {};
     if (const auto found = finding())
         return cornersOf(*found, timesCrooked);

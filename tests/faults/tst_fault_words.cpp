@@ -14,6 +14,7 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QSignalSpy>
+#include <QTimer>
 
 #include <sys/stat.h>
 #include <unistd.h>
