@@ -4532,7 +4532,7 @@ Schnittkante</translation>
     <message>
         <source>The readings disagree by {%3}.</source>
         <extracomment>%3 is how far the six readings disagree</extracomment>
-        <translation>Die Messwerte widersprechen sich um {%3}.</translation>
+        <translation>Die Messwerte passen um {%3} nicht zusammen.</translation>
     </message>
     <message>
         <source>Cut it plainly, squared off the first side.</source>
@@ -6429,7 +6429,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The readings disagree by %1.</source>
-        <translation>Die Messwerte widersprechen sich um %1.</translation>
+        <translation>Die Messwerte passen um %1 nicht zusammen.</translation>
     </message>
     <message>
         <source>Square within %1.</source>
