@@ -3120,7 +3120,7 @@ borde cortado</translation>
     <message>
         <source>The trial: first a test block and a test join, so that the figures fit your cloth.</source>
         <extracomment>the trial: a block and a join made before the piece&apos;s own cloth is cut; what is measured on them sets seam and draw-up</extracomment>
-        <translation>La prueba: primero un bloque y una unión de prueba, para que las medidas vayan con la tela.</translation>
+        <translation>La prueba: primero un bloque de prueba y una unión de prueba, para que las medidas vayan con la tela.</translation>
     </message>
     <message>
         <source>The trial: first a test block, so that the figures fit your cloth.</source>

@@ -49,7 +49,8 @@ void Cutting::fromCloth(const Json &step, std::int64_t count)
     m_shelf.put(makes(step), count, piece);
     if (step.at("does") == "cut-band")
         m_bands[makes(step)] = {static_cast<std::size_t>(count), piece, {}};
-    if (step.at("does") == "cut-sashing-filler") // each kit is filled from strips of its own
+    if (step.at("does") == "cut-sashing-filler" &&
+        !step.at("trial").get<bool>()) // each kit is filled from strips of its own
         m_bands[makes(step)] = {static_cast<std::size_t>(count / m_room.kits), piece, {}};
 }
 

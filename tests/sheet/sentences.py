@@ -86,7 +86,7 @@ def cloth_rows(words):
         costs.append(int(found["costs"].replace(".", "")))
         unit = MM["yd"] if words.inch else MM["m"]
         prices = [Fraction(str(one["price"])) for one in words.project["cloths"]
-                  if one["name"] == name and one.get("price") is not None]
+                  if re.fullmatch(re.escape(one["name"]) + r"(?: \(.*\))?", name) and one.get("price") is not None]
         cents = {math.floor(price * 100 * bought / unit + Fraction(1, 2)) for price in prices}
         return None if costs[-1] in cents else f"costs should be one of {cents}"
     words.each(row, check)
