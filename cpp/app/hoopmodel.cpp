@@ -177,7 +177,7 @@ QString HoopModel::stripSays() const
 
 QString HoopModel::head() const
 {
-    const QString number = stripSays();
+    QString number = stripSays();
     if (m_steps.trial() && !marking())
         return number; // the test block is told by itself
     return marking() ? tr("%1, flat cloth").arg(number)

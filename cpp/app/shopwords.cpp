@@ -36,7 +36,7 @@ template <class Shown, class Sold> QString toBuy(const Buy &buy, Shown shown, So
 
 QString clothAmongAll(const Project &project, const std::string &id)
 {
-    const QString name = clothText(project, id);
+    QString name = clothText(project, id);
     const Cloth *cloth = clothNamed(project, id);
     if (!cloth)
         return name;

@@ -115,6 +115,7 @@ std::vector<LaidStrip> fillStretch(std::vector<Wanted> &wanted, Length run, Leng
     if (run <= Length() || width <= Length() || !mayAllRun(wanted) || fillAtOnce(strips, wanted, run, width))
         return strips;
     std::vector<Wanted *> widest;
+    widest.reserve(wanted.size());
     for (Wanted &want : wanted)
         widest.push_back(&want);
     std::stable_sort(widest.begin(), widest.end(),

@@ -84,11 +84,11 @@ void drawStrip(QPainter &painter, ClothRole role, const ShopStrip &strip, const 
     double at = 0;
     for (const ShopPiece &piece : strip.pieces)
         for (std::int64_t i = 0; i < std::min(piece.count, mostDrawn); ++i) {
-            const double deep = min(piece.along, strip.height).asMm(), over = piece.across.asMm();
+            const double tall = min(piece.along, strip.height).asMm(), over = piece.across.asMm();
             if (!piece.gap)
                 printCloth(painter, role,
-                           runs ? place.at(corner, at, from, over, deep)
-                                : place.at(corner, from, at, deep, over));
+                           runs ? place.at(corner, at, from, over, tall)
+                                : place.at(corner, from, at, tall, over));
             at += over;
         }
 }
