@@ -11,7 +11,7 @@ Flickable {
 
     /** A block in hand that is stitched has its strip already. */
     readonly property bool choosing: HoopModel.stripCount > 1 && !HoopModel.marking
-        && !["trim-patches", "press-block"].includes(StepModel.doing)
+        && StepModel.doing !== "trim-patches" && StepModel.doing !== "press-block"
 
     clip: true
     contentHeight: rows.height

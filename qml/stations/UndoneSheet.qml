@@ -13,7 +13,8 @@ Item {
 
     component Answer: CutButton {
         property string answer
-        width: root.width
+        anchors.left: parent?.left
+        anchors.right: parent?.right
         height: Theme.target
         guardMs: 400
         guardShown: true
