@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/aloud.h"
+#include "app/wording.h"
 
 #include <algorithm>
 
@@ -69,9 +70,9 @@ QString Aloud::words() const
         spoken.title = trim.title();
         spoken.figure = trim.figure().text;
         spoken.lines.clear();
-        for (QString says : {trim.verdict(), trim.remedy(), trim.firstSays()})
+        for (const QString &says : {trim.verdict(), trim.remedy(), trim.firstSays()})
             if (!says.isEmpty())
-                spoken.lines << says.remove(u'{').remove(u'}');
+                spoken.lines << unbraced(says);
         if (trim.second().valid)
             spoken.lines << trim.second().text + QLatin1Char(' ') + trim.secondSays();
     }

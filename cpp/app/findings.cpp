@@ -13,13 +13,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// A plain sentence without the braces that set lengths apart on the screen.
-std::string plain(QString text)
-{
-    text.remove(u'{').remove(u'}');
-    return text.toStdString();
-}
-
 /// The true rectangle: on a square block its side stands for both.
 Json sizeFile(const Pair &size, Marks marks)
 {
@@ -107,8 +100,8 @@ nlohmann::ordered_json findingsFile(const Project &project, const Plan &plan)
             continue;
         Json file{{"block", block.block},
                   {"finding", std::string(nameOf(finding->kind))},
-                  {"says", plain(verdictText(*finding, marks))},
-                  {"does", plain(remedyText(*finding, marks))},
+                  {"says", unbraced(verdictText(*finding, marks)).toStdString()},
+                  {"does", unbraced(remedyText(*finding, marks)).toStdString()},
                   {"remedy", std::string(nameOf(finding->does))},
                   {"figures",
                    {{"K", lengthFile(finding->figures.K, marks, Round::Fine)},

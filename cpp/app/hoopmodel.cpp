@@ -132,21 +132,10 @@ QString HoopModel::block() const
     return at() && !m_steps.trial() ? toQt(at()->block) : QString();
 }
 
-/// The strip that takes the next block: the one she chose when it is open, else the first that is.
+/// The strip that takes the next block.
 const StripWork *HoopModel::stitchedNext() const
 {
-    if (m_steps.doing() != QStringLiteral("stitch-block"))
-        return nullptr;
-    const StripWork *first = nullptr;
-    for (const StripWork &work : m_all) {
-        if (!work.next)
-            continue;
-        if (work.strip == m_steps.strip())
-            return &work;
-        if (!first)
-            first = &work;
-    }
-    return first;
+    return m_steps.doing() == QStringLiteral("stitch-block") ? openStrip(m_all, m_steps.strip()) : nullptr;
 }
 
 QString HoopModel::elsewhereSays() const

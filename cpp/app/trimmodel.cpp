@@ -2,7 +2,6 @@
 #include "app/trimmodel.h"
 
 #include "app/figures.h"
-#include "app/findings.h"
 #include "app/joinwords.h"
 #include "app/readings.h"
 #include "bench/sides.h"
@@ -13,7 +12,25 @@ namespace matside {
 
 TrimModel::TrimModel(Workspace &workspace, StepModel &steps) : m_workspace(workspace), m_steps(steps)
 {
-    connect(&m_steps, &StepModel::changed, this, &TrimModel::changed);
+    connect(&m_steps, &StepModel::changed, this, [this] {
+        look();
+        emit changed();
+    });
+    look();
+}
+
+void TrimModel::look()
+{
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
+    const MadeBlock *block = trimming() ? project.made.goodBlock(m_steps.block().toStdString()) : nullptr;
+    const auto readings = block ? readingsOf(*block) : std::nullopt;
+    m_finding = readings ? std::optional(judge(*readings, Measured::Outline, targetOf(project, plan),
+                                               usualTolerances(project.system), project.marks()))
+                         : std::nullopt;
+    const bool off = block && block->outline && offItsSize(project, plan, *block->outline);
+    m_loggedOff = off ? std::optional(Pair{(*block->outline)[0], (*block->outline)[1]}) : std::nullopt;
+    m_hold = trimHoldOf(m_finding, off, plan, project.marks(), side());
 }
 
 int TrimModel::side() const
@@ -37,35 +54,26 @@ QString TrimModel::title() const
     return block.isEmpty() ? tr("Side %1 of 4").arg(side()) : tr("%1, side %2 of 4").arg(block).arg(side());
 }
 
-TrimHold TrimModel::hold() const
-{
-    return trimHoldOf(finding(), loggedOff().has_value(), m_workspace.plan(), m_workspace.project().marks(),
-                      side());
-}
-
 FigureView TrimModel::figure() const
 {
     if (!trimming())
         return m_steps.figure();
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
-    const TrimHold now = hold();
-    if (now.holds == TrimLines::Nothing)
+    if (m_hold.holds == TrimLines::Nothing)
         return {};
     if (side() == 3)
         return planFigure(project, plan, "block.trimmed.along");
     if (side() == 4)
         return planFigure(project, plan, "block.trimmed.across");
-    return figureOf(now.line, project.marks(), Round::Fine);
+    return figureOf(m_hold.line, project.marks(), Round::Fine);
 }
 
 FigureView TrimModel::second() const
 {
-    if (!trimming() || side() < 3)
+    if (!trimming() || side() < 3 || m_hold.holds != TrimLines::BothLines)
         return {};
-    const TrimHold now = hold();
-    return now.holds == TrimLines::BothLines ? figureOf(now.line, m_workspace.project().marks(), Round::Fine)
-                                             : FigureView();
+    return figureOf(m_hold.line, m_workspace.project().marks(), Round::Fine);
 }
 
 QString TrimModel::firstSays() const
@@ -74,10 +82,9 @@ QString TrimModel::firstSays() const
         return {};
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
-    const TrimHold now = hold();
-    return now.holds == TrimLines::Nothing
-               ? noFigureSays(finding(), commonOf(project, plan), plan, project.marks())
-               : trimFirstSays(now, plan, project.marks(), side());
+    return m_hold.holds == TrimLines::Nothing
+               ? noFigureSays(m_finding, commonOf(project, plan), plan, project.marks())
+               : trimFirstSays(m_hold, plan, project.marks(), side());
 }
 
 QString TrimModel::secondSays() const
@@ -87,72 +94,43 @@ QString TrimModel::secondSays() const
 
 QString TrimModel::checkSays() const
 {
-    if (!trimming())
+    if (!trimming() || m_hold.holds == TrimLines::Nothing)
         return {};
-    const TrimHold now = hold();
-    return now.holds == TrimLines::Nothing
-               ? QString()
-               : trimHoldCheck(now, finding(), m_workspace.project().marks(), side());
-}
-
-const MadeBlock *TrimModel::block() const
-{
-    return trimming() ? m_workspace.project().made.goodBlock(m_steps.block().toStdString()) : nullptr;
-}
-
-std::optional<Finding> TrimModel::finding() const
-{
-    const Project &project = m_workspace.project();
-    const MadeBlock *made = block();
-    const auto readings = made ? readingsOf(*made) : std::nullopt;
-    if (!readings)
-        return std::nullopt;
-    return judge(*readings, Measured::Outline, targetOf(project, m_workspace.plan()),
-                 usualTolerances(project.system), project.marks());
-}
-
-std::optional<Pair> TrimModel::loggedOff() const
-{
-    const MadeBlock *made = block();
-    if (!made || !made->outline || !offItsSize(m_workspace.project(), m_workspace.plan(), *made->outline))
-        return std::nullopt;
-    return Pair{(*made->outline)[0], (*made->outline)[1]};
+    return trimHoldCheck(m_hold, m_finding, m_workspace.project().marks(), side());
 }
 
 QVariantList TrimModel::corners() const
 {
-    if (!trimming() || hold().holds != TrimLines::Nothing)
+    if (!trimming() || m_hold.holds != TrimLines::Nothing)
         return {};
-    if (const auto found = finding())
-        return cornersOf(*found, timesCrooked);
+    if (m_finding)
+        return cornersOf(*m_finding, times());
     const Project &project = m_workspace.project();
-    const Readings logged = onMarks(readingsOfRectangle(loggedOff().value_or(Pair())), project.finest);
+    const Readings logged = onMarks(readingsOfRectangle(m_loggedOff.value_or(Pair())), project.finest);
     return cornersOf(judge(logged, Measured::Outline, targetOf(project, m_workspace.plan()),
                            usualTolerances(project.system), project.marks()),
-                     1);
+                     times());
 }
 
 QString TrimModel::verdict() const
 {
-    const Project &project = m_workspace.project();
-    const auto found = finding();
-    if (found && found->kind == FindingKind::Plain && side() > 1)
+    const Marks marks = m_workspace.project().marks();
+    if (m_finding && m_finding->kind == FindingKind::Plain && side() > 1)
         return {}; // heeded with the first cut
-    if (found)
-        return verdictText(*found, project.marks());
-    const auto logged = loggedOff();
-    if (!logged)
+    if (m_finding)
+        return verdictText(*m_finding, marks);
+    if (!m_loggedOff)
         return {};
     //: the size of a block's stitched outline as it was logged at the hoop, not as planned
-    return tr("Logged off size: %1.").arg(sizeText(*logged, project.marks()));
+    return tr("Logged off size: %1.").arg(sizeText(*m_loggedOff, marks));
 }
 
 QString TrimModel::remedy() const
 {
     if (verdict().isEmpty())
         return {};
-    if (const auto found = finding())
-        return remedyText(*found, m_workspace.project().marks());
+    if (m_finding)
+        return remedyText(*m_finding, m_workspace.project().marks());
     return tr("Measure its sides and diagonals before you cut.");
 }
 
@@ -205,7 +183,7 @@ QVariantMap TrimModel::lies() const
     const Pair &trimmed = plan.block.trimmed;
     return {{QStringLiteral("alongMm"), (turned ? trimmed.across : trimmed.along).asMm()},
             {QStringLiteral("acrossMm"), (turned ? trimmed.along : trimmed.across).asMm()},
-            {QStringLiteral("allowanceMm"), hold().line.asMm()},
+            {QStringLiteral("allowanceMm"), m_hold.line.asMm()},
             {QStringLiteral("side"), side()}};
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/findings.h"
 #include "app/stepmodel.h"
 #include "app/trimhold.h"
 
@@ -24,6 +25,7 @@ class TrimModel : public QObject, public Single<TrimModel> {
     Q_PROPERTY(QString secondSays READ secondSays NOTIFY changed FINAL)
     Q_PROPERTY(QString checkSays READ checkSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList corners READ corners NOTIFY changed FINAL)
+    Q_PROPERTY(double times READ times NOTIFY changed FINAL)
     Q_PROPERTY(QVariantMap apart READ apart NOTIFY changed FINAL)
     Q_PROPERTY(QVariantMap lies READ lies NOTIFY changed FINAL)
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
@@ -50,8 +52,9 @@ public:
     [[nodiscard]] QString verdict() const;
     /// What to do about it.
     [[nodiscard]] QString remedy() const;
-    /// The block as it was read, drawn crooked `timesCrooked` times over, where no figure holds for it.
+    /// The block as it was read or logged, drawn crooked so many times over, where no figure holds for it.
     [[nodiscard]] QVariantList corners() const;
+    [[nodiscard]] double times() const { return m_finding ? timesCrooked : 1; }
     /// The strip that comes apart, empty at another step: {lengthMm, widthMm, blockMm [along, across],
     /// starts, names: of its blocks, cuts: the middle of each gap, done: blocks already off it}. On cloth as
     /// the blocks have drawn it in.
@@ -68,16 +71,14 @@ signals:
     void changed();
 
 private:
-    /// The block in hand; nothing at another step.
-    [[nodiscard]] const MadeBlock *block() const;
-    /// Its stitched size where that was logged off the planned one.
-    [[nodiscard]] std::optional<Pair> loggedOff() const;
-    [[nodiscard]] TrimHold hold() const;
-    /// The finding on its stitched outline; nothing when it was not measured.
-    [[nodiscard]] std::optional<Finding> finding() const;
+    /// Judges the block in hand anew.
+    void look();
 
     Workspace &m_workspace;
     StepModel &m_steps;
+    std::optional<Finding> m_finding; ///< on the block's stitched outline; nothing when it was not measured
+    std::optional<Pair> m_loggedOff;  ///< its stitched size, where that was logged off the planned one
+    TrimHold m_hold;
 };
 
 } // namespace matside

@@ -119,6 +119,11 @@ QString braced(Length length, Marks marks, Round round)
     return u'{' + figureText(length, marks, round) + u'}';
 }
 
+QString unbraced(QString text)
+{
+    return text.remove(u'{').remove(u'}');
+}
+
 QString argumentText(const Argument &argument, Marks marks)
 {
     return std::visit(ArgumentWords{marks}, argument);

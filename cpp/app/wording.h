@@ -58,6 +58,8 @@ struct Worded {
 [[nodiscard]] QString figureText(Length length, Marks marks, Round round = Round::Nearest);
 /// The same in the braces that set a length apart in a sentence on the screen.
 [[nodiscard]] QString braced(Length length, Marks marks, Round round = Round::Nearest);
+/// A plain sentence, without those braces.
+[[nodiscard]] QString unbraced(QString text);
 [[nodiscard]] QString argumentText(const Argument &argument, Marks marks);
 [[nodiscard]] QString valueText(const OfferValue &value, Marks marks);
 /// "first" … "twelfth", then "13th".

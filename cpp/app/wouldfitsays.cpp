@@ -210,7 +210,7 @@ QVariantList WouldFit::revealWishes() const
 QVariantList WouldFit::matWishes() const
 {
     const Marks marks = m_base.marks();
-    const auto size = [&](const Pair &mat) { return times(mat, marks).remove(u'{').remove(u'}'); };
+    const auto size = [&](const Pair &mat) { return unbraced(times(mat, marks)); };
     const auto &sizes = matUse(m_base.system).sizes;
     QVariantList list{
         either("mat-size", tr("size of the mats"), size(sizes[0]), size(sizes[1]), m_mats.size == 1)};

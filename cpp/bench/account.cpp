@@ -75,10 +75,7 @@ ClothAccount layoutAccount(const Project &project, const std::vector<Step> &step
     if (runOf(state.cut) > Length())
         account.toDo -= runOf(state.open); // that length is begun
     const Length once = straightening(project.system, Length());
-    const bool straight = std::any_of(steps.begin(), steps.end(), [&](const Step &step) {
-        return step.cloth == layout.cloth && step.does == Does::Straighten && step.done > 0;
-    });
-    if (straight || !state.cut.empty())
+    if (endSquared(steps, layout.cloth) || !state.cut.empty())
         account.used += once;
     else if (account.toDo > Length())
         account.toDo += once;
@@ -93,17 +90,27 @@ ClothAccount layoutAccount(const Project &project, const std::vector<Step> &step
 
 } // namespace
 
+bool endSquared(const std::vector<Step> &steps, const std::string &cloth)
+{
+    return std::any_of(steps.begin(), steps.end(), [&](const Step &step) {
+        return step.cloth == cloth && step.does == Does::Straighten && step.done > 0;
+    });
+}
+
+bool anyCutBy(const std::vector<Piece> &pieces, Does does)
+{
+    return std::any_of(pieces.begin(), pieces.end(),
+                       [&](const Piece &piece) { return piece.name.starts_with(nameOf(does)); });
+}
+
 bool outOfBands(const Step &step)
 {
-    return std::any_of(step.takes.begin(), step.takes.end(),
-                       [](const Piece &piece) { return piece.name.starts_with(nameOf(Does::CutBand)); }) ||
-           outOfAlong(step);
+    return anyCutBy(step.takes, Does::CutBand) || outOfAlong(step);
 }
 
 bool outOfAlong(const Step &step)
 {
-    return std::any_of(step.takes.begin(), step.takes.end(),
-                       [](const Piece &piece) { return piece.name.starts_with(nameOf(Does::CutAlong)); });
+    return anyCutBy(step.takes, Does::CutAlong);
 }
 
 Length straightening(System system, Length cut)
@@ -163,11 +170,9 @@ ClothAccount clothAccount(const Project &project, const Plan &plan, const std::v
         return layoutAccount(project, steps, *layout);
     ClothAccount account;
     account.cloth = cloth;
-    bool straight = false;
     for (const Step &step : steps) {
         if (step.cloth != cloth || step.station != Station::Cut)
             continue;
-        straight = straight || (step.does == Does::Straighten && step.done > 0);
         const Counted counted = countedAt(project, step);
         const Length good = takenBy(step, plan, counted.good);
         account.used += good;
@@ -176,7 +181,7 @@ ClothAccount clothAccount(const Project &project, const Plan &plan, const std::v
         account.toDo += takenBy(step, plan, step.count - step.done);
     }
     const Length once = straightening(project.system, Length());
-    if (straight || account.used + account.spoiled > Length())
+    if (endSquared(steps, cloth) || account.used + account.spoiled > Length())
         account.used += once;
     else if (account.toDo > Length())
         account.toDo += once;

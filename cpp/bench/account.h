@@ -24,6 +24,11 @@ struct ClothAccount {
 /// ways. `usable` is the cloth's own width; zero: the strips'.
 [[nodiscard]] Length takenBy(const Step &step, const Plan &plan, std::int64_t pieces, Length usable = {});
 
+/// The cloth's end has been squared, so that what is cut of it first has a straight edge.
+[[nodiscard]] bool endSquared(const std::vector<Step> &steps, const std::string &cloth);
+/// Some of these pieces are made by such a step; bands carry its name.
+[[nodiscard]] bool anyCutBy(const std::vector<Piece> &pieces, Does does);
+
 /// Whether the step cuts its pieces across bands, not from the cloth: then the ruler shows their length.
 [[nodiscard]] bool outOfBands(const Step &step);
 /// Some of these bands run along the selvage: what is a strip right across elsewhere is cross-cut too.

@@ -182,8 +182,10 @@ ClothLay layApart(const std::vector<Wanted> &wanted, const Ground &ground)
     return laidAs(apart(wanted, ground.usable), ground);
 }
 
+namespace {
+
 /// Strips across the cloth.
-static ClothLay layAcross(const std::vector<Wanted> &wanted, const Ground &ground)
+ClothLay layAcross(const std::vector<Wanted> &wanted, const Ground &ground)
 {
     ClothLay lay = layApart(wanted, ground);
     const cutting::Job job = jobOf(wanted, ground, lay.straighten);
@@ -201,6 +203,8 @@ static ClothLay layAcross(const std::vector<Wanted> &wanted, const Ground &groun
         lay.least = min(lay.bought, Length::ticks(answer.value().leastBought));
     return lay;
 }
+
+} // namespace
 
 ClothLay layOut(const std::vector<Wanted> &wanted, const Ground &ground)
 {

@@ -3,6 +3,7 @@
 #include "bench/clothlay.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace matside {
 
@@ -61,6 +62,7 @@ std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::
     if (!layout)
         return from;
     const std::string sashings = bandName({}, true);
+    const bool trial = std::exchange(bench.trial, false); // the bands are everybody's
     for (const LaidStrip &strip : layout->strips) {
         const std::string piece = strip.does + '/' + cloth;
         if (!holds(strip, does) ||
@@ -71,19 +73,17 @@ std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::
                         [&](const Step &step) { return step.id == piece; }))
             continue;
         const Bands bands = bandsNamed(bench.project, *layout, strip.does);
-        if (bands.run > Length()) {
-            cutAlong(bench, cloth, std::max<std::int64_t>(bands.count, 0), {bands.run, bands.height},
-                     bands.longest)
-                .makes = {{piece, 1}};
-            continue;
-        }
         const bool own = strip.does == sashings;
-        Step &band = cutAcross(bench, Does::CutBand, cloth, std::max<std::int64_t>(bands.count, 0),
-                               {layout->usable, bands.height}, bands.longest, own ? 0 : bands.height.count());
+        const std::int64_t count = std::max<std::int64_t>(bands.count, 0);
+        Step &band = bands.run > Length()
+                         ? cutAlong(bench, cloth, count, {bands.run, bands.height}, bands.longest)
+                         : cutAcross(bench, Does::CutBand, cloth, count, {layout->usable, bands.height},
+                                     bands.longest, own ? 0 : bands.height.count());
         if (own)
             band.figure = sashingFigure;
         band.makes = {{piece, 1}};
     }
+    bench.trial = trial;
     return from;
 }
 

@@ -22,13 +22,6 @@ bool canBeKept(const ClothLay &lay)
            });
 }
 
-bool squaredAlready(const std::vector<Step> &steps, const std::string &cloth)
-{
-    return std::any_of(steps.begin(), steps.end(), [&](const Step &step) {
-        return step.cloth == cloth && step.does == Does::Straighten && step.done > 0;
-    });
-}
-
 } // namespace
 
 Project withLayout(const Project &project, const Plan &plan, const std::vector<Step> &steps,
@@ -71,7 +64,7 @@ Length stillToBuy(const Project &project, const std::vector<Step> &steps, const 
     Length left = account.left ? *account.left : layout.bought - account.used - account.spoiled;
     if (state.cut.empty()) { // what squaring takes; the first end may lie beside it already
         left -= straightening(project.system, cutOf(state.open));
-        if (squaredAlready(steps, layout.cloth))
+        if (endSquared(steps, layout.cloth))
             left += straightening(project.system, Length());
     }
     std::vector<const LaidStrip *> tallest;
@@ -128,7 +121,7 @@ Project withoutBought(const Project &project, const std::vector<Step> &steps, co
     next.made.events.push_back(std::move(event));
     std::erase_if(next.made.layouts, [&](const MadeLayout &layout) {
         return layout.cloth == cloth && stateOf(project, steps, layout).cut.empty() &&
-               !squaredAlready(steps, cloth);
+               !endSquared(steps, cloth);
     });
     return next;
 }

@@ -5,18 +5,25 @@ namespace matside {
 
 namespace {
 
-/// So many for each kit; none: no step.
-Step *cutStrips(Bench &bench, Does does, const std::string &cloth, std::int64_t strips, Pair size,
-                const char *figure, std::string makes)
+/// So many for each kit.
+Step &cutStrips(Bench &bench, Does does, const std::string &cloth, std::int64_t strips, Pair size,
+                const char *figure, const char *makes)
+{
+    Step &cut = cutAcross(bench, does, cloth, strips * bench.project.kits, size, Length());
+    cut.figure = figure;
+    cut.makes = {{makes, 1}};
+    return cut;
+}
+
+void cutFrame(Bench &bench, ClothRole role, std::int64_t strips, Length usable, const char *makes)
 {
     if (strips <= 0)
-        return nullptr;
-    const std::vector<Piece> bands = bandsFrom(bench, cloth, nameOf(does));
-    Step &cut = cutAcross(bench, does, cloth, strips * bench.project.kits, size, Length());
+        return;
+    const std::string cloth = bandCloth(bench.project, role);
+    const std::vector<Piece> bands = bandsFrom(bench, cloth, nameOf(Does::CutFrame));
+    Step &cut =
+        cutStrips(bench, Does::CutFrame, cloth, strips, {usable, bench.plan.frame->cut}, "frame.cut", makes);
     crossCutFrom(bench, cut, bands);
-    cut.figure = figure;
-    cut.makes = {{std::move(makes), 1}};
-    return &cut;
 }
 
 Step &sew(Bench &bench, std::int64_t number, std::vector<Piece> takes, const char *makes, Length length)
@@ -42,8 +49,7 @@ void cutFiller(Bench &bench, Does does, std::int64_t strips, Length width, const
         return;
     const std::string cloth = clothId(bench.project, ClothRole::Batting);
     const std::vector<Piece> bands = bandsFrom(bench, cloth, nameOf(does));
-    Step &cut =
-        *cutStrips(bench, does, cloth, strips, {bench.plan.basis.usableBatting, width}, figure, makes);
+    Step &cut = cutStrips(bench, does, cloth, strips, {bench.plan.basis.usableBatting, width}, figure, makes);
     stripsOutOf(bench, cut, bands);
     if (bandsAreWider(bench, cloth, nameOf(does)))
         cut.check = "band-is-wider";
@@ -51,13 +57,10 @@ void cutFiller(Bench &bench, Does does, std::int64_t strips, Length width, const
 
 std::vector<Piece> addFrame(Bench &bench)
 {
-    const Project &project = bench.project;
     const FramePlan &frame = *bench.plan.frame;
     const Basis &basis = bench.plan.basis;
-    cutStrips(bench, Does::CutFrame, bandCloth(project, ClothRole::SashingFront), frame.frontStrips,
-              {basis.usableSashFront, frame.cut}, "frame.cut", "frame-strip/front");
-    cutStrips(bench, Does::CutFrame, bandCloth(project, ClothRole::SashingBack), frame.backStrips,
-              {basis.usableSashBack, frame.cut}, "frame.cut", "frame-strip/back");
+    cutFrame(bench, ClothRole::SashingFront, frame.frontStrips, basis.usableSashFront, "frame-strip/front");
+    cutFrame(bench, ClothRole::SashingBack, frame.backStrips, basis.usableSashBack, "frame-strip/back");
     cutFiller(bench, Does::CutFiller, frame.fillerStrips, frame.filler, "frame.filler", "frame-filler");
     std::vector<Piece> takes{{"squared-piece", 1}, {"frame-strip/front", frame.frontStrips}};
     if (frame.backStrips > 0)

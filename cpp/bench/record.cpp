@@ -19,24 +19,10 @@ template <class Blocks> auto goodBlock(Blocks &blocks, std::int64_t n) -> declty
     return nullptr;
 }
 
-/// The strip a block goes on: the one asked for when it is open, else the first open one.
-std::optional<StripWork> openStrip(const Project &project, const Plan &plan, std::int64_t strip)
-{
-    std::optional<StripWork> first;
-    for (StripWork &work : stripsInWork(project, plan)) {
-        if (!work.next)
-            continue;
-        if (work.strip == strip)
-            return work;
-        if (!first)
-            first = std::move(work);
-    }
-    return first;
-}
-
 std::optional<MadeBlock> nextBlock(const Project &project, const Plan &plan, std::int64_t strip)
 {
-    const auto open = openStrip(project, plan, strip);
+    const std::vector<StripWork> all = stripsInWork(project, plan);
+    const StripWork *open = openStrip(all, strip);
     if (!open)
         return std::nullopt;
     MadeBlock block;

@@ -133,8 +133,7 @@ Step &cutAlong(Bench &bench, const std::string &cloth, std::int64_t count, Pair 
 
 void crossCutFrom(const Bench &bench, Step &cut, const std::vector<Piece> &bands)
 {
-    if (std::none_of(bands.begin(), bands.end(),
-                     [](const Piece &band) { return band.name.starts_with(nameOf(Does::CutAlong)); }))
+    if (!anyCutBy(bands, Does::CutAlong))
         return;
     cut.takes = bands;
     cut.ruler = placeRulers(bench.project.rulers, cut.size->along, cut.size->across, 1);

@@ -18,10 +18,8 @@ void trialBlock(Bench &bench)
         if (role == ClothRole::Back && !reversible(project))
             continue;
         const std::string cloth = clothId(project, role);
-        bench.trial = false; // the bands are everybody's
         const std::vector<Piece> bands =
             bandsFrom(bench, cloth, "trial/" + nameOf(Does::CutStrip), "strip.width");
-        bench.trial = true;
         Step &cut = cutAcross(bench, Does::CutStrip, cloth, 1, size, Length());
         stripsOutOf(bench, cut, bands);
         cut.figure = "strip.width";
@@ -60,13 +58,12 @@ void trialBlock(Bench &bench)
 Piece cutTrialFiller(Bench &bench, Length length)
 {
     const std::string cloth = clothId(bench.project, ClothRole::Batting);
-    bench.trial = false; // the bands are everybody's
-    const std::vector<Piece> bands = bandsFrom(bench, cloth, "trial/" + nameOf(Does::CutSashingFiller));
-    bench.trial = true;
+    const std::string name = "trial/" + nameOf(Does::CutSashingFiller);
+    const std::vector<Piece> bands = bandsFrom(bench, cloth, name);
     Step &cut = cutAcross(bench, Does::CutSashingFiller, cloth, 1, {length, *bench.plan.sashing.filler}, {});
     if (!bands.empty())
         cut.takes = bands;
-    if (bandsAreWider(bench, cloth, "trial/" + nameOf(Does::CutSashingFiller)))
+    if (bandsAreWider(bench, cloth, name))
         cut.check = "band-is-wider";
     cut.figure = "sashing.filler";
     cut.makes = {{"trial-sashing-filler", 1}};
@@ -88,9 +85,7 @@ void trialJoin(Bench &bench)
         const std::string cloth = bandCloth(project, role);
         const Length width = front ? sashing.cutFront : *sashing.cutBack;
         const Length usable = front ? bench.plan.basis.usableSashFront : bench.plan.basis.usableSashBack;
-        bench.trial = false; // as above
         const std::vector<Piece> bands = bandsFrom(bench, cloth, "trial/" + nameOf(Does::CutBand));
-        bench.trial = true;
         Step &band = cutAcross(bench, Does::CutBand, cloth, 1, {usable, width}, length);
         crossCutFrom(bench, band, bands);
         band.figure = front ? "sashing.cutFront" : "sashing.cutBack";

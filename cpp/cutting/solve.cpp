@@ -177,16 +177,13 @@ Ticks longestAlong(const Job &job, Ticks below)
     return job.reach > 0 ? std::min(most, (job.reach + job.squared) / job.step * job.step) : most;
 }
 
-/// Strips along the cloth over one length: with their heights spared where they fit.
-bool fitsAlong(const Job &turned, Ticks usable, Budget budget, Work &work, Lengthwise &found)
+/// Fewer ruler settings over the same length, where the strips still lie side by side.
+void spareSettings(const Job &job, Budget budget, Work &work, Lengthwise &found)
 {
     work.extend(budget.bought);
-    Answer fewer = across(turned, work, budget.handwork, nullptr);
-    if (fewer.length > usable)
-        return false;
-    found.plan = std::move(fewer.plan);
-    found.plan.lengthwise = true;
-    return true;
+    Answer fewer = across(turnedJob(job, found.bought), work, budget.handwork, nullptr);
+    if (fewer.length <= job.usable)
+        found.plan = std::move(fewer.plan);
 }
 
 /// More length never hurts, so the lengths are halved in on.
@@ -205,7 +202,6 @@ Lengthwise along(const Job &job, Ticks below, Budget budget, Work &work)
         Answer narrow = fits ? across(turned, work, 0, nullptr) : Answer{};
         if (fits && narrow.length <= job.usable) {
             found.plan = std::move(narrow.plan);
-            found.plan.lengthwise = true;
             found.bought = length;
             most = length - job.step;
         } else if (!fits || narrow.leastLength > job.usable) {
@@ -219,7 +215,8 @@ Lengthwise along(const Job &job, Ticks below, Budget budget, Work &work)
         length = least + (most - least) / job.step / 2 * job.step;
     }
     if (found.found() && budget.handwork > 0)
-        fitsAlong(turnedJob(job, found.bought), job.usable, budget, work, found);
+        spareSettings(job, budget, work, found);
+    found.plan.lengthwise = found.found();
     const bool settled = least > most;
     found.least = settled ? found.bought : least;
     found.proof = !settled ? Proof::None : search ? Proof::Search : Proof::Prices;

@@ -327,4 +327,18 @@ std::optional<HarvestOffer> harvestOffer(const Project &project, const Plan &pla
     return offer;
 }
 
+const StripWork *openStrip(const std::vector<StripWork> &all, std::int64_t strip)
+{
+    const StripWork *first = nullptr;
+    for (const StripWork &work : all) {
+        if (!work.next)
+            continue;
+        if (work.strip == strip)
+            return &work;
+        if (!first)
+            first = &work;
+    }
+    return first;
+}
+
 } // namespace matside

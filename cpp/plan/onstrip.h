@@ -61,6 +61,8 @@ struct StripWork {
 [[nodiscard]] StripWork stripWork(const Project &project, const Plan &plan, std::int64_t strip);
 /// Every strip the piece needs now, those already begun first counted as they are. At most 1000.
 [[nodiscard]] std::vector<StripWork> stripsInWork(const Project &project, const Plan &plan);
+/// Of these the strip the next block goes on: the one asked for when it is open, else the first that is.
+[[nodiscard]] const StripWork *openStrip(const std::vector<StripWork> &all, std::int64_t strip);
 /// How many hoop strips are needed now: as planned, or more after strips were torn, closed or too short.
 [[nodiscard]] std::int64_t stripsNeeded(const Project &project, const Plan &plan);
 

@@ -12,6 +12,7 @@ function tidy(view) {
     const on = view.on ?? "cut-edge";
     const cut = number(view.cutLengthIn, 20);
     const layers = number(view.layers, 1);
+    const along = view.along === true, named = on !== "outline" && (along || layers === 2 || cut >= 30);
     return {
         on, second, mat, cut, layers,
         keep: number(view.keepIn, 6),
@@ -20,9 +21,7 @@ function tidy(view) {
         secondLength: number(view.secondLengthIn, 24), secondWidth: second ? view.secondWidthIn : 0,
         clothLength: number(view.clothLengthIn, 60),
         folded: layers >= 2 && on !== "outline",
-        selvages: on !== "outline" && !view.along && (layers === 2 || cut >= 30),
-        along: view.along === true,
-        named: on !== "outline" && (view.along === true || layers === 2 || cut >= 30),
+        selvages: named && !along, along, named,
         slide: view.fence === "slide"
     };
 }

@@ -74,7 +74,7 @@ Pressable {
     implicitWidth: Math.max(Theme.target, (figure ? length.implicitWidth : Math.ceil(whole.advanceWidth)) + 2 * padding)
     implicitHeight: Math.max(kind === "outline" && figure ? Theme.step : Theme.target, contentHeight)
 
-    guardMs: kind === "outline" ? 0 : 400
+    guardMs: kind !== "outline" || guardShown ? 400 : 0
     accessibleName: figure ? figure.text ?? "" : text
     accessibleDescription: reasonShown ? reason : ""
 

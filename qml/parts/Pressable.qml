@@ -13,7 +13,7 @@ Fingertip {
     property string accessibleName
     property string accessibleDescription
     /** Milliseconds in which a second press is not taken; 0 for keys and steps. */
-    property int guardMs: 0
+    property int guardMs: guardShown ? 400 : 0
     /** It may come up where another was just pressed: a finger put down within `guardMs` of that was meant for the other. */
     property bool guardShown: false
     /** True inside a list that is pushed by the finger: a press that travels is no press. */
@@ -27,7 +27,7 @@ Fingertip {
     property bool taken: false
     property bool keyDown: false
     property double lastTime: 0
-    property double shownTime: 0
+    property double shownTime: guardShown ? Date.now() : 0
     readonly property real widestContact: Theme.mm(30)
 
     pushed: inList
@@ -94,8 +94,7 @@ Fingertip {
                 roll.contentY = Math.min(last, foot - roll.height);
         }
     }
-    Component.onCompleted: shownTime = Date.now()
-    onVisibleChanged: if (visible) shownTime = Date.now()
+    onVisibleChanged: if (guardShown && visible) shownTime = Date.now()
     Component.onDestruction: Contacts.release(root)
 
     onTouchedChanged: {

@@ -54,7 +54,7 @@ StepPage {
         height: parent.height - y - Theme.gap
         visible: corners.length === 4 && !StepModel.finished && height >= Theme.mm(30)
         corners: TrimModel.corners
-        times: BlockMeasure.measured ? BlockMeasure.times : 1
+        times: TrimModel.times
         accessibleName: finding.verdictShown
     }
     ApartDrawing {

@@ -16,7 +16,6 @@ Item {
         anchors.left: parent?.left
         anchors.right: parent?.right
         height: Theme.target
-        guardMs: 400
         guardShown: true
         onClicked: StepModel.answerUndo(answer)
     }

@@ -114,7 +114,6 @@ Item {
                     width: (list.width - Theme.gap) / 2
                     height: Math.max(answers.cell, contentHeight - 2 * padding + Theme.mm(1))
                     kind: "outline"
-                    guardMs: 400
                     guardShown: true
                     text: modelData.says
                     onClicked: {
@@ -152,7 +151,6 @@ Item {
                     width: (choice.width - (blocks.columns - 1) * Theme.gap) / blocks.columns
                     height: Theme.targetLeast
                     kind: "outline"
-                    guardMs: 400
                     guardShown: true
                     text: modelData
                     onClicked: root.pick(modelData)
@@ -189,7 +187,6 @@ Item {
         width: parent.width
         height: Theme.target
         kind: root.answered && !root.picking ? "action" : "outline"
-        guardMs: 400
         guardShown: true
         text: root.picking ? qsTr("Back") : root.answered ? qsTr("On with the work") : qsTr("Close")
         onClicked: {

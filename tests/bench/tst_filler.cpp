@@ -52,6 +52,15 @@ Project filled(Project project)
     return project;
 }
 
+Length cutOfBatting(const Project &project)
+{
+    const Plan p = plan(project);
+    for (const Buy &buy : shoppingList(project, p, steps(project, p)))
+        if (buy.cloth == "batting")
+            return buy.cut;
+    return Length();
+}
+
 } // namespace
 
 class FillerTest : public QObject {
@@ -103,13 +112,6 @@ void FillerTest::theTestJoinIsFilledLikeEveryJoin()
         return piece.name == cut.makes.front().name && piece.count == 1;
     }));
     // It is bought with the rest: one row of its width more on the batting, and it lies in the layout.
-    const auto cutOfBatting = [](const Project &of) {
-        const Plan p = plan(of);
-        for (const Buy &buy : shoppingList(of, p, steps(of, p)))
-            if (buy.cloth == "batting")
-                return buy.cut;
-        return Length();
-    };
     Project off = project;
     off.made.trialPutOff = true;
     Project narrow = nineBlocksOfCloth();
@@ -166,13 +168,6 @@ void FillerTest::battingIsCountedWithIt()
     // The filler's strips lie on the cloth beside the hoop's, so they are bought with them.
     const Project narrow = nineBlocksOfCloth();
     const Project wide = filled(narrow);
-    const auto cutOfBatting = [](const Project &project) {
-        const Plan p = plan(project);
-        for (const Buy &buy : shoppingList(project, p, steps(project, p)))
-            if (buy.cloth == "batting")
-                return buy.cut;
-        return Length();
-    };
     QCOMPARE(cutOfBatting(wide) - cutOfBatting(narrow), in(0, 1, 2) * 3);
     const Plan p = plan(wide);
     const ClothAccount account = clothAccount(wide, p, steps(wide, p), "batting");
