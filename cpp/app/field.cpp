@@ -4,7 +4,6 @@
 #include "app/wording.h"
 #include "length/read.h"
 
-#include <QCoreApplication>
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -18,18 +17,13 @@ constexpr Share mostDrawUp{150'000};
 constexpr int longestName = 80;
 constexpr std::int64_t tenthOfPercent = 1'000; ///< in millionths
 
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Words", text);
-}
-
 Result<OfferValue, EntryFault> readCount(const QString &text)
 {
     bool ok = false;
     const std::int64_t count = text.trimmed().toLongLong(&ok);
     if (ok)
         return OfferValue(count);
-    return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "That is not a whole number."))};
+    return EntryFault{inWords(QT_TRANSLATE_NOOP("Words", "That is not a whole number."))};
 }
 
 Result<OfferValue, EntryFault> readPercent(const QString &text)
@@ -45,10 +39,11 @@ Result<OfferValue, EntryFault> checkName(const QString &typed)
 {
     const QString name = typed.trimmed();
     if (name.isEmpty())
-        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "It needs a name. The old one was kept."))};
+        return EntryFault{inWords(QT_TRANSLATE_NOOP("Words", "It needs a name. The old one was kept."))};
     if (name.size() > longestName)
-        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "That name is too long; %1 letters are the most."))
-                              .arg(longestName)};
+        return EntryFault{
+            inWords(QT_TRANSLATE_NOOP("Words", "That name is too long; %1 letters are the most."))
+                .arg(longestName)};
     return OfferValue(name.toStdString());
 }
 
@@ -58,7 +53,7 @@ Result<OfferValue, EntryFault> checkPrice(const QString &typed)
     static const QRegularExpression decimal(QStringLiteral("^[0-9]{1,7}([.,][0-9]{1,4})?$"));
     QString price = typed.trimmed();
     if (!decimal.match(price).hasMatch())
-        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "A price is a number like 9.50."))};
+        return EntryFault{inWords(QT_TRANSLATE_NOOP("Words", "A price is a number like 9.50."))};
     price.replace(u',', u'.');
     while (price.size() > 1 && price.startsWith(u'0') && price[1] != u'.')
         price.remove(0, 1);
@@ -69,12 +64,12 @@ Result<OfferValue, EntryFault> checkLength(const Field &field, Length length, co
 {
     if (length < field.leastLength) {
         const Length nearest = field.leastLength == Length() ? Length() : stepOfField(field, project);
-        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "That is too small; %1 is the least."))
+        return EntryFault{inWords(QT_TRANSLATE_NOOP("Words", "That is too small; %1 is the least."))
                               .arg(figureText(nearest, project.marks(), Round::Fine)),
                           nearest};
     }
     if (length > longest())
-        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "That is longer than any piece here can be.")),
+        return EntryFault{inWords(QT_TRANSLATE_NOOP("Words", "That is longer than any piece here can be.")),
                           longest()};
     return OfferValue(length);
 }
@@ -110,14 +105,15 @@ Result<OfferValue, EntryFault> checkEntry(const Field &field, const OfferValue &
         count && field.kind == FieldKind::Count) {
         if (*count >= field.least && *count <= field.most)
             return value;
-        return EntryFault{
-            tell(QT_TRANSLATE_NOOP("Words", "This lies between %1 and %2.")).arg(field.least).arg(field.most),
-            std::clamp(*count, field.least, field.most)};
+        return EntryFault{inWords(QT_TRANSLATE_NOOP("Words", "This lies between %1 and %2."))
+                              .arg(field.least)
+                              .arg(field.most),
+                          std::clamp(*count, field.least, field.most)};
     }
     if (const Share *share = std::get_if<Share>(&value); share && field.kind == FieldKind::Share) {
         if (*share >= Share{} && *share <= mostDrawUp)
             return value;
-        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "Draw-up lies between 0 % and 15 %.")),
+        return EntryFault{inWords(QT_TRANSLATE_NOOP("Words", "Draw-up lies between 0 % and 15 %.")),
                           std::clamp(*share, Share{}, mostDrawUp)};
     }
     const std::string *word = std::get_if<std::string>(&value);
@@ -132,7 +128,7 @@ Result<OfferValue, EntryFault> checkEntry(const Field &field, const OfferValue &
         return value;
     if (std::holds_alternative<Remove>(value) && field.given)
         return value;
-    return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "That does not belong here."))};
+    return EntryFault{inWords(QT_TRANSLATE_NOOP("Words", "That does not belong here."))};
 }
 
 Result<OfferValue, EntryFault> readEntry(const Field &field, const QString &text, const Project &project)
@@ -160,7 +156,7 @@ Result<OfferValue, EntryFault> readEntry(const Field &field, const QString &text
     case FieldKind::Head:
     case FieldKind::Away:
     case FieldKind::More:
-        return EntryFault{tell(QT_TRANSLATE_NOOP("Words", "That does not belong here."))};
+        return EntryFault{inWords(QT_TRANSLATE_NOOP("Words", "That does not belong here."))};
     case FieldKind::Flag:
         read = OfferValue(text == QStringLiteral("true"));
         break;

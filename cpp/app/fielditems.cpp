@@ -4,7 +4,6 @@
 #include "app/wording.h"
 #include "project/spelling.h"
 
-#include <QCoreApplication>
 #include <QUuid>
 
 #include <algorithm>
@@ -17,11 +16,6 @@ namespace {
 
 constexpr std::size_t mostCloths = 200;
 constexpr std::size_t mostRulers = 50;
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Words", text);
-}
 
 /// "/cloths/2" → 2, when the list is that one.
 std::optional<std::size_t> placeIn(const std::string &item, std::string_view list)
@@ -64,7 +58,7 @@ Cloth newCloth(const Project &project)
             break;
         }
     cloth.id = freeId(project);
-    cloth.name = tell(QT_TRANSLATE_NOOP("Words", "new cloth")).toStdString();
+    cloth.name = inWords(QT_TRANSLATE_NOOP("Words", "new cloth")).toStdString();
     const bool inch = project.system == System::Inch;
     cloth.soldBy = inch ? "1/8 yd" : "10 cm";
     cloth.soldStep = inch ? Length::inches(4, 1, 2) : Length::mm(100);
@@ -75,7 +69,7 @@ Cloth newCloth(const Project &project)
 Ruler newRuler(const Project &project)
 {
     Ruler ruler;
-    ruler.name = tell(QT_TRANSLATE_NOOP("Words", "new ruler")).toStdString();
+    ruler.name = inWords(QT_TRANSLATE_NOOP("Words", "new ruler")).toStdString();
     const bool inch = project.system == System::Inch;
     ruler.length = inch ? Length::inches(24) : Length::mm(600);
     ruler.width = inch ? Length::inches(6) : Length::mm(150);
@@ -89,17 +83,19 @@ std::optional<QString> useOf(const Project &project, const Cloth &cloth)
     for (const Patch &patch : project.patches)
         if (patch.cloth == cloth.id)
             //: a cloth cannot be taken away; %1 is the cloth, %2 a patch cut from it
-            return tell(QT_TRANSLATE_NOOP(
-                            "Words", "“%1” is the cloth of the patch “%2”: it stays while the patch does."))
+            return inWords(
+                       QT_TRANSLATE_NOOP(
+                           "Words", "“%1” is the cloth of the patch “%2”: it stays while the patch does."))
                 .arg(name, toQt(patch.name));
     const auto is = [&](const auto &thing) { return thing.cloth == cloth.id; };
     const Made &made = project.made;
     if (std::any_of(made.cut.begin(), made.cut.end(), is) ||
         std::any_of(made.events.begin(), made.events.end(), is))
-        return tell(QT_TRANSLATE_NOOP("Words", "“%1” has been cut already: it stays with this piece."))
+        return inWords(QT_TRANSLATE_NOOP("Words", "“%1” has been cut already: it stays with this piece."))
             .arg(name);
     if (std::any_of(made.cloths.begin(), made.cloths.end(), is))
-        return tell(QT_TRANSLATE_NOOP("Words", "“%1” has been bought or measured: it stays with this piece."))
+        return inWords(
+                   QT_TRANSLATE_NOOP("Words", "“%1” has been bought or measured: it stays with this piece."))
             .arg(name);
     return std::nullopt;
 }
@@ -111,12 +107,12 @@ Result<Project, QString> withAnother(const Project &project, const std::string &
     Project next = project;
     if (list == "/cloths") {
         if (next.cloths.size() >= mostCloths)
-            return tell(QT_TRANSLATE_NOOP("Words", "More than %1 cloths do not fit in one piece."))
+            return inWords(QT_TRANSLATE_NOOP("Words", "More than %1 cloths do not fit in one piece."))
                 .arg(mostCloths);
         next.cloths.push_back(newCloth(project));
     } else {
         if (next.rulers.size() >= mostRulers)
-            return tell(QT_TRANSLATE_NOOP("Words", "More than %1 rulers cannot be kept.")).arg(mostRulers);
+            return inWords(QT_TRANSLATE_NOOP("Words", "More than %1 rulers cannot be kept.")).arg(mostRulers);
         next.rulers.push_back(newRuler(project));
     }
     return next;
@@ -133,11 +129,11 @@ Result<Project, QString> withoutItem(const Project &project, const std::string &
     }
     if (const auto place = placeIn(item, "/rulers/"); place && *place < next.rulers.size()) {
         if (next.rulers.size() == 1)
-            return tell(QT_TRANSLATE_NOOP("Words", "One ruler stays: every cut is laid out with it."));
+            return inWords(QT_TRANSLATE_NOOP("Words", "One ruler stays: every cut is laid out with it."));
         next.rulers.erase(next.rulers.begin() + static_cast<std::ptrdiff_t>(*place));
         return next;
     }
-    return tell(QT_TRANSLATE_NOOP("Words", "It is no longer there."));
+    return inWords(QT_TRANSLATE_NOOP("Words", "It is no longer there."));
 }
 
 } // namespace matside

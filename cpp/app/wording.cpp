@@ -70,6 +70,11 @@ QString inSign(QString digits)
     return digits.replace(u'.', QLocale().decimalPoint());
 }
 
+QString inWords(const char *text)
+{
+    return QCoreApplication::translate("Words", text);
+}
+
 std::optional<QString> wordsFor(std::span<const Worded> words, std::string_view code)
 {
     for (const Worded &worded : words)

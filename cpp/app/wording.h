@@ -43,6 +43,8 @@ struct Worded {
 [[nodiscard]] std::span<const Worded> askedWords();
 [[nodiscard]] std::span<const Worded> saidWords();
 
+/// A text marked with QT_TRANSLATE_NOOP("Words", …), translated.
+[[nodiscard]] QString inWords(const char *text);
 /// The words for a code, translated; nothing when the code is unknown.
 [[nodiscard]] std::optional<QString> wordsFor(std::span<const Worded> words, std::string_view code);
 /// The same, or the code itself.

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/wording.h"
 
-#include <QCoreApplication>
-
 #include <array>
 
 namespace matside {
@@ -115,27 +113,26 @@ std::span<const Worded> offerWords()
 QString sentence(const ReadError &error, System system)
 {
     const QString like = system == System::Inch ? QStringLiteral("7 1/2") : QStringLiteral("190");
-    const auto tell = [](const char *text) { return QCoreApplication::translate("Words", text); };
     switch (error.fault) {
     case ReadFault::Empty:
-        return tell(QT_TRANSLATE_NOOP("Words", "Nothing is entered yet; %1 would be read.")).arg(like);
+        return inWords(QT_TRANSLATE_NOOP("Words", "Nothing is entered yet; %1 would be read.")).arg(like);
     case ReadFault::BadFraction:
-        return tell(QT_TRANSLATE_NOOP("Words", "That fraction cannot be; write it as %1.")).arg(like);
+        return inWords(QT_TRANSLATE_NOOP("Words", "That fraction cannot be; write it as %1.")).arg(like);
     case ReadFault::UnknownUnit:
-        return tell(QT_TRANSLATE_NOOP("Words", "That unit is not known; in, yd, ft, mm, cm and m are."));
+        return inWords(QT_TRANSLATE_NOOP("Words", "That unit is not known; in, yd, ft, mm, cm and m are."));
     case ReadFault::TwoUnits:
-        return tell(QT_TRANSLATE_NOOP("Words", "There are two units; leave one away."));
+        return inWords(QT_TRANSLATE_NOOP("Words", "There are two units; leave one away."));
     case ReadFault::TooLong:
-        return tell(QT_TRANSLATE_NOOP("Words", "That is longer than any piece here can be."));
+        return inWords(QT_TRANSLATE_NOOP("Words", "That is longer than any piece here can be."));
     case ReadFault::TooFine:
-        return tell(QT_TRANSLATE_NOOP("Words", "That has more digits than any ruler; %1 would be read."))
+        return inWords(QT_TRANSLATE_NOOP("Words", "That has more digits than any ruler; %1 would be read."))
             .arg(like);
     case ReadFault::NotAPercent:
-        return tell(QT_TRANSLATE_NOOP("Words", "That is not a percentage; 2 % would be read."));
+        return inWords(QT_TRANSLATE_NOOP("Words", "That is not a percentage; 2 % would be read."));
     case ReadFault::NotANumber:
         break;
     }
-    return tell(QT_TRANSLATE_NOOP("Words", "That is not a length; %1 would be read.")).arg(like);
+    return inWords(QT_TRANSLATE_NOOP("Words", "That is not a length; %1 would be read.")).arg(like);
 }
 
 } // namespace matside

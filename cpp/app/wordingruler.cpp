@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/wording.h"
 
-#include <QCoreApplication>
-
 #include <array>
 
 namespace matside {
@@ -94,28 +92,23 @@ constexpr std::array guards{
     Worded{"pins", QT_TRANSLATE_NOOP("Words", "Count the pins in and count them out.")},
 };
 
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Words", text);
-}
-
 QString onWords(LineOn on)
 {
     switch (on) {
     case LineOn::Outline:
         //: the block's outer stitched line
-        return tell(QT_TRANSLATE_NOOP("Words", "the stitched outline"));
+        return inWords(QT_TRANSLATE_NOOP("Words", "the stitched outline"));
     case LineOn::Fold:
-        return tell(QT_TRANSLATE_NOOP("Words", "the fold"));
+        return inWords(QT_TRANSLATE_NOOP("Words", "the fold"));
     case LineOn::CutEdge:
         break;
     }
-    return tell(QT_TRANSLATE_NOOP("Words", "the cut edge"));
+    return inWords(QT_TRANSLATE_NOOP("Words", "the cut edge"));
 }
 
 QString rulerWords(std::string_view name)
 {
-    return name.empty() ? tell(QT_TRANSLATE_NOOP("Words", "ruler")) : toQt(name);
+    return name.empty() ? inWords(QT_TRANSLATE_NOOP("Words", "ruler")) : toQt(name);
 }
 
 } // namespace
@@ -138,31 +131,31 @@ QStringList rulerLines(const RulerPlace &ruler, Marks marks)
     if (ruler.on == LineOn::Fold) {
         // Squaring measures nothing: what lies on the fold is a cross line, and the edge makes the cut.
         lines << (ruler.first.empty()
-                      ? tell(QT_TRANSLATE_NOOP("Words",
-                                               "The fold on a line of the mat, the cut along another."))
+                      ? inWords(QT_TRANSLATE_NOOP("Words",
+                                                  "The fold on a line of the mat, the cut along another."))
                       //: "%1" is the ruler's name; its lines that run across it square the cut to the fold
-                      : tell(QT_TRANSLATE_NOOP("Words", "\"%1\" with a cross line on the fold."))
+                      : inWords(QT_TRANSLATE_NOOP("Words", "\"%1\" with a cross line on the fold."))
                             .arg(rulerWords(ruler.first)));
     } else if (ruler.fence == Fence::Mat || ruler.first.empty()) {
-        lines << tell(QT_TRANSLATE_NOOP("Words", "By the mat's lines: %1 from %2, at both ends."))
+        lines << inWords(QT_TRANSLATE_NOOP("Words", "By the mat's lines: %1 from %2, at both ends."))
                      .arg(line, on);
     } else if (ruler.second) {
         //: two rulers laid side by side; "%1" and "%4" are their names
-        lines << tell(QT_TRANSLATE_NOOP("Words", "\"%1\" with its %2 line on %3, \"%4\" against it."))
+        lines << inWords(QT_TRANSLATE_NOOP("Words", "\"%1\" with its %2 line on %3, \"%4\" against it."))
                      .arg(rulerWords(ruler.first), line, on, rulerWords(*ruler.second));
     } else {
-        lines << tell(QT_TRANSLATE_NOOP("Words", "\"%1\" with its %2 line on %3."))
+        lines << inWords(QT_TRANSLATE_NOOP("Words", "\"%1\" with its %2 line on %3."))
                      .arg(rulerWords(ruler.first), line, on);
     }
     QString second;
     if (ruler.fence == Fence::SlideAlong)
         //: fence: the ruler the blade follows, shorter than the cut
-        second = tell(QT_TRANSLATE_NOOP("Words", "Stop the blade, slide the ruler along, go on."));
+        second = inWords(QT_TRANSLATE_NOOP("Words", "Stop the blade, slide the ruler along, go on."));
     else if (ruler.second)
-        second = tell(QT_TRANSLATE_NOOP("Words", "Cut along the second; no daylight between them."));
+        second = inWords(QT_TRANSLATE_NOOP("Words", "Cut along the second; no daylight between them."));
     if (ruler.layers > 1)
         second += (second.isEmpty() ? QString() : QStringLiteral(" ")) +
-                  tell(QT_TRANSLATE_NOOP("Words", "%1 layers.")).arg(ruler.layers);
+                  inWords(QT_TRANSLATE_NOOP("Words", "%1 layers.")).arg(ruler.layers);
     if (!second.isEmpty())
         lines << second;
     return lines;
@@ -174,7 +167,7 @@ QString cutSentence(const Step &step, const Project &project)
     if (step.size) {
         line.chop(line.endsWith(u'.') ? 1 : 0);
         //: width by length of a piece
-        line += tell(QT_TRANSLATE_NOOP("Words", ": %1 by %2."))
+        line += inWords(QT_TRANSLATE_NOOP("Words", ": %1 by %2."))
                     .arg(figureText(step.size->across, project.marks()),
                          figureText(step.size->along, project.marks()));
     }
@@ -183,7 +176,7 @@ QString cutSentence(const Step &step, const Project &project)
     if (step.does == Does::CutAlong)
         line += u' ' + wordsOrCode(checks, step.check);
     if (step.trial)
-        line += u' ' + tell(QT_TRANSLATE_NOOP("Words", "(For the trial.)"));
+        line += u' ' + inWords(QT_TRANSLATE_NOOP("Words", "(For the trial.)"));
     return line;
 }
 

@@ -6,8 +6,6 @@
 #include "app/wording.h"
 #include "bench/kits.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace matside {
@@ -16,11 +14,6 @@ namespace {
 
 /// More students than this copy one page.
 constexpr std::int64_t mostPages = 40;
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 /// The same piece for one student: planned like any, so that its counts are the plan's own.
 struct OneKit {

@@ -10,18 +10,11 @@
 #include "app/wording.h"
 #include "sheet/prints.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace matside {
 
 namespace {
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 /// Where a place of the raw edge stands in the drawing.
 QPointF pointOf(const EdgePlace &place, const QRectF &piece, double k)

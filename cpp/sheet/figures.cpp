@@ -8,18 +8,11 @@
 #include "plan/thread.h"
 #include "plan/working.h"
 
-#include <QCoreApplication>
-
 #include <set>
 
 namespace matside {
 
 namespace {
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 /// A name and a length in the project's marks.
 class List {

@@ -5,16 +5,9 @@
 
 #include "app/wording.h"
 
-#include <QCoreApplication>
-
 namespace matside {
 
 namespace {
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 void bar(QPainter &painter, const QRectF &place)
 {

@@ -9,18 +9,11 @@
 #include "plan/thread.h"
 #include "sheet/prints.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace matside {
 
 namespace {
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 /// One strip drawn to scale with the outlines of its blocks; places are numbered where there is room.
 double strip(Paper &paper, const Job &job, const std::vector<Length> &starts, Length size, double k,

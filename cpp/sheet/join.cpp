@@ -11,18 +11,11 @@
 #include "plan/thread.h"
 #include "sheet/prints.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace matside {
 
 namespace {
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 /// The block: its outline dashed, the four sides numbered in the order they are cut.
 void trimDrawing(Paper &paper, const Job &job, double x, double top, double side)

@@ -7,18 +7,11 @@
 #include "app/wording.h"
 #include "sheet/prints.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace matside {
 
 namespace {
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 /// A cloth or an owned piece of it, and the strips cut from it.
 struct Ground {

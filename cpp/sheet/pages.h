@@ -16,6 +16,9 @@ struct Job {
     const std::vector<Buy> &shop;
 };
 
+/// A text of the sheet in her language; it is marked with QT_TRANSLATE_NOOP("Sheet", …).
+[[nodiscard]] QString tell(const char *text);
+
 /// The parts of the long form, in order. Each begins where the one before ended, or on a new page.
 void piecePart(Paper &paper, const Job &job);
 void cautionsPart(Paper &paper, const Job &job);

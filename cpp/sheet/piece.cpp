@@ -7,8 +7,6 @@
 #include "app/wording.h"
 #include "sheet/prints.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -16,11 +14,6 @@
 namespace matside {
 
 namespace {
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 /// A zigzag, as pinking shears cut it.
 void pinked(Paper &paper, double top)

@@ -5,6 +5,7 @@
 #include "sheet/pages.h"
 
 #include <QBuffer>
+#include <QCoreApplication>
 
 namespace matside {
 
@@ -56,6 +57,11 @@ int writeSheet(QIODevice &to, const Project &project, const Plan &plan, SheetFor
         return 0;
     const int pages = fill(sheet, job, form, inAll);
     return to.write(bytes) == bytes.size() ? pages : 0;
+}
+
+QString tell(const char *text)
+{
+    return QCoreApplication::translate("Sheet", text);
 }
 
 } // namespace matside

@@ -6,18 +6,11 @@
 #include "app/figures.h"
 #include "app/wording.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace matside {
 
 namespace {
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 /// One line for every cut: how often, the size, what it is.
 QStringList cutLines(const Job &job)

@@ -8,19 +8,12 @@
 #include "app/wording.h"
 #include "sheet/prints.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 #include <set>
 
 namespace matside {
 
 namespace {
-
-QString tell(const char *text)
-{
-    return QCoreApplication::translate("Sheet", text);
-}
 
 /// How often a step is done, as a large figure.
 QString times(const Step &step)
