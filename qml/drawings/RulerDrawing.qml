@@ -24,14 +24,15 @@ Item {
     readonly property bool shown: view !== null && view.show === true && width > 0 && height > 0
     readonly property real mm: Theme.pxPerMm
     readonly property real labelWidth: Math.max(lineLength.implicitWidth, lineWords.implicitWidth)
-    readonly property var lie: shown ? RulerLay.lay(view, width, height, mm, labelWidth) : null
-    readonly property bool alongEdge: shown && view.on !== "fold"
-    readonly property bool measured: shown && (view.on ?? "cut-edge") === "cut-edge"
-    readonly property bool second: lie?.v.second ?? false
-    readonly property bool mat: lie?.v.mat ?? false
-    readonly property real blade: lie?.blade ?? 0
-    readonly property real butt: lie?.butt ?? 0
-    readonly property real lineAt: lie?.line ?? 0
+    readonly property var lie: shown && view ? RulerLay.lay(view, width, height, mm, labelWidth) : null
+    readonly property var laid: lie ?? RulerLay.nothing()
+    readonly property bool alongEdge: shown && view?.on !== "fold"
+    readonly property bool measured: shown && (view?.on ?? "cut-edge") === "cut-edge"
+    readonly property bool second: laid.v.second
+    readonly property bool mat: laid.v.mat
+    readonly property real blade: laid.blade
+    readonly property real butt: laid.butt
+    readonly property real lineAt: laid.line
 
     Accessible.role: Accessible.Graphic
     Accessible.name: accessibleName
@@ -95,19 +96,19 @@ Item {
     }
     Word {
         id: lineWords
-        readonly property string where: root.lie?.where ?? "none"
+        readonly property string where: root.laid.where
         /** Which end of the words stands at the line: they stand left of it, or out on the waste. */
         readonly property real end: where === "waste" ? 0 : 1
-        readonly property real at: where === "waste" ? root.lie.clothEnd + root.mm * 3.4 : where === "beside" ? Math.max(root.labelWidth + root.mm, Math.min(root.lineAt, root.lie.firstLeft) - root.mm * 2.7)
+        readonly property real at: where === "waste" ? root.laid.clothEnd + root.mm * 3.4 : where === "beside" ? Math.max(root.labelWidth + root.mm, Math.min(root.lineAt, root.laid.firstLeft) - root.mm * 2.7)
                                                       : root.lineAt - root.mm * 2.7
-        readonly property real startY: where === "above" ? root.lie.firstTop - implicitHeight - root.mm * 0.8
-                                  : !root.lie ? 0 : root.lie.foot - root.lie.cutTop < root.mm * 36 ? root.lie.cutTop - implicitHeight - root.mm * 3
-                                  : (root.lie.cutTop + root.lie.foot) / 2
+        readonly property real startY: where === "above" ? root.laid.firstTop - implicitHeight - root.mm * 0.8
+                                  : root.laid.foot - root.laid.cutTop < root.mm * 36 ? root.laid.cutTop - implicitHeight - root.mm * 3
+                                  : (root.laid.cutTop + root.laid.foot) / 2
         visible: root.alongEdge && where !== "none" && text !== ""
         wrapMode: Text.NoWrap
         horizontalAlignment: Theme.left === (end === 1) ? Text.AlignLeft : Text.AlignRight
         //: where the ruler's line lies: two short lines, broken by hand
-        text: !root.shown ? "" : root.view.on === "outline" ? qsTr("on the outer\nstitches") : root.view.fence === "mat" ? qsTr("mat lines\nfrom here") : qsTr("on the\ncut edge")
+        text: !root.shown ? "" : root.view?.on === "outline" ? qsTr("on the outer\nstitches") : root.view?.fence === "mat" ? qsTr("mat lines\nfrom here") : qsTr("on the\ncut edge")
         color: Theme.colors.accent
         x: root.place(at, implicitWidth, end)
         y: startY
@@ -125,26 +126,26 @@ Item {
 
     FigureText {
         id: lineMeasure
-        readonly property real from: root.second ? root.lineAt : root.lie?.edge ?? 0
+        readonly property real from: root.second ? root.lineAt : root.laid.edge
         readonly property real to: root.second ? root.butt : root.blade
-        readonly property bool apart: to - from <= sheet.firstGap + (root.lie?.measureSlack ?? 0)
+        readonly property bool apart: to - from <= sheet.firstGap + root.laid.measureSlack
         visible: root.measured
         figure: root.view?.lineFigure ?? null
         showUnit: false
         cap: Theme.capInText
         accessibleIgnored: true
         x: root.place(apart ? from - root.mm * 2 : (from + to) / 2, implicitWidth, apart ? 1 : 0.5)
-        y: (root.lie?.measureY ?? 0) - capTop - cap / 2
+        y: root.laid.measureY - capTop - cap / 2
     }
     FigureText {
         id: secondMeasure
-        readonly property bool apart: root.blade - root.butt <= sheet.secondGap + (root.lie?.measureSlack ?? 0)
+        readonly property bool apart: root.blade - root.butt <= sheet.secondGap + root.laid.measureSlack
         visible: root.measured && root.second
         figure: root.view?.secondFigure ?? null
         showUnit: false
         cap: Theme.capInText
         accessibleIgnored: true
         x: root.place(apart ? root.blade + root.mm * 2 : (root.butt + root.blade) / 2, implicitWidth, apart ? 0 : 0.5)
-        y: (root.lie?.measureY ?? 0) - capTop - cap / 2
+        y: root.laid.measureY - capTop - cap / 2
     }
 }

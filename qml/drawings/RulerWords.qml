@@ -2,6 +2,7 @@
 import QtQuick
 import Matside.Theme
 import Matside.Parts
+import "rulerlay.js" as RulerLay
 
 /** The names in the picture of a cut: rulers, what is kept, fold, selvages. They stand on bare cloth or a margin. */
 Item {
@@ -23,13 +24,14 @@ Item {
 
     visible: lie !== null
 
+    readonly property var laid: lie ?? RulerLay.nothing()
     readonly property real mm: Theme.pxPerMm
-    readonly property bool edgeCut: (lie?.v.on ?? "") === "cut-edge"
-    readonly property bool glass: lie !== null && !lie.v.mat
-    readonly property real firstFrom: Math.max(0, lie?.firstLeft ?? 0)
+    readonly property bool edgeCut: laid.v.on === "cut-edge"
+    readonly property bool glass: lie !== null && !laid.v.mat
+    readonly property real firstFrom: Math.max(0, laid.firstLeft)
     /** The bare part of the first ruler, beside the cloth; its name stands there when there is room. */
-    readonly property real bare: edgeCut && glass ? (lie?.edge ?? 0) - firstFrom : 0
-    readonly property bool clothAtLeft: (lie?.v.on ?? "") === "fold"
+    readonly property real bare: edgeCut && glass ? laid.edge - firstFrom : 0
+    readonly property bool clothAtLeft: laid.v.on === "fold"
     /** Where the cloth leaves the sheet: its edges are named there. */
     readonly property real behind: clothAtLeft ? 2.7 * mm : width - 2.7 * mm
     readonly property bool firstBeside: bare > firstWide + 3 * mm
@@ -44,34 +46,34 @@ Item {
 
     Word {
         id: firstName
-        visible: root.glass && text !== "" && (root.firstBeside || !root.lie.v.second)
+        visible: root.glass && text !== "" && (root.firstBeside || !root.laid.v.second)
         text: root.firstText
         horizontalAlignment: !narrow ? Text.AlignHCenter : Theme.left ? Text.AlignLeft : Text.AlignRight
-        readonly property bool narrow: root.lie !== null && !root.firstBeside
-            && (root.lie.butt - root.firstFrom < root.firstWide + root.mm || root.lie.firstTop > root.lie.cutTop)
+        readonly property bool narrow: !root.firstBeside
+            && (root.laid.butt - root.firstFrom < root.firstWide + root.mm || root.laid.firstTop > root.laid.cutTop)
         width: narrow ? Math.max(root.mm * 12, Math.min(root.firstWide, root.firstFrom - 3 * root.mm)) : root.firstWide
-        x: !root.lie ? 0 : narrow ? root.place(root.firstFrom - 2 * root.mm, width, 1)
+        x: narrow ? root.place(root.firstFrom - 2 * root.mm, width, 1)
              : root.firstBeside ? root.place(root.firstFrom + root.bare / 2, width, 0.5)
-             : root.place((root.firstFrom + root.lie.butt) / 2, width, 0.5)
-        y: !root.lie ? 0 : narrow ? (root.nameY >= 0 ? root.nameY : root.clothAtLeft ? (root.lie.firstTop + root.lie.base - height) / 2
-                                     : root.lie.base - height)
-             : root.firstBeside || root.lie.firstTop > root.lie.cutTop ? Math.max(0, root.lie.firstTop) + 4 * root.mm
-             : Math.max(root.mm * 1.5, root.lie.cutTop - 8.4 * root.mm)
+             : root.place((root.firstFrom + root.laid.butt) / 2, width, 0.5)
+        y: narrow ? (root.nameY >= 0 ? root.nameY : root.clothAtLeft ? (root.laid.firstTop + root.laid.base - height) / 2
+                                     : root.laid.base - height)
+             : root.firstBeside || root.laid.firstTop > root.laid.cutTop ? Math.max(0, root.laid.firstTop) + 4 * root.mm
+             : Math.max(root.mm * 1.5, root.laid.cutTop - 8.4 * root.mm)
         Accessible.ignored: true
     }
     Word {
         id: secondName
-        readonly property bool fits: root.lie !== null && root.lie.blade - root.lie.butt > longest.advanceWidth + 3 * root.mm
-        visible: root.glass && root.lie.v.second && text !== ""
+        readonly property bool fits: root.laid.blade - root.laid.butt > longest.advanceWidth + 3 * root.mm
+        visible: root.glass && root.laid.v.second && text !== ""
         text: root.secondText
         horizontalAlignment: Text.AlignHCenter
-        width: fits ? Math.min(implicitWidth, root.lie.blade - root.lie.butt - 3 * root.mm) : implicitWidth
+        width: fits ? Math.min(implicitWidth, root.laid.blade - root.laid.butt - 3 * root.mm) : implicitWidth
         // Over a ruler too narrow for it the name ends at the blade.
-        x: !root.lie ? 0 : fits ? root.place((root.lie.butt + root.lie.blade) / 2, width, 0.5)
-           : root.place(root.lie.blade - 2 * root.mm, width, 1)
+        x: fits ? root.place((root.laid.butt + root.laid.blade) / 2, width, 0.5)
+           : root.place(root.laid.blade - 2 * root.mm, width, 1)
         // Inside the ruler's end where that stands clear of the cloth, otherwise over it.
-        y: !root.lie ? 0 : !fits ? Math.max(0, Math.min(root.lie.cutTop, root.lie.secondTop) - height - root.mm)
-           : Math.max(root.mm * 1.5, Math.min(root.lie.secondTop + root.mm * 0.6, root.lie.cutTop - height), root.lie.cutTop - height - 2 * root.mm)
+        y: !fits ? Math.max(0, Math.min(root.laid.cutTop, root.laid.secondTop) - height - root.mm)
+           : Math.max(root.mm * 1.5, Math.min(root.laid.secondTop + root.mm * 0.6, root.laid.cutTop - height), root.laid.cutTop - height - 2 * root.mm)
         Accessible.ignored: true
     }
     TextMetrics {
@@ -99,16 +101,16 @@ Item {
     }
     Word {
         id: kept
-        readonly property bool above: root.lie !== null && root.lie.v.second && root.lie.firstTop - root.lie.cutTop > 16 * root.mm
+        readonly property bool above: root.laid.v.second && root.laid.firstTop - root.laid.cutTop > 16 * root.mm
         /** A band is low: the word stands in its middle, or not at all. */
-        readonly property real tall: root.lie ? root.lie.foot - root.lie.cutTop : 0
-        visible: root.edgeCut && root.lie.blade - root.lie.edge > implicitWidth + 3 * root.mm && tall > implicitHeight + root.mm
+        readonly property real tall: root.laid.foot - root.laid.cutTop
+        visible: root.edgeCut && root.laid.blade - root.laid.edge > implicitWidth + 3 * root.mm && tall > implicitHeight + root.mm
         wrapMode: Text.NoWrap
         bold: true
         //: the part of the cloth that is kept
         text: qsTr("keep")
-        x: root.lie ? root.place((root.lie.edge + (above ? root.lie.butt : root.lie.blade)) / 2, implicitWidth, 0.5) : 0
-        y: root.lie ? root.lie.cutTop + Math.min(7.6 * root.mm, (tall - implicitHeight) / 2) : 0
+        x: root.place((root.laid.edge + (above ? root.laid.butt : root.laid.blade)) / 2, implicitWidth, 0.5)
+        y: root.laid.cutTop + Math.min(7.6 * root.mm, (tall - implicitHeight) / 2)
         Accessible.ignored: true
     }
     Rectangle {
@@ -128,38 +130,38 @@ Item {
     }
     Word {
         id: folds
-        visible: root.lie !== null && (root.lie.v.on !== "outline")
+        visible: root.laid.v.on !== "outline"
         wrapMode: Text.NoWrap
         bold: true
         //: the folded edge of the cloth, or that it lies unfolded
-        text: !root.lie ? "" : root.lie.v.folded ? qsTr("fold") : qsTr("one layer")
+        text: root.laid.v.folded ? qsTr("fold") : qsTr("one layer")
         x: root.place(root.behind, implicitWidth, root.clothAtLeft ? 0 : 1)
-        y: !root.lie ? 0 : root.lie.v.named || root.lie.v.folded ? root.lie.foot - implicitHeight - root.mm * 1.6
+        y: root.laid.v.named || root.laid.v.folded ? root.laid.foot - implicitHeight - root.mm * 1.6
            // Over the cutter where the cloth is low.
-           : Math.min(root.lie.cutTop - root.mm * 1.6, root.lie.foot - root.mm * 15) - implicitHeight
+           : Math.min(root.laid.cutTop - root.mm * 1.6, root.laid.foot - root.mm * 15) - implicitHeight
         Accessible.ignored: true
     }
     Word {
-        visible: root.lie !== null && root.lie.v.named
-                 && (root.clothAtLeft || root.lie.blade + root.mm < root.behind - implicitWidth)
+        visible: root.laid.v.named
+                 && (root.clothAtLeft || root.laid.blade + root.mm < root.behind - implicitWidth)
         wrapMode: Text.NoWrap
         //: the cut ends of a cloth folded across, end on end, for strips along its selvage
-        text: root.lie && root.lie.v.along ? (root.lie.v.folded ? qsTr("cut ends") : qsTr("cut end"))
-              : root.lie && root.lie.v.folded ? qsTr("selvages") : qsTr("selvage")
+        text: root.laid.v.along ? (root.laid.v.folded ? qsTr("cut ends") : qsTr("cut end"))
+              : root.laid.v.folded ? qsTr("selvages") : qsTr("selvage")
         // Where a ruler reaches over their place they are named beyond the blade.
         readonly property bool beyond: root.clothAtLeft && root.behind + implicitWidth + 2 * root.mm > root.firstFrom
-        x: !root.lie ? 0 : beyond ? root.place(root.lie.clothEnd + 3.4 * root.mm, implicitWidth, 0)
+        x: beyond ? root.place(root.laid.clothEnd + 3.4 * root.mm, implicitWidth, 0)
            : root.place(root.behind, implicitWidth, root.clothAtLeft ? 0 : 1)
-        y: root.lie ? root.lie.cutTop - implicitHeight - 2 * root.mm : 0
+        y: root.laid.cutTop - implicitHeight - 2 * root.mm
         Accessible.ignored: true
     }
     Word {
-        visible: root.lie !== null && (root.lie.v.on === "outline" || root.lie.v.on === "fold")
+        visible: root.laid.v.on === "outline" || root.laid.v.on === "fold"
         wrapMode: Text.NoWrap
         //: cloth that falls away
         text: qsTr("waste")
-        x: root.lie ? root.place(root.lie.clothEnd + 3.4 * root.mm, implicitWidth, 0) : 0
-        y: root.lie ? root.lie.cutTop + 7 * root.mm : 0
+        x: root.place(root.laid.clothEnd + 3.4 * root.mm, implicitWidth, 0)
+        y: root.laid.cutTop + 7 * root.mm
         Accessible.ignored: true
     }
 }

@@ -83,3 +83,13 @@ function lay(view, width, height, mm, label) {
         measureY: y(-over) + 7.4 * mm
     };
 }
+
+/** What is laid while nothing is shown. A binding that is asked before the one it leans on finds no null. */
+function nothing() {
+    return {
+        v: { on: "", mat: false, second: false, named: false, folded: false, along: false },
+        k: 1, where: "none", blade: 0, foot: 0, width: 0, height: 0, edge: 0, line: 0, butt: 0, firstLeft: 0,
+        cutTop: 0, base: 0, firstTop: 0, secondTop: 0, ragged: 0, clothEnd: 0, outlineLeft: 0, outlineTop: 0,
+        outlineFoot: 0, head: 0, measureSlack: 0, measureY: 0
+    };
+}
