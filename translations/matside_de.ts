@@ -2991,7 +2991,7 @@ Schnittkante</translation>
         <translation>Aus diesen wird zuerst geschnitten. Drücken nimmt ein Stück heraus.</translation>
     </message>
     <message>
-        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
+        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvages.</source>
         <translation>Ein Rest oder eine vorhandene Länge wird verbraucht, bevor etwas gekauft wird. Ohne Webkanten messen.</translation>
     </message>
     <message>
@@ -5941,6 +5941,20 @@ Schnittkante</translation>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
         <translation>Block %1, abschneiden</translation>
     </message>
+    <message>
+        <source>From a band of %1: trim its long side too.</source>
+        <extracomment>band: a strip right across the cloth that the next piece is cut from; %1 its width</extracomment>
+        <translation>Aus einem Band von %1: auch die lange Seite beschneiden.</translation>
+    </message>
+    <message>
+        <source>From a band of %1.</source>
+        <translation>Aus einem Band von %1.</translation>
+    </message>
+    <message>
+        <source>%1 from a band of %2: %3 measured off.</source>
+        <extracomment>so many pieces from a band of this width, each so long along it</extracomment>
+        <translation>%1 aus einem Band von %2: %3 abmessen.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7833,11 +7847,11 @@ Schnittkante</translation>
         <translation>ein Stück von</translation>
     </message>
     <message>
-        <source>its length, along the selvedge</source>
+        <source>its length, along the selvage</source>
         <translation>Länge, an der Webkante entlang</translation>
     </message>
     <message>
-        <source>its width, selvedges off</source>
+        <source>its width, selvages off</source>
         <translation>Breite ohne Webkanten</translation>
     </message>
     <message>
@@ -7877,8 +7891,8 @@ Schnittkante</translation>
 <context>
     <name>matside::TakeModel</name>
     <message>
-        <source>at least %1 wide between the selvedges</source>
-        <extracomment>on the list to take: the cloth must be at least this wide between its selvedges</extracomment>
+        <source>at least %1 wide between the selvages</source>
+        <extracomment>on the list to take: the cloth must be at least this wide between its selvages</extracomment>
         <translation>mindestens %1 breit zwischen den Webkanten</translation>
     </message>
     <message>

@@ -2991,7 +2991,7 @@ borde cortado</translation>
         <translation>Estos se cortan primero. Pulsar uno para quitarlo.</translation>
     </message>
     <message>
-        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
+        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvages.</source>
         <translation>Un retal o un largo que ya hay se corta antes de comprar nada. Medirlo sin los orillos.</translation>
     </message>
     <message>
@@ -5941,6 +5941,20 @@ borde cortado</translation>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
         <translation>Bloque %1, separar</translation>
     </message>
+    <message>
+        <source>From a band of %1: trim its long side too.</source>
+        <extracomment>band: a strip right across the cloth that the next piece is cut from; %1 its width</extracomment>
+        <translation>De una banda de %1: recortar también el lado largo.</translation>
+    </message>
+    <message>
+        <source>From a band of %1.</source>
+        <translation>De una banda de %1.</translation>
+    </message>
+    <message>
+        <source>%1 from a band of %2: %3 measured off.</source>
+        <extracomment>so many pieces from a band of this width, each so long along it</extracomment>
+        <translation>%1 de una banda de %2: medir %3.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7833,11 +7847,11 @@ borde cortado</translation>
         <translation>un trozo de</translation>
     </message>
     <message>
-        <source>its length, along the selvedge</source>
+        <source>its length, along the selvage</source>
         <translation>su largo, a lo largo del orillo</translation>
     </message>
     <message>
-        <source>its width, selvedges off</source>
+        <source>its width, selvages off</source>
         <translation>su ancho, sin orillos</translation>
     </message>
     <message>
@@ -7877,8 +7891,8 @@ borde cortado</translation>
 <context>
     <name>matside::TakeModel</name>
     <message>
-        <source>at least %1 wide between the selvedges</source>
-        <extracomment>on the list to take: the cloth must be at least this wide between its selvedges</extracomment>
+        <source>at least %1 wide between the selvages</source>
+        <extracomment>on the list to take: the cloth must be at least this wide between its selvages</extracomment>
         <translation>al menos %1 de ancho entre orillos</translation>
     </message>
     <message>

@@ -2991,7 +2991,7 @@ bord coupé</translation>
         <translation>Ceux-ci sont coupés d’abord. En toucher un pour le retirer.</translation>
     </message>
     <message>
-        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.</source>
+        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvages.</source>
         <translation>Un reste ou une longueur disponible s’utilise avant tout achat. Mesurer sans les lisières.</translation>
     </message>
     <message>
@@ -5941,6 +5941,20 @@ bord coupé</translation>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
         <translation>Bloc %1, séparer</translation>
     </message>
+    <message>
+        <source>From a band of %1: trim its long side too.</source>
+        <extracomment>band: a strip right across the cloth that the next piece is cut from; %1 its width</extracomment>
+        <translation>D’un bandeau de %1&#x202f;: rogner aussi son long côté.</translation>
+    </message>
+    <message>
+        <source>From a band of %1.</source>
+        <translation>D’un bandeau de %1.</translation>
+    </message>
+    <message>
+        <source>%1 from a band of %2: %3 measured off.</source>
+        <extracomment>so many pieces from a band of this width, each so long along it</extracomment>
+        <translation>%1 d’un bandeau de %2&#x202f;: mesurer %3.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7833,11 +7847,11 @@ bord coupé</translation>
         <translation>un morceau de</translation>
     </message>
     <message>
-        <source>its length, along the selvedge</source>
+        <source>its length, along the selvage</source>
         <translation>longueur, le long de la lisière</translation>
     </message>
     <message>
-        <source>its width, selvedges off</source>
+        <source>its width, selvages off</source>
         <translation>largeur, sans les lisières</translation>
     </message>
     <message>
@@ -7877,8 +7891,8 @@ bord coupé</translation>
 <context>
     <name>matside::TakeModel</name>
     <message>
-        <source>at least %1 wide between the selvedges</source>
-        <extracomment>on the list to take: the cloth must be at least this wide between its selvedges</extracomment>
+        <source>at least %1 wide between the selvages</source>
+        <extracomment>on the list to take: the cloth must be at least this wide between its selvages</extracomment>
         <translation>au moins %1 de large entre les lisières</translation>
     </message>
     <message>

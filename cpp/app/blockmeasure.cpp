@@ -103,7 +103,7 @@ QString BlockMeasure::remedy() const
 
 QVariantList BlockMeasure::corners() const
 {
-    return m_finding ? cornersOf(*m_finding, timesCrooked) : QVariantList();
+    return m_finding ? cornersOf(*m_finding, times()) : QVariantList();
 }
 
 void BlockMeasure::nudge(int reading, int marks)

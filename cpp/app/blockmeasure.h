@@ -46,8 +46,8 @@ public:
     /// Corners of the block drawn with its departure exaggerated, 0…1 of the drawing; top left first,
     /// clockwise.
     [[nodiscard]] QVariantList corners() const;
-    /// How many times the departure is exaggerated.
-    [[nodiscard]] double times() const { return timesCrooked; }
+    /// How many times the departure is exaggerated; 1 for a block as good as square.
+    [[nodiscard]] double times() const { return m_finding ? timesDrawn(*m_finding) : timesCrooked; }
     /// What a common size would mean for the piece and for each thing made; empty when there is nothing to
     /// say.
     [[nodiscard]] QString commonSays() const;

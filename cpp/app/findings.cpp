@@ -22,6 +22,37 @@ Json sizeFile(const Pair &size, Marks marks)
     return file;
 }
 
+/// A corner as it is drawn, in parts of the longer side.
+struct Drawn {
+    Point square; ///< of the mean rectangle
+    Point off;    ///< how far the block's is from it
+};
+
+/// Less than so much of the longer side, the departure drawn several times over still looks square.
+constexpr double leastCrooked = 0.01;
+
+std::array<Drawn, 4> drawnOf(const Finding &finding)
+{
+    const Shape &shape = *finding.shape;
+    Point middle;
+    for (const Point &corner : shape.corner) {
+        middle.x += corner.x / 4;
+        middle.y += corner.y / 4;
+    }
+    const auto w = static_cast<double>(finding.own.along.count());
+    const auto h = static_cast<double>(finding.own.across.count());
+    const double longest = std::max({w, h, 1.0});
+    std::array<Drawn, 4> corners;
+    for (std::size_t i = 0; i < 4; ++i) {
+        const Point square{(i == 0 || i == 3 ? -w : w) / 2, (i < 2 ? -h : h) / 2};
+        const Point &corner = shape.corner[i];
+        corners[i] = {
+            {square.x / longest, square.y / longest},
+            {(corner.x - middle.x - square.x) / longest, (corner.y - middle.y - square.y) / longest}};
+    }
+    return corners;
+}
+
 } // namespace
 
 Target targetOf(const Project &project, const Plan &plan)
@@ -64,29 +95,24 @@ std::optional<CommonSize> commonOf(const Project &project, const Plan &plan)
     return commonSize(sizes, planned, planned, tolerances, project.marks());
 }
 
+double timesDrawn(const Finding &finding)
+{
+    if (!finding.shape)
+        return 1;
+    double most = 0;
+    for (const Drawn &corner : drawnOf(finding))
+        most = std::max({most, std::abs(corner.off.x), std::abs(corner.off.y)});
+    return most * timesCrooked < leastCrooked ? 1 : timesCrooked;
+}
+
 QVariantList cornersOf(const Finding &finding, double times)
 {
     QVariantList list;
     if (!finding.shape)
         return list;
-    // Each corner's departure from the mean rectangle is drawn several times over.
-    const Shape &shape = *finding.shape;
-    Point middle;
-    for (const Point &corner : shape.corner) {
-        middle.x += corner.x / 4;
-        middle.y += corner.y / 4;
-    }
-    const auto w = static_cast<double>(finding.own.along.count());
-    const auto h = static_cast<double>(finding.own.across.count());
-    const double longest = std::max({w, h, 1.0});
-    for (std::size_t i = 0; i < 4; ++i) {
-        const double x = (i == 0 || i == 3 ? -w : w) / 2;
-        const double y = (i < 2 ? -h : h) / 2;
-        const double dx = (shape.corner[i].x - middle.x - x) * times;
-        const double dy = (shape.corner[i].y - middle.y - y) * times;
-        list.append(QVariantMap{{QStringLiteral("x"), (x + dx) / longest},
-                                {QStringLiteral("y"), (y + dy) / longest}});
-    }
+    for (const Drawn &corner : drawnOf(finding))
+        list.append(QVariantMap{{QStringLiteral("x"), corner.square.x + corner.off.x * times},
+                                {QStringLiteral("y"), corner.square.y + corner.off.y * times}});
     return list;
 }
 

@@ -36,8 +36,9 @@ namespace matside {
                                                const MadeBlock &block);
 /// What F23 chooses from the blocks measured; nothing under two of them.
 [[nodiscard]] std::optional<CommonSize> commonOf(const Project &project, const Plan &plan);
-/// How many times a block's departure is drawn.
+/// How many times a block's departure is drawn, where it can be told from square then; otherwise once.
 inline constexpr double timesCrooked = 5;
+[[nodiscard]] double timesDrawn(const Finding &finding);
 /// Corners of the block drawn with its departure so many times over, 0…1 of the drawing; top left first,
 /// clockwise.
 [[nodiscard]] QVariantList cornersOf(const Finding &finding, double times);

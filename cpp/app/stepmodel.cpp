@@ -120,9 +120,11 @@ FigureView StepModel::figure() const
     }
     if (!step->size)
         return {};
-    const bool crossCut = step->does == Does::CutLongPiece ||
-                          (step->does == Does::CutPatch && outOfBands(*step)) || outOfAlong(*step);
-    return figureOf(crossCut ? step->size->along : step->size->across, m_workspace.project().marks());
+    const Pair &size = *step->size;
+    const bool crossCut = step->does == Does::CutLongPiece || outOfAlong(*step);
+    if (step->ruler && (step->does == Does::CutPatch || step->does == Does::CutBacking))
+        return figureOf(step->ruler->line + step->ruler->secondWidth, m_workspace.project().marks());
+    return figureOf(crossCut ? size.along : size.across, m_workspace.project().marks());
 }
 
 QStringList StepModel::lines() const
@@ -146,7 +148,7 @@ QString StepModel::check() const
     if (step->check == "cut-edge-square-to-fold" && step->done == 0)
         return m_session.leftHanded() ? tr("Turn the cloth round: its cut edge to your right.")
                                       : tr("Turn the cloth round: its cut edge to your left.");
-    return wordsOrCode(checkWords(), step->check);
+    return checkText(*step, m_workspace.project().marks());
 }
 
 QString StepModel::clothName() const

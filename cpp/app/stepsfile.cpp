@@ -87,6 +87,14 @@ Json stepFile(const Step &step, Marks marks)
         file["fold"] = lengthFile(*step.fold, marks, Round::Down);
     file["takes"] = piecesFile(step.takes);
     file["makes"] = piecesFile(step.makes);
+    if (!step.lies.empty()) {
+        file["lies"] = Json::array();
+        for (const BandLie &lie : step.lies)
+            file["lies"].push_back({{"count", lie.count},
+                                    {"band", lengthFile(lie.band, marks)},
+                                    {"off", lengthFile(lie.off, marks)},
+                                    {"width", lengthFile(lie.width, marks)}});
+    }
     if (!step.at.empty()) {
         file["at"] = Json::array();
         for (const Length at : step.at)

@@ -89,8 +89,8 @@ QVariantList StockModel::amounts() const
                         {QStringLiteral("value"), toQt(m_cloth)},
                         {QStringLiteral("choices"), choices},
                         {QStringLiteral("perRow"), std::min<int>(static_cast<int>(choices.size()), 2)}},
-            amount(lengthName, tr("its length, along the selvedge"), m_length),
-            amount(widthName, tr("its width, selvedges off"), m_width)};
+            amount(lengthName, tr("its length, along the selvage"), m_length),
+            amount(widthName, tr("its width, selvages off"), m_width)};
 }
 
 QStringList StockModel::pieces() const

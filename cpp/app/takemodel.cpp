@@ -45,9 +45,9 @@ std::vector<TakeModel::Line> TakeModel::linesNow() const
         // How wide it must be is said beneath.
         line.says = clothToBuyLine(project, buy) + u' ' + clothAmongAll(project, buy.cloth);
         if (buy.bought > Length() || buy.more > Length())
-            //: on the list to take: the cloth must be at least this wide between its selvedges
+            //: on the list to take: the cloth must be at least this wide between its selvages
             line.detail =
-                tr("at least %1 wide between the selvedges").arg(braced(buy.usable, project.marks()));
+                tr("at least %1 wide between the selvages").arg(braced(buy.usable, project.marks()));
         line.colour = m_shop.data(at, ShopModel::Colour).toString();
         line.ticked = m_shop.data(at, ShopModel::Bought).toBool();
         lines.push_back(std::move(line));

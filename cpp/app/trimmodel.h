@@ -54,7 +54,7 @@ public:
     [[nodiscard]] QString remedy() const;
     /// The block as it was read or logged, drawn crooked so many times over, where no figure holds for it.
     [[nodiscard]] QVariantList corners() const;
-    [[nodiscard]] double times() const { return m_finding ? timesCrooked : 1; }
+    [[nodiscard]] double times() const { return m_finding ? timesDrawn(*m_finding) : 1; }
     /// The strip that comes apart, empty at another step: {lengthMm, widthMm, blockMm [along, across],
     /// starts, names: of its blocks, cuts: the middle of each gap, done: blocks already off it}. On cloth as
     /// the blocks have drawn it in.

@@ -88,5 +88,9 @@ struct Worded {
 [[nodiscard]] QString cutSentence(const Step &step, const Project &project);
 /// Where the ruler lies, at most two lines.
 [[nodiscard]] QStringList rulerLines(const RulerPlace &ruler, Marks marks);
+/// What to look at; of a piece out of a band, which band it is, where that is not plain.
+[[nodiscard]] QString checkText(const Step &step, Marks marks);
+/// How many pieces come from bands of which width, and what is measured off along them; a line each way.
+[[nodiscard]] QStringList bandLines(const Step &step, Marks marks);
 
 } // namespace matside

@@ -161,6 +161,33 @@ QStringList rulerLines(const RulerPlace &ruler, Marks marks)
     return lines;
 }
 
+QString checkText(const Step &step, Marks marks)
+{
+    const QString check = wordsOrCode(checks, step.check);
+    if (step.lies.empty())
+        return check;
+    const BandLie &lie = step.lies[step.lie];
+    const bool wider = lie.width < lie.band;
+    if (!wider && step.lies.size() == 1)
+        return check;
+    //: band: a strip right across the cloth that the next piece is cut from; %1 its width
+    return (wider ? inWords(QT_TRANSLATE_NOOP("Words", "From a band of %1: trim its long side too."))
+                  : inWords(QT_TRANSLATE_NOOP("Words", "From a band of %1.")))
+               .arg(figureText(lie.band, marks)) +
+           u' ' + check;
+}
+
+QStringList bandLines(const Step &step, Marks marks)
+{
+    QStringList lines;
+    for (const BandLie &lie : step.lies)
+        //: so many pieces from a band of this width, each so long along it
+        lines +=
+            inWords(QT_TRANSLATE_NOOP("Words", "%1 from a band of %2: %3 measured off."))
+                .arg(QString::number(lie.count), figureText(lie.band, marks), figureText(lie.off, marks));
+    return lines;
+}
+
 QString cutSentence(const Step &step, const Project &project)
 {
     QString line = QStringLiteral("%1 × %2").arg(step.count).arg(doesText(step, project));
@@ -171,7 +198,9 @@ QString cutSentence(const Step &step, const Project &project)
                     .arg(figureText(step.size->across, project.marks()),
                          figureText(step.size->along, project.marks()));
     }
-    if (step.ruler)
+    if (step.lies.size() > 1)
+        line += u' ' + bandLines(step, project.marks()).join(u' ');
+    else if (step.ruler)
         line += u' ' + rulerLines(*step.ruler, project.marks()).join(u' ');
     if (step.does == Does::CutAlong)
         line += u' ' + wordsOrCode(checks, step.check);

@@ -41,11 +41,9 @@ void cutPatches(Bench &bench)
         if (bands.empty())
             cut.takes.push_back({"straight/" + patch.cloth, 0});
         cut.size = patch.rectangle;
-        cut.ruler = bands.empty()
-                        ? placeRulers(bench.project.rulers, patch.rectangle.across, patch.rectangle.along, 1)
-                        : placeRulers(bench.project.rulers, patch.rectangle.along, patch.rectangle.across, 1);
+        cut.ruler = placeRulers(bench.project.rulers, patch.rectangle.across, patch.rectangle.along, 1);
         cut.makes = {{"patch/" + std::to_string(number), 1}};
-        cut.check = bandsAreWider(bench, patch.cloth, name) ? "band-is-wider" : "web-on-wrong-side";
+        cut.check = "web-on-wrong-side";
     }
 }
 

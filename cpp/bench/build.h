@@ -45,6 +45,9 @@ void crossCutFrom(const Bench &bench, Step &cut, const std::vector<Piece> &bands
 /// none where the layout is not fixed or the pieces come straight from the cloth.
 std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::string &does,
                              const char *sashingFigure = "");
+/// How a step's pieces lie in the bands of a fixed layout: either way round where the cloth has no direction.
+/// The ruler then lies for the next of them; the places are filled in the order of the strips.
+void lieInBands(const Project &project, Step &step);
 /// Some of these bands are wider than the pieces: each is to be trimmed once more.
 bool bandsAreWider(const Bench &bench, const std::string &cloth, const std::string &does);
 

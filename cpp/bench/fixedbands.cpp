@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "bench/build.h"
 #include "bench/clothlay.h"
+#include "bench/progress.h"
 
 #include <algorithm>
 #include <utility>
@@ -52,6 +53,37 @@ bool bandsAreWider(const Bench &bench, const std::string &cloth, const std::stri
                           return piece.does == does && piece.along < strip.height;
                       });
            });
+}
+
+void lieInBands(const Project &project, Step &step)
+{
+    const MadeLayout *layout = project.made.layoutOf(step.cloth);
+    if (!layout || (step.does != Does::CutPatch && step.does != Does::CutBacking))
+        return;
+    const std::string does = progressName(step);
+    for (const LaidStrip &strip : layout->strips) {
+        if (!holds(strip, does))
+            continue;
+        for (const LaidPiece &piece : strip.pieces) {
+            if (piece.does != does)
+                continue;
+            const BandLie lie{strip.height, piece.across, piece.along, piece.count * strip.repeats};
+            BandLie *last = step.lies.empty() ? nullptr : &step.lies.back();
+            if (last && last->band == lie.band && last->off == lie.off && last->width == lie.width)
+                last->count += lie.count;
+            else
+                step.lies.push_back(lie);
+        }
+    }
+    if (step.lies.empty())
+        return;
+    std::int64_t used = 0; // spoiled pieces had a place too
+    for (const MadeCut &cut : project.made.cut)
+        used += cut.cloth == step.cloth && cut.does == does ? cut.count : 0;
+    for (; step.lie + 1 < step.lies.size() && used >= step.lies[step.lie].count; ++step.lie)
+        used -= step.lies[step.lie].count;
+    const BandLie &next = step.lies[step.lie];
+    step.ruler = placeRulers(project.rulers, next.off, next.width, 1);
 }
 
 std::vector<Piece> bandsFrom(Bench &bench, const std::string &cloth, const std::string &does,

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
+#include "bench/account.h"
 #include "bench/build.h"
+#include "bench/clothlay.h"
 
 namespace matside {
 
@@ -80,9 +82,12 @@ void layBacking(Bench &bench, std::vector<Piece> piece, bool bagged)
     if (from.empty())
         from.push_back({"straight/" + cloth, 0});
     Step &cut = add(bench, Station::Cut, Does::CutBacking, bench.project.kits, cloth);
-    cut.size = bench.plan.size.backing;
-    cut.ruler =
-        placeRulers(bench.project.rulers, bench.plan.size.backing->across, bench.plan.size.backing->along, 1);
+    const Pair size = *bench.plan.size.backing;
+    cut.size = size;
+    // What is measured off the cloth's end is the side that lies along the selvage.
+    const bool turned = takenBy(cut, bench.plan, 1, usableOf(bench.project, bench.plan, cloth)) == size.along;
+    cut.ruler = turned ? placeRulers(bench.project.rulers, size.along, size.across, 1)
+                       : placeRulers(bench.project.rulers, size.across, size.along, 1);
     cut.takes = std::move(from);
     cut.makes = {{"backing", 1}};
     cut.check = "line-at-both-ends";

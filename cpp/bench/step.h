@@ -77,6 +77,14 @@ struct Piece {
     std::int64_t count = 1;
 };
 
+/// So many pieces that lie alike in bands of a fixed layout.
+struct BandLie {
+    Length band;  ///< its width
+    Length off;   ///< measured off along the band
+    Length width; ///< of the piece, the other way; less than the band's: its long side is trimmed too
+    std::int64_t count = 0;
+};
+
 /// One thing to do at a station: `count` repetitions, `done` of them made.
 struct Step {
     std::string id; ///< unique and stable: "cut-strip/ground", "trial/cut-strip/ground"
@@ -94,6 +102,8 @@ struct Step {
     std::optional<Length> fold; ///< fold-under, joins only
     std::vector<Piece> takes;   ///< for each repetition
     std::vector<Piece> makes;
+    std::vector<BandLie> lies; ///< of patches and backings out of bands, in the order they are cut
+    std::size_t lie = 0;       ///< the one of the next piece
     std::string check;      ///< code: "cut-edge-square-to-fold"
     std::string caution;    ///< code: "blade", "magnets", "needle", "iron", "pins", ""
     std::vector<Length> at; ///< positions, where the step has them (marks, joins of longs, centres)

@@ -151,6 +151,7 @@ std::vector<Step> steps(const Project &project, const Plan &plan)
     takeProgress(project, bench.steps);
     for (Step &step : bench.steps) {
         step.notTried = hangsOnTrial(step, plan);
+        lieInBands(project, step);
         if (outOfAlong(step) && fullWidth(step.does))
             step.figure.clear(); // its band has the width: what is read off is its length
     }

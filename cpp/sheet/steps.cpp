@@ -40,10 +40,14 @@ QString wordsOf(const Step &step, const Job &job)
     if (step.seam)
         lines += tell(QT_TRANSLATE_NOOP("Sheet", "Seam %1."))
                      .arg(braced(*step.seam, job.project.marks(), Round::Fine));
-    if (step.ruler)
-        lines += rulerLines(*step.ruler, job.project.marks());
+    const Marks marks = job.project.marks();
+    const bool severalWays = step.lies.size() > 1;
+    if (severalWays)
+        lines += bandLines(step, marks);
+    else if (step.ruler)
+        lines += rulerLines(*step.ruler, marks);
     if (!step.check.empty())
-        lines += wordsOrCode(checkWords(), step.check);
+        lines += severalWays ? wordsOrCode(checkWords(), step.check) : checkText(step, marks);
     return lines.join(u' ');
 }
 

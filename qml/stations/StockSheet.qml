@@ -55,7 +55,7 @@ Item {
             width: parent.width
             text: StockModel.pieces.length > 0
                   ? qsTr("These are cut up first. Press one to take it away.")
-                  : qsTr("A remnant or a length you have is cut up before anything is bought. Measure it without its selvedges.")
+                  : qsTr("A remnant or a length you have is cut up before anything is bought. Measure it without its selvages.")
         }
         Repeater {
             model: StockModel.pieces

@@ -95,6 +95,7 @@ void TrimFigures::noFigureIsShownForABlockNotToBeCut()
             QVERIFY(desk.trim.firstSays().startsWith(QStringLiteral("Planned {8 in}")));
             QVERIFY(!desk.trim.verdict().isEmpty() && !desk.trim.remedy().isEmpty());
             QCOMPARE(desk.trim.corners().size(), 4);
+            QCOMPARE(desk.trim.times(), 1.0); // too small, not crooked
             desk.trim.cut();
         }
         // The next block is cut by the plan again, and what was made of the first stands.

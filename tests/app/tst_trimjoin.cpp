@@ -82,11 +82,13 @@ void TrimAndJoin::aLeaningBlockIsSplit()
     desk.measure.begin();
     QCOMPARE(desk.measure.block(), QStringLiteral("A1"));
     QCOMPARE(desk.measure.kind(), QStringLiteral("plain"));
+    QCOMPARE(desk.measure.times(), 1.0); // square: there is nothing to exaggerate, and nothing is said of it
     QVERIFY(desk.measure.enter(4, QStringLiteral("10")).isEmpty());
     QVERIFY(desk.measure.enter(5, QStringLiteral("9 3/4")).isEmpty());
     QCOMPARE(desk.measure.kind(), QStringLiteral("split"));
     QVERIFY(desk.measure.verdict().contains(QStringLiteral("3/16")));
     QCOMPARE(desk.measure.corners().size(), 4);
+    QCOMPARE(desk.measure.times(), 5.0);
     QVERIFY(!desk.measure.enter(4, QStringLiteral("abc")).isEmpty());
 }
 

@@ -76,7 +76,7 @@ StationCase {
         wait(60);
         verifySizes(data.tag + ", stock");
         // A length of cloth is typed with the marks of her ruler, as everywhere.
-        pressables().find(item => /^its length, along the selvedge \d/.test(item.accessibleName)).press();
+        pressables().find(item => /^its length, along the selvage \d/.test(item.accessibleName)).press();
         tryVerify(() => called("Done"));
         wait(250);
         verifySizes(data.tag + ", stock keypad");
@@ -85,7 +85,7 @@ StationCase {
         press(called("1/2"));
         press(called("Done"));
         tryVerify(() => !called("Done"));
-        verify(pressables().some(item => item.accessibleName === "its length, along the selvedge 27 1/2 in"), printed(null));
+        verify(pressables().some(item => item.accessibleName === "its length, along the selvage 27 1/2 in"), printed(null));
         called("Add this piece").press();
         tryVerify(() => StockModel.pieces.length === 1);
         verify(StockModel.pieces[0].startsWith("{27 1/2 in} × "), StockModel.pieces[0]);
