@@ -276,7 +276,7 @@ void ModelsTest::theFigureIsWhatTheRulerMeasures()
     // On one cloth the smaller patches are cut out of the larger ones' strips.
     for (Patch &patch : project.patches)
         patch.cloth = project.patches.front().cloth;
-    for (const Cloth &cloth : project.cloths)
+    for (const Cloth &cloth : std::vector(project.cloths))
         project = withLayout(project, plan(project), steps(project, plan(project)), cloth.id, false);
     look();
     QVERIFY(fromCloth > 0);
