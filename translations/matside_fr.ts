@@ -677,6 +677,13 @@
     </message>
 </context>
 <context>
+    <name>HoopPage</name>
+    <message>
+        <source>Pictures and notes</source>
+        <translation>Images et notes</translation>
+    </message>
+</context>
+<context>
     <name>HoopShelf</name>
     <message>
         <source>stitching field, along</source>

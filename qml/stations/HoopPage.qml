@@ -33,7 +33,7 @@ WidePage {
         anchors.fill: parent
         view: HoopModel.view
         at: HoopModel.position
-        head: StepModel.finished ? "" : HoopModel.head
+        head: !StepModel.finished ? HoopModel.head : root.small ? qsTr("Pictures and notes") : ""
         headOpens: root.small
         over: HoopModel.overSays.replace(/[{}]/g, "")
         nextFigure: HoopModel.marking ? HoopModel.second : null
