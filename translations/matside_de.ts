@@ -90,6 +90,64 @@
     </message>
 </context>
 <context>
+    <name>Demo</name>
+    <message>
+        <source>Reading-room runner</source>
+        <extracomment>the demo&apos;s name: a runner is a long narrow table topper</extracomment>
+        <translation>Läufer fürs Lesezimmer</translation>
+    </message>
+    <message>
+        <source>the square magnetic one</source>
+        <extracomment>a hoop&apos;s own name</extracomment>
+        <translation>der quadratische mit Magneten</translation>
+    </message>
+    <message>
+        <source>oat linen</source>
+        <extracomment>a cloth&apos;s own name, like those that follow</extracomment>
+        <translation>Naturleinen</translation>
+    </message>
+    <message>
+        <source>small blue print</source>
+        <translation>kleines Blaumuster</translation>
+    </message>
+    <message>
+        <source>low-loft cotton</source>
+        <extracomment>batting that stays flat</extracomment>
+        <translation>flache Baumwolle</translation>
+    </message>
+    <message>
+        <source>dark teal</source>
+        <translation>Dunkelpetrol</translation>
+    </message>
+    <message>
+        <source>rust</source>
+        <translation>Rost</translation>
+    </message>
+    <message>
+        <source>cream</source>
+        <translation>Creme</translation>
+    </message>
+    <message>
+        <source>hull</source>
+        <extracomment>a patch: the hull of a boat</extracomment>
+        <translation>Rumpf</translation>
+    </message>
+    <message>
+        <source>sail</source>
+        <translation>Segel</translation>
+    </message>
+    <message>
+        <source>long</source>
+        <extracomment>a ruler&apos;s own name: the long one</extracomment>
+        <translation>Langlineal</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <extracomment>a ruler&apos;s own name: the square one</extracomment>
+        <translation>Quadratlineal</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -281,7 +339,7 @@
     <name>EdgeSection</name>
     <message>
         <source>Double fold: cut {%1}, pressed in half to {%2}</source>
-        <translation>Doppelt gelegt: {%1} zuschneiden, auf die Hälfte bügeln: {%2}</translation>
+        <translation>Doppelt gelegt: {%1} zuschneiden, längs zur Hälfte bügeln: {%2}</translation>
     </message>
     <message>
         <source>Single fold: cut {%1}</source>
@@ -963,7 +1021,7 @@
     <name>KitsSheet</name>
     <message>
         <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
-        <translation>Sagen, wie viele lernen: für alle je ein Satz, einer für den Unterricht und je angefangene zehn Lernende ein Reservesatz.</translation>
+        <translation>Angeben, wie viele teilnehmen: für alle je ein Satz, einer für den Unterricht und je angefangene zehn Lernende ein Reservesatz.</translation>
     </message>
     <message>
         <source>What is cut</source>
@@ -989,11 +1047,11 @@
     <name>LogFlags</name>
     <message>
         <source>What to remember of block %1</source>
-        <translation>Was zu Block %1 zu merken ist</translation>
+        <translation>Notiz zu Block %1</translation>
     </message>
     <message>
         <source>Words, if you like</source>
-        <translation>Worte, wenn gewünscht</translation>
+        <translation>Notiz, wenn gewünscht</translation>
     </message>
     <message>
         <source>Back to the block</source>
@@ -1696,7 +1754,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>Tap anywhere: %1 of block %2</source>
-        <translation>Irgendwo tippen: %1 von Block %2</translation>
+        <translation>Zum Auslösen tippen: %1 von Block %2</translation>
     </message>
     <message>
         <source>Back without a picture</source>
@@ -2007,7 +2065,7 @@ Schnittkante</translation>
     <message>
         <source>Sheets slide in</source>
         <extracomment>whether sheets slide into place or are simply there</extracomment>
-        <translation>Blätter gleiten herein</translation>
+        <translation>Seiten gleiten herein</translation>
     </message>
     <message>
         <source>Nothing moves</source>
@@ -2176,7 +2234,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Tap anywhere: %1</source>
-        <translation>Irgendwo tippen: %1</translation>
+        <translation>Zum Auslösen tippen: %1</translation>
     </message>
     <message>
         <source>Take a picture of %1</source>
@@ -3297,7 +3355,7 @@ Schnittkante</translation>
     <message>
         <source>a generous</source>
         <extracomment>just over the ruler&apos;s mark that follows</extracomment>
-        <translation>gut</translation>
+        <translation>reichlich</translation>
     </message>
     <message>
         <source>too long to tell</source>
@@ -4530,7 +4588,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>It is off size: {%2}.</source>
-        <translation>Er hat nicht das Maß: {%2}.</translation>
+        <translation>Das Maß stimmt nicht: {%2}.</translation>
     </message>
     <message>
         <source>It is too far off to be cut as it is.</source>
@@ -4564,7 +4622,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
-        <translation>Neu einspannen, die Außenlinie auftrennen und auf Maß sticken. Reicht die Füllquiltung nicht hin: ein neuer Block.</translation>
+        <translation>Neu einspannen, die Außenlinie auftrennen und auf Maß sticken. Reicht die Füllquiltung nicht: ein neuer Block.</translation>
     </message>
     <message>
         <source>Pin it square on a board, steam it, let it dry and measure again. If that does not help: a new block.</source>
@@ -5095,7 +5153,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Cut along the second; no daylight between them.</source>
-        <translation>Am zweiten entlang schneiden; kein Licht dazwischen.</translation>
+        <translation>Am zweiten entlang schneiden; kein Spalt dazwischen.</translation>
     </message>
     <message>
         <source>%1 layers.</source>
@@ -5191,7 +5249,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Press the block, now that its patches are trimmed.</source>
-        <translation>Den Block bügeln, nun da seine Flicken beschnitten sind.</translation>
+        <translation>Den Block bügeln, sobald seine Flicken beschnitten sind.</translation>
     </message>
     <message>
         <source>Press the test block and let it rest.</source>
@@ -6004,7 +6062,7 @@ Schnittkante</translation>
     <message>
         <source>sum</source>
         <extracomment>on a small tab, at most five letters: opens the sum behind a figure</extracomment>
-        <translation>Weg</translation>
+        <translation>Formel</translation>
     </message>
 </context>
 <context>
@@ -6123,7 +6181,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Proven least.</source>
-        <translation>Nachweislich am wenigsten.</translation>
+        <translation>Nachweislich die kleinste Menge.</translation>
     </message>
     <message>
         <source>The least found; no proof.</source>
@@ -6131,7 +6189,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Waste %1 %.</source>
-        <translation>Abfall %1 %.</translation>
+        <translation>Abfall %1&#xa0;%.</translation>
     </message>
     <message>
         <source>Costs %1.</source>
@@ -6278,7 +6336,15 @@ Schnittkante</translation>
     <message>
         <source>%1 of 6 stand as first shown</source>
         <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
-        <translation>%1 von 6 stehen wie zuerst gezeigt</translation>
+        <translation>%1 von 6 noch nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Square enough, if the rest is as shown.</source>
+        <translation>Rechtwinklig genug, wenn der Rest stimmt.</translation>
+    </message>
+    <message>
+        <source>Measure the rest before you cut.</source>
+        <translation>Vor dem Schneiden den Rest messen.</translation>
     </message>
 </context>
 <context>
@@ -6838,7 +6904,7 @@ Schnittkante</translation>
     <message>
         <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
         <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
-        <translation>%1 × %2 mm an die Maschine senden (%3 % × %4 %).</translation>
+        <translation>%1 × %2 mm an die Maschine senden (%3 % × %4&#xa0;%).</translation>
     </message>
     <message>
         <source>A gap of %1 would yield short sashings: %2 pairs.</source>
@@ -6868,7 +6934,7 @@ Schnittkante</translation>
     <message>
         <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
-        <translation>Die Blöcke ziehen längs %1 % und quer %2 % ein. Für die nächsten Blöcke übernehmen?</translation>
+        <translation>Die Blöcke ziehen längs %1 % und quer %2&#xa0;% ein. Für die nächsten Blöcke übernehmen?</translation>
     </message>
     <message>
         <source>Trial strip</source>
@@ -7232,7 +7298,7 @@ Schnittkante</translation>
     <message>
         <source>%1 %2 × %3</source>
         <extracomment>%1 what is cut, %2 × %3 its two sides</extracomment>
-        <translation>%1 %2 × %3</translation>
+        <translation>%1&#xa0;%2 × %3</translation>
     </message>
     <message>
         <source>%1 in each kit</source>
@@ -7596,15 +7662,15 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Proven least: no way of cutting buys less.</source>
-        <translation>Nachweislich am wenigsten: Kein Zuschnitt kauft weniger.</translation>
+        <translation>Nachweislich die kleinste Menge: Kein Zuschnitt kommt mit weniger aus.</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
-        <translation>Höchstens %1 % über dem Möglichen.</translation>
+        <translation>Höchstens %1&#xa0;% über dem Möglichen.</translation>
     </message>
     <message>
         <source>%1 Waste %2 %.</source>
-        <translation>%1 Abfall %2 %.</translation>
+        <translation>%1 Abfall %2&#xa0;%.</translation>
     </message>
     <message>
         <source>All cloths: %1</source>
@@ -7698,8 +7764,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>%1 of %2 %3</source>
-        <extracomment>on the shopping list: %1 so much, %2 the width it is counted for, %3 the cloth: &quot;1 1/4 yd of 42 in oat linen&quot;</extracomment>
-        <translation>%1 %3, %2 breit</translation>
+        <translation>%1&#xa0;%3, %2 breit</translation>
     </message>
     <message>
         <source>along the selvage, %1 long: %2</source>

@@ -90,6 +90,64 @@
     </message>
 </context>
 <context>
+    <name>Demo</name>
+    <message>
+        <source>Reading-room runner</source>
+        <extracomment>the demo&apos;s name: a runner is a long narrow table topper</extracomment>
+        <translation>Camino de la sala de lectura</translation>
+    </message>
+    <message>
+        <source>the square magnetic one</source>
+        <extracomment>a hoop&apos;s own name</extracomment>
+        <translation>el cuadrado magnético</translation>
+    </message>
+    <message>
+        <source>oat linen</source>
+        <extracomment>a cloth&apos;s own name, like those that follow</extracomment>
+        <translation>lino avena</translation>
+    </message>
+    <message>
+        <source>small blue print</source>
+        <translation>estampado azul menudo</translation>
+    </message>
+    <message>
+        <source>low-loft cotton</source>
+        <extracomment>batting that stays flat</extracomment>
+        <translation>algodón fino</translation>
+    </message>
+    <message>
+        <source>dark teal</source>
+        <translation>petróleo oscuro</translation>
+    </message>
+    <message>
+        <source>rust</source>
+        <translation>óxido</translation>
+    </message>
+    <message>
+        <source>cream</source>
+        <translation>crema</translation>
+    </message>
+    <message>
+        <source>hull</source>
+        <extracomment>a patch: the hull of a boat</extracomment>
+        <translation>casco</translation>
+    </message>
+    <message>
+        <source>sail</source>
+        <translation>vela</translation>
+    </message>
+    <message>
+        <source>long</source>
+        <extracomment>a ruler&apos;s own name: the long one</extracomment>
+        <translation>larga</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <extracomment>a ruler&apos;s own name: the square one</extracomment>
+        <translation>cuadrada</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -6280,6 +6338,14 @@ borde cortado</translation>
         <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
         <translation>%1 de 6 siguen como se mostraron</translation>
     </message>
+    <message>
+        <source>Square enough, if the rest is as shown.</source>
+        <translation>Basta de escuadra, si el resto es como se muestra.</translation>
+    </message>
+    <message>
+        <source>Measure the rest before you cut.</source>
+        <translation>Medir el resto antes de cortar.</translation>
+    </message>
 </context>
 <context>
     <name>matside::ClothColour</name>
@@ -7698,7 +7764,6 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 of %2 %3</source>
-        <extracomment>on the shopping list: %1 so much, %2 the width it is counted for, %3 the cloth: &quot;1 1/4 yd of 42 in oat linen&quot;</extracomment>
         <translation>%1 de %3, %2 de ancho</translation>
     </message>
     <message>

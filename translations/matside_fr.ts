@@ -90,6 +90,64 @@
     </message>
 </context>
 <context>
+    <name>Demo</name>
+    <message>
+        <source>Reading-room runner</source>
+        <extracomment>the demo&apos;s name: a runner is a long narrow table topper</extracomment>
+        <translation>Chemin de la salle de lecture</translation>
+    </message>
+    <message>
+        <source>the square magnetic one</source>
+        <extracomment>a hoop&apos;s own name</extracomment>
+        <translation>le carré magnétique</translation>
+    </message>
+    <message>
+        <source>oat linen</source>
+        <extracomment>a cloth&apos;s own name, like those that follow</extracomment>
+        <translation>lin avoine</translation>
+    </message>
+    <message>
+        <source>small blue print</source>
+        <translation>petit imprimé bleu</translation>
+    </message>
+    <message>
+        <source>low-loft cotton</source>
+        <extracomment>batting that stays flat</extracomment>
+        <translation>coton peu gonflant</translation>
+    </message>
+    <message>
+        <source>dark teal</source>
+        <translation>canard foncé</translation>
+    </message>
+    <message>
+        <source>rust</source>
+        <translation>rouille</translation>
+    </message>
+    <message>
+        <source>cream</source>
+        <translation>crème</translation>
+    </message>
+    <message>
+        <source>hull</source>
+        <extracomment>a patch: the hull of a boat</extracomment>
+        <translation>coque</translation>
+    </message>
+    <message>
+        <source>sail</source>
+        <translation>voile</translation>
+    </message>
+    <message>
+        <source>long</source>
+        <extracomment>a ruler&apos;s own name: the long one</extracomment>
+        <translation>longue</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <extracomment>a ruler&apos;s own name: the square one</extracomment>
+        <translation>carrée</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -6280,6 +6338,14 @@ bord coupé</translation>
         <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
         <translation>%1 sur 6 restent comme affichés d’abord</translation>
     </message>
+    <message>
+        <source>Square enough, if the rest is as shown.</source>
+        <translation>Assez d’équerre, si le reste est comme affiché.</translation>
+    </message>
+    <message>
+        <source>Measure the rest before you cut.</source>
+        <translation>Mesurer le reste avant de couper.</translation>
+    </message>
 </context>
 <context>
     <name>matside::ClothColour</name>
@@ -7698,7 +7764,6 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1 of %2 %3</source>
-        <extracomment>on the shopping list: %1 so much, %2 the width it is counted for, %3 the cloth: &quot;1 1/4 yd of 42 in oat linen&quot;</extracomment>
         <translation>%1 de %3, %2 de large</translation>
     </message>
     <message>

@@ -86,6 +86,11 @@ QString BlockMeasure::asShownSays() const
     return tr("%1 of 6 stand as first shown").arg(left);
 }
 
+bool BlockMeasure::onlyIfAsShown() const
+{
+    return m_finding && m_finding->kind == FindingKind::Plain && !asShownSays().isEmpty();
+}
+
 QString BlockMeasure::kind() const
 {
     return m_finding ? toQt(nameOf(m_finding->kind)) : QString();
@@ -93,12 +98,20 @@ QString BlockMeasure::kind() const
 
 QString BlockMeasure::verdict() const
 {
-    return m_finding && m_measured ? verdictText(*m_finding, m_workspace.project().marks()) : QString();
+    if (!m_finding || !m_measured)
+        return {};
+    if (onlyIfAsShown())
+        return tr("Square enough, if the rest is as shown.");
+    return verdictText(*m_finding, m_workspace.project().marks());
 }
 
 QString BlockMeasure::remedy() const
 {
-    return m_finding && m_measured ? remedyText(*m_finding, m_workspace.project().marks()) : QString();
+    if (!m_finding || !m_measured)
+        return {};
+    if (onlyIfAsShown())
+        return tr("Measure the rest before you cut.");
+    return remedyText(*m_finding, m_workspace.project().marks());
 }
 
 QVariantList BlockMeasure::corners() const

@@ -69,6 +69,8 @@ signals:
 
 private:
     void judgeIt();
+    /// At size, but some of the readings are only the planned ones.
+    [[nodiscard]] bool onlyIfAsShown() const;
     void take(int reading);
     /// What F23 chooses from the blocks measured; nothing under two of them.
     [[nodiscard]] std::optional<CommonSize> common() const;

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/shelf.h"
 
+#include "app/demo.h"
 #include "app/wording.h"
 #include "project/codec.h"
-
-#include <QFile>
 
 namespace matside {
 
@@ -179,12 +178,12 @@ void Shelf::createProject(const QString &name, const QString &system)
 
 void Shelf::openDemo()
 {
-    QFile file(QStringLiteral(":/demo/demo-project.json"));
-    if (!file.open(QIODevice::ReadOnly)) {
+    const QString pristine = demoProject();
+    if (pristine.isEmpty()) {
         m_session.tell(tr("The demo cannot be read."));
         return;
     }
-    const auto demo = m_workspace.store().ensureDemo(QString::fromUtf8(file.readAll()));
+    const auto demo = m_workspace.store().ensureDemo(pristine);
     if (!after(demo))
         return;
     m_session.openProject(demo.value());

@@ -80,7 +80,8 @@ QString clothShopLine(const Project &project, const Buy &buy)
         return line + u' ' + name;
     //: on the shopping list: %1 so much, %2 the width it is counted for, %3 the cloth: "1 1/4 yd of 42 in oat
     //: linen"
-    return ShopModel::tr("%1 of %2 %3").arg(line, figureText(buy.usable, project.marks()), name);
+    const QString width = figureText(buy.usable, project.marks()).replace(u' ', QChar::Nbsp);
+    return ShopModel::tr("%1 of %2 %3").arg(line, width, name);
 }
 
 QString threadText(const Project &project, std::int64_t thread)

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "app/demo.h"
 #include "app/plancommand.h"
 #include "app/sharecommand.h"
 #include "app/sharing.h"
@@ -47,12 +48,6 @@ void drawWithoutScreen()
     qputenv("QT_QUICK_BACKEND", "software");
 }
 
-QString pristineDemo()
-{
-    QFile file(QStringLiteral(":/demo/demo-project.json"));
-    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
-}
-
 double reportedPxPerMm()
 {
     const QScreen *screen = QGuiApplication::primaryScreen();
@@ -88,7 +83,7 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
         return 1;
     const bool demo = drawing || options.isSet(QStringLiteral("demo"));
     QString first;
-    QString document = pristineDemo();
+    QString document = demoProject();
     if (options.isSet(QStringLiteral("pictures")) && !options.positionalArguments().isEmpty()) {
         QFile file(options.positionalArguments().constFirst());
         if (!file.open(QIODevice::ReadOnly))

@@ -21,8 +21,10 @@ Item {
 
     signal chosen(var value)
 
-    readonly property int lines: Math.max(1, Math.ceil(choices.length / perRow))
-    readonly property real cellWidth: width / perRow
+    /** Fewer than asked for where a word would be broken. */
+    readonly property int columns: Math.min(perRow, across)
+    readonly property int lines: Math.max(1, Math.ceil(choices.length / columns))
+    readonly property real cellWidth: width / columns
 
     property real tallest: 0
 
@@ -53,7 +55,7 @@ Item {
         font.pixelSize: Theme.fontSize(Theme.capWord)
     }
     Grid {
-        columns: root.perRow
+        columns: root.columns
         Repeater {
             id: cells
             model: root.choices

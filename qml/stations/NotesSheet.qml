@@ -28,10 +28,10 @@ Item {
                 bold: true
                 text: StepModel.doesText
             }
-            Word {
+            InlineLength {
                 visible: text !== ""
                 width: parent.width
-                text: StepModel.figure.valid ? StepModel.spoken.replace(/[{}]/g, "").replace(/\.\./g, ".") : ""
+                text: StepModel.figure.valid ? StepModel.spoken.replace(/\.\./g, ".") : ""
             }
             Word {
                 visible: StepModel.notTried

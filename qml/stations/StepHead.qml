@@ -40,7 +40,7 @@ Item {
         id: tally
         visible: !root.finished && !root.trying && StepModel.count > 1 && !StepModel.sided && !crowded
         /** The title has the count in words: beside a long one it would only make that wrap. */
-        readonly property bool crowded: letters.advanceWidth(title.text) > root.width - width - Theme.gap
+        readonly property bool crowded: letters.advanceWidth(title.text) > (root.width - width - Theme.gap) * 0.97
         x: parent.width - width
         y: Theme.mm(1)
         availableWidth: Theme.mm(26)

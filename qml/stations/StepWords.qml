@@ -62,6 +62,8 @@ Fingertip {
                                         : briefFits ? "brief" : "mark"
     readonly property real cautionHeight: cautionAs === "whole" ? wholeCaution.implicitHeight + air
                                           : cautionAs === "brief" ? briefCaution.implicitHeight + air : 0
+    /** Where the line gave way the check is the first, beside the tab and the mark. */
+    readonly property real checkWidth: lineShown || above > 0 ? width : firstWidth - (caution !== "" ? Theme.control : 0)
     readonly property bool checkShown: check !== "" && wholeCheck.implicitHeight <= spare - cautionHeight
     /** Under all that is shown there is room for the mark with a word beside it. */
     readonly property real shownHeight: above + (lineShown ? says.implicitHeight + air : 0) + (untriedHere ? untried.implicitHeight + air : 0)
@@ -91,7 +93,7 @@ Fingertip {
     Word {
         id: wholeCheck
         visible: false
-        width: root.width
+        width: root.checkWidth
         text: root.check
     }
 
@@ -145,7 +147,7 @@ Fingertip {
         }
         Word {
             visible: root.checkShown
-            width: parent.width
+            width: root.checkWidth
             color: Theme.colors.inkSoft
             text: root.check
         }

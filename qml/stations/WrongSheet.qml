@@ -163,6 +163,9 @@ Item {
             text: qsTr("No block is made yet.")
         }
     }
+    MoreBelow { over: answer }
+    MoreBelow { over: list }
+    MoreBelow { over: choice }
     CutButton {
         id: again
         anchors.bottom: close.top

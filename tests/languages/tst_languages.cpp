@@ -2,10 +2,12 @@
 #include "messages.h"
 #include "wordy.h"
 
+#include "app/demo.h"
 #include "app/figures.h"
 #include "app/language.h"
 #include "app/session.h"
 #include "app/wording.h"
+#include "project/codec.h"
 
 #include <QFile>
 #include <QLocale>
@@ -52,6 +54,8 @@ private slots:
     void nothingIsLeftInEnglish();
     void theLanguageChangesAtOnceAndIsKept_data() { everyLanguage(); }
     void theLanguageChangesAtOnceAndIsKept();
+    void theDemoIsNamedInTheReadersLanguage_data() { everyLanguage(); }
+    void theDemoIsNamedInTheReadersLanguage();
     void figuresTakeTheSignOfTheLanguage();
     void anUnknownLanguageChangesNothing();
     void cleanup() { QLocale::setDefault(QLocale::c()); }
@@ -187,6 +191,36 @@ void LanguagesTest::theLanguageChangesAtOnceAndIsKept()
     const Language again(*store.value());
     QCOMPARE(again.code(), language);
     QVERIFY(stationText(Station::Cut) != QStringLiteral("Cut"));
+}
+
+/// Cloths, rulers, patches and hoop of the demo: none keeps its English name, nothing else is changed.
+void LanguagesTest::theDemoIsNamedInTheReadersLanguage()
+{
+    QFETCH(const QString, language);
+    const auto english = readProject(demoProject().toStdString());
+    QVERIFY(english.ok());
+    QTemporaryDir dir;
+    auto store = openStore(dir.path());
+    QVERIFY(store.ok());
+    Language chosen(*store.value(), QStringLiteral("en"));
+    chosen.setCode(language);
+    const auto here = readProject(demoProject().toStdString());
+    QVERIFY(here.ok());
+    Project told = here.value().project;
+    const Project &was = english.value().project;
+    const auto renamed = [](std::string &name, const std::string &before) {
+        const bool other = name != before;
+        name = before;
+        return other;
+    };
+    QVERIFY(renamed(told.name, was.name) && renamed(told.hoop.name, was.hoop.name));
+    for (std::size_t i = 0; i < was.cloths.size(); ++i)
+        QVERIFY2(renamed(told.cloths[i].name, was.cloths[i].name), was.cloths[i].name.c_str());
+    for (std::size_t i = 0; i < was.patches.size(); ++i)
+        QVERIFY2(renamed(told.patches[i].name, was.patches[i].name), was.patches[i].name.c_str());
+    for (std::size_t i = 0; i < was.rulers.size(); ++i)
+        QVERIFY2(renamed(told.rulers[i].name, was.rulers[i].name), was.rulers[i].name.c_str());
+    QCOMPARE(writeProject(told), writeProject(was));
 }
 
 /// Decimal comma: the custom of German, French and Spanish (CLDR's decimal symbol of de, fr and es).

@@ -3,7 +3,16 @@
 
 #include "project/project.h"
 
+#include <QtGlobal>
+
 #include <random>
+
+/// How often something is tried: MATSIDE_COUNT, or as usual.
+inline std::uint64_t rounds(int usual)
+{
+    const int asked = qEnvironmentVariableIntValue("MATSIDE_COUNT");
+    return static_cast<std::uint64_t>(asked > 0 ? asked : usual);
+}
 
 /// Makes projects by chance: every key present in some, absent in others, lengths on any tick.
 class RandomProject {

@@ -17,12 +17,6 @@ namespace {
 
 using Keys = std::vector<std::string>;
 
-int rounds(int usual)
-{
-    const int asked = qEnvironmentVariableIntValue("MATSIDE_COUNT");
-    return asked > 0 ? asked : usual;
-}
-
 /// A tablet that notes things; what all tablets ever noted is kept beside it.
 class Chance {
 public:
@@ -119,7 +113,7 @@ private slots:
 
 void MergeRandomTest::aProjectWithItselfIsItself()
 {
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(60)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= rounds(60); ++seed) {
         const std::string text = writeProject(RandomProject(seed).project());
         if (!readProject(text).value().problems.empty())
             continue;
@@ -135,7 +129,7 @@ void MergeRandomTest::aProjectWithItselfIsItself()
 
 void MergeRandomTest::theSideDoesNotMatter()
 {
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(200)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= rounds(200); ++seed) {
         Chance chance(seed);
         std::multiset<std::string> all;
         Project base = example();
@@ -162,7 +156,7 @@ void MergeRandomTest::theSideDoesNotMatter()
 
 void MergeRandomTest::noNoteIsLostOrDoubled()
 {
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(500)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= rounds(500); ++seed) {
         Chance chance(seed);
         std::multiset<std::string> all;
         Project base = example();
@@ -184,7 +178,7 @@ void MergeRandomTest::noNoteIsLostOrDoubled()
 void MergeRandomTest::unrelatedProjectsAreTakenOrRefused()
 {
     int taken = 0;
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(150)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= rounds(150); ++seed) {
         const std::string mine = writeProject(RandomProject(seed).project());
         const std::string theirs = writeProject(RandomProject(seed + 100'000).project());
         const std::string base = writeProject(RandomProject(seed + 200'000).project());
@@ -205,7 +199,7 @@ void MergeRandomTest::unrelatedProjectsAreTakenOrRefused()
 
 void MergeRandomTest::logsMergeInAnyOrder()
 {
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(4000)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= rounds(4000); ++seed) {
         Chance chance(seed);
         const auto some = [&](std::uint64_t most) {
             Keys keys;
@@ -243,7 +237,7 @@ void MergeRandomTest::logsMergeInAnyOrder()
 
 void MergeRandomTest::equalContentsWithoutIds()
 {
-    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(rounds(150)); ++seed) {
+    for (std::uint64_t seed = 1; seed <= rounds(150); ++seed) {
         Chance chance(seed);
         const auto some = [&] {
             Keys keys;
