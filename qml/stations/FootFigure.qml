@@ -45,7 +45,8 @@ Item {
     }
     Word {
         id: count
-        visible: title.visible && StepModel.count > 1 && !root.small
+        // Without a heading of its own the title counts in words.
+        visible: title.visible && root.heading !== "" && StepModel.count > 1 && !root.small
         x: parent.width - implicitWidth
         text: qsTr("%1 of %2").arg(StepModel.done + 1).arg(StepModel.count)
         wrapMode: Text.NoWrap
