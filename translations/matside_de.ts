@@ -104,11 +104,11 @@
     <message>
         <source>oat linen</source>
         <extracomment>a cloth&apos;s own name, like those that follow</extracomment>
-        <translation>Naturleinen</translation>
+        <translation>helles Leinen</translation>
     </message>
     <message>
         <source>small blue print</source>
-        <translation>kleines Blaumuster</translation>
+        <translation>kleiner Blaudruck</translation>
     </message>
     <message>
         <source>low-loft cotton</source>
@@ -117,7 +117,7 @@
     </message>
     <message>
         <source>dark teal</source>
-        <translation>Dunkelpetrol</translation>
+        <translation>dunkles Petrol</translation>
     </message>
     <message>
         <source>rust</source>
@@ -139,12 +139,12 @@
     <message>
         <source>long</source>
         <extracomment>a ruler&apos;s own name: the long one</extracomment>
-        <translation>Langlineal</translation>
+        <translation>lang</translation>
     </message>
     <message>
         <source>square</source>
         <extracomment>a ruler&apos;s own name: the square one</extracomment>
-        <translation>Quadratlineal</translation>
+        <translation>Quadrat</translation>
     </message>
 </context>
 <context>
@@ -4201,7 +4201,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>size sent</source>
-        <translation>gesendete Größe</translation>
+        <translation>Größe der Datei</translation>
     </message>
     <message>
         <source>kept past the seam</source>

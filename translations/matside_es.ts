@@ -94,7 +94,7 @@
     <message>
         <source>Reading-room runner</source>
         <extracomment>the demo&apos;s name: a runner is a long narrow table topper</extracomment>
-        <translation>Camino de la sala de lectura</translation>
+        <translation>Camino de lectura</translation>
     </message>
     <message>
         <source>the square magnetic one</source>

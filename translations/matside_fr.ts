@@ -94,7 +94,7 @@
     <message>
         <source>Reading-room runner</source>
         <extracomment>the demo&apos;s name: a runner is a long narrow table topper</extracomment>
-        <translation>Chemin de la salle de lecture</translation>
+        <translation>Chemin de lecture</translation>
     </message>
     <message>
         <source>the square magnetic one</source>
@@ -139,12 +139,12 @@
     <message>
         <source>long</source>
         <extracomment>a ruler&apos;s own name: the long one</extracomment>
-        <translation>longue</translation>
+        <translation>grand</translation>
     </message>
     <message>
         <source>square</source>
         <extracomment>a ruler&apos;s own name: the square one</extracomment>
-        <translation>carrée</translation>
+        <translation>carré</translation>
     </message>
 </context>
 <context>

@@ -115,8 +115,8 @@ QVariantList TrimModel::corners() const
 QString TrimModel::verdict() const
 {
     const Marks marks = m_workspace.project().marks();
-    if (m_finding && m_finding->kind == FindingKind::Plain)
-        return {}; // the measuring said so; here the drawing tells where the ruler lies
+    if (m_finding && m_finding->kind == FindingKind::Plain && side() > 1)
+        return {}; // heeded with the first cut
     if (m_finding)
         return verdictText(*m_finding, marks);
     if (!m_loggedOff)

@@ -66,6 +66,8 @@ FocusScope {
 
         Word {
             id: name
+            /** Her own words, of any length: the shelf has them whole. */
+            readonly property bool preview: true
             x: Theme.margin
             y: Theme.margin
             width: parent.width - 2 * Theme.margin - (turn.visible ? turn.width + Theme.gap : 0)

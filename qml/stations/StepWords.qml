@@ -62,9 +62,9 @@ Fingertip {
                                         : briefFits ? "brief" : "mark"
     readonly property real cautionHeight: cautionAs === "whole" ? wholeCaution.implicitHeight + air
                                           : cautionAs === "brief" ? briefCaution.implicitHeight + air : 0
-    /** Where the line gave way the check is the first, beside the tab and the mark. */
-    readonly property real checkWidth: lineShown || above > 0 ? width : firstWidth - (caution !== "" ? Theme.control : 0)
-    readonly property bool checkShown: check !== "" && wholeCheck.implicitHeight <= spare - cautionHeight
+    /** Where the line gave way the mark stands in the check's place. */
+    readonly property bool checkClear: lineShown || above > 0 || cautionAs !== "mark"
+    readonly property bool checkShown: check !== "" && checkClear && wholeCheck.implicitHeight <= spare - cautionHeight
     /** Under all that is shown there is room for the mark with a word beside it. */
     readonly property real shownHeight: above + (lineShown ? says.implicitHeight + air : 0) + (untriedHere ? untried.implicitHeight + air : 0)
                                         + (checkShown ? wholeCheck.implicitHeight + air : 0)
@@ -93,7 +93,7 @@ Fingertip {
     Word {
         id: wholeCheck
         visible: false
-        width: root.checkWidth
+        width: root.width
         text: root.check
     }
 
@@ -147,7 +147,7 @@ Fingertip {
         }
         Word {
             visible: root.checkShown
-            width: root.checkWidth
+            width: parent.width
             color: Theme.colors.inkSoft
             text: root.check
         }

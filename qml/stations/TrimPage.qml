@@ -22,7 +22,8 @@ StepPage {
         objectName: "finding"
         visible: verdict !== "" && !StepModel.finished
         width: parent.width
-        mostCap: Theme.small ? Theme.capThird : Theme.capSecond
+        // Where the ruler has a place under it, the drawing keeps its room.
+        mostCap: TrimModel.figure.valid ? Theme.mm(6.6) : Theme.small ? Theme.capThird : Theme.capSecond
         verdict: TrimModel.verdict
         remedy: TrimModel.remedy
     }

@@ -146,7 +146,8 @@ void ShopModels::widthStandsBesideTheLength()
     project.cloths[1].usable = Length::inches(42);
     Counter at(project);
     const auto line = [&](int row) {
-        return at.shop.data(at.shop.index(row), ShopModel::BuyLine).toString();
+        // A number is not parted from its fraction and unit.
+        return at.shop.data(at.shop.index(row), ShopModel::BuyLine).toString().replace(QChar::Nbsp, u' ');
     };
     QVERIFY2(line(0).endsWith(QStringLiteral(" of 40 1/2 in oat")), qPrintable(line(0)));
     QVERIFY2(line(1).endsWith(QStringLiteral(" of 42 in blue")), qPrintable(line(1)));
