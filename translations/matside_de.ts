@@ -6062,7 +6062,7 @@ Schnittkante</translation>
     <message>
         <source>sum</source>
         <extracomment>on a small tab, at most five letters: opens the sum behind a figure</extracomment>
-        <translation>Formel</translation>
+        <translation>woher</translation>
     </message>
 </context>
 <context>

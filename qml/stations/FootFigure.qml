@@ -45,11 +45,20 @@ Item {
     }
     Word {
         id: count
-        // Without a heading of its own the title counts in words.
-        visible: title.visible && root.heading !== "" && StepModel.count > 1 && !root.small
+        // A title of the step counts in words; a heading it would make wrap has the block's name.
+        readonly property bool wanted: root.heading !== "" && root.heading !== StepModel.title
+            && whole.advanceWidth <= (root.width - implicitWidth - Theme.gap) * 0.97
+        visible: title.visible && wanted && StepModel.count > 1 && !root.small
         x: parent.width - implicitWidth
         text: qsTr("%1 of %2").arg(StepModel.done + 1).arg(StepModel.count)
         wrapMode: Text.NoWrap
+    }
+    TextMetrics {
+        id: whole
+        font.family: Theme.family
+        font.bold: true
+        font.pixelSize: Theme.fontSize(Theme.capHead)
+        text: title.text
     }
     Pressable {
         visible: root.figured && root.small
