@@ -109,6 +109,13 @@ Make joined(std::int64_t gapMarks)
     };
 }
 
+/// What went wrong, once its sheet was opened: it is made then, within what holds its place.
+QQuickItem *wrongSheet(QQuickWindow &window)
+{
+    const QQuickItem *place = anyItem(window, QStringLiteral("sheet-wrong"));
+    return place ? place->property("item").value<QQuickItem *>() : nullptr;
+}
+
 } // namespace
 
 void joinStates(States &states)
@@ -145,8 +152,7 @@ void joinStates(States &states)
             QMetaObject::invokeMethod(column, "openWrong");
             if (*kind != 0)
                 (void)stage.room->steps().wrong(QString::fromLatin1(kind));
-            if (QQuickItem *sheet =
-                    *kind != 0 ? anyItem(*stage.window, QStringLiteral("sheet-wrong")) : nullptr)
+            if (QQuickItem *sheet = *kind != 0 ? wrongSheet(*stage.window) : nullptr)
                 sheet->setProperty("answered", true);
         };
     };
@@ -155,7 +161,7 @@ void joinStates(States &states)
     states.add("wrong-sewn", join, until(Does::JoinShort, 1), wrong("sewn-wrong"));
     states.add("wrong-which", join, until(Does::JoinShort), [stage = states.stage(), wrong] {
         wrong("")();
-        if (QQuickItem *sheet = anyItem(*stage.window, QStringLiteral("sheet-wrong")))
+        if (QQuickItem *sheet = wrongSheet(*stage.window))
             sheet->setProperty("asking", QStringLiteral("block-gone"));
     });
 }
