@@ -163,7 +163,7 @@ QStringList rulerLines(const RulerPlace &ruler, Marks marks)
 
 QString checkText(const Step &step, Marks marks)
 {
-    const QString check = wordsOrCode(checks, step.check);
+    QString check = wordsOrCode(checks, step.check);
     if (step.lies.empty())
         return check;
     const BandLie &lie = step.lies[step.lie];

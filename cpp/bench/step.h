@@ -104,9 +104,9 @@ struct Step {
     std::vector<Piece> makes;
     std::vector<BandLie> lies; ///< of patches and backings out of bands, in the order they are cut
     std::size_t lie = 0;       ///< the one of the next piece
-    std::string check;      ///< code: "cut-edge-square-to-fold"
-    std::string caution;    ///< code: "blade", "magnets", "needle", "iron", "pins", ""
-    std::vector<Length> at; ///< positions, where the step has them (marks, joins of longs, centres)
+    std::string check;         ///< code: "cut-edge-square-to-fold"
+    std::string caution;       ///< code: "blade", "magnets", "needle", "iron", "pins", ""
+    std::vector<Length> at;    ///< positions, where the step has them (marks, joins of longs, centres)
 };
 
 /// The ordered steps of a project: the trial first, sashings last before joining. Steps after a
