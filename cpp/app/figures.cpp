@@ -176,7 +176,7 @@ RulerView rulerView(const Step &step, const Project &project, const Plan &plan)
         view.secondFigure = figureOf(ruler.secondWidth, marks);
     }
     const Length usable = plan.strip.usable;
-    const Length kept = ruler.line + ruler.secondWidth;
+    const Length kept = ruler.off();
     // A piece is cut off its band by its length: the blade goes across the band, no farther.
     const bool offBand = step.size && kept == step.size->along && kept != step.size->across;
     view.keepIn = step.size && !offBand ? step.size->across.asInches() : kept.asInches();

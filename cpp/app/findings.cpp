@@ -6,6 +6,8 @@
 #include <QVariantMap>
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 
 namespace matside {
 

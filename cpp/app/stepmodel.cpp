@@ -120,11 +120,8 @@ FigureView StepModel::figure() const
     }
     if (!step->size)
         return {};
-    const Pair &size = *step->size;
-    const bool crossCut = step->does == Does::CutLongPiece || outOfAlong(*step);
-    if (step->ruler && (step->does == Does::CutPatch || step->does == Does::CutBacking))
-        return figureOf(step->ruler->line + step->ruler->secondWidth, m_workspace.project().marks());
-    return figureOf(crossCut ? size.along : size.across, m_workspace.project().marks());
+    const bool cut = step->ruler && step->ruler->on == LineOn::CutEdge;
+    return figureOf(cut ? step->ruler->off() : step->size->across, m_workspace.project().marks());
 }
 
 QStringList StepModel::lines() const

@@ -97,7 +97,7 @@ public:
     [[nodiscard]] QStringList lines() const;
     /// The first thing to know about the ruler; all of it in one breath.
     [[nodiscard]] QString firstLine() const { return lines().value(0); }
-    [[nodiscard]] QString spoken() const { return lines().join(QStringLiteral(". ")); }
+    [[nodiscard]] QString spoken() const { return lines().join(u' '); }
     [[nodiscard]] QString caution() const;
     [[nodiscard]] QString check() const;
     [[nodiscard]] QString clothName() const;

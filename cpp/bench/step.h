@@ -64,6 +64,8 @@ struct RulerPlace {
     LineOn on = LineOn::CutEdge;
     std::optional<std::string> second; ///< butted to the first; the blade runs along it
     Length secondWidth;                ///< width the second adds (0 without one)
+    /// What is measured off: from `on` to the blade.
+    [[nodiscard]] Length off() const { return line + secondWidth; }
     std::string keep = "under-rulers"; ///< which piece is kept
     Fence fence = Fence::LongEnough;
     Length firstLength; ///< sizes as the ruler lies, for the drawing

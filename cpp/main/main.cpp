@@ -83,7 +83,7 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
         return 1;
     const bool demo = drawing || options.isSet(QStringLiteral("demo"));
     QString first;
-    QString document = demoProject();
+    std::optional<QString> document;
     if (options.isSet(QStringLiteral("pictures")) && !options.positionalArguments().isEmpty()) {
         QFile file(options.positionalArguments().constFirst());
         if (!file.open(QIODevice::ReadOnly))
@@ -91,7 +91,7 @@ int runWindow(const QCommandLineParser &options, std::optional<Spoken> &words)
         document = QString::fromUtf8(file.readAll());
     }
     if (demo && store->canWrite()) {
-        const auto made = store->ensureDemo(document);
+        const auto made = store->ensureDemo(document ? *document : demoProject());
         if (!made)
             return refuse(storeSentence(made.error()));
         first = made.value();

@@ -15,7 +15,7 @@ StepPage {
         visible: StepModel.ruler.show && !StepModel.finished
         view: StepModel.ruler
         clothRole: StepModel.clothRole
-        accessibleName: StepModel.spoken.replace(/[{}]/g, "").replace(/\.\./g, ".")
+        accessibleName: StepModel.spoken.replace(/[{}]/g, "")
     }
     InlineLength {
         visible: !drawing.visible

@@ -45,7 +45,7 @@ Item {
             visible: root.ruled
             view: StepModel.ruler
             clothRole: StepModel.clothRole
-            accessibleName: StepModel.spoken.replace(/[{}]/g, "").replace(/\.\./g, ".")
+            accessibleName: StepModel.spoken.replace(/[{}]/g, "")
         }
         StripDrawing {
             anchors.fill: parent

@@ -31,7 +31,7 @@ Item {
             InlineLength {
                 visible: text !== ""
                 width: parent.width
-                text: StepModel.figure.valid ? StepModel.spoken.replace(/\.\./g, ".") : ""
+                text: StepModel.figure.valid ? StepModel.spoken : ""
             }
             Word {
                 visible: StepModel.notTried
