@@ -10,6 +10,8 @@ namespace {
 
 constexpr int settleAt = 12; ///< nodes before the strips are first looked at one by one
 constexpr std::int64_t settleWork = 12'000;
+constexpr int pickAt = 6; ///< nodes before plans are first made of a few strips
+constexpr std::int64_t pickWork = 2'200;
 constexpr int rootTries = 100;
 
 /// The most fractional count; −1 if all are whole.
@@ -32,11 +34,10 @@ int fractional(const std::vector<double> &counts)
 /// Plans from a node: much is tried from the first, little from some of the later ones.
 void Search::lookFrom(const Branch &here, int popped, bool whole)
 {
-    if (popped == 1)
-        diveFrom(here, m_length - 1, 0);
     const auto longest = [&] { return std::min(m_length - 1, goal(here.bound)); };
     const auto open = [&] { return steps(here.bound) < steps(m_length); };
     if (popped == 1) {
+        diveFrom(here, m_length - 1, 0);
         if (open())
             diveFrom(here, longest(), 0);
         for (int keep = 0; keep <= 1 && open(); ++keep)
@@ -70,8 +71,8 @@ void Search::branchOut()
         const auto sa = steps(a.bound), sb = steps(b.bound);
         return sa != sb ? sa > sb : a.depth != b.depth ? a.depth < b.depth : a.bound > b.bound;
     };
-    int nextSettle = settleAt;
-    std::int64_t settleUnits = settleWork;
+    int nextPick = pickAt, nextSettle = settleAt;
+    std::int64_t pickUnits = pickWork, settleUnits = settleWork;
     for (int popped = 1; !open.empty(); ++popped) {
         std::pop_heap(open.begin(), open.end(), later);
         const Branch here = std::move(open.back());
@@ -82,6 +83,11 @@ void Search::branchOut()
         m_lower = std::max(m_lower, std::min(least, m_length));
         if (!m_searched)
             m_certified = std::max(m_certified, std::min(least, m_length));
+        if (popped == nextPick) {
+            pickFew(pickUnits);
+            nextPick *= 4;
+            pickUnits *= 2;
+        }
         if (popped == nextSettle) {
             settle(settleUnits);
             nextSettle *= 4;

@@ -7,7 +7,7 @@
 
 namespace matside::cutting {
 namespace {
-constexpr std::int64_t tailPieces = 40;
+constexpr std::int64_t tailPieces = 14;
 constexpr int tailTries = 40;
 } // namespace
 

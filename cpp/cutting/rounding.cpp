@@ -10,7 +10,6 @@ namespace {
 constexpr std::int64_t largest = std::int64_t(1) << 34;
 constexpr int mostFactor = 3;
 constexpr std::size_t cutsARound = 10, mostCuts = 28;
-constexpr int rounds = 24;
 
 } // namespace
 
@@ -197,8 +196,8 @@ void Whole::dropCuts()
     }
 }
 
-/// Rounds of cuts before any branching.
-Whole::Node Whole::tighten()
+/// At most so many rounds of cuts before any branching.
+Whole::Node Whole::tighten(int rounds)
 {
     double before = 0;
     for (int n = 0, idle = 0; n < rounds && idle < 4; ++n) {

@@ -10,7 +10,9 @@
 namespace matside::cutting {
 namespace {
 constexpr std::int64_t endless = std::numeric_limits<std::int64_t>::max() / 4;
-}
+constexpr std::size_t fewStrips[] = {200, 1000}; ///< strips a plan is quickly found of, and somewhat slower
+constexpr int fewRounds = 2;                     ///< of cuts, which prove more than they find
+} // namespace
 
 Search::Search(const Cloth &cloth, Ticks step, Work &work)
     : m_cloth(cloth), m_step(step), m_work(work), m_table(cloth, work), m_master(cloth, m_table, work),
@@ -134,14 +136,65 @@ bool Search::settle(std::int64_t units)
             m_settled.least = longest + 1;
             continue;
         }
-        Rest rest = restOf(m_cloth);
-        for (const Cutting &c : whole.plan())
-            cut(m_cloth, m_allowed, c.strip, c.times, rest);
-        if (!rest.done() || rest.spent > longest)
+        if (!takePlan(whole.plan(), longest))
             return false;
-        offer(rest);
     }
     return true;
+}
+
+/// The plan, if it keeps to `longest`.
+bool Search::takePlan(const std::vector<Cutting> &plan, std::int64_t longest)
+{
+    Rest rest = restOf(m_cloth);
+    for (const Cutting &c : plan)
+        cut(m_cloth, m_allowed, c.strip, c.times, rest);
+    if (!rest.done() || rest.spent > longest)
+        return false;
+    offer(rest);
+    return true;
+}
+
+/// Fewer than `most` strips, those that cost the least beyond their worth.
+std::vector<Strip> Search::cheapest(std::int64_t longest, std::size_t most)
+{
+    std::vector<Candidate> found;
+    for (double slack = slackOf(longest);; slack /= 2) {
+        found = candidates(restOf(m_cloth), slack, -1, most);
+        if (found.size() < most || slack < 1)
+            break;
+    }
+    std::vector<Strip> strips;
+    for (Candidate &c : found)
+        strips.push_back(std::move(c.strip));
+    return strips;
+}
+
+/// Looks for a plan of at most `longest` among the cheapest strips. Proves nothing.
+bool Search::takeFew(std::int64_t longest, std::int64_t units)
+{
+    const std::int64_t end = m_work.done() + units;
+    m_master.restore(m_root);
+    if (relax(restOf(m_cloth), longest) != Master::Outcome::Solved)
+        return false;
+    const Prices limit = m_master.proof();
+    for (const std::size_t most : fewStrips) {
+        Whole whole(m_cloth, cheapest(longest, most), limit, m_work);
+        const auto found = whole.within(longest, end - m_work.done(), fewRounds);
+        if (found == Whole::Found::Yes)
+            return takePlan(whole.plan(), longest);
+        if (found == Whole::Found::Unknown)
+            return false;
+    }
+    return false;
+}
+
+/// Plans of few strips: one as short as is proved so far, else ever shorter ones.
+void Search::pickFew(std::int64_t units)
+{
+    if (closed() || takeFew(goal(m_lower), units))
+        return;
+    while (steps(m_length) > steps(m_lower) + 1 && takeFew(useful(), units)) {
+    }
 }
 
 bool Search::within(std::int64_t longest, const std::vector<char> &levels)

@@ -82,6 +82,10 @@ private:
     [[nodiscard]] double slackOf(std::int64_t budget) const;
     std::vector<Strip> cheapStrips(std::int64_t longest, const Prices &prices, std::size_t most);
     bool settle(std::int64_t units);
+    std::vector<Strip> cheapest(std::int64_t longest, std::size_t most);
+    bool takePlan(const std::vector<Cutting> &plan, std::int64_t longest);
+    void pickFew(std::int64_t units);
+    bool takeFew(std::int64_t longest, std::int64_t units);
     [[nodiscard]] std::int64_t layered(const Rest &rest) const;
     [[nodiscard]] Master::Outcome relax(const Rest &rest, std::int64_t longest);
 

@@ -202,7 +202,7 @@ bool Whole::explore(int node)
     return side(fewer, v, low, down) || side(fewer + 1, v, down + 1, high);
 }
 
-Whole::Found Whole::within(std::int64_t longest, std::int64_t units)
+Whole::Found Whole::within(std::int64_t longest, std::int64_t units, int rounds)
 {
     m_longest = longest;
     m_end = m_work.done() + units;
@@ -212,7 +212,7 @@ Whole::Found Whole::within(std::int64_t longest, std::int64_t units)
         m_high[m_columns + static_cast<std::size_t>(m_cloth.sizes() + k)] = static_cast<double>(most);
     }
     m_nodes.assign(1, {});
-    if (tighten() == Node::Closed) {
+    if (tighten(rounds) == Node::Closed) {
         m_nodes.front().prices = std::move(m_prices);
         return m_unsure ? Found::Unknown : Found::No;
     }

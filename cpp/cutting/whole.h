@@ -19,8 +19,8 @@ public:
 
     /// `limit`: the prices by which the strips were chosen.
     Whole(const Cloth &cloth, std::vector<Strip> strips, Prices limit, Work &work);
-    /// Spends at most `units` of work.
-    Found within(std::int64_t longest, std::int64_t units);
+    /// Spends at most `units` of work; `rounds` of cuts at most come before the branching.
+    Found within(std::int64_t longest, std::int64_t units, int rounds = 24);
     [[nodiscard]] const std::vector<Cutting> &plan() const { return m_plan; }
     /// After No: the proof, but for `least` and `heights`; prices by units of the
     /// cloth.
@@ -56,7 +56,7 @@ private:
     bool addCuts();
     void dropCuts();
     void resize();
-    Node tighten();
+    Node tighten(int rounds);
     void factor();
     void exchange(std::size_t row);
     void sumLevels(const std::vector<double> &row);

@@ -53,6 +53,12 @@ void PlansTest::hardJobsBuyTheLeast_data()
     for (const auto &[seed, steps] :
          {std::pair(25, 117), {87, 219}, {105, 81}, {199, 101}, {235, 59}, {261, 336}})
         QTest::addRow("metric %d", seed) << metric.job(static_cast<std::uint64_t>(seed)) << steps;
+    // Plans that taking the relaxation's strips one by one misses by one to three steps; that nothing
+    // shorter exists, its prices alone prove.
+    for (const auto &[seed, steps] : {std::pair(379, 180), {972, 154}})
+        QTest::addRow("inch %d, few strips", seed) << inch.job(static_cast<std::uint64_t>(seed)) << steps;
+    for (const auto &[seed, steps] : {std::pair(104, 158), {460, 184}, {645, 81}})
+        QTest::addRow("metric %d, few strips", seed) << metric.job(static_cast<std::uint64_t>(seed)) << steps;
 }
 
 void PlansTest::hardJobsBuyTheLeast()
