@@ -3781,6 +3781,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>batting</source>
+        <extracomment>the layer between the cloths</extracomment>
         <translation>Vlies</translation>
     </message>
     <message>
@@ -3789,6 +3790,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>web</source>
+        <extracomment>fusible web</extracomment>
         <translation>Klebevlies</translation>
     </message>
     <message>
@@ -6020,6 +6022,33 @@ Schnittkante</translation>
         <extracomment>so many pieces from a band of this width, each so long along it</extracomment>
         <translation>%1 aus einem Band von %2: %3 abmessen.</translation>
     </message>
+    <message>
+        <source>front cloth</source>
+        <translation>Vorderseitenstoff</translation>
+    </message>
+    <message>
+        <source>back cloth</source>
+        <extracomment>the cloth of the back</extracomment>
+        <translation>Rückseitenstoff</translation>
+    </message>
+    <message>
+        <source>patch cloth</source>
+        <extracomment>the cloth of the appliquéd patches</extracomment>
+        <translation>Flickenstoff</translation>
+    </message>
+    <message>
+        <source>sashing cloth, front</source>
+        <extracomment>the strips between the blocks</extracomment>
+        <translation>Stoff der Zwischenstreifen, vorn</translation>
+    </message>
+    <message>
+        <source>sashing cloth, back</source>
+        <translation>Stoff der Zwischenstreifen, hinten</translation>
+    </message>
+    <message>
+        <source>binding cloth</source>
+        <translation>Einfassstoff</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7686,10 +7715,6 @@ Schnittkante</translation>
         <translation>aus Vorhandenem: %1</translation>
     </message>
     <message>
-        <source>This much is short: what is cut stays, and the rest no longer yields all.</source>
-        <translation>So viel fehlt: Geschnittenes bleibt, und der Rest gibt nicht mehr alles her.</translation>
-    </message>
-    <message>
         <source>Bought or begun: this way of cutting stays.</source>
         <translation>Gekauft oder begonnen: Dieser Zuschnitt bleibt.</translation>
     </message>
@@ -7775,6 +7800,16 @@ Schnittkante</translation>
         <source>%1 to straighten</source>
         <extracomment>so much of the cloth&apos;s length is cut off to square its end</extracomment>
         <translation>%1 zum Begradigen</translation>
+    </message>
+    <message>
+        <source>%1; with what is there %2</source>
+        <extracomment>%1 the price of the cloth still to buy, %2 of that and of what was bought before</extracomment>
+        <translation>%1; mit dem Vorhandenen %2</translation>
+    </message>
+    <message>
+        <source>%1 bought or begun; it does not yield all: buy this much more.</source>
+        <extracomment>%1 a length of cloth; what to buy on top of it stands above</extracomment>
+        <translation>%1 gekauft oder begonnen; das reicht nicht für alles: So viel kommt hinzu.</translation>
     </message>
 </context>
 <context>

@@ -3781,6 +3781,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>batting</source>
+        <extracomment>the layer between the cloths</extracomment>
         <translation>guata</translation>
     </message>
     <message>
@@ -3789,6 +3790,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>web</source>
+        <extracomment>fusible web</extracomment>
         <translation>entretela termoadhesiva</translation>
     </message>
     <message>
@@ -6020,6 +6022,33 @@ borde cortado</translation>
         <extracomment>so many pieces from a band of this width, each so long along it</extracomment>
         <translation>%1 de una banda de %2: medir %3.</translation>
     </message>
+    <message>
+        <source>front cloth</source>
+        <translation>tela delantera</translation>
+    </message>
+    <message>
+        <source>back cloth</source>
+        <extracomment>the cloth of the back</extracomment>
+        <translation>tela trasera</translation>
+    </message>
+    <message>
+        <source>patch cloth</source>
+        <extracomment>the cloth of the appliquéd patches</extracomment>
+        <translation>tela de los parches</translation>
+    </message>
+    <message>
+        <source>sashing cloth, front</source>
+        <extracomment>the strips between the blocks</extracomment>
+        <translation>tela de las tiras de unión, delantera</translation>
+    </message>
+    <message>
+        <source>sashing cloth, back</source>
+        <translation>tela de las tiras de unión, trasera</translation>
+    </message>
+    <message>
+        <source>binding cloth</source>
+        <translation>tela del ribete</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7686,10 +7715,6 @@ borde cortado</translation>
         <translation>de lo que ya hay: %1</translation>
     </message>
     <message>
-        <source>This much is short: what is cut stays, and the rest no longer yields all.</source>
-        <translation>Falta esto: lo cortado se queda y el resto ya no da para todo.</translation>
-    </message>
-    <message>
         <source>Bought or begun: this way of cutting stays.</source>
         <translation>Comprada o empezada: este corte se mantiene.</translation>
     </message>
@@ -7775,6 +7800,16 @@ borde cortado</translation>
         <source>%1 to straighten</source>
         <extracomment>so much of the cloth&apos;s length is cut off to square its end</extracomment>
         <translation>%1 para enderezar</translation>
+    </message>
+    <message>
+        <source>%1; with what is there %2</source>
+        <extracomment>%1 the price of the cloth still to buy, %2 of that and of what was bought before</extracomment>
+        <translation>%1; con lo que ya hay, %2</translation>
+    </message>
+    <message>
+        <source>%1 bought or begun; it does not yield all: buy this much more.</source>
+        <extracomment>%1 a length of cloth; what to buy on top of it stands above</extracomment>
+        <translation>%1 comprado o empezado; no alcanza para todo: comprar esto de más.</translation>
     </message>
 </context>
 <context>

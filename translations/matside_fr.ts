@@ -3781,6 +3781,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>batting</source>
+        <extracomment>the layer between the cloths</extracomment>
         <translation>molleton</translation>
     </message>
     <message>
@@ -3789,6 +3790,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>web</source>
+        <extracomment>fusible web</extracomment>
         <translation>voile thermocollant</translation>
     </message>
     <message>
@@ -6020,6 +6022,33 @@ bord coupé</translation>
         <extracomment>so many pieces from a band of this width, each so long along it</extracomment>
         <translation>%1 d’un bandeau de %2&#x202f;: mesurer %3.</translation>
     </message>
+    <message>
+        <source>front cloth</source>
+        <translation>tissu du devant</translation>
+    </message>
+    <message>
+        <source>back cloth</source>
+        <extracomment>the cloth of the back</extracomment>
+        <translation>tissu dos</translation>
+    </message>
+    <message>
+        <source>patch cloth</source>
+        <extracomment>the cloth of the appliquéd patches</extracomment>
+        <translation>tissu des pièces</translation>
+    </message>
+    <message>
+        <source>sashing cloth, front</source>
+        <extracomment>the strips between the blocks</extracomment>
+        <translation>tissu des bandes intermédiaires, devant</translation>
+    </message>
+    <message>
+        <source>sashing cloth, back</source>
+        <translation>tissu des bandes intermédiaires, dos</translation>
+    </message>
+    <message>
+        <source>binding cloth</source>
+        <translation>tissu du biais</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7686,10 +7715,6 @@ bord coupé</translation>
         <translation>dans ce qu’il y a déjà&#x202f;: %1</translation>
     </message>
     <message>
-        <source>This much is short: what is cut stays, and the rest no longer yields all.</source>
-        <translation>Il en manque autant&#x202f;: ce qui est coupé reste coupé, et le reste ne suffit plus à tout.</translation>
-    </message>
-    <message>
         <source>Bought or begun: this way of cutting stays.</source>
         <translation>Acheté ou commencé&#x202f;: cette façon de couper reste.</translation>
     </message>
@@ -7775,6 +7800,16 @@ bord coupé</translation>
         <source>%1 to straighten</source>
         <extracomment>so much of the cloth&apos;s length is cut off to square its end</extracomment>
         <translation>%1 pour redresser</translation>
+    </message>
+    <message>
+        <source>%1; with what is there %2</source>
+        <extracomment>%1 the price of the cloth still to buy, %2 of that and of what was bought before</extracomment>
+        <translation>%1&#x202f;; avec ce qui est là %2</translation>
+    </message>
+    <message>
+        <source>%1 bought or begun; it does not yield all: buy this much more.</source>
+        <extracomment>%1 a length of cloth; what to buy on top of it stands above</extracomment>
+        <translation>%1 achetés ou entamés&#x202f;; cela ne suffit pas&#x202f;: en prendre autant en plus.</translation>
     </message>
 </context>
 <context>

@@ -31,4 +31,16 @@ QString printOf(const Project &project, std::string_view cloth)
                                 : QStringLiteral("front");
 }
 
+QString colourDrawn(const Project &project, std::string_view cloth)
+{
+    for (const Cloth &each : project.cloths)
+        if (each.id == cloth && !each.colour.empty())
+            return QString::fromStdString(each.colour);
+    const QString print = printOf(project, cloth);
+    return cloth.starts_with("binding") || print == QStringLiteral("binding") ? QStringLiteral("#1d4e57")
+           : print == QStringLiteral("back")                                  ? QStringLiteral("#b9cbd8")
+           : print == QStringLiteral("batting")                               ? QStringLiteral("#f6f1e4")
+                                                                              : QStringLiteral("#ddcda9");
+}
+
 } // namespace matside

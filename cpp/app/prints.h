@@ -11,4 +11,7 @@ namespace matside {
 /// "sashing", "binding". `cloth` is an id, or "back" or "batting" where the project names none.
 [[nodiscard]] QString printOf(const Project &project, std::string_view cloth);
 
+/// The cloth's colour, "#rrggbb"; where none is named, the one its print is drawn in by day.
+[[nodiscard]] QString colourDrawn(const Project &project, std::string_view cloth);
+
 } // namespace matside

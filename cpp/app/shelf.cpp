@@ -2,8 +2,10 @@
 #include "app/shelf.h"
 
 #include "app/demo.h"
+#include "app/prints.h"
 #include "app/wording.h"
 #include "project/codec.h"
+#include "project/spelling.h"
 
 namespace matside {
 
@@ -21,11 +23,10 @@ QString nextOf(const Project &project)
     return Shelf::tr("Next: %1").arg(doesText(all[*next], project));
 }
 
-QColor colourOf(const Project &project, ClothRole role, const char *otherwise)
+QColor colourFor(const Project &project, ClothRole role)
 {
     const Cloth *cloth = clothFor(project, role);
-    const QColor colour(cloth ? toQt(cloth->colour) : QString());
-    return colour.isValid() ? colour : QColor(QLatin1String(otherwise));
+    return QColor(colourDrawn(project, cloth ? cloth->id : spelling::wordFor(spelling::role, role)));
 }
 
 } // namespace
@@ -113,11 +114,11 @@ QVariant Shelf::shown(const Looked &looked, int role)
     case BlockRatio:
         return project.blocks.height.asMm() / std::max(project.blocks.width.asMm(), 0.1);
     case Front:
-        return colourOf(project, ClothRole::Front, "#c9bda2");
+        return colourFor(project, ClothRole::Front);
     case Back:
-        return colourOf(project, ClothRole::Back, "#4a6480");
+        return colourFor(project, ClothRole::Back);
     case Binding:
-        return colourOf(project, ClothRole::Binding, "#27535a");
+        return colourFor(project, ClothRole::Binding);
     case Started:
         return project.made.started();
     default:

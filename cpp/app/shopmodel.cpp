@@ -49,7 +49,7 @@ int ShopModel::rowCount(const QModelIndex &parent) const
 
 bool ShopModel::isBought(const Buy &buy) const
 {
-    return tickedAsBought(m_of, buy.cloth) && buy.more <= Length();
+    return buy.fixed && buy.more <= Length();
 }
 
 QVariant ShopModel::data(const QModelIndex &index, int role) const
@@ -62,10 +62,8 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
         return clothAmongAll(m_of, buy.cloth);
     case DrawnAs:
         return printOf(m_of, buy.cloth);
-    case Colour: {
-        const Cloth *cloth = clothNamed(m_of, buy.cloth);
-        return cloth && !cloth->colour.empty() ? toQt(cloth->colour) : QStringLiteral("#c9bda2");
-    }
+    case Colour:
+        return colourDrawn(m_of, buy.cloth);
     case BuyText:
         return clothToBuy(m_of, buy);
     case BuyLine:
@@ -73,9 +71,9 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     case CutSays:
         return clothCutSays(m_of, buy);
     case ProofSays:
-        return clothProofSays(buy);
+        return clothProofSays(m_of, buy);
     case CostSays:
-        return buy.cents ? moneyText(*buy.cents) : QString();
+        return clothCostSays(m_of, buy);
     case UsableMm:
         return buy.usable.asMm();
     case LengthMm:
@@ -128,9 +126,10 @@ void ShopModel::tick(int row)
         return;
     const Buy &buy = m_list[static_cast<std::size_t>(row)];
     const Project &project = m_workspace.project();
-    (void)m_workspace.commit(
-        "bought", isBought(buy) ? withoutBought(project, m_workspace.steps(), buy.cloth)
-                                : withBought(project, m_workspace.plan(), m_workspace.steps(), buy.cloth));
+    (void)m_workspace.commit("bought",
+                             isBought(buy) && tickedAsBought(project, buy.cloth)
+                                 ? withoutBought(project, m_workspace.steps(), buy.cloth)
+                                 : withBought(project, m_workspace.plan(), m_workspace.steps(), buy.cloth));
 }
 
 } // namespace matside

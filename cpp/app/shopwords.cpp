@@ -147,14 +147,29 @@ static bool tooManyToProve(const Buy &buy)
     return pieces >= 100'000;
 }
 
-QString clothProofSays(const Buy &buy)
+QString clothCostSays(const Project &project, const Buy &buy)
+{
+    if (!buy.cents)
+        return {};
+    const Cloth *cloth = clothNamed(project, buy.cloth);
+    if (buy.more <= Length() || buy.bought <= Length() || !cloth || !cloth->price)
+        return moneyText(*buy.cents);
+    const auto more = costOf(*cloth->price, buy.more, project.system);
+    //: %1 the price of the cloth still to buy, %2 of that and of what was bought before
+    return more ? ShopModel::tr("%1; with what is there %2").arg(moneyText(*more), moneyText(*buy.cents))
+                : moneyText(*buy.cents);
+}
+
+QString clothProofSays(const Project &project, const Buy &buy)
 {
     QString proof;
     if (buy.fixed)
-        proof =
-            buy.more > Length()
-                ? ShopModel::tr("This much is short: what is cut stays, and the rest no longer yields all.")
-                : ShopModel::tr("Bought or begun: this way of cutting stays.");
+        proof = buy.more > Length()
+                    //: %1 a length of cloth; what to buy on top of it stands above
+                    ? ShopModel::tr("%1 bought or begun; it does not yield all: buy this much more.")
+                          .arg(inSign(toQt(textSold(buy.bought, buy.step, project.system)))
+                                   .replace(u' ', QChar::Nbsp))
+                    : ShopModel::tr("Bought or begun: this way of cutting stays.");
     else if (buy.bought <= Length() && !buy.packages.empty())
         proof = ShopModel::tr("The packages yield all of it: nothing from the roll.");
     else if (buy.bought <= Length())

@@ -23,7 +23,9 @@ namespace matside {
 /// The line of the shopping list: the same of the width it is counted for, and the cloth's name.
 [[nodiscard]] QString clothShopLine(const Project &project, const Buy &buy);
 /// How near the bought length is to the least possible, and how much is waste.
-[[nodiscard]] QString clothProofSays(const Buy &buy);
+[[nodiscard]] QString clothProofSays(const Project &project, const Buy &buy);
+/// What it costs: the length still to buy, and with what is there; nothing while the price is unknown.
+[[nodiscard]] QString clothCostSays(const Project &project, const Buy &buy);
 /// What all cloths with a price cost together; empty when none has one.
 [[nodiscard]] QString shopTotalSays(const std::vector<Buy> &list);
 /// Thread, bobbins and needles for all kits; nothing but blocks where no thread can be reckoned.

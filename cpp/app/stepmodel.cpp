@@ -156,7 +156,7 @@ QString StepModel::clothName() const
 
 QString StepModel::clothColour() const
 {
-    return StepsModel::colourOf(m_workspace.project(), current() ? current()->cloth : std::string());
+    return colourDrawn(m_workspace.project(), current() ? current()->cloth : std::string());
 }
 
 QString StepModel::clothRole() const

@@ -25,8 +25,6 @@ public:
     [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
     /// Shows these steps (indices into the workspace's), with one of them current.
     void show(std::vector<std::size_t> rows, std::optional<std::size_t> current);
-    /// The real cloth's colour, "#rrggbb"; unbleached for a cloth the project does not name.
-    [[nodiscard]] static QString colourOf(const Project &project, std::string_view cloth);
     [[nodiscard]] std::optional<std::size_t> stepAt(int row) const;
 
 signals:

@@ -28,12 +28,6 @@ void StepsModel::show(std::vector<std::size_t> rows, std::optional<std::size_t> 
     emit countChanged();
 }
 
-QString StepsModel::colourOf(const Project &project, std::string_view cloth)
-{
-    const Cloth *named = clothNamed(project, cloth);
-    return named ? toQt(named->colour) : QStringLiteral("#c9bda2");
-}
-
 std::optional<std::size_t> StepsModel::stepAt(int row) const
 {
     return row >= 0 && row < count() ? std::optional(m_rows[static_cast<std::size_t>(row)]) : std::nullopt;

@@ -10,6 +10,9 @@ namespace matside {
 
 namespace {
 
+/// What `clothId` adds to a use whose name another cloth already has.
+constexpr std::string_view unnamedMark = "-cloth";
+
 // %1 is the cloth's name.
 constexpr std::array does{
     Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Square the end of %1 to its fold.")},
@@ -150,6 +153,23 @@ constexpr std::array actions{
     Worded{"last-look", QT_TRANSLATE_NOOP("Words", "All is well")},
 };
 
+/// A cloth the project does not name, by its use; see `clothId`.
+constexpr std::array unnamed{
+    Worded{"front", QT_TRANSLATE_NOOP("Words", "front cloth")},
+    //: the cloth of the back
+    Worded{"back", QT_TRANSLATE_NOOP("Words", "back cloth")},
+    //: the layer between the cloths
+    Worded{"batting", QT_TRANSLATE_NOOP("Words", "batting")},
+    //: the cloth of the appliquéd patches
+    Worded{"patch", QT_TRANSLATE_NOOP("Words", "patch cloth")},
+    //: fusible web
+    Worded{"web", QT_TRANSLATE_NOOP("Words", "web")},
+    //: the strips between the blocks
+    Worded{"sashing-front", QT_TRANSLATE_NOOP("Words", "sashing cloth, front")},
+    Worded{"sashing-back", QT_TRANSLATE_NOOP("Words", "sashing cloth, back")},
+    Worded{"binding", QT_TRANSLATE_NOOP("Words", "binding cloth")},
+};
+
 /// The name its words stand under: the test block is pressed before any patch is trimmed.
 std::string wordedName(const Step &step)
 {
@@ -186,7 +206,10 @@ QString clothText(const Project &project, std::string_view id)
     for (const Cloth &cloth : project.cloths)
         if (cloth.id == id)
             return toQt(cloth.name.empty() ? cloth.id : cloth.name);
-    return id.empty() ? QCoreApplication::translate("Words", "the cloth") : toQt(id);
+    // What the project names no cloth for goes by its use, perhaps with something after it.
+    while (id.ends_with(unnamedMark))
+        id.remove_suffix(unnamedMark.size());
+    return id.empty() ? inWords(QT_TRANSLATE_NOOP("Words", "the cloth")) : wordsOrCode(unnamed, id);
 }
 
 QString doesText(const Step &step, const Project &project)

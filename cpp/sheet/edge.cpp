@@ -133,7 +133,7 @@ void shopPart(Paper &paper, const Job &job)
     Columns table(paper, {10, 18, lengths, paper.width() - 28 - lengths}, {});
     for (const Buy &buy : job.shop) {
         QString says = QStringLiteral("{%1} ").arg(clothAmongAll(job.project, buy.cloth));
-        says += clothCutSays(job.project, buy) + QStringLiteral(". ") + clothProofSays(buy);
+        says += clothCutSays(job.project, buy) + QStringLiteral(". ") + clothProofSays(job.project, buy);
         if (buy.cents && *buy.cents > 0)
             says += u' ' + tell(QT_TRANSLATE_NOOP("Sheet", "Costs %1.")).arg(moneyText(*buy.cents));
         const double top =
