@@ -5,21 +5,13 @@
 #include "app/prints.h"
 #include "app/wording.h"
 #include "bench/account.h"
-#include "bench/lacking.h"
 #include "bench/record.h"
-#include "bench/sides.h"
 
 #include <algorithm>
 
 namespace matside {
 
 namespace {
-
-/// The pins of the piece in hand were counted, and as many came out as went in or she knows why.
-bool pinsSettled(const Project &project)
-{
-    return project.made.pins && project.made.pins->settled();
-}
 
 /// What was measured and counted of one piece says nothing of the next.
 Project readyForTheNext(Project project, const Step &step)
@@ -167,46 +159,6 @@ QString StepModel::clothRole() const
 QString StepModel::actionText() const
 {
     return current() ? matside::actionText(*current()) : QString();
-}
-
-bool StepModel::canGoNext() const
-{
-    return current() && waiting().isEmpty();
-}
-
-QString StepModel::waiting() const
-{
-    if (m_session.readOnly())
-        return tr("Nothing can be changed now");
-    if (!m_workspace.plan().problems.empty())
-        return tr("First mend what Fit says");
-    if (current() && current()->does == Does::LastLook && !pinsSettled(m_workspace.project()))
-        return tr("Pins first");
-    if (current() && waitsForScissors(m_workspace.steps(), *current()))
-        return tr("First trim all its patches");
-    if (const auto more =
-            current() ? stitchedBeforeApart(m_workspace.steps(), m_workspace.plan(), *current()) : 0)
-        //: the strip that would be cut apart holds %1 blocks that are not stitched yet
-        return tr("First stitch all its blocks: %1 more").arg(more);
-    return lackingSays();
-}
-
-QString StepModel::lackingSays() const
-{
-    const std::vector<Step> &all = m_workspace.steps();
-    // Layered ahead of the cutting, a strip would be counted that is not there; elsewhere she may have begun
-    // before she told the program.
-    const auto lacking =
-        current() && current()->does == Does::Layer ? lackingFor(all, *current()) : std::nullopt;
-    if (!lacking)
-        return {};
-    const QString station = stationText(all[lacking->maker].station);
-    return all[lacking->maker].count == 1
-               //: %1 is a station's name; short: it stands on a button
-               ? tr("First, at %1").arg(station)
-               //: %1 is a station's name, %2 how often its step has to be done yet; short: it stands on a
-               //: button
-               : tr("First, at %1: %2 more").arg(station).arg(lacking->more);
 }
 
 bool StepModel::canGoBack() const

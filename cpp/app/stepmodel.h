@@ -58,6 +58,7 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
     Q_PROPERTY(bool canGoNext READ canGoNext NOTIFY changed FINAL)
     Q_PROPERTY(QString waiting READ waiting NOTIFY changed FINAL)
+    Q_PROPERTY(int waitsAt READ waitsAt NOTIFY changed FINAL) ///< another station it waits for; −1: none
     Q_PROPERTY(bool canGoBack READ canGoBack NOTIFY changed FINAL)
     Q_PROPERTY(bool trial READ trial NOTIFY changed FINAL)
     Q_PROPERTY(bool mayTryAfterAll READ mayTryAfterAll NOTIFY changed FINAL)
@@ -105,6 +106,7 @@ public:
     [[nodiscard]] bool canGoNext() const;
     /// Why the step cannot be done now; empty when it can.
     [[nodiscard]] QString waiting() const;
+    [[nodiscard]] int waitsAt() const;
     [[nodiscard]] bool canGoBack() const;
     [[nodiscard]] bool trial() const;
     [[nodiscard]] bool notTried() const;
@@ -166,7 +168,12 @@ signals:
 
 private:
     void refresh();
-    [[nodiscard]] QString lackingSays() const;
+    /// Why the step cannot be done yet, and the station where that is mended.
+    struct Wait {
+        QString says;
+        std::optional<Station> station;
+    };
+    [[nodiscard]] Wait waitNow() const;
     void spoilLast();
     QVariantMap answerMishap(Mishap mishap, std::optional<Length> measure, const QString &block);
 

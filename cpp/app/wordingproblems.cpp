@@ -14,6 +14,10 @@ constexpr std::array stops{
     Worded{"hoop-unknown",
            QT_TRANSLATE_NOOP("Words", "The hoop's sizes are missing: enter what it measures outside, and its "
                                       "stitching field or its opening.")},
+    Worded{"field-over-hoop",
+           QT_TRANSLATE_NOOP("Words",
+                             "%1 inside the hoop is more than it measures outside, %2: the needle would "
+                             "meet the frame. Measure both again.")},
     //: sent: the size given to the machine, larger than the outline by what the cloth draws up
     Worded{"sent-over-field",
            QT_TRANSLATE_NOOP("Words", "The block goes to the machine at %1, but the hoop stitches no more "

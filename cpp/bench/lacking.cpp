@@ -2,6 +2,7 @@
 #include "bench/lacking.h"
 
 #include <algorithm>
+#include <map>
 
 namespace matside {
 
@@ -28,16 +29,40 @@ std::optional<Lacking> makerOf(const std::vector<Step> &steps, const std::string
     return Lacking{*open, std::min((missing + each - 1) / each, steps[*open].count - steps[*open].done)};
 }
 
+/// Steps at one station until so much of each of these is made, done in their order.
+std::int64_t stepsUntil(const std::vector<Step> &steps, const std::map<std::size_t, std::int64_t> &wanted)
+{
+    const auto last = wanted.rbegin()->first;
+    std::int64_t count = 0;
+    for (std::size_t i = 0; i <= last; ++i) {
+        if (steps[i].station != steps[last].station)
+            continue;
+        const auto found = wanted.find(i);
+        // The last is made as often as is wanted; what comes before it is made whole.
+        count += i == last && found != wanted.end() ? found->second : steps[i].count - steps[i].done;
+    }
+    return count;
+}
+
 } // namespace
 
 std::optional<Lacking> lackingFor(const std::vector<Step> &steps, const Step &step)
 {
     if (step.done >= step.count)
         return std::nullopt;
-    for (const Piece &piece : step.takes)
-        if (const auto lacking = makerOf(steps, piece.name, (step.done + 1) * piece.count))
-            return lacking;
-    return std::nullopt;
+    std::optional<Lacking> first;
+    std::map<std::size_t, std::int64_t> wanted; // by maker, those at the station of the first
+    for (const Piece &piece : step.takes) {
+        const auto lacking = makerOf(steps, piece.name, (step.done + 1) * piece.count);
+        if (!lacking)
+            continue;
+        first = first ? first : lacking;
+        if (steps[lacking->maker].station == steps[first->maker].station)
+            wanted[lacking->maker] = std::max(wanted[lacking->maker], lacking->more);
+    }
+    if (first)
+        first->inAll = stepsUntil(steps, wanted);
+    return first;
 }
 
 } // namespace matside

@@ -9,6 +9,8 @@ namespace matside {
 struct Lacking {
     std::size_t maker = 0; ///< among the steps
     std::int64_t more = 1;
+    std::int64_t inAll =
+        1; ///< steps at the maker's station, in their order, until all the step takes is there
 };
 
 /// The first thing a step takes of which too little is made for one repetition more; nothing where all is

@@ -19,27 +19,57 @@ Length largestOutline(Length field, Share drawUp, Marks marks)
     return sentFor(mark, drawUp) <= field ? mark : mark - marks.finest;
 }
 
+/// The needle keeps inside the hoop.
+void fieldInHoop(const Project &project, const Basis &basis, std::vector<Problem> &found)
+{
+    const char *const at[] = {project.hoop.field ? "/hoop/field/0" : "/hoop/opening/0",
+                              project.hoop.field ? "/hoop/field/1" : "/hoop/opening/1"};
+    const Pair inside = project.hoop.field ? *project.hoop.field : *project.hoop.opening;
+    const auto check = [&](Length field, Length outside, const char *side) {
+        if (field <= outside)
+            return;
+        Problem problem{side, "field-over-hoop", {told(field), told(outside)}, {}};
+        problem.offers.push_back(offer("set-length", side, outside));
+        found.push_back(std::move(problem));
+    };
+    check(inside.along, basis.hoopOutside.along, at[0]);
+    check(inside.across, basis.hoopOutside.across, at[1]);
+}
+
 void checkField(const Project &project, const Plan &plan, std::vector<Problem> &found)
 {
     if (!project.hoop.outside || (!project.hoop.field && !project.hoop.opening)) {
         found.push_back({project.hoop.outside ? "/hoop/field" : "/hoop/outside", "hoop-unknown", {}, {}});
         return;
     }
-    const auto check = [&](const char *at, Length sent, Length field, Share drawUp) {
-        if (sent <= field)
+    fieldInHoop(project, plan.basis, found);
+    const Basis &basis = plan.basis;
+    // A block that is square stays so: what is offered holds for both its sides.
+    const bool square = project.blocks.width == project.blocks.height;
+    const auto most = [&](Length spare) {
+        const Length along = largestOutline(basis.field.along - spare, basis.drawAlong, project.marks());
+        const Length across = largestOutline(basis.field.across - spare, basis.drawAcross, project.marks());
+        return square ? Pair{min(along, across), min(along, across)} : Pair{along, across};
+    };
+    const Pair largest = most({}), comfortable = most(project.strip.placing * 2);
+    const auto check = [&](Length Pair::*side, const char *at, const char *other) {
+        const Length sent = plan.block.sent.*side, field = basis.field.*side;
+        if (sent <= field || (square && !found.empty() && found.back().code == "sent-over-field"))
             return;
         Problem problem{at, "sent-over-field", {told(sent), told(field, Round::Down)}, {}};
-        const Length largest = largestOutline(field, drawUp, project.marks());
-        const Length comfortable = largestOutline(field - project.strip.placing * 2, drawUp, project.marks());
-        if (largest > Length())
-            problem.offers.push_back(offer("set-block", at, largest));
-        if (comfortable > Length() && comfortable < largest)
-            problem.offers.push_back(offer("set-block", at, comfortable));
+        const auto propose = [&](Length block) {
+            problem.offers.push_back(offer("set-block", at, block));
+            if (square)
+                problem.offers.back().also.push_back({other, block});
+        };
+        if (largest.*side > Length())
+            propose(largest.*side);
+        if (comfortable.*side > Length() && comfortable.*side < largest.*side)
+            propose(comfortable.*side);
         found.push_back(std::move(problem));
     };
-    const Basis &basis = plan.basis;
-    check("/blocks/width", plan.block.sent.along, basis.field.along, basis.drawAlong);
-    check("/blocks/height", plan.block.sent.across, basis.field.across, basis.drawAcross);
+    check(&Pair::along, "/blocks/width", "/blocks/height");
+    check(&Pair::across, "/blocks/height", "/blocks/width");
 }
 
 void checkDrawUp(const Project &project, const Plan &plan, std::vector<Problem> &found)

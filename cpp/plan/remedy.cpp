@@ -43,6 +43,20 @@ bool putClothUsable(Project &project, std::string_view at, const OfferValue &val
     return put(project.cloths[cloth].usable, value);
 }
 
+bool putHoopSide(Project &project, std::string_view at, const OfferValue &value)
+{
+    const Length *side = std::get_if<Length>(&value);
+    for (const auto &[name, size] :
+         {std::pair{"/hoop/field/", &Hoop::field}, {"/hoop/opening/", &Hoop::opening}}) {
+        std::optional<Pair> &known = project.hoop.*size;
+        if (!side || !known || !at.starts_with(name))
+            continue;
+        (at.ends_with('0') ? known->along : known->across) = *side;
+        return true;
+    }
+    return false;
+}
+
 bool applyEdit(Project &p, std::string_view at, const OfferValue &value)
 {
     if (at == "/blocks/width")
@@ -95,7 +109,7 @@ bool applyEdit(Project &p, std::string_view at, const OfferValue &value)
         p.made.testBlock.reset();
         return std::holds_alternative<Remove>(value);
     }
-    return putClothUsable(p, at, value);
+    return putHoopSide(p, at, value) || putClothUsable(p, at, value);
 }
 
 } // namespace

@@ -18,6 +18,8 @@ Item {
     signal wrong()
 
     readonly property bool finished: StepModel.finished
+    /** What comes first is done at another station: the target leads there. */
+    readonly property bool elsewhere: !StepModel.canGoNext && StepModel.waitsAt >= 0
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
     implicitHeight: (action.visible && !inRow ? action.height + air : 0) + Theme.target
@@ -41,12 +43,16 @@ Item {
         height: Theme.target
         kind: root.showFirst === "" ? "action" : "outline"
         cap: root.inRow ? Theme.mm(4.4) : Theme.capAction
-        enabled: StepModel.canGoNext
-        text: root.showFirst !== "" ? root.showFirst : StepModel.sided ? TrimModel.actionText : StepModel.actionText
+        enabled: StepModel.canGoNext || root.elsewhere
+        text: root.showFirst !== "" ? root.showFirst : root.elsewhere ? StepModel.waiting : StepModel.sided ? TrimModel.actionText : StepModel.actionText
         reason: enabled ? "" : StepModel.waiting
         onClicked: {
             if (root.showFirst !== "") {
                 root.handWanted();
+                return;
+            }
+            if (root.elsewhere) {
+                Session.station = StepModel.waitsAt;
                 return;
             }
             root.next();

@@ -39,7 +39,7 @@ struct Open {
     /// Puts a new project into the store and opens it at a station.
     void lay(const Project &project, Station station)
     {
-        const Project ready = station == Station::Hoop ? withStripsCut(project) : project;
+        const Project ready = withCutFor(station, project);
         session.openProject(store->create(QString::fromStdString(writeProject(ready))).value());
         session.setStation(static_cast<int>(station));
     }

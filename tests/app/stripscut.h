@@ -17,4 +17,37 @@ inline matside::Project withStripsCut(matside::Project project)
     return project;
 }
 
+/// Everything there is to cut is cut.
+inline matside::Project withAllCut(matside::Project project)
+{
+    const matside::Plan planned = matside::plan(project);
+    if (!planned.problems.empty())
+        return project;
+    for (const matside::Step &step : matside::steps(project, planned))
+        if (step.station == matside::Station::Cut && step.done < step.count)
+            matside::countUp(project, step, step.count - step.done, 0);
+    return project;
+}
+
+/// Every step before the edge is done, the binding cut and all.
+inline matside::Project withAllButTheEdge(matside::Project project)
+{
+    const matside::Plan planned = matside::plan(project);
+    if (!planned.problems.empty())
+        return project;
+    for (const matside::Step &step : matside::steps(project, planned))
+        if (step.station < matside::Station::Edge && step.done < step.count)
+            matside::countUp(project, step, step.count - step.done, 0);
+    return project;
+}
+
+/// What the steps of a station take is cut: the hoop strips, or, once the trial is past, all for the joins.
+inline matside::Project withCutFor(matside::Station station, matside::Project project)
+{
+    if (station == matside::Station::Hoop)
+        return withStripsCut(std::move(project));
+    return station == matside::Station::Join && project.made.trialPutOff && !project.made.testJoin ? withAllCut(std::move(project))
+                                                                         : project;
+}
+
 } // namespace desk

@@ -79,7 +79,7 @@ void EdgeTest::aFramedPieceIsSquaredTwice()
     // in on each side make 23.
     Project project = topper();
     project.edge.kind = EdgeKind::Framed;
-    Desk desk(upTo(project, Does::SquarePiece));
+    Desk desk(desk::withAllCut(upTo(project, Does::SquarePiece)));
     QVERIFY(desk.edge.tells().contains(QStringLiteral("21 in across, raw")));
     QVERIFY(!desk.edge.view().framed && std::abs(desk.edge.view().alongMm - 21 * 25.4) < 0.001);
     desk.edge.nudge(5, 1);

@@ -143,10 +143,10 @@ void PlanFileTest::everyCodeHasWords()
         QVERIFY2(wordsFor(titleWords(), name), name.c_str());
     }
     for (const char *code :
-         {"hoop-unknown", "sent-over-field", "sashing-under-allowances", "allowance-pared-too-far",
-          "outside-over-allowance", "frame-too-narrow", "gap-under-seams", "gap-under-reach",
-          "frame-may-overlap-ring", "no-block-on-strip", "fold-too-small", "catch-out-of-range",
-          "binding-wider-than-cloth", "draw-up-out-of-range", "short-longer-than-cloth",
+         {"hoop-unknown", "field-over-hoop", "sent-over-field", "sashing-under-allowances",
+          "allowance-pared-too-far", "outside-over-allowance", "frame-too-narrow", "gap-under-seams",
+          "gap-under-reach", "frame-may-overlap-ring", "no-block-on-strip", "fold-too-small",
+          "catch-out-of-range", "binding-wider-than-cloth", "draw-up-out-of-range", "short-longer-than-cloth",
           "long-cannot-be-joined", "corner-too-round", "bias-wider-than-cloth"})
         QVERIFY2(wordsFor(problemWords(), code), code);
     for (const char *code :

@@ -127,6 +127,7 @@ private slots:
             QTest::newRow(code) << QByteArray(edits) << QString::fromLatin1(code);
         };
         row("sent-over-field", R"([["/blocks/width","9 1/4 in"]])");
+        row("field-over-hoop", R"([["/hoop/field",["12 in","9 in"]]])");
         row("sashing-under-allowances", R"([["/sashing/finished","7/8 in"]])");
         row("allowance-pared-too-far", R"([["/sashing/allowance","1/8 in"],["/edge/outside","1/8 in"]])");
         row("outside-over-allowance", R"([["/edge/outside","3/4 in"]])");

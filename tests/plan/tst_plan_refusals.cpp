@@ -77,6 +77,10 @@ const Refusal refusals[] = {
      }},
     {"hoop not measured", "hoop-unknown", "/hoop/outside", false, false,
      [](Project &p) { p.hoop.outside.reset(); }},
+    {"hoop larger inside than outside", "field-over-hoop", "/hoop/field/1", false, true,
+     [](Project &p) {
+         p.hoop.field = Pair{p.hoop.outside->along, p.hoop.outside->across + in(1)};
+     }},
     {"sashing cloth shorter than a short", "short-longer-than-cloth", "/cloths/0/usable", false, true,
      [](Project &p) {
          Cloth cloth;

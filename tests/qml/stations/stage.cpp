@@ -64,14 +64,22 @@ bool Stage::begin(int station, bool trial)
     // A strip comes apart only when its blocks are stitched.
     if (station == static_cast<int>(Station::Trim))
         stitchAll(project);
-    if (station == static_cast<int>(Station::Hoop))
-        project = desk::withStripsCut(project);
+    project = station == static_cast<int>(Station::Edge)
+                  ? desk::withAllButTheEdge(std::move(project))
+                  : desk::withCutFor(static_cast<Station>(station), std::move(project));
     const auto id = m_room->workspace().store().create(QString::fromStdString(writeProject(project)));
     if (!id)
         return false;
     m_room->session().openProject(id.value());
     m_room->session().setStation(station);
     return m_room->session().view() == QStringLiteral("station");
+}
+
+bool Stage::leaveBindingUncut()
+{
+    Project project = m_room->workspace().project();
+    std::erase_if(project.made.cut, [](const MadeCut &cut) { return cut.does == "cut-binding"; });
+    return m_room->workspace().commit("edit", project);
 }
 
 namespace {
