@@ -1243,11 +1243,11 @@
     </message>
     <message>
         <source>from top left</source>
-        <translation>von links oben</translation>
+        <translation>↘ links oben</translation>
     </message>
     <message>
         <source>from top right</source>
-        <translation>von rechts oben</translation>
+        <translation>↙ rechts oben</translation>
     </message>
     <message>
         <source>All six are as shown</source>
@@ -6049,6 +6049,10 @@ Schnittkante</translation>
         <source>binding cloth</source>
         <translation>Einfassstoff</translation>
     </message>
+    <message>
+        <source>%1 inside the hoop is more than it measures outside, %2: the needle would meet the frame. Measure both again.</source>
+        <translation>%1 innen sind mehr, als der Rahmen außen misst (%2): Die Nadel träfe den Rahmen. Beides neu messen.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7929,7 +7933,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>First, at %1: %2 more</source>
-        <extracomment>%1 is a station&apos;s name, %2 how often its step has to be done yet; short: it stands on a button</extracomment>
+        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Zuerst bei %1: noch %2</translation>
     </message>
     <message>

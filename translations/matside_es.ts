@@ -175,7 +175,7 @@
     </message>
     <message>
         <source>Care, label, sleeve, pillow</source>
-        <translation>Cuidado, etiqueta, manga, cojín</translation>
+        <translation>Cuidados, etiqueta, manga, cojín</translation>
     </message>
     <message>
         <source>How the frame goes on</source>
@@ -201,7 +201,7 @@
     </message>
     <message>
         <source>%1 now</source>
-        <translation>%1 ahora</translation>
+        <translation>ahora: %1</translation>
     </message>
     <message>
         <source>radius</source>
@@ -263,7 +263,7 @@
     <name>EdgeJoins</name>
     <message>
         <source>Lay the binding round once before you sew</source>
-        <translation>Poner el ribete una vez alrededor antes de coser</translation>
+        <translation>Probar el ribete todo alrededor antes de coser</translation>
     </message>
     <message>
         <source>Seen from the front, the strip laid clockwise. Each place is the middle of a seam at 45°.</source>
@@ -815,7 +815,7 @@
     <name>HoopZero</name>
     <message>
         <source>The last outline really ended at</source>
-        <translation>El último contorno terminó de verdad en</translation>
+        <translation>Fin real del último contorno</translation>
     </message>
     <message>
         <source>from the zero end</source>
@@ -970,7 +970,7 @@
     </message>
     <message>
         <source>Lay it flat, not stretched. How much may be eased is common practice; no published limit is known.</source>
-        <translation>Ponerla plana, sin estirar. El tope al embeber es de uso común; no se conoce límite publicado.</translation>
+        <translation>Ponerla plana, sin estirar. Cuánto embeber es costumbre del oficio; no se conoce límite publicado.</translation>
     </message>
 </context>
 <context>
@@ -1021,7 +1021,7 @@
     <name>KitsSheet</name>
     <message>
         <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
-        <translation>Decir cuántos alumnos hay: un juego para cada uno, otro para quien enseña y uno de reserva por cada diez alumnos o fracción.</translation>
+        <translation>Indicar cuántos alumnos hay: un kit para cada uno, otro para quien enseña y uno de reserva por cada diez alumnos o fracción.</translation>
     </message>
     <message>
         <source>What is cut</source>
@@ -1051,7 +1051,7 @@
     </message>
     <message>
         <source>Words, if you like</source>
-        <translation>Palabras, si se quiere</translation>
+        <translation>Nota, si se quiere</translation>
     </message>
     <message>
         <source>Back to the block</source>
@@ -1093,7 +1093,7 @@
     </message>
     <message>
         <source>Flag</source>
-        <translation>Marcar</translation>
+        <translation>Señalar</translation>
     </message>
     <message>
         <source>Not now</source>
@@ -1209,7 +1209,7 @@
     </message>
     <message>
         <source>Form of the sheet: long, short, or class, with a list for every kit.</source>
-        <translation>Forma de la hoja: long, short o class, con una lista para cada juego.</translation>
+        <translation>Forma de la hoja: long, short o class, con una lista para cada kit.</translation>
     </message>
 </context>
 <context>
@@ -1243,11 +1243,11 @@
     </message>
     <message>
         <source>from top left</source>
-        <translation>de arriba izquierda</translation>
+        <translation>↘ arriba izda.</translation>
     </message>
     <message>
         <source>from top right</source>
-        <translation>de arriba derecha</translation>
+        <translation>↙ arriba dcha.</translation>
     </message>
     <message>
         <source>All six are as shown</source>
@@ -1288,7 +1288,7 @@
     </message>
     <message>
         <source>draw-up</source>
-        <translation>encogido</translation>
+        <translation>merma</translation>
     </message>
     <message>
         <source>corners</source>
@@ -1325,11 +1325,11 @@
     </message>
     <message>
         <source>kits cut from the same strips</source>
-        <translation>juegos cortados de las mismas tiras</translation>
+        <translation>kits cortados de las mismas tiras</translation>
     </message>
     <message>
         <source>between stippling lines</source>
-        <translation>entre líneas del punteado</translation>
+        <translation>entre líneas del meandro</translation>
     </message>
     <message>
         <source>stitch length</source>
@@ -1374,7 +1374,7 @@
     </message>
     <message>
         <source>draw-up taken from the first blocks</source>
-        <translation>encogido de los primeros bloques</translation>
+        <translation>merma de los primeros bloques</translation>
     </message>
     <message>
         <source>trial put off</source>
@@ -1667,7 +1667,7 @@ what is told, and its value on the other tablet</extracomment>
     <name>OpenSheet</name>
     <message>
         <source>Open, bring in, back up</source>
-        <translation>Abrir, traer, respaldar</translation>
+        <translation>Abrir, traer, copiar</translation>
     </message>
     <message>
         <source>folder</source>
@@ -1754,7 +1754,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>Tap anywhere: %1 of block %2</source>
-        <translation>Tocar donde sea: %1 del bloque %2</translation>
+        <translation>Tocar para la foto: %1 del bloque %2</translation>
     </message>
     <message>
         <source>Back without a picture</source>
@@ -2065,7 +2065,7 @@ borde cortado</translation>
     <message>
         <source>Sheets slide in</source>
         <extracomment>whether sheets slide into place or are simply there</extracomment>
-        <translation>Las hojas se deslizan</translation>
+        <translation>Pantallas deslizantes</translation>
     </message>
     <message>
         <source>Nothing moves</source>
@@ -2193,7 +2193,7 @@ borde cortado</translation>
     <message>
         <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
-        <translation>Lo más cercano: %1 sobre %2, a %3 escalones. Desde lejos se ve apagado: dos escalones separan bien.</translation>
+        <translation>Lo más cercano: %1 sobre %2, a %3 escalones. De lejos casi se confunden: hacen falta dos escalones.</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
@@ -2234,7 +2234,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Tap anywhere: %1</source>
-        <translation>Tocar donde sea: %1</translation>
+        <translation>Tocar para la foto: %1</translation>
     </message>
     <message>
         <source>Take a picture of %1</source>
@@ -2609,7 +2609,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>the arc cuts into the stippling</source>
-        <translation>el arco corta el punteado de relleno</translation>
+        <translation>el arco corta el meandro</translation>
     </message>
     <message>
         <source>least radius for folded binding</source>
@@ -2799,15 +2799,15 @@ borde cortado</translation>
     </message>
     <message>
         <source>For a class: %1 kits.</source>
-        <translation>Para una clase: %1 juegos.</translation>
+        <translation>Para una clase: %1 kits.</translation>
     </message>
     <message>
         <source>Kits share their hoop strips: stitch them ahead and hand out the blocks.</source>
-        <translation>Los juegos comparten las tiras de bordado: bordarlas antes y repartir los bloques.</translation>
+        <translation>Los kits comparten las tiras de bordado: bordarlas antes y repartir los bloques.</translation>
     </message>
     <message>
         <source>To cut for all kits</source>
-        <translation>Para cortar, todos los juegos</translation>
+        <translation>Para cortar, todos los kits</translation>
     </message>
     <message>
         <source>in all</source>
@@ -2816,7 +2816,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>in a kit</source>
-        <translation>por juego</translation>
+        <translation>por kit</translation>
     </message>
     <message>
         <source>size</source>
@@ -2832,11 +2832,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>Kit %1 of %2</source>
-        <translation>Juego %1 de %2</translation>
+        <translation>Kit %1 de %2</translation>
     </message>
     <message>
         <source>A kit: copy this page, once for each of %1</source>
-        <translation>Un juego: copiar esta página, una por cada uno de %1</translation>
+        <translation>Un kit: copiar esta página, una por cada uno de %1</translation>
     </message>
     <message>
         <source>Name:</source>
@@ -2845,7 +2845,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>In the kit</source>
-        <translation>En el juego</translation>
+        <translation>En el kit</translation>
     </message>
     <message>
         <source>The diagram could not be written to %1: %2. Choose another place.</source>
@@ -2887,7 +2887,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Open, bring in, back up</source>
-        <translation>Abrir, traer, respaldar</translation>
+        <translation>Abrir, traer, copiar</translation>
     </message>
     <message>
         <source>Hide those put away</source>
@@ -2919,7 +2919,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Kits for a class</source>
-        <translation>Juegos para una clase</translation>
+        <translation>Kits para una clase</translation>
     </message>
     <message>
         <source>Cloth you have</source>
@@ -2965,7 +2965,7 @@ borde cortado</translation>
     <message>
         <source>List to take</source>
         <extracomment>opens the list to take to the shop</extracomment>
-        <translation>Lista para llevar</translation>
+        <translation>Lista de la compra</translation>
     </message>
 </context>
 <context>
@@ -3143,7 +3143,7 @@ borde cortado</translation>
     <name>TakeSheet</name>
     <message>
         <source>To take</source>
-        <translation>Para llevar</translation>
+        <translation>A la tienda</translation>
     </message>
     <message>
         <source>Back</source>
@@ -3208,7 +3208,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>All are as shown</source>
-        <translation>Todas son como se ve</translation>
+        <translation>Todo es como se ve</translation>
     </message>
 </context>
 <context>
@@ -3304,7 +3304,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Draw-up lies between 0 % and 15 %.</source>
-        <translation>El encogido va de 0 % a 15 %.</translation>
+        <translation>La merma va de 0 % a 15 %.</translation>
     </message>
     <message>
         <source>That does not belong here.</source>
@@ -3350,12 +3350,12 @@ borde cortado</translation>
     <message>
         <source>a scant</source>
         <extracomment>just under the ruler&apos;s mark that follows</extracomment>
-        <translation>escaso</translation>
+        <translation>casi</translation>
     </message>
     <message>
         <source>a generous</source>
         <extracomment>just over the ruler&apos;s mark that follows</extracomment>
-        <translation>holgado</translation>
+        <translation>algo más de</translation>
     </message>
     <message>
         <source>too long to tell</source>
@@ -3464,7 +3464,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>kits</source>
-        <translation>juegos</translation>
+        <translation>kits</translation>
     </message>
     <message>
         <source>seam</source>
@@ -3476,11 +3476,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>draw-up along</source>
-        <translation>encogido a lo largo</translation>
+        <translation>merma a lo largo</translation>
     </message>
     <message>
         <source>draw-up across</source>
-        <translation>encogido a lo ancho</translation>
+        <translation>merma a lo ancho</translation>
     </message>
     <message>
         <source>sashing, as seen</source>
@@ -3677,7 +3677,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Seam and draw-up</source>
-        <translation>Costura y encogido</translation>
+        <translation>Costura y merma</translation>
     </message>
     <message>
         <source>Sashing and fold</source>
@@ -3977,7 +3977,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>draw-up taken</source>
-        <translation>encogido tomado</translation>
+        <translation>merma tomada</translation>
     </message>
     <message>
         <source>measured</source>
@@ -4187,7 +4187,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>draw-up</source>
-        <translation>encogido</translation>
+        <translation>merma</translation>
     </message>
     <message>
         <source>allowance</source>
@@ -4207,7 +4207,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>kept past the seam</source>
-        <translation>guardado más allá de la costura</translation>
+        <translation>reserva tras la costura</translation>
     </message>
     <message>
         <source>sliver</source>
@@ -4496,7 +4496,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Reckon with a draw-up of %1.</source>
-        <translation>Contar con un encogido de %1.</translation>
+        <translation>Contar con una merma de %1.</translation>
     </message>
     <message>
         <source>Leave a margin of %1.</source>
@@ -4624,7 +4624,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
-        <translation>Ponerlo otra vez en el bastidor, descoser la línea exterior y bordarla a medida. Si el punteado de relleno no llega: un bloque nuevo.</translation>
+        <translation>Ponerlo otra vez en el bastidor, descoser la línea exterior y bordarla a medida. Si el meandro no llega: un bloque nuevo.</translation>
     </message>
     <message>
         <source>Pin it square on a board, steam it, let it dry and measure again. If that does not help: a new block.</source>
@@ -4785,7 +4785,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Pick the thread back about {1 in} and start again on the line. Inside stippling it will not show.</source>
-        <translation>Descoser el hilo hacia atrás cerca de {1 in} y empezar de nuevo sobre la línea. Dentro del punteado de relleno no se notará.</translation>
+        <translation>Descoser el hilo hacia atrás cerca de {1 in} y empezar de nuevo sobre la línea. Dentro del meandro no se notará.</translation>
     </message>
     <message>
         <source>The bobbin is counted as new from here.</source>
@@ -4912,7 +4912,7 @@ borde cortado</translation>
     <message>
         <source>A draw-up of %1 is not likely; it lies between 0 % and %2. Measure the test block again.</source>
         <extracomment>draw-up: how much the stitching shrinks the cloth</extracomment>
-        <translation>Un encogido de %1 no es probable; está entre 0 % y %2. Medir de nuevo el bloque de prueba.</translation>
+        <translation>Una merma de %1 no es probable; está entre 0 % y %2. Medir de nuevo el bloque de prueba.</translation>
     </message>
     <message>
         <source>A short sashing is %1 with its spare, longer than its cloth, %2.</source>
@@ -4957,7 +4957,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 is left over on each strip; a little more draw-up and the %o2 block will not fit.</source>
-        <translation>Sobra %1 en cada tira; con un poco más de encogido el %o2 bloque no cabrá.</translation>
+        <translation>Sobra %1 en cada tira; con un poco más de merma el %o2 bloque no cabrá.</translation>
     </message>
     <message>
         <source>Folding on the ruler&apos;s mark leaves a lip of %1 past the seam; more than %2 may lift.</source>
@@ -4980,7 +4980,7 @@ borde cortado</translation>
     <message>
         <source>The rounded corner cuts %1 into the stippling: stay-stitch beside the line before cutting.</source>
         <extracomment>stippling: the quilting inside a block&apos;s stitched outline; stay-stitch: a row of stitches that holds a cut</extracomment>
-        <translation>La esquina redonda entra %1 en el punteado de relleno: hacer una costura de refuerzo junto a la línea antes de cortar.</translation>
+        <translation>La esquina redonda entra %1 en el meandro: hacer una costura de refuerzo junto a la línea antes de cortar.</translation>
     </message>
     <message>
         <source>A corner of %1 is tight for folded binding; it eases round from %2.</source>
@@ -5044,7 +5044,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Nothing lies underneath.</source>
-        <translation>No hay nada debajo.</translation>
+        <translation>Sin nada debajo.</translation>
     </message>
     <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
@@ -5096,7 +5096,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
-        <translation>Plancha en su soporte, después apagada; el vapor quema.</translation>
+        <translation>Plancha en su soporte, apagada al acabar; el vapor quema.</translation>
     </message>
     <message>
         <source>Spray by an open window, away from flame.</source>
@@ -5554,7 +5554,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>kits of the class changed</source>
-        <translation>juegos de la clase cambiados</translation>
+        <translation>kits de la clase cambiados</translation>
     </message>
     <message>
         <source>cloth you have changed</source>
@@ -5580,7 +5580,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>It measures wrong</source>
-        <translation>La medida no es buena</translation>
+        <translation>Mide mal</translation>
     </message>
     <message>
         <source>Sewn wrong</source>
@@ -5697,7 +5697,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
-        <translation>Remeter {%1}, no más: así agarra {%2}. Prender sobre la línea de costura y coser.</translation>
+        <translation>Remeter {%1}, no más: así agarra {%2}. Prender sobre la línea de costura y coser, sacando los alfileres.</translation>
     </message>
     <message>
         <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
@@ -5739,7 +5739,7 @@ borde cortado</translation>
     <message>
         <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
         <extracomment>scallop: one of the round lobes the edge is cut into; its depth is measured from the raw edge</extracomment>
-        <translation>Las ondas de %1 de profundidad entran en el punteado de relleno: necesitan %2 de tela fuera del contorno, y hay %3. Hacer antes una costura de refuerzo.</translation>
+        <translation>Las ondas de %1 de profundidad entran en el meandro: necesitan %2 de tela fuera del contorno, y hay %3. Hacer antes una costura de refuerzo.</translation>
     </message>
     <message>
         <source>Between scallops %1 deep the binding comes close to the outline: %2 of cloth outside it would clear it, and there is %3.</source>
@@ -5933,7 +5933,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Split the lean: turn the ruler by half of it, about the middle of the block.</source>
-        <translation>Repartir la inclinación: girar la regla la mitad, en torno al centro del bloque.</translation>
+        <translation>Repartir la inclinación: girar la regla la mitad de ella, en torno al centro del bloque.</translation>
     </message>
     <message>
         <source>Cut that side parallel to the one across from it; its stitches go into the seam. Unpick what shows.</source>
@@ -5941,7 +5941,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Cut both sides square to the ends; their stitches go into the seams. Unpick what shows.</source>
-        <translation>Cortar ambos lados a escuadra con los extremos; sus puntadas entran en las costuras. Descoser lo que se vea.</translation>
+        <translation>Cortar ambos lados a escuadra con los extremos; esas puntadas quedan en las costuras. Descoser las que se vean.</translation>
     </message>
     <message>
         <source>Make it again: the same place on a strip, the same thread lot.</source>
@@ -6049,6 +6049,10 @@ borde cortado</translation>
         <source>binding cloth</source>
         <translation>tela del ribete</translation>
     </message>
+    <message>
+        <source>%1 inside the hoop is more than it measures outside, %2: the needle would meet the frame. Measure both again.</source>
+        <translation>%1 por dentro es más de lo que mide el bastidor por fuera, %2: la aguja daría en el marco. Medir los dos de nuevo.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6106,7 +6110,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>They disagree: measure the block</source>
-        <translation>No concuerdan: medir el bloque</translation>
+        <translation>No coinciden: medir el bloque</translation>
     </message>
     <message>
         <source>Make it again</source>
@@ -6369,7 +6373,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Square enough, if the rest is as shown.</source>
-        <translation>Basta de escuadra, si el resto es como se muestra.</translation>
+        <translation>A escuadra, si el resto es como se muestra.</translation>
     </message>
     <message>
         <source>Measure the rest before you cut.</source>
@@ -6489,7 +6493,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
-        <translation>El arco entra %1 en el punteado de relleno: hacer una costura de refuerzo junto a la línea antes de cortar. Hasta %2 no lo tocaría.</translation>
+        <translation>El arco entra %1 en el meandro: hacer una costura de refuerzo junto a la línea antes de cortar. Hasta %2 no lo tocaría.</translation>
     </message>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
@@ -6497,11 +6501,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from the back.</source>
-        <translation>Quitar las marcas con agua fría antes de dar calor. Lavar en frío y con suavidad, secar plano o en frío, planchar por el revés.</translation>
+        <translation>Quitar las marcas con agua fría antes de dar calor. Lavar en frío y con suavidad, secar en plano o sin calor, planchar por el revés.</translation>
     </message>
     <message>
         <source>Small quilts and pillows do not go in a sleeping baby’s cot.</source>
-        <translation>Las colchas pequeñas y los cojines no van en la cuna de un bebé dormido.</translation>
+        <translation>No poner colchas pequeñas ni cojines en la cuna de un bebé dormido.</translation>
     </message>
     <message>
         <source>Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.</source>
@@ -6565,7 +6569,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Lay it flat and measure again. Do not cut.</source>
-        <translation>Ponerlo plano y medir de nuevo. No cortar.</translation>
+        <translation>Ponerla plana y medir de nuevo. No cortar.</translation>
     </message>
     <message>
         <source>%1, %2, %3, %4</source>
@@ -6681,7 +6685,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
-        <translation>Entre dos ondas el borde entra %1 en el punteado de relleno: hacer una costura de refuerzo junto a la línea antes de cortar. Con %2 de tela fuera del contorno no lo tocaría.</translation>
+        <translation>Entre dos ondas el borde entra %1 en el meandro: hacer una costura de refuerzo junto a la línea antes de cortar. Con %2 de tela fuera del contorno no lo tocaría.</translation>
     </message>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
@@ -6886,7 +6890,7 @@ borde cortado</translation>
     <message>
         <source>stippling</source>
         <extracomment>stippling: quilting in a wandering line that fills the ground</extracomment>
-        <translation>punteado de relleno</translation>
+        <translation>meandro</translation>
     </message>
     <message>
         <source>echo</source>
@@ -6895,7 +6899,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1, of %2</source>
-        <translation>%1, de %2</translation>
+        <translation>%1, en %2</translation>
     </message>
     <message>
         <source>the outer line, last</source>
@@ -6963,12 +6967,12 @@ borde cortado</translation>
     <message>
         <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
-        <translation>Los bloques tienen un encogido de %1 % a lo largo y %2 % a lo ancho. ¿Tomarlo para los próximos bloques?</translation>
+        <translation>Los bloques merman un %1 % a lo largo y un %2 % a lo ancho. ¿Tomarlo para los próximos bloques?</translation>
     </message>
     <message>
         <source>Trial strip</source>
         <extracomment>the strip of the trial, which is none of the piece&apos;s</extracomment>
-        <translation>Tira de la prueba</translation>
+        <translation>Tira de prueba</translation>
     </message>
     <message>
         <source>Show block %1</source>
@@ -7256,11 +7260,11 @@ borde cortado</translation>
     <name>matside::KitsModel</name>
     <message>
         <source>1 kit</source>
-        <translation>1 juego</translation>
+        <translation>1 kit</translation>
     </message>
     <message>
         <source>%1 kits</source>
-        <translation>%1 juegos</translation>
+        <translation>%1 kits</translation>
     </message>
     <message>
         <source>Nothing can be changed now.</source>
@@ -7298,7 +7302,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>spare kits</source>
-        <translation>juegos de reserva</translation>
+        <translation>kits de reserva</translation>
     </message>
     <message>
         <source>machines in the room</source>
@@ -7318,11 +7322,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1: %2 together; kit by kit it would be %3</source>
-        <translation>%1: %2 en conjunto; juego a juego serían %3</translation>
+        <translation>%1: %2 en conjunto; kit a kit serían %3</translation>
     </message>
     <message>
         <source>%1: %2, together or kit by kit</source>
-        <translation>%1: %2, en conjunto o juego a juego</translation>
+        <translation>%1: %2, en conjunto o kit a kit</translation>
     </message>
     <message>
         <source>%1 %2 × %3</source>
@@ -7331,11 +7335,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 in each kit</source>
-        <translation>%1 en cada juego</translation>
+        <translation>%1 en cada kit</translation>
     </message>
     <message>
         <source>for all kits</source>
-        <translation>para todos los juegos</translation>
+        <translation>para todos los kits</translation>
     </message>
     <message>
         <source>%1 on the day</source>
@@ -7360,7 +7364,7 @@ borde cortado</translation>
     <message>
         <source>%1 in each kit, one of them to practise with</source>
         <extracomment>one of these sashing strips is for practising the join</extracomment>
-        <translation>%1 en cada juego, una de ellas para practicar</translation>
+        <translation>%1 en cada kit, una de ellas para practicar</translation>
     </message>
 </context>
 <context>
@@ -7539,7 +7543,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>if you ask</source>
-        <translation>si se pide</translation>
+        <translation>si se cobra</translation>
     </message>
     <message>
         <source>cloth the piece uses, at its price</source>
@@ -7644,7 +7648,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>It is for one maker. Say at the Shop station how many kits a class needs.</source>
-        <translation>Es para una persona. Indicar en «Comprar» cuántos juegos necesita una clase.</translation>
+        <translation>Es para una persona. Indicar en «Comprar» cuántos kits necesita una clase.</translation>
     </message>
 </context>
 <context>
@@ -7691,7 +7695,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Proven least: no way of cutting buys less.</source>
-        <translation>Mínimo demostrado: ningún modo de cortar compra menos.</translation>
+        <translation>Mínimo demostrado: ningún modo de cortar pide menos.</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
@@ -7929,7 +7933,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>First, at %1: %2 more</source>
-        <extracomment>%1 is a station&apos;s name, %2 how often its step has to be done yet; short: it stands on a button</extracomment>
+        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Primero en %1: %2 más</translation>
     </message>
     <message>
@@ -8163,7 +8167,7 @@ borde cortado</translation>
     <message>
         <source>%1 bare</source>
         <extracomment>so much of the table shows beside the piece</extracomment>
-        <translation>%1 libre</translation>
+        <translation>libre: %1</translation>
     </message>
     <message>
         <source>%1 all round</source>

@@ -113,11 +113,11 @@
     <message>
         <source>low-loft cotton</source>
         <extracomment>batting that stays flat</extracomment>
-        <translation>coton peu gonflant</translation>
+        <translation>molleton coton fin</translation>
     </message>
     <message>
         <source>dark teal</source>
-        <translation>canard foncé</translation>
+        <translation>bleu pétrole</translation>
     </message>
     <message>
         <source>rust</source>
@@ -179,7 +179,7 @@
     </message>
     <message>
         <source>How the frame goes on</source>
-        <translation>Poser l’encadrement</translation>
+        <translation>Poser la bordure</translation>
     </message>
 </context>
 <context>
@@ -252,7 +252,7 @@
     <name>EdgeFrame</name>
     <message>
         <source>The frame</source>
-        <translation>L’encadrement</translation>
+        <translation>La bordure</translation>
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
@@ -263,7 +263,7 @@
     <name>EdgeJoins</name>
     <message>
         <source>Lay the binding round once before you sew</source>
-        <translation>Poser le biais de finition tout autour une fois avant de coudre</translation>
+        <translation>Poser la bande de finition tout autour une fois avant de coudre</translation>
     </message>
     <message>
         <source>Seen from the front, the strip laid clockwise. Each place is the middle of a seam at 45°.</source>
@@ -289,7 +289,7 @@
     </message>
     <message>
         <source>The binding laid round. %1</source>
-        <translation>Le biais de finition posé tout autour. %1</translation>
+        <translation>La bande de finition posée tout autour. %1</translation>
     </message>
     <message>
         <source>The finished piece</source>
@@ -332,7 +332,7 @@
     </message>
     <message>
         <source>I know where they are</source>
-        <translation>Je sais où elles sont</translation>
+        <translation>Elles sont retrouvées</translation>
     </message>
 </context>
 <context>
@@ -408,7 +408,7 @@
     <name>FieldsSheet</name>
     <message>
         <source>What would fit</source>
-        <translation>Ce qui irait</translation>
+        <translation>Ce qui tient</translation>
     </message>
     <message>
         <source>What follows</source>
@@ -494,11 +494,11 @@
     </message>
     <message>
         <source>What would fit</source>
-        <translation>Ce qui irait</translation>
+        <translation>Ce qui tient</translation>
     </message>
     <message>
         <source>Show what fits</source>
-        <translation>Montrer ce qui va</translation>
+        <translation>Voir ce qui tient</translation>
     </message>
     <message>
         <source>Back</source>
@@ -523,7 +523,7 @@
     <message>
         <source>What would fit</source>
         <extracomment>the other face of the piece, in the drawing</extracomment>
-        <translation>Ce qui irait</translation>
+        <translation>Ce qui tient</translation>
     </message>
     <message>
         <source>Show the back</source>
@@ -603,7 +603,7 @@
     <message>
         <source>%1 of %2 blocks have a picture</source>
         <extracomment>%1 of %2 blocks have a picture</extracomment>
-        <translation>%1 blocs sur %2 ont une image</translation>
+        <translation>Blocs avec image&#x202f;: %1 sur %2</translation>
     </message>
     <message>
         <source>Back to the work</source>
@@ -792,7 +792,7 @@
     <name>HoopStrips</name>
     <message>
         <source>Strip before</source>
-        <translation>Bande d’avant</translation>
+        <translation>Bande précédente</translation>
     </message>
     <message>
         <source>Next strip</source>
@@ -815,7 +815,7 @@
     <name>HoopZero</name>
     <message>
         <source>The last outline really ended at</source>
-        <translation>Le dernier contour s’est vraiment terminé à</translation>
+        <translation>Fin réelle du dernier contour</translation>
     </message>
     <message>
         <source>from the zero end</source>
@@ -854,12 +854,12 @@
     </message>
     <message>
         <source>Filling and closing</source>
-        <translation>Remplissage et fermeture</translation>
+        <translation>Garnissage et fermeture</translation>
     </message>
     <message>
         <source>Never fold {%1} under: the stitches in the ditch would miss it.</source>
         <extracomment>a fold so wide that the ditch stitching would not catch it</extracomment>
-        <translation>Jamais de rempli de {%1}&#x202f;: les points dans le sillon de la couture ne le prendraient pas.</translation>
+        <translation>Ne jamais rentrer {%1}&#x202f;: les points dans le sillon de la couture ne le prendraient pas.</translation>
     </message>
 </context>
 <context>
@@ -878,7 +878,7 @@
     </message>
     <message>
         <source>fold under</source>
-        <translation>rempli</translation>
+        <translation>rentré</translation>
     </message>
     <message>
         <source>seam</source>
@@ -931,7 +931,7 @@
     <name>JoinPage</name>
     <message>
         <source>Section of a join: seam %1, fold under %2, catch %3</source>
-        <translation>Coupe d’un assemblage&#x202f;: couture %1, rempli %2, prise %3</translation>
+        <translation>Coupe d’un assemblage&#x202f;: couture %1, rentré %2, prise %3</translation>
     </message>
     <message>
         <source>Match marks from the row’s raw end, now at %1</source>
@@ -970,7 +970,7 @@
     </message>
     <message>
         <source>Lay it flat, not stretched. How much may be eased is common practice; no published limit is known.</source>
-        <translation>La poser à plat, sans l’étirer. L’ampleur qui peut être résorbée est d’usage courant&#x202f;; on ne connaît pas de limite publiée.</translation>
+        <translation>La poser à plat, sans l’étirer. L’ampleur à résorber relève de l’usage&#x202f;; aucune limite publiée n’est connue.</translation>
     </message>
 </context>
 <context>
@@ -984,7 +984,7 @@
     <name>JoinWays</name>
     <message>
         <source>Filling and closing</source>
-        <translation>Remplissage et fermeture</translation>
+        <translation>Garnissage et fermeture</translation>
     </message>
     <message>
         <source>What is cut already stays as it is; what no longer fits is named.</source>
@@ -1021,7 +1021,7 @@
     <name>KitsSheet</name>
     <message>
         <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
-        <translation>Dire combien il y a d’élèves&#x202f;: un kit pour chaque élève, un pour qui enseigne, et un de réserve par dizaine d’élèves entamée.</translation>
+        <translation>Indiquer le nombre d’élèves&#x202f;: un kit pour chaque élève, un pour qui enseigne, et un de réserve par dizaine d’élèves entamée.</translation>
     </message>
     <message>
         <source>What is cut</source>
@@ -1051,7 +1051,7 @@
     </message>
     <message>
         <source>Words, if you like</source>
-        <translation>Des mots, si souhaité</translation>
+        <translation>Note (facultatif)</translation>
     </message>
     <message>
         <source>Back to the block</source>
@@ -1093,7 +1093,7 @@
     </message>
     <message>
         <source>Flag</source>
-        <translation>Marquer</translation>
+        <translation>Signaler</translation>
     </message>
     <message>
         <source>Not now</source>
@@ -1239,19 +1239,19 @@
     </message>
     <message>
         <source>Block %1: outer stitches</source>
-        <translation>Bloc %1&#x202f;: points extérieurs</translation>
+        <translation>Bloc %1&#x202f;: piqûre extérieure</translation>
     </message>
     <message>
         <source>from top left</source>
-        <translation>du haut gauche</translation>
+        <translation>haut gauche ↘</translation>
     </message>
     <message>
         <source>from top right</source>
-        <translation>du haut droit</translation>
+        <translation>haut droit ↙</translation>
     </message>
     <message>
         <source>All six are as shown</source>
-        <translation>Les six sont comme affiché</translation>
+        <translation>Les six comme affichées</translation>
     </message>
     <message>
         <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
@@ -1889,7 +1889,7 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>Trial later</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
-        <translation>Reporter l’essai</translation>
+        <translation>Essai plus tard</translation>
     </message>
 </context>
 <context>
@@ -1939,8 +1939,8 @@ what is told, and its value on the other tablet</extracomment>
         <source>on the outer
 stitches</source>
         <extracomment>where the ruler&apos;s line lies: two short lines, broken by hand</extracomment>
-        <translation>sur les points
-extérieurs</translation>
+        <translation>sur la piqûre
+extérieure</translation>
     </message>
     <message>
         <source>mat lines
@@ -2012,7 +2012,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>fold under</source>
-        <translation>rempli</translation>
+        <translation>rentré</translation>
     </message>
 </context>
 <context>
@@ -2569,7 +2569,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>least fold</source>
-        <translation>rempli minimal</translation>
+        <translation>rentré minimal</translation>
     </message>
     <message>
         <source>spare on a short sashing</source>
@@ -2613,7 +2613,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>least radius for folded binding</source>
-        <translation>plus petit rayon pour biais de finition plié</translation>
+        <translation>plus petit rayon pour bande de finition pliée</translation>
     </message>
     <message>
         <source>patch &quot;%1&quot;, cut</source>
@@ -2651,7 +2651,7 @@ bord coupé</translation>
     <message>
         <source>fold under</source>
         <extracomment>how much of the back strip is turned under</extracomment>
-        <translation>rempli</translation>
+        <translation>rentré</translation>
     </message>
     <message>
         <source>catch</source>
@@ -2965,7 +2965,7 @@ bord coupé</translation>
     <message>
         <source>List to take</source>
         <extracomment>opens the list to take to the shop</extracomment>
-        <translation>Liste à emporter</translation>
+        <translation>Liste pour la boutique</translation>
     </message>
 </context>
 <context>
@@ -2976,7 +2976,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>on the stitches</source>
-        <translation>sur les points</translation>
+        <translation>sur la piqûre</translation>
     </message>
 </context>
 <context>
@@ -3143,7 +3143,7 @@ bord coupé</translation>
     <name>TakeSheet</name>
     <message>
         <source>To take</source>
-        <translation>À emporter</translation>
+        <translation>En boutique</translation>
     </message>
     <message>
         <source>Back</source>
@@ -3208,7 +3208,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>All are as shown</source>
-        <translation>Toutes comme affiché</translation>
+        <translation>Tout comme affiché</translation>
     </message>
 </context>
 <context>
@@ -3350,12 +3350,12 @@ bord coupé</translation>
     <message>
         <source>a scant</source>
         <extracomment>just under the ruler&apos;s mark that follows</extracomment>
-        <translation>à peine</translation>
+        <translation>presque</translation>
     </message>
     <message>
         <source>a generous</source>
         <extracomment>just over the ruler&apos;s mark that follows</extracomment>
-        <translation>un bon</translation>
+        <translation>plus de</translation>
     </message>
     <message>
         <source>too long to tell</source>
@@ -3581,11 +3581,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>binding’s seam</source>
-        <translation>couture du biais de finition</translation>
+        <translation>couture de la bande de finition</translation>
     </message>
     <message>
         <source>binding</source>
-        <translation>biais de finition</translation>
+        <translation>bande de finition</translation>
     </message>
     <message>
         <source>sewn on the back</source>
@@ -3681,7 +3681,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Sashing and fold</source>
-        <translation>Bande intermédiaire et rempli</translation>
+        <translation>Bande intermédiaire et rentré</translation>
     </message>
     <message>
         <source>The hoop</source>
@@ -3709,7 +3709,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>four-sided</source>
-        <translation>à quatre côtés</translation>
+        <translation>rectangulaire</translation>
     </message>
     <message>
         <source>round</source>
@@ -4094,7 +4094,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>fold under</source>
-        <translation>rempli</translation>
+        <translation>rentré</translation>
     </message>
     <message>
         <source>which catches</source>
@@ -4118,15 +4118,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>binding, cut</source>
-        <translation>biais de finition, coupé</translation>
+        <translation>bande de finition, coupée</translation>
     </message>
     <message>
         <source>binding, length</source>
-        <translation>biais de finition, longueur</translation>
+        <translation>bande de finition, longueur</translation>
     </message>
     <message>
         <source>binding strips</source>
-        <translation>bandes de biais de finition</translation>
+        <translation>bandes de finition</translation>
     </message>
     <message>
         <source>square for the bias</source>
@@ -4147,7 +4147,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>binding, exact</source>
-        <translation>biais de finition, exact</translation>
+        <translation>bande de finition, exacte</translation>
     </message>
     <message>
         <source>gap on paper</source>
@@ -4271,7 +4271,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>least fold</source>
-        <translation>rempli minimal</translation>
+        <translation>rentré minimal</translation>
     </message>
     <message>
         <source>taken by the bulk</source>
@@ -4488,7 +4488,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Sew the binding on with a seam of %1.</source>
-        <translation>Poser le biais de finition avec une couture de %1.</translation>
+        <translation>Poser la bande de finition avec une couture de %1.</translation>
     </message>
     <message>
         <source>Use cloth %1 wide.</source>
@@ -4590,7 +4590,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is off size: {%2}.</source>
-        <translation>Il n’est pas à la taille&#x202f;: {%2}.</translation>
+        <translation>Hors taille&#x202f;: {%2}.</translation>
     </message>
     <message>
         <source>It is too far off to be cut as it is.</source>
@@ -4889,7 +4889,7 @@ bord coupé</translation>
     <message>
         <source>Only %1 is left to fold under on the back; less than %2 cannot be pressed and would be missed by the stitching.</source>
         <extracomment>fold-under: what is turned under along the back sashing</extracomment>
-        <translation>Il ne reste que %1 de rempli au dos&#x202f;; moins de %2 ne se repasse pas et échapperait à la piqûre.</translation>
+        <translation>Il ne reste que %1 de rentré au dos&#x202f;; moins de %2 ne se repasse pas et échapperait à la piqûre.</translation>
     </message>
     <message>
         <source>A catch of %1 will not do: keep it between %2 and %3.</source>
@@ -4898,7 +4898,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Binding cut %1 wide does not come out of cloth %2 wide.</source>
-        <translation>Un biais de finition coupé à %1 de large ne sort pas d’un tissu de %2 de large.</translation>
+        <translation>Une bande de finition coupée à %1 de large ne sort pas d’un tissu de %2 de large.</translation>
     </message>
     <message>
         <source>Corners rounded by %1 do not fit on the piece; %2 is the most.</source>
@@ -4948,7 +4948,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The binding&apos;s seam of %1 is deeper than the cloth outside the stitched line, %2: it would cover the line.</source>
-        <translation>La couture du biais de finition, %1, est plus profonde que le tissu hors de la ligne brodée, %2&#x202f;: elle couvrirait la ligne.</translation>
+        <translation>La couture de la bande de finition, %1, est plus profonde que le tissu hors de la ligne brodée, %2&#x202f;: elle couvrirait la ligne.</translation>
     </message>
     <message>
         <source>A margin of %1 past the hoop is hard to hold; %2 is easier.</source>
@@ -4984,7 +4984,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>A corner of %1 is tight for folded binding; it eases round from %2.</source>
-        <translation>Un coin de %1 est serré pour un biais de finition plié&#x202f;; il tourne bien à partir de %2.</translation>
+        <translation>Un coin de %1 est serré pour une bande de finition pliée&#x202f;; elle tourne bien à partir de %2.</translation>
     </message>
     <message>
         <source>Hanging over by only %1, the edge will stick out stiffly; it falls well from %2.</source>
@@ -5044,11 +5044,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Nothing lies underneath.</source>
-        <translation>Rien ne se trouve dessous.</translation>
+        <translation>Vérifier&#x202f;: rien dessous.</translation>
     </message>
     <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
-        <translation>La ligne est sur les points extérieurs aux deux coins, pas sur la ligne d’écho.</translation>
+        <translation>La ligne est sur la piqûre extérieure aux deux coins, pas sur la ligne d’écho.</translation>
     </message>
     <message>
         <source>Each join stands in the middle of a block, never at a crossing.</source>
@@ -5108,7 +5108,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>Pas un dessous-de-plat. Tenir l’ouvrage à 30 cm (12 in) des bougies.</translation>
+        <translation>Pas un dessous-de-plat. Bougies à plus de 30 cm (12 in).</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
@@ -5177,7 +5177,7 @@ bord coupé</translation>
     <message>
         <source>Cut a hoop strip of %1.</source>
         <extracomment>hoop strip: the strip of cloth that goes through the hoop, several blocks to a strip</extracomment>
-        <translation>Couper une bande à broder dans %1.</translation>
+        <translation>Couper une bande à broder&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a sashing band of %1.</source>
@@ -5206,15 +5206,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut a patch of %1.</source>
-        <translation>Couper une pièce dans %1.</translation>
+        <translation>Couper une pièce&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a binding strip of %1.</source>
-        <translation>Couper une bande de biais de finition dans %1.</translation>
+        <translation>Couper une bande de finition&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut the backing of %1.</source>
-        <translation>Couper le tissu dos dans %1.</translation>
+        <translation>Couper le tissu dos&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a square of %1 for bias binding.</source>
@@ -5292,7 +5292,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Sew the binding on.</source>
-        <translation>Poser le biais de finition.</translation>
+        <translation>Poser la bande de finition.</translation>
     </message>
     <message>
         <source>Take a last look: pins counted, threads gone, measured.</source>
@@ -5409,7 +5409,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Strip layered</source>
-        <translation>Bande superposée</translation>
+        <translation>Bande montée</translation>
     </message>
     <message>
         <source>Marked</source>
@@ -5622,7 +5622,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
-        <translation>Ou poser le bloc pour que ce côté vienne au bord extérieur, sous le biais de finition.</translation>
+        <translation>Ou poser le bloc pour que ce côté vienne au bord extérieur, sous la bande de finition.</translation>
     </message>
     <message>
         <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
@@ -5663,7 +5663,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
-        <translation>{%1} de moins que prévu. Mettre le côté opposé d’équerre d’après celui-ci&#x202f;; le biais de finition prévu fait le tour.</translation>
+        <translation>{%1} de moins que prévu. Mettre le côté opposé d’équerre d’après celui-ci&#x202f;; la bande de finition prévue fait le tour.</translation>
     </message>
     <message>
         <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
@@ -5675,7 +5675,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
-        <translation>Découdre le biais de finition à partir du dernier bon coin, pas tout le tour&#x202f;; repasser à plat et replier le coin.</translation>
+        <translation>Découdre la bande de finition à partir du dernier bon coin, pas tout le tour&#x202f;; repasser à plat et replier le coin.</translation>
     </message>
     <message>
         <source>Sew it again {%1} deep.</source>
@@ -5697,7 +5697,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
-        <translation>Faire un rempli de {%1}, pas plus&#x202f;: il prend {%2}. Épingler sur la ligne de couture et piquer.</translation>
+        <translation>Rentrer {%1}, pas plus&#x202f;: cela prend {%2}. Épingler sur la ligne de couture et piquer.</translation>
     </message>
     <message>
         <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
@@ -5705,11 +5705,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
-        <translation>Tirer le biais de finition par-dessus sa couture au dos et fermer à la main&#x202f;; inutile de découdre.</translation>
+        <translation>Tirer la bande de finition par-dessus sa couture au dos et fermer à la main&#x202f;; inutile de découdre.</translation>
     </message>
     <message>
         <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
-        <translation>Une entaille de {%1}&#x202f;: le biais de finition la couvre. Y mettre une chute de molleton, pour la remplir.</translation>
+        <translation>Une entaille de {%1}&#x202f;: la bande de finition la couvre. Y mettre une chute de molleton, pour la remplir.</translation>
     </message>
     <message>
         <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even, and bind as planned.</source>
@@ -5743,11 +5743,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Between scallops %1 deep the binding comes close to the outline: %2 of cloth outside it would clear it, and there is %3.</source>
-        <translation>Entre des festons de %1 de profondeur, le biais de finition approche du contour&#x202f;: avec %2 de tissu au-dehors, il n’y toucherait pas, et il y en a %3.</translation>
+        <translation>Entre des festons de %1 de profondeur, la bande de finition approche du contour&#x202f;: avec %2 de tissu au-dehors, il n’y toucherait pas, et il y en a %3.</translation>
     </message>
     <message>
         <source>A scallop’s arc of %1 is tight for folded binding; it eases round from %2.</source>
-        <translation>Un arc de feston de %1 de rayon est serré pour un biais de finition plié&#x202f;; il tourne bien à partir de %2.</translation>
+        <translation>Un arc de feston de %1 de rayon est serré pour une bande de finition pliée&#x202f;; elle tourne bien à partir de %2.</translation>
     </message>
     <message>
         <source>The band may be wider than the piece: then trim its long side too.</source>
@@ -5929,7 +5929,7 @@ bord coupé</translation>
     <message>
         <source>Not all six are read yet.</source>
         <extracomment>of a block&apos;s four sides and two diagonals some were not measured yet</extracomment>
-        <translation>Les six ne sont pas encore mesurés.</translation>
+        <translation>Les six mesures ne sont pas toutes prises.</translation>
     </message>
     <message>
         <source>Split the lean: turn the ruler by half of it, about the middle of the block.</source>
@@ -5937,11 +5937,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut that side parallel to the one across from it; its stitches go into the seam. Unpick what shows.</source>
-        <translation>Couper ce côté parallèle à celui d’en face&#x202f;; ses points entrent dans la couture. Découdre ce qui se voit.</translation>
+        <translation>Couper ce côté parallèle à celui d’en face&#x202f;; sa piqûre entre dans la couture. Découdre ce qui se voit.</translation>
     </message>
     <message>
         <source>Cut both sides square to the ends; their stitches go into the seams. Unpick what shows.</source>
-        <translation>Couper les deux côtés d’équerre avec les bouts&#x202f;; leurs points entrent dans les coutures. Découdre ce qui se voit.</translation>
+        <translation>Couper les deux côtés d’équerre avec les bouts&#x202f;; leur piqûre entre dans les coutures. Découdre ce qui se voit.</translation>
     </message>
     <message>
         <source>Make it again: the same place on a strip, the same thread lot.</source>
@@ -6047,7 +6047,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>binding cloth</source>
-        <translation>tissu du biais</translation>
+        <translation>tissu de finition</translation>
+    </message>
+    <message>
+        <source>%1 inside the hoop is more than it measures outside, %2: the needle would meet the frame. Measure both again.</source>
+        <translation>%1 à l’intérieur, c’est plus que le cadre n’en mesure dehors, %2&#x202f;: l’aiguille toucherait le cadre. Mesurer les deux de nouveau.</translation>
     </message>
 </context>
 <context>
@@ -6365,11 +6369,11 @@ bord coupé</translation>
     <message>
         <source>%1 of 6 stand as first shown</source>
         <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
-        <translation>%1 sur 6 restent comme affichés d’abord</translation>
+        <translation>%1 mesures sur 6 restent à prendre</translation>
     </message>
     <message>
         <source>Square enough, if the rest is as shown.</source>
-        <translation>Assez d’équerre, si le reste est comme affiché.</translation>
+        <translation>Assez d’équerre, si le reste se confirme.</translation>
     </message>
     <message>
         <source>Measure the rest before you cut.</source>
@@ -6460,7 +6464,7 @@ bord coupé</translation>
     <message>
         <source>Between the sashing ends there is no room for a join: the joins keep clear of the corners alone. Narrower binding would fit.</source>
         <extracomment>so: with joins as wide as they are</extracomment>
-        <translation>Entre les bouts de bandes intermédiaires, pas de place pour un raccord&#x202f;: les raccords n’évitent que les coins. Un biais de finition plus étroit irait.</translation>
+        <translation>Entre les bouts de bandes intermédiaires, pas de place pour un raccord&#x202f;: les raccords n’évitent que les coins. Une bande de finition plus étroite irait.</translation>
     </message>
     <message>
         <source>The sides are too short to keep the joins off the corners. Press every join open, and grade it.</source>
@@ -6493,7 +6497,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
-        <translation>C’est serré pour un biais de finition plié, qui tourne bien à partir de %1.</translation>
+        <translation>C’est serré pour une bande de finition pliée, qui tourne bien à partir de %1.</translation>
     </message>
     <message>
         <source>Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from the back.</source>
@@ -6525,7 +6529,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Last look</source>
-        <translation>Dernier regard</translation>
+        <translation>Dernier contrôle</translation>
     </message>
     <message>
         <source>along, and %1 across, raw</source>
@@ -6585,7 +6589,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned; the binding strips reach.</source>
-        <translation>Le tour du bord fait %1 de plus que prévu&#x202f;; les bandes de biais de finition suffisent.</translation>
+        <translation>Le tour du bord fait %1 de plus que prévu&#x202f;; les bandes de finition suffisent.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned: cut the bias that much longer.</source>
@@ -6593,11 +6597,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Round the edge it is %1 more than planned: cut one binding strip more.</source>
-        <translation>Le tour du bord fait %1 de plus que prévu&#x202f;: couper une bande de biais de finition de plus.</translation>
+        <translation>Le tour du bord fait %1 de plus que prévu&#x202f;: couper une bande de finition de plus.</translation>
     </message>
     <message>
         <source>The binding is cut: the corners stay as they are.</source>
-        <translation>Le biais de finition est coupé&#x202f;: les coins restent tels quels.</translation>
+        <translation>La bande de finition est coupée&#x202f;: les coins restent tels quels.</translation>
     </message>
     <message>
         <source>Count the pins and needles that went in, and those that came out.</source>
@@ -6747,7 +6751,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>long, cut %1 wide</source>
-        <translation>de long, coupée à %1 de large</translation>
+        <translation>de long, coupe de %1</translation>
     </message>
 </context>
 <context>
@@ -6823,7 +6827,7 @@ bord coupé</translation>
     <message>
         <source>%1 starts</source>
         <extracomment>gap: cloth between two outlines on the strip</extracomment>
-        <translation>%1 commence</translation>
+        <translation>Début de %1</translation>
     </message>
     <message>
         <source>Gap to %1</source>
@@ -6895,7 +6899,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1, of %2</source>
-        <translation>%1, dans %2</translation>
+        <translation>%1, en %2</translation>
     </message>
     <message>
         <source>the outer line, last</source>
@@ -6946,7 +6950,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It costs %1 of %2 blocks on each strip.</source>
-        <translation>Cela coûte %1 blocs sur %2 par bande.</translation>
+        <translation>Blocs perdus par bande&#x202f;: %1 sur %2.</translation>
     </message>
     <message>
         <source>With waste tails at both ends it would cost none.</source>
@@ -7057,7 +7061,7 @@ bord coupé</translation>
     <message>
         <source>%1 to %2</source>
         <extracomment>two blocks&apos; names, &quot;B2&quot;: the first is sewn to the second with a sashing between</extracomment>
-        <translation>%1 à %2</translation>
+        <translation>%1 et %2</translation>
     </message>
     <message>
         <source>Row %1</source>
@@ -7065,7 +7069,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Row %1 to %2</source>
-        <translation>Rangée %1 à %2</translation>
+        <translation>Rangées %1 et %2</translation>
     </message>
     <message>
         <source>its raw length, as planned</source>
@@ -7073,7 +7077,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>fold under</source>
-        <translation>rempli</translation>
+        <translation>rentré</translation>
     </message>
     <message>
         <source>visible sashing</source>
@@ -7173,7 +7177,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Turn {%1} under</source>
-        <translation>Faire un rempli de {%1}</translation>
+        <translation>Rentrer {%1}</translation>
     </message>
     <message>
         <source>Back strip doubled</source>
@@ -7417,7 +7421,7 @@ bord coupé</translation>
     <name>matside::PhotoSource</name>
     <message>
         <source>The camera is gone. Nothing was lost: plug it in again, or choose a picture.</source>
-        <translation>L’appareil photo a disparu. Rien n’est perdu&#x202f;: le rebrancher, ou choisir une image.</translation>
+        <translation>L’appareil photo est débranché. Rien n’est perdu&#x202f;: le rebrancher, ou choisir une image.</translation>
     </message>
     <message>
         <source>The camera does not answer. Nothing was lost: try again, or choose a picture.</source>
@@ -7691,7 +7695,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Proven least: no way of cutting buys less.</source>
-        <translation>Minimum prouvé&#x202f;: aucune façon de couper n’achète moins.</translation>
+        <translation>Minimum prouvé&#x202f;: aucune coupe n’en demande moins.</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
@@ -7925,12 +7929,12 @@ bord coupé</translation>
     <message>
         <source>First, at %1</source>
         <extracomment>%1 is a station&apos;s name; short: it stands on a button</extracomment>
-        <translation>D’abord sous %1</translation>
+        <translation>D’abord&#x202f;: %1</translation>
     </message>
     <message>
         <source>First, at %1: %2 more</source>
-        <extracomment>%1 is a station&apos;s name, %2 how often its step has to be done yet; short: it stands on a button</extracomment>
-        <translation>D’abord sous %1&#x202f;: encore %2</translation>
+        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
+        <translation>D’abord&#x202f;: %1, encore %2</translation>
     </message>
     <message>
         <source>gap beside the batting, both sides together</source>
@@ -8035,7 +8039,7 @@ bord coupé</translation>
     <name>matside::TrimModel</name>
     <message>
         <source>on the outer stitches</source>
-        <translation>sur les points extérieurs</translation>
+        <translation>sur la piqûre extérieure</translation>
     </message>
     <message>
         <source>on cut side 1</source>
@@ -8083,12 +8087,12 @@ bord coupé</translation>
     <message>
         <source>%1, which decides: the stitches may lie off their line</source>
         <extracomment>%1 is the side the ruler&apos;s line lies on, &quot;on cut side 1&quot;</extracomment>
-        <translation>%1, qui décide&#x202f;: les points peuvent s’écarter de leur ligne</translation>
+        <translation>%1, qui décide&#x202f;: la piqûre peut s’écarter de sa ligne</translation>
     </message>
     <message>
         <source>Line and stitches cross mid-side; they part by %1 at both corners.</source>
         <extracomment>the ruler is turned half the lean: its line and the stitched line cross in the middle of the side</extracomment>
-        <translation>La ligne et les points se croisent au milieu du côté&#x202f;; aux deux coins, ils s’écartent de %1.</translation>
+        <translation>La ligne et la piqûre se croisent au milieu du côté&#x202f;; aux deux coins, elles s’écartent de %1.</translation>
     </message>
     <message>
         <source>Begin with the truest side: %1. A cross line through the outline’s corner.</source>
@@ -8163,7 +8167,7 @@ bord coupé</translation>
     <message>
         <source>%1 bare</source>
         <extracomment>so much of the table shows beside the piece</extracomment>
-        <translation>%1 à nu</translation>
+        <translation>%1 libre</translation>
     </message>
     <message>
         <source>%1 all round</source>
@@ -8227,7 +8231,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>bare at each end</source>
-        <translation>à nu à chaque bout</translation>
+        <translation>libre à chaque bout</translation>
     </message>
     <message>
         <source>At each end</source>
@@ -8239,7 +8243,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>bare at each side</source>
-        <translation>à nu de chaque côté</translation>
+        <translation>libre de chaque côté</translation>
     </message>
     <message>
         <source>At each side</source>
