@@ -1593,11 +1593,6 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>what is to be minded and checked at this step</extracomment>
         <translation>Hier zu beachten: %1</translation>
     </message>
-    <message>
-        <source>Take care</source>
-        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
-        <translation>Vorsicht</translation>
-    </message>
 </context>
 <context>
     <name>NewPiece</name>
@@ -6053,6 +6048,38 @@ Schnittkante</translation>
         <source>%1 inside the hoop is more than it measures outside, %2: the needle would meet the frame. Measure both again.</source>
         <translation>%1 innen sind mehr, als der Rahmen außen misst (%2): Die Nadel träfe den Rahmen. Beides neu messen.</translation>
     </message>
+    <message>
+        <source>Blade</source>
+        <translation>Klinge</translation>
+    </message>
+    <message>
+        <source>Magnets</source>
+        <translation>Magnete</translation>
+    </message>
+    <message>
+        <source>Needle</source>
+        <translation>Nadel</translation>
+    </message>
+    <message>
+        <source>Hot iron</source>
+        <translation>Heißes Eisen</translation>
+    </message>
+    <message>
+        <source>Spray</source>
+        <translation>Sprühkleber</translation>
+    </message>
+    <message>
+        <source>Scissors</source>
+        <translation>Schere</translation>
+    </message>
+    <message>
+        <source>Flames</source>
+        <translation>Flammen</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Stecknadeln</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6930,11 +6957,6 @@ Schnittkante</translation>
         <translation>Etwa %1 Minuten je Block</translation>
     </message>
     <message>
-        <source>%1. About %2 stitches and %3 m of thread, %4 m of it from the bobbin.</source>
-        <extracomment>stitches and metres of thread one block takes</extracomment>
-        <translation>%1. Etwa %2 Stiche und %3 m Garn, davon %4 m von der Spule.</translation>
-    </message>
-    <message>
         <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
         <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
         <translation>%1 × %2 mm an die Maschine senden (%3 % × %4&#xa0;%).</translation>
@@ -6978,6 +7000,11 @@ Schnittkante</translation>
         <source>Show block %1</source>
         <extracomment>on a button: the picture goes to that block; %1 is a block&apos;s name, &quot;B2&quot;</extracomment>
         <translation>Block %1 zeigen</translation>
+    </message>
+    <message>
+        <source>%1. About %2 stitches and %3 m of thread; on the bobbin %4 m for it.</source>
+        <extracomment>stitches and metres of thread one block takes</extracomment>
+        <translation>%1. Etwa %2 Stiche und %3 m Faden; dafür %4 m auf der Spule.</translation>
     </message>
 </context>
 <context>

@@ -1593,11 +1593,6 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>what is to be minded and checked at this step</extracomment>
         <translation>Qué tener en cuenta aquí: %1</translation>
     </message>
-    <message>
-        <source>Take care</source>
-        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
-        <translation>Cuidado</translation>
-    </message>
 </context>
 <context>
     <name>NewPiece</name>
@@ -6053,6 +6048,38 @@ borde cortado</translation>
         <source>%1 inside the hoop is more than it measures outside, %2: the needle would meet the frame. Measure both again.</source>
         <translation>%1 por dentro es más de lo que mide el bastidor por fuera, %2: la aguja daría en el marco. Medir los dos de nuevo.</translation>
     </message>
+    <message>
+        <source>Blade</source>
+        <translation>Cuchilla</translation>
+    </message>
+    <message>
+        <source>Magnets</source>
+        <translation>Imanes</translation>
+    </message>
+    <message>
+        <source>Needle</source>
+        <translation>Aguja</translation>
+    </message>
+    <message>
+        <source>Hot iron</source>
+        <translation>Plancha caliente</translation>
+    </message>
+    <message>
+        <source>Spray</source>
+        <translation>Aerosol</translation>
+    </message>
+    <message>
+        <source>Scissors</source>
+        <translation>Tijeras</translation>
+    </message>
+    <message>
+        <source>Flames</source>
+        <translation>Llamas</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Alfileres</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6930,11 +6957,6 @@ borde cortado</translation>
         <translation>Unos %1 minutos por bloque</translation>
     </message>
     <message>
-        <source>%1. About %2 stitches and %3 m of thread, %4 m of it from the bobbin.</source>
-        <extracomment>stitches and metres of thread one block takes</extracomment>
-        <translation>%1. Unas %2 puntadas y %3 m de hilo, %4 m de ellos de la canilla.</translation>
-    </message>
-    <message>
         <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
         <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
         <translation>Enviar %1 × %2 mm a la máquina (%3 % × %4 %).</translation>
@@ -6978,6 +7000,11 @@ borde cortado</translation>
         <source>Show block %1</source>
         <extracomment>on a button: the picture goes to that block; %1 is a block&apos;s name, &quot;B2&quot;</extracomment>
         <translation>Mostrar el bloque %1</translation>
+    </message>
+    <message>
+        <source>%1. About %2 stitches and %3 m of thread; on the bobbin %4 m for it.</source>
+        <extracomment>stitches and metres of thread one block takes</extracomment>
+        <translation>%1. Unas %2 puntadas y %3 m de hilo; para ello, %4 m en la canilla.</translation>
     </message>
 </context>
 <context>

@@ -1593,11 +1593,6 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>what is to be minded and checked at this step</extracomment>
         <translation>À surveiller ici&#x202f;: %1</translation>
     </message>
-    <message>
-        <source>Take care</source>
-        <extracomment>beside a warning sign; opens what is to be minded at this step</extracomment>
-        <translation>Attention</translation>
-    </message>
 </context>
 <context>
     <name>NewPiece</name>
@@ -6053,6 +6048,38 @@ bord coupé</translation>
         <source>%1 inside the hoop is more than it measures outside, %2: the needle would meet the frame. Measure both again.</source>
         <translation>%1 à l’intérieur, c’est plus que le cadre n’en mesure dehors, %2&#x202f;: l’aiguille toucherait le cadre. Mesurer les deux de nouveau.</translation>
     </message>
+    <message>
+        <source>Blade</source>
+        <translation>Lame</translation>
+    </message>
+    <message>
+        <source>Magnets</source>
+        <translation>Aimants</translation>
+    </message>
+    <message>
+        <source>Needle</source>
+        <translation>Aiguille</translation>
+    </message>
+    <message>
+        <source>Hot iron</source>
+        <translation>Fer chaud</translation>
+    </message>
+    <message>
+        <source>Spray</source>
+        <translation>Colle en spray</translation>
+    </message>
+    <message>
+        <source>Scissors</source>
+        <translation>Ciseaux</translation>
+    </message>
+    <message>
+        <source>Flames</source>
+        <translation>Flammes</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Épingles</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6930,11 +6957,6 @@ bord coupé</translation>
         <translation>Environ %1 minutes par bloc</translation>
     </message>
     <message>
-        <source>%1. About %2 stitches and %3 m of thread, %4 m of it from the bobbin.</source>
-        <extracomment>stitches and metres of thread one block takes</extracomment>
-        <translation>%1. Environ %2 points et %3 m de fil, dont %4 m de la canette.</translation>
-    </message>
-    <message>
         <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
         <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
         <translation>Envoyer %1 × %2 mm à la machine (%3&#x202f;% × %4&#x202f;%).</translation>
@@ -6978,6 +7000,11 @@ bord coupé</translation>
         <source>Show block %1</source>
         <extracomment>on a button: the picture goes to that block; %1 is a block&apos;s name, &quot;B2&quot;</extracomment>
         <translation>Montrer le bloc %1</translation>
+    </message>
+    <message>
+        <source>%1. About %2 stitches and %3 m of thread; on the bobbin %4 m for it.</source>
+        <extracomment>stitches and metres of thread one block takes</extracomment>
+        <translation>%1. Environ %2 points et %3 m de fil&#x202f;; pour cela, %4 m sur la canette.</translation>
     </message>
 </context>
 <context>

@@ -138,7 +138,7 @@ QString HoopModel::timeSays() const
                              : tr("About %1 minutes a block").arg(minutes);
     const double metres = m_forecast.use.all.asMm() / 1000;
     //: stitches and metres of thread one block takes
-    return tr("%1. About %2 stitches and %3 m of thread, %4 m of it from the bobbin.")
+    return tr("%1. About %2 stitches and %3 m of thread; on the bobbin %4 m for it.")
         .arg(time)
         .arg(m_forecast.use.stitches)
         .arg(inSign(QString::number(metres, 'f', 1)))

@@ -128,6 +128,12 @@ QString StepModel::caution() const
     return step && !step->caution.empty() ? wordsOrCode(guardWords(), step->caution) : QString();
 }
 
+QString StepModel::hazard() const
+{
+    const Step *step = current();
+    return step && !step->caution.empty() ? wordsOrCode(hazardWords(), step->caution) : QString();
+}
+
 QString StepModel::check() const
 {
     const Step *step = current();

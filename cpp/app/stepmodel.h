@@ -51,6 +51,7 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(QString firstLine READ firstLine NOTIFY changed FINAL)
     Q_PROPERTY(QString spoken READ spoken NOTIFY changed FINAL)
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
+    Q_PROPERTY(QString hazard READ hazard NOTIFY changed FINAL) ///< what the caution warns of, in a word
     Q_PROPERTY(QString check READ check NOTIFY changed FINAL)
     Q_PROPERTY(QString clothName READ clothName NOTIFY changed FINAL)
     Q_PROPERTY(QString clothColour READ clothColour NOTIFY changed FINAL)
@@ -98,6 +99,7 @@ public:
     [[nodiscard]] QString firstLine() const { return lines().value(0); }
     [[nodiscard]] QString spoken() const { return lines().join(u' '); }
     [[nodiscard]] QString caution() const;
+    [[nodiscard]] QString hazard() const;
     [[nodiscard]] QString check() const;
     [[nodiscard]] QString clothName() const;
     [[nodiscard]] QString clothColour() const;

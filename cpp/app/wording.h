@@ -33,6 +33,7 @@ struct Worded {
 [[nodiscard]] std::span<const Worded> actionWords();
 [[nodiscard]] std::span<const Worded> checkWords();
 [[nodiscard]] std::span<const Worded> guardWords();
+[[nodiscard]] std::span<const Worded> hazardWords();
 [[nodiscard]] std::span<const Worded> termWords();
 [[nodiscard]] std::span<const Worded> figureWords();
 [[nodiscard]] std::span<const Worded> choiceWords();

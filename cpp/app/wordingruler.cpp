@@ -92,6 +92,18 @@ constexpr std::array guards{
     Worded{"pins", QT_TRANSLATE_NOOP("Words", "Count the pins in and count them out.")},
 };
 
+/// The same in a word, beside its sign where there is no room for more.
+constexpr std::array hazards{
+    Worded{"blade", QT_TRANSLATE_NOOP("Words", "Blade")},
+    Worded{"magnets", QT_TRANSLATE_NOOP("Words", "Magnets")},
+    Worded{"needle", QT_TRANSLATE_NOOP("Words", "Needle")},
+    Worded{"iron", QT_TRANSLATE_NOOP("Words", "Hot iron")},
+    Worded{"adhesive", QT_TRANSLATE_NOOP("Words", "Spray")},
+    Worded{"scissors", QT_TRANSLATE_NOOP("Words", "Scissors")},
+    Worded{"finished-use", QT_TRANSLATE_NOOP("Words", "Flames")},
+    Worded{"pins", QT_TRANSLATE_NOOP("Words", "Pins")},
+};
+
 QString onWords(LineOn on)
 {
     switch (on) {
@@ -116,6 +128,11 @@ QString rulerWords(std::string_view name)
 std::span<const Worded> checkWords()
 {
     return checks;
+}
+
+std::span<const Worded> hazardWords()
+{
+    return hazards;
 }
 
 std::span<const Worded> guardWords()

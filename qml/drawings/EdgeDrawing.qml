@@ -26,8 +26,8 @@ Item {
     property string accessibleName
 
     readonly property bool measuring: phase === "square" && readings.length === 6
-    readonly property real pad: measuring ? Theme.mm(12) : phase === "bind" ? Theme.mm(11) : Theme.mm(4)
-    readonly property real padSide: measuring ? Theme.mm(26) : pad
+    readonly property real pad: measuring ? Theme.mm(6) : phase === "bind" ? Theme.mm(11) : Theme.mm(4)
+    readonly property real padSide: measuring ? Theme.mm(10) : pad
     readonly property bool near: cornerMm > 0
     readonly property real scale_: near ? Math.max(0, Math.min(width, height) - pad) / cornerMm : view && view.alongMm > 0 && view.acrossMm > 0
                                    ? Math.max(0, Math.min((width - 2 * padSide) / view.alongMm, (height - 2 * pad) / view.acrossMm)) : 0
@@ -62,7 +62,7 @@ Item {
         Rectangle {
             id: plate
             required property int index
-            readonly property var at: Edges.readingAt(index, root.x0, root.y0, root.w, root.h, width, height, Theme.mm(1.5))
+            readonly property var at: Edges.readingAt(index, root.x0, root.y0, root.w, root.h, width, height)
             x: Math.max(0, Math.min(root.width - width, at[0]))
             y: Math.max(0, Math.min(root.height - height, at[1]))
             width: length.implicitWidth + Theme.mm(2)
@@ -79,11 +79,12 @@ Item {
         }
     }
     Repeater {
+        id: tags
         model: root.phase === "bind" ? root.joins.length : 0
         Rectangle {
             id: tag
             required property int index
-            readonly property var at: Edges.tagAt(root.joins[index] ?? null, root.x0, root.y0, root.scale_, root.w, root.h, width, height, Theme.mm(1.6))
+            readonly property var at: Edges.tagAt(root.joins[index] ?? null, root.x0, root.y0, root.scale_, root.w, root.h, width, height, Theme.mm(1.6), index > 0 ? tags.itemAt(0) : null)
             x: at[0]
             y: at[1]
             width: Math.max(Theme.mm(8), word.implicitWidth + Theme.mm(2))

@@ -16,6 +16,8 @@ Fingertip {
     /** {drawnIn, lengthMm, widthMm, blockAlongMm, blockAcrossMm, frameAlongMm, frameAcrossMm, barMm,
      * stepMm, tails, places: [{block, startMm, centreMm, stitched, next}], patches} */
     property var view: null
+    /** The hoop is on the strip: it is taken off before an iron comes near. */
+    property bool hooped: true
     /** Which place lies under the frame. */
     property int at: 0
     property bool scanEnabled: true
@@ -175,7 +177,7 @@ Fingertip {
     // The frame, its pointer to the tape and its grip: what moves is only moved, never painted anew.
     Item {
         id: frame
-        visible: root.ready && root.here !== null
+        visible: root.ready && root.here !== null && root.hooped
         width: (root.view?.frameAlongMm ?? 0) * (root.lie?.k ?? 0)
         height: (root.view?.frameAcrossMm ?? 0) * (root.lie?.k ?? 0)
         x: root.middle(root.px(root.here?.centreMm ?? 0), width)

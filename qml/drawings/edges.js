@@ -64,8 +64,8 @@ function scallopBites(context, c, view, g, cut, u) {
     context.beginPath();
     scallops(context, g.x, g.y, g.w, g.h, cut);
     context.strokeStyle = c.blade;
-    context.lineWidth = 6 * u * c.lineScale;
-    context.lineJoin = "round"; // an inside point would grow a spike
+    context.lineWidth = 4 * u * c.lineScale;
+    context.lineJoin = "round";
     context.stroke();
     context.restore();
 }
@@ -140,6 +140,7 @@ function piece(context, c, view, g, closed, u) {
         clip();
         context.strokeStyle = c.binding;
         context.lineWidth = 2 * view.seamMm * g.s;
+        context.lineJoin = "round"; // an inside point would grow a spike
         context.stroke();
     } else if (closed && view.seamMm > 0) {
         // The binding covers its seam's width all round.
@@ -184,16 +185,11 @@ function diagonals(context, c, g, u) {
         Printing.roleLine(context, "planned", x1, y1, x2, y2, c.accent, 3 * u * c.lineScale);
 }
 
-/** Middle of the reading's plate as [x, y] of its corner: sides outside the piece, diagonals on their upper ends. */
-function readingAt(index, x, y, w, h, pw, ph, air) {
-    switch (index) {
-    case 0: return [x + w / 2 - pw / 2, y - ph - air];
-    case 1: return [x + w + air, y + h / 2 - ph / 2];
-    case 2: return [x + w / 2 - pw / 2, y + h + air];
-    case 3: return [x - pw - air, y + h / 2 - ph / 2];
-    case 4: return [x + w * 0.27 - pw / 2, y + h * 0.27 - ph / 2];
-    default: return [x + w * 0.73 - pw / 2, y + h * 0.27 - ph / 2];
-    }
+/** The corner of a reading's plate: each lies on the line it was read on; side by side the diagonals' have no room on a narrow piece. */
+function readingAt(index, x, y, w, h, pw, ph) {
+    const beside = w * 0.4 > pw;
+    const [dx, dy] = [[0.5, 0], [1, 0.5], [0.5, 1], [0, 0.5], [0.3, 0.3], beside ? [0.7, 0.3] : [0.3, 0.7]][index];
+    return [x + w * dx - pw / 2, y + h * dy - ph / 2];
 }
 
 function placeOf(join, x, y, s, w, h) {
@@ -201,11 +197,18 @@ function placeOf(join, x, y, s, w, h) {
     return join.side === 0 ? [x + d, y, 0, -1] : join.side === 1 ? [x + w, y + d, 1, 0] : join.side === 2 ? [x + d, y + h, 0, 1] : [x, y + d, -1, 0];
 }
 
-/** Where a join's tag stands: outside the edge, over its place. */
-function tagAt(join, x, y, s, w, h, tw, th, air) {
+/** Where a join's tag stands: outside the edge, over its place; inside it where it would lie on `other`, {x, y, width, height}. */
+function tagAt(join, x, y, s, w, h, tw, th, air, other) {
     if (!join)
         return [0, 0];
-    const [px, py, ox, oy] = placeOf(join, x, y, s, w, h);
+    let [px, py, ox, oy] = placeOf(join, x, y, s, w, h);
+    const outside = [px - tw / 2 + ox * (tw / 2 + air), py - th / 2 + oy * (th / 2 + air)];
+    const crowded = other && outside[0] < other.x + other.width && other.x < outside[0] + tw
+        && outside[1] < other.y + other.height && other.y < outside[1] + th;
+    if (!crowded)
+        return outside;
+    air *= 2.5;
+    [ox, oy] = [-ox, -oy];
     return [px - tw / 2 + ox * (tw / 2 + air), py - th / 2 + oy * (th / 2 + air)];
 }
 

@@ -33,6 +33,7 @@ WidePage {
         anchors.fill: parent
         view: HoopModel.view
         at: HoopModel.position
+        hooped: StepModel.doing !== "press-block"
         head: !StepModel.finished ? HoopModel.head : root.small ? qsTr("Pictures and notes") : ""
         headOpens: root.small
         over: HoopModel.overSays.replace(/[{}]/g, "")

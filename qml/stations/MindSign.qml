@@ -9,21 +9,35 @@ Pressable {
     id: root
 
     property bool alone: true
-    //: beside a warning sign; opens what is to be minded at this step
-    readonly property string brief: qsTr("Take care")
+    /** Where it stands alone: room for its word beside it, too. */
+    property real room: 0
+    readonly property string brief: StepModel.hazard
+    readonly property bool named: alone && word.text !== "" && room >= Theme.control + nameWidth
 
-    width: Theme.control
+    readonly property real nameWidth: word.implicitWidth
+
+    width: Theme.control + (named ? nameWidth : 0)
     height: Theme.control
     //: what is to be minded and checked at this step
     accessibleName: qsTr("What to mind here: %1").arg(StepModel.caution)
 
     Pictogram {
         visible: root.alone
-        anchors.centerIn: parent
+        x: (Theme.control - width) / 2
+        anchors.verticalCenter: parent.verticalCenter
         name: "warning"
         width: Theme.mm(7)
         ink: Theme.colors.caution
         ground: Theme.colors.raised
+    }
+    Word {
+        id: word
+        visible: root.named
+        x: Theme.control - Theme.mm(1)
+        anchors.verticalCenter: parent.verticalCenter
+        color: Theme.colors.caution
+        text: root.brief
+        wrapMode: Text.NoWrap
     }
     FocusOutline { visible: root.keyboardFocus }
 }

@@ -111,7 +111,7 @@ Fingertip {
         Word {
             id: clothName
             x: swatch.width + Theme.gap
-            width: parent.width - x - (root.caution !== "" ? Theme.control : 0)
+            width: parent.width - x - (root.cautionAs === "mark" && !root.markNamed ? sign.width : 0)
             text: StepModel.clothName
         }
     }
@@ -156,7 +156,8 @@ Fingertip {
         id: sign
         visible: root.cautionAs === "mark"
         alone: !root.markNamed
-        width: root.markNamed ? root.width : Theme.control
+        room: root.clothed ? root.firstWidth - clothName.x - clothName.implicitWidth - Theme.gap : 0
+        width: root.markNamed ? root.width : Theme.control + (named ? nameWidth : 0)
         x: root.markNamed ? 0 : root.firstWidth - width
         // Never nearer than 3 mm to the targets below.
         y: Math.min(root.markNamed ? root.shownHeight : ((root.clothed ? cloth.height : says.plainLine) - height) / 2,

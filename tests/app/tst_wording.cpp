@@ -114,7 +114,7 @@ private slots:
         for (const std::string &check : checks)
             QVERIFY2(worded({checkWords()}, check), check.c_str());
         for (const std::string &guard : guards)
-            QVERIFY2(worded({guardWords()}, guard), guard.c_str());
+            QVERIFY2(worded({guardWords()}, guard) && worded({hazardWords()}, guard), guard.c_str());
         // And those that really come about, however they were written down.
         Project project = example();
         for (const Build build : {Build::Reversible, Build::CleanBack})
