@@ -16,6 +16,11 @@ Fingertip {
     property int guardMs: guardShown ? 400 : 0
     /** It may come up where another was just pressed: a finger put down within `guardMs` of that was meant for the other. */
     property bool guardShown: false
+    /**
+     * It ticks off or confirms: a press that begins within the pause of the last such press, or of its coming up,
+     * was meant for what stood there before.
+     */
+    property bool confirms: false
     /** True inside a list that is pushed by the finger: a press that travels is no press. */
     property bool inList: false
 
@@ -27,7 +32,7 @@ Fingertip {
     property bool taken: false
     property bool keyDown: false
     property double lastTime: 0
-    property double shownTime: guardShown ? Date.now() : 0
+    property double shownTime: guardShown || confirms ? Date.now() : 0
     readonly property real widestContact: Theme.mm(30)
 
     pushed: inList
@@ -40,14 +45,22 @@ Fingertip {
     Accessible.focused: activeFocus
     Accessible.onPressAction: root.press()
 
+    function isSince(time: double, ms: int): bool {
+        const now = Date.now();
+        return now >= time && now - time < ms;
+    }
+    /** A press that begins now would be too soon after what stood here before. */
+    function tooSoon(): bool {
+        return guardShown && isSince(shownTime, guardMs)
+            || confirms && (isSince(shownTime, Theme.pause) || isSince(Contacts.confirmed, Theme.pause));
+    }
     /** What a finger, a key or a reader does: acts unless disabled or too soon after the last. */
     function press() {
-        if (!enabled)
+        if (!enabled || confirms && tooSoon() || isSince(lastTime, guardMs))
             return;
-        const now = Date.now();
-        if (guardMs > 0 && now - lastTime < guardMs && now >= lastTime)
-            return;
-        lastTime = now;
+        lastTime = Date.now();
+        if (confirms)
+            Contacts.confirmed = lastTime;
         clicked();
     }
 
@@ -60,7 +73,7 @@ Fingertip {
             return;
         event.accepted = true;
         if (!event.isAutoRepeat)
-            root.keyDown = true;
+            root.keyDown = !root.tooSoon();
     }
     Keys.onReleased: event => {
         if (!root.isActivation(event.key) || event.isAutoRepeat)
@@ -94,13 +107,12 @@ Fingertip {
                 roll.contentY = Math.min(last, foot - roll.height);
         }
     }
-    onVisibleChanged: if (guardShown && visible) shownTime = Date.now()
+    onVisibleChanged: if ((guardShown || confirms) && visible) shownTime = Date.now()
     Component.onDestruction: Contacts.release(root)
 
     onTouchedChanged: {
         if (touched) {
-            const early = guardShown && Date.now() - shownTime < guardMs && Date.now() >= shownTime;
-            taken = !early && Contacts.claim(root);
+            taken = !tooSoon() && Contacts.claim(root);
         } else {
             taken = false;
             Contacts.release(root);

@@ -168,6 +168,7 @@ Item {
                 height: Theme.target
                 kind: "action"
                 guardShown: true
+                confirms: true
                 enabled: BlockLog.canSave
                 text: BlockLog.asPlanned ? qsTr("Same as planned") : qsTr("Log these measures")
                 onClicked: BlockLog.save()

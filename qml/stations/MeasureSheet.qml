@@ -108,6 +108,7 @@ Item {
         width: parent.width
         height: Theme.targetLeast
         kind: "action"
+        confirms: true
         enabled: BlockMeasure.mayKeep
         //: of a block's six readings
         reason: enabled ? "" : qsTr("read all six first")

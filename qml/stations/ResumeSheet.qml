@@ -31,6 +31,7 @@ Item {
         width: parent.width
         height: Theme.target
         kind: "action"
+        confirms: true
         text: qsTr("Yes, it is finished")
         onClicked: StepModel.answerResume(true)
     }

@@ -37,6 +37,7 @@ Item {
     CutButton {
         id: action
         objectName: "action"
+        confirms: true
         visible: !root.finished
         x: root.inRow && !Theme.left ? before.width + root.wrongWidth + 2 * root.air : 0
         width: parent.width - (root.inRow ? before.width + root.wrongWidth + 2 * root.air : 0)

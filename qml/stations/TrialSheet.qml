@@ -92,6 +92,7 @@ Item {
         width: parent.width
         height: Theme.target
         kind: "action"
+        confirms: true
         enabled: StepModel.canGoNext
         // Nothing is taken as measured that she has not said.
         text: Object.keys(root.values).length > 0 ? qsTr("Take these measures") : qsTr("All are as shown")

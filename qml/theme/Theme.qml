@@ -25,6 +25,10 @@ QtObject {
     readonly property ColorSet colors: set === "lamp" ? lamp : set === "contrast" ? contrast : day
 
     readonly property int motion: reducedMotion ? 0 : 120
+    /** Milliseconds in which a second tap is taken for a slip of the hand, not for a second wish. */
+    readonly property int slip: 700
+    /** So long nothing more is ticked off or confirmed, after it was and after it came up; tests that tap fast set it to 0. */
+    property int pause: slip
 
     // Whole pixels: a drawing painted between two pixels shows its far edge again as a hair line at the near one.
     readonly property real band: Math.ceil(mm(20))

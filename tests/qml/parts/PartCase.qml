@@ -17,6 +17,7 @@ TestCase {
         Theme.pxPerMm = 5.87;
         Theme.reducedMotion = false;
         Theme.small = false;
+        Theme.pause = 0;
     }
 
     function figure(whole: string, num: string, den: string, unit: string): var {

@@ -46,6 +46,43 @@ PartCase {
         mouseClick(b, 20, 20);
         compare(b.spy.count, 1);
     }
+    function test_aSecondTapConfirmsNothingMore() {
+        Theme.pause = Theme.slip;
+        verify(Theme.pause >= 700);
+        const a = createTemporaryObject(made, test, { confirms: true, guardMs: 0 });
+        const b = createTemporaryObject(made, test, { confirms: true, guardMs: 0, y: 200 });
+        const other = createTemporaryObject(made, test, { guardMs: 0, y: 400 });
+        wait(Theme.slip + 50);
+        mouseClick(a);
+        // Neither the same again, nor another that stands elsewhere, nor a key; what confirms nothing is pressed as ever.
+        mouseClick(a);
+        mouseClick(b);
+        b.forceActiveFocus();
+        keyClick(Qt.Key_Space);
+        b.press();
+        mouseClick(other);
+        compare([a.spy.count, b.spy.count, other.spy.count], [1, 0, 1]);
+        // Begun too early it is not taken by being held, and is not shown as pressed.
+        mousePress(b);
+        verify(!b.pressed);
+        wait(Theme.slip + 50);
+        mouseRelease(b);
+        compare(b.spy.count, 0);
+        mouseClick(b);
+        compare(b.spy.count, 1);
+    }
+    function test_whatComesUpConfirmsNothingAtOnce() {
+        Theme.pause = Theme.slip;
+        const b = createTemporaryObject(made, test, { confirms: true, guardMs: 0, visible: false });
+        wait(Theme.slip + 50);
+        b.visible = true;
+        mouseClick(b);
+        b.press();
+        compare(b.spy.count, 0);
+        wait(Theme.slip + 50);
+        b.press();
+        compare(b.spy.count, 1);
+    }
     function test_answersAfterTwoFingers_data() {
         const a = (id, state) => ({ id: id, state: state, x: -40, y: 0 });
         const b = (id, state) => ({ id: id, state: state, x: 40, y: 4 });

@@ -35,6 +35,7 @@ TestCase {
     function init() {
         failOnWarning(new RegExp(".?"));
         Theme.pxPerMm = 5.87;
+        Theme.pause = 0;
         Desk.startAgain();
         Desk.camera("serves");
     }

@@ -36,6 +36,7 @@ TestCase {
 
     function init() {
         failOnWarning(new RegExp(".?"));
+        Theme.pause = 0;
         verify(Stage.begin(Math.max(0, station), false));
         Session.view = view;
         window = createTemporaryObject(whole, test);

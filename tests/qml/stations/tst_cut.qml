@@ -2,6 +2,7 @@
 import QtQuick
 import Matside.Core
 import Matside.Stage
+import Matside.Theme
 
 StepCase {
     id: test
@@ -33,6 +34,19 @@ StepCase {
         }
         press(called("Back to the work"));
         tryVerify(() => !byName("sheet-working"));
+    }
+    function test_quickTapsTickOneCut() {
+        Theme.pause = Theme.slip;
+        wait(Theme.slip + 50);
+        const done = Stage.done(2);
+        for (let tap = 0; tap < 4; ++tap) {
+            mouseClick(byName("action"));
+            wait(100);
+        }
+        settle();
+        compare(Stage.done(2), done + 1);
+        Session.undo();
+        compare(Stage.done(2), done);
     }
     function test_aTrialCanBePutOff() {
         verify(Stage.begin(2, true));

@@ -2,6 +2,7 @@
 import QtQuick
 import Matside.Core
 import Matside.Stage
+import Matside.Theme
 
 StepCase {
     id: test
@@ -76,6 +77,24 @@ StepCase {
         compare(Stage.done(station), done + 1);
         verify(printed(byName("sheet-log")).includes(next));
         Session.leftHanded = false;
+    }
+    /** The second tap of two lies on "Same as planned", where "Stitched" was. */
+    function test_aSecondTapLogsNoBlock() {
+        toTheStitching();
+        Theme.pause = Theme.slip;
+        wait(Theme.slip + 50);
+        const action = byName("action"), at = action.mapToItem(null, action.width / 2, action.height / 2);
+        press(action);
+        tryVerify(() => byName("sheet-log"));
+        for (let tap = 0; tap < 3; ++tap) {
+            mouseClick(window.contentItem, at.x, at.y);
+            mouseClick(byName("log-it"));
+            wait(100);
+        }
+        verify(byName("sheet-log"));
+        wait(Theme.slip + 50);
+        mouseClick(byName("log-it"));
+        tryVerify(() => !byName("sheet-log"));
     }
     function test_whatWentWrongIsOfTheBlockShown_data() {
         return screens;
