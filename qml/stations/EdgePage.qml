@@ -16,8 +16,8 @@ WidePage {
     /** While she reads where the joins fall, the drawing shows them. */
     readonly property bool laying: root.side === "joins" && EdgeModel.lay.length > 0
     readonly property real panel: Theme.mm(84)
-    /** An upright or a low screen has room for the pins alone. */
-    readonly property bool alone: root.counting && (root.upright || root.small)
+    /** Over the foot there is room for the pins alone; beside a column of full height also for the drawing. */
+    readonly property bool alone: root.counting && (root.upright || root.small || pins.parent.height < Theme.mm(92))
 
     heading: EdgeModel.heading
     telling: EdgeModel.tells

@@ -11,6 +11,8 @@ Column {
 
     readonly property bool none: EdgeModel.pinsIn === 0 && EdgeModel.pinsOut === 0
     readonly property bool wide: width > Theme.mm(100)
+    /** Three digits stand here. */
+    readonly property real digits: Theme.mm(17)
 
     spacing: Theme.gap
 
@@ -19,53 +21,49 @@ Column {
         spacing: Theme.gap
         Repeater {
             model: [[true, qsTr("pins in")], [false, qsTr("pins out")]]
+            // The number has a place of its own between its buttons; the word never shares it.
             Item {
                 id: count
                 required property var modelData
                 readonly property bool going: modelData[0]
                 readonly property int value: going ? EdgeModel.pinsIn : EdgeModel.pinsOut
                 width: root.wide ? (root.width - Theme.gap) / 2 : root.width
-                height: root.wide ? Theme.mm(18) : Theme.small ? Theme.step : Theme.mm(15)
+                height: less.y + less.height
+                Word {
+                    id: name
+                    y: root.wide ? 0 : (less.height - height) / 2
+                    width: root.wide ? parent.width : less.x - Theme.gap
+                    horizontalAlignment: root.wide ? Text.AlignHCenter : Text.AlignLeft
+                    text: count.modelData[1]
+                }
                 StepButton {
                     id: less
-                    width: Theme.mm(15)
-                    height: parent.height
+                    x: root.wide ? 0 : more.x - width - root.digits
+                    y: root.wide ? name.height : 0
+                    width: root.wide ? Theme.mm(15) : Theme.step
                     sign: "-"
                     enabled: count.value > 0
                     accessibleName: qsTr("%1 less").arg(count.modelData[1])
                     onStepped: EdgeModel.nudgePins(count.going, -1)
                 }
-                Flow {
-                    x: less.width + (room - width) / 2
-                    anchors.verticalCenter: parent.verticalCenter
-                    readonly property real room: more.x - less.width
-                    width: root.wide ? Math.max(name.implicitWidth, number.implicitWidth)
-                                     : name.implicitWidth + spacing + number.implicitWidth + 1
-                    spacing: root.wide ? 0 : Theme.gap
-                    Word {
-                        id: name
-                        width: implicitWidth
-                        height: root.wide ? implicitHeight : number.implicitHeight
-                        verticalAlignment: Text.AlignVCenter
-                        wrapMode: Text.NoWrap
-                        text: count.modelData[1]
-                    }
-                    Word {
-                        id: number
-                        objectName: count.going ? "pins-in" : "pins-out"
-                        width: root.wide ? name.implicitWidth : implicitWidth
-                        horizontalAlignment: Text.AlignHCenter
-                        wrapMode: Text.NoWrap
-                        cap: Theme.capInText
-                        bold: true
-                        text: count.value
-                    }
+                Word {
+                    objectName: count.going ? "pins-in" : "pins-out"
+                    x: less.x + less.width
+                    y: less.y
+                    width: more.x - x
+                    height: less.height
+                    horizontalAlignment: Text.AlignHCenter
+                    verticalAlignment: Text.AlignVCenter
+                    wrapMode: Text.NoWrap
+                    cap: Theme.capInText
+                    bold: true
+                    text: count.value
                 }
                 StepButton {
                     id: more
                     x: parent.width - width
-                    width: Theme.mm(15)
-                    height: parent.height
+                    y: less.y
+                    width: less.width
                     sign: "+"
                     accessibleName: qsTr("%1 more").arg(count.modelData[1])
                     onStepped: EdgeModel.nudgePins(count.going, 1)
@@ -86,7 +84,8 @@ Column {
         }
         HoldButton {
             id: hold
-            width: foot.beside ? Theme.mm(52) : parent.width
+            objectName: "pins-known"
+            width: foot.beside ? parent.width * 0.58 : parent.width
             height: Math.max(foot.beside ? Theme.targetLeast : Theme.mm(15), implicitHeight)
             visible: !EdgeModel.pinsMatch
             text: root.none ? qsTr("No pins were used") : qsTr("I know where they are")

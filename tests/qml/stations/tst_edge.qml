@@ -108,4 +108,34 @@ StepCase {
         doOnce();
         verify(StepModel.finished);
     }
+    /** A safety count: both numbers, their words and buttons are seen whole, and none lies on another. */
+    function test_thePinsAreSeenWhole() {
+        doOnce();
+        doOnce();
+        for (let pin = 0; pin < 112; ++pin)
+            EdgeModel.nudgePins(true, 1);
+        for (let pin = 0; pin < 12; ++pin)
+            EdgeModel.nudgePins(false, 1);
+        for (const side of ["", "care"])
+            for (const screen of screens) {
+                resize(screen);
+                page().openSide(side);
+                // Upright what she opened lies over them.
+                if (side !== "" && screen.height > screen.width)
+                    continue;
+                settle();
+                const held = byName("pins-known");
+                compare(seen(held), placeOf(held), screen.tag);
+                for (const name of ["pins-in", "pins-out"]) {
+                    const number = byName(name), place = placeOf(number);
+                    verify(number.contentWidth <= number.width, screen.tag + ": " + name);
+                    compare(seen(number), place, screen.tag);
+                    compare(pressableAt(place).map(item => item.accessibleName), [], screen.tag + ": " + name);
+                }
+                for (const word of all(item => item.contentWidth !== undefined && ["pins in", "pins out"].includes(item.text))) {
+                    verify(word.contentHeight <= word.height + 1, screen.tag + ": " + word.text);
+                    compare(pressableAt(placeOf(word)).map(item => item.accessibleName), [], screen.tag + ": " + word.text);
+                }
+            }
+    }
 }
