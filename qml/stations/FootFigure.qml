@@ -121,6 +121,7 @@ Item {
         visible: (!root.placed || root.height - y > Theme.mm(10)) && !(root.small && root.figured)
         width: parent.width
         firstWidth: width - (beside ? Theme.mm(16) : 0)
+        tabHeight: number.visible && number.worked ? Math.max(0, number.y + number.height - y) : 0
         height: Math.max(0, root.height - y)
         onNotes: root.notes()
     }

@@ -53,6 +53,7 @@ Item {
         width: parent.width
         height: Math.max(0, targets.y - y - root.air)
         firstWidth: width - (beside ? Theme.mm(16) : 0)
+        tabHeight: beside ? figure.y + figure.height - y : 0
         onNotes: root.notes()
     }
     StepTargets {

@@ -9,15 +9,28 @@ import Matside.Theme
  * first, then the caution's later sentences, then its words down to its mark; a press shows them all. A
  * caution is said once; after that its mark stands for it until another is due.
  */
-Fingertip {
+Item {
     id: root
 
     /** Width of the first line, shorter beside the figure's tab. */
     property real firstWidth: width
+    /** So far down the figure's tab reaches beside them: a finger there is meant for the tab. */
+    property real tabHeight: 0
     signal notes()
 
-    listening: more || StepModel.mayTryAfterAll
-    onStruck: notes()
+    component Ground: Fingertip {
+        listening: root.more || StepModel.mayTryAfterAll
+        onStruck: root.notes()
+    }
+    Ground {
+        width: root.width - Theme.mm(18)
+        height: Math.min(root.height, root.tabHeight)
+    }
+    Ground {
+        y: root.tabHeight
+        width: root.width
+        height: Math.max(0, root.height - y)
+    }
 
     /** The step was done: its caution has been heard. */
     function heard() {
@@ -45,13 +58,13 @@ Fingertip {
     /** It may have to stand on the first line, beside the tab. */
     readonly property real cautionWidth: clothed || named !== "" ? width : firstWidth
     // On a low screen the last to go: then it stands with the rest that a press shows.
-    readonly property bool untriedHere: StepModel.notTried && !finished
-        && untried.implicitHeight <= height - above
+    readonly property bool untriedDue: StepModel.notTried && !finished
+    readonly property bool untriedHere: untriedDue && untried.implicitHeight <= height - above
     /** What stands over the one line: the cloth, and what the figure is. */
     readonly property real above: (clothed ? cloth.height + air : 0) + (named !== "" ? name.implicitHeight + air : 0)
     readonly property real room: height - above - (untriedHere ? untried.implicitHeight + air : 0)
     /** The height at which every word is shown. */
-    readonly property real wanted: above + says.implicitHeight + (untriedHere ? untried.implicitHeight + air : 0)
+    readonly property real wanted: above + says.implicitHeight + (untriedDue ? untried.implicitHeight + air : 0)
                                    + (due ? wholeCaution.implicitHeight + air : 0)
                                    + (check !== "" ? wholeCheck.implicitHeight + air : 0)
     readonly property bool due: caution !== "" && !(said[caution] ?? false)
@@ -70,7 +83,7 @@ Fingertip {
                                         + (checkShown ? wholeCheck.implicitHeight + air : 0)
     readonly property bool markNamed: cautionAs === "mark" && height - shownHeight >= shortly.implicitHeight + Theme.mm(1.6)
     readonly property bool more: !lineShown || cautionAs === "mark" || cautionAs === "brief" || (check !== "" && !checkShown)
-                                 || (StepModel.notTried && !finished && !untriedHere)
+                                 || (untriedDue && !untriedHere)
 
     // Measured, not shown.
     Word {
@@ -157,7 +170,7 @@ Fingertip {
         visible: root.cautionAs === "mark"
         alone: !root.markNamed
         room: root.clothed ? root.firstWidth - clothName.x - clothName.implicitWidth - Theme.gap : 0
-        width: root.markNamed ? root.width : Theme.control + (named ? nameWidth : 0)
+        width: !root.markNamed ? Theme.control + (named ? nameWidth : 0) : y < root.tabHeight ? root.firstWidth : root.width
         x: root.markNamed ? 0 : root.firstWidth - width
         // Never nearer than 3 mm to the targets below.
         y: Math.min(root.markNamed ? root.shownHeight : ((root.clothed ? cloth.height : says.plainLine) - height) / 2,

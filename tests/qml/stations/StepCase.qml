@@ -35,6 +35,31 @@ StationCase {
         if (figure)
             compare(printed(figure), asPrinted(due));
     }
+    /** The tab of the figure opens the sum, on the trial too, whatever words stand beside it. */
+    function test_theTabOpensTheSum_data() {
+        return screens.map(screen => Object.assign({ trial: false }, screen))
+            .concat(screens.map(screen => Object.assign({}, screen, { trial: true, tag: screen.tag + ", trial" })));
+    }
+    function test_theTabOpensTheSum(data) {
+        verify(Stage.begin(station, data.trial));
+        resize(data);
+        const tabs = () => all(item => item.down !== undefined && item.inverse !== undefined);
+        // The first step at the mat has no figure.
+        for (let step = 0; step < 4 && station === 2 && tabs().length === 0; ++step) {
+            StepModel.next();
+            settle();
+        }
+        verify(station !== 2 || tabs().length > 0, StepModel.title);
+        for (const tab of tabs()) {
+            for (const place of [0.1, 0.5, 0.9]) {
+                const at = tab.mapToItem(null, tab.width / 2, tab.height * place);
+                mouseClick(window.contentItem, at.x, at.y);
+                tryVerify(() => byName("sheet-working"), 5000, "pressed at " + place + " of the tab");
+                press(byName("close") ?? called("Back to the work"));
+                tryVerify(() => !byName("sheet-working"));
+            }
+        }
+    }
     function test_backAsksWhetherItWasAMistake() {
         doOnce();
         const done = Stage.done(station);
