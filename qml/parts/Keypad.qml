@@ -43,16 +43,30 @@ FocusScope {
     readonly property var shown: Lengths.parse(entry)
 
     implicitWidth: Theme.mm(116)
+    /** Beneath the value what is wrong has its room before it is said: the keys stay where they are. */
+    readonly property real saidRoom: beside || flat ? 0 : Math.min(head.twoLines, Math.max(0, height - head.bare - Theme.targetLeast
+                                                                                             - 4 * margin - 4 * Theme.step - 3 * Theme.gap))
+
     implicitHeight: head.height + 4 * margin + keys.implicitHeight + Theme.targetLeast
 
     Accessible.role: Accessible.Dialog
     Accessible.name: title
 
-    /** Opens on the value as it is now; the first key replaces it. */
+    /** Opens on the value as it is now, "13 1/4 in"; it stands there softly until the first key replaces it. */
     function start(text: string) {
-        entry = text;
-        fresh = true;
+        const was = Lengths.parse(text);
+        const whole = /^[\d.,]+$/.test(was.whole) ? was.whole.replace(",", ".") : "";
+        picked = "";
+        entry = was.num === "" ? whole : (whole + " " + was.num + "/" + was.den).trim();
+        fresh = entry !== "";
         forceActiveFocus();
+    }
+    /** Untouched the value stays as it was: what is shown of it may be rounded. */
+    function finish() {
+        if (fresh)
+            cancelled();
+        else if (entry !== "")
+            done(entry);
     }
 
     property bool fresh: false
@@ -105,8 +119,8 @@ FocusScope {
             root.cancelled();
         else if (event.key === Qt.Key_Backspace)
             root.back();
-        else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && root.entry !== "")
-            root.done(root.entry);
+        else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+            root.finish();
         else if (/^[0-9/. ]$/.test(event.text))
             root.typed(event.text);
         else if (event.text === ",")
@@ -131,8 +145,10 @@ FocusScope {
         y: root.margin
         width: root.headWidth
         cap: root.flat ? Theme.capThird : Theme.capSecond
+        title: root.title
         // Flat, there is room for one of them.
-        title: root.flat && root.error !== "" ? "" : root.title
+        titleGives: root.flat
+        saidRoom: root.saidRoom
         untouched: root.fresh
         error: root.error
         offers: root.offers
@@ -176,7 +192,7 @@ FocusScope {
             kind: "action"
             text: qsTr("Done")
             enabled: root.entry !== ""
-            onClicked: root.done(root.entry)
+            onClicked: root.finish()
         }
     }
 }

@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Theme
+import "fractions.js" as Fractions
 
 /** What is being entered: its name, the value as typed, what is wrong with it and what would do. */
 Column {
@@ -15,23 +16,48 @@ Column {
     property bool untouched: false
     property string error
     property var offers: []
+    /** What is wrong stands in the title's place. */
+    property bool titleGives: false
+    /** Kept free for what is wrong while nothing is. */
+    property real saidRoom: 0
+
+    /** As high as the value stands at the most: a fraction alone. */
+    readonly property real most: Fractions.stack(cap, true, Theme.capNumeralLeast, Theme.pxPerMm)
+    readonly property real twoLines: 2 * Theme.capWord * title.lineShare + Theme.mm(0.6)
+    /** Its height with nothing wrong. */
+    readonly property real bare: name.height + spacing + shown.height + spacing
 
     signal offerTaken(int index)
 
     spacing: Theme.mm(1.6)
 
-    Word {
+    Item {
+        id: name
         width: root.width
-        visible: text !== ""
-        text: root.title
-        bold: true
-        cap: Theme.capHead
+        height: root.titleGives ? Math.max(root.twoLines, title.implicitHeight, instead.height) : title.implicitHeight
+        Word {
+            id: title
+            width: parent.width
+            visible: !instead.visible
+            text: root.title
+            bold: true
+            cap: Theme.capHead
+        }
+        CautionLine {
+            id: instead
+            width: parent.width
+            height: implicitHeight
+            text: root.titleGives ? root.error : ""
+        }
     }
     Item {
+        id: shown
         width: root.width
-        height: value.implicitHeight + Theme.mm(2.4)
+        height: Math.max(root.most, value.implicitHeight) + Theme.mm(2.4)
         FigureText {
             id: value
+            // Digits stay where they are, with a fraction and without.
+            y: Math.max(0, (root.most - implicitHeight) / 2)
             figure: root.figure
             cap: root.cap
             color: root.untouched ? Theme.colors.inkSoft : Theme.colors.ink
@@ -44,9 +70,15 @@ Column {
             color: root.error !== "" ? Theme.colors.caution : Theme.colors.ink
         }
     }
-    CautionLine {
+    Item {
         width: root.width
-        text: root.error
+        height: Math.max(root.saidRoom, said.implicitHeight)
+        CautionLine {
+            id: said
+            width: parent.width
+            height: implicitHeight
+            text: root.titleGives ? "" : root.error
+        }
     }
     Flow {
         width: root.width

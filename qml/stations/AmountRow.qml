@@ -10,7 +10,7 @@ Item {
     /** {key, says, kind, figure}, or {key, says, kind: "choice", choices, value, perRow}. */
     required property var amount
 
-    signal ask(string key, string label, string kind)
+    signal ask(string key, string label, string kind, string text)
     signal nudged(string key, int steps)
     signal picked(string key, var value)
 
@@ -30,7 +30,7 @@ Item {
         height: parent.height
         inList: true
         accessibleName: root.label + " " + (root.amount.figure?.text ?? "")
-        onClicked: root.ask(root.amount.key, root.label, root.amount.kind)
+        onClicked: root.ask(root.amount.key, root.label, root.amount.kind, root.amount.figure?.text ?? "")
 
         Word {
             id: name

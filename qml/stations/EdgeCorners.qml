@@ -81,7 +81,7 @@ Flickable {
             figure: EdgeModel.radius
             onLess: EdgeModel.nudgeRadius(-1)
             onMore: EdgeModel.nudgeRadius(1)
-            onAskKeypad: root.enter("radius", qsTr("Radius of the corners"), "")
+            onAskKeypad: root.enter("radius", qsTr("Radius of the corners"), spokenValue)
         }
         Stepper {
             id: depth
@@ -93,7 +93,7 @@ Flickable {
             figure: EdgeModel.depth
             onLess: EdgeModel.nudgeDepth(-1)
             onMore: EdgeModel.nudgeDepth(1)
-            onAskKeypad: root.enter("depth", qsTr("Depth of the scallops"), "")
+            onAskKeypad: root.enter("depth", qsTr("Depth of the scallops"), spokenValue)
         }
         Repeater {
             model: root.scalloped && root.free ? [[true, qsTr("scallops along")], [false, qsTr("scallops across")]] : []

@@ -67,7 +67,7 @@ Flickable {
                 figure: reading.figure
                 onLess: EdgeModel.nudge(index, -1)
                 onMore: EdgeModel.nudge(index, 1)
-                onAskKeypad: root.enter(String(index), reading.says, "")
+                onAskKeypad: root.enter(String(index), reading.says, spokenValue)
             }
         }
         Word {

@@ -113,7 +113,7 @@ Item {
                 canLess: root.canLess
                 canMore: root.canMore
                 reckoned: root.reckoned
-                onAsk: root.ask(root.pointer, root.label, root.kind, "")
+                onAsk: root.ask(root.pointer, root.label, root.kind, root.figure?.valid ? root.figure.text : "")
             }
             FieldProblems {
                 width: parent.width
@@ -135,7 +135,7 @@ Item {
             open: root.item === root.openItem
             onTurned: root.itemTurned(open ? "" : root.item)
             onAdded: item => root.itemTurned(item)
-            onAsk: root.ask(root.pointer, root.label, root.kind, "")
+            onAsk: root.ask(root.pointer, root.label, root.kind, root.figure?.valid ? root.figure.text : "")
         }
     }
 }

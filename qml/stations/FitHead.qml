@@ -41,7 +41,7 @@ Item {
             figure: FitModel.block
             onLess: FitModel.nudge("/blocks/width", -1)
             onMore: FitModel.nudge("/blocks/width", 1)
-            onAskKeypad: root.ask("/blocks/width", label, "length", "")
+            onAskKeypad: root.ask("/blocks/width", label, "length", figure.text)
         }
         Tuner {
             id: across
@@ -52,7 +52,7 @@ Item {
             canLess: FitModel.drawing.columns > 1
             onLess: FitModel.nudge("/blocks/columns", -1)
             onMore: FitModel.nudge("/blocks/columns", 1)
-            onAskKeypad: root.ask("/blocks/columns", label, "count", "")
+            onAskKeypad: root.ask("/blocks/columns", label, "count", figure.text)
         }
         Tuner {
             id: down
@@ -63,7 +63,7 @@ Item {
             canLess: FitModel.drawing.rows > 1
             onLess: FitModel.nudge("/blocks/rows", -1)
             onMore: FitModel.nudge("/blocks/rows", 1)
-            onAskKeypad: root.ask("/blocks/rows", label, "count", "")
+            onAskKeypad: root.ask("/blocks/rows", label, "count", figure.text)
         }
     }
 }

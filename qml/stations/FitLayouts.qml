@@ -17,7 +17,7 @@ Item {
     /** What is wanted lies open. */
     property bool wishing: false
 
-    signal ask(string key, string label, string kind)
+    signal ask(string key, string label, string kind, string text)
     signal closed()
 
     function begin() {
@@ -87,7 +87,7 @@ Item {
         y: title.implicitHeight + Theme.gap
         width: parent.width
         height: Math.max(0, buttons.y - y - Theme.gap)
-        onAsk: (key, label, kind) => root.ask(key, label, kind)
+        onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
     }
     Item {
         id: buttons

@@ -182,8 +182,8 @@ FocusScope {
         Connections {
             target: layouts.item
             ignoreUnknownSignals: true
-            function onAsk(key: string, label: string, kind: string) {
-                root.begin(key, label, kind, "");
+            function onAsk(key: string, label: string, kind: string, text: string) {
+                root.begin(key, label, kind, text);
             }
             function onClosed() {
                 root.closeLayouts();

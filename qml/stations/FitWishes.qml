@@ -8,7 +8,7 @@ import Matside.Theme
 Flickable {
     id: root
 
-    signal ask(string key, string label, string kind)
+    signal ask(string key, string label, string kind, string text)
 
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -29,7 +29,7 @@ Flickable {
                 amount: WouldFit.wishes[index] ?? ({})
                 onNudged: (key, steps) => WouldFit.nudge(key, steps)
                 onPicked: (key, value) => WouldFit.pick(key, value)
-                onAsk: (key, label, kind) => root.ask(key, label, kind)
+                onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
             }
         }
     }

@@ -65,7 +65,7 @@ Flickable {
                 onMore: step(1)
                 onAskKeypad: {
                     root.measured = modelData.key.split("-")[0];
-                    root.enter(modelData.key, modelData.says, "");
+                    root.enter(modelData.key, modelData.says, figure ? spokenValue : "");
                 }
                 function step(by: int) {
                     root.measured = modelData.key.split("-")[0];

@@ -41,7 +41,7 @@ Flickable {
             canMore: true
             onLess: HoopModel.nudgeEnd(-1)
             onMore: HoopModel.nudgeEnd(1)
-            onAskKeypad: root.enter("end", qsTr("The last outline really ended at"), "")
+            onAskKeypad: root.enter("end", qsTr("The last outline really ended at"), spokenValue)
         }
         InlineLength {
             width: parent.width

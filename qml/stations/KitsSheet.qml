@@ -9,7 +9,7 @@ import Matside.Theme
 Item {
     id: root
 
-    signal ask(string key, string label, string kind)
+    signal ask(string key, string label, string kind, string text)
 
     /** Wide enough for the amounts beside what follows from them. */
     readonly property bool beside: width > Theme.mm(150)
@@ -37,7 +37,7 @@ Item {
                 height: implicitHeight
                 amount: KitsModel.amounts[index] ?? ({})
                 onNudged: (key, steps) => KitsModel.nudge(key, steps)
-                onAsk: (key, label, kind) => root.ask(key, label, kind)
+                onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
                 onPicked: (key, value) => KitsModel.pick(key, value)
             }
         }

@@ -64,7 +64,7 @@ Item {
                         problem: reading.suspect ? qsTr("measure this one again first") : ""
                         onLess: BlockMeasure.nudge(index, -1)
                         onMore: BlockMeasure.nudge(index, 1)
-                        onAskKeypad: root.enter(String(index), reading.says, "")
+                        onAskKeypad: root.enter(String(index), reading.says, spokenValue)
                     }
                 }
             }

@@ -9,7 +9,7 @@ import Matside.Theme
 Item {
     id: root
 
-    signal ask(string key, string label, string kind)
+    signal ask(string key, string label, string kind, string text)
 
     /** Wide enough for the sum beside what it is made of: it moves in sight of the finger. */
     readonly property bool beside: width > Theme.mm(150)
@@ -88,7 +88,7 @@ Item {
                 height: implicitHeight
                 amount: PriceModel.amounts[index] ?? ({})
                 onNudged: (key, steps) => PriceModel.nudge(key, steps)
-                onAsk: (key, label, kind) => root.ask(key, label, kind)
+                onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
             }
         }
     }

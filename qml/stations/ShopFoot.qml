@@ -12,7 +12,7 @@ Column {
     property string open: ""
 
     signal toggled(string group)
-    signal ask(string group, string key, string label, string kind)
+    signal ask(string group, string key, string label, string kind, string text)
 
     /** The head of a group, to scroll to. */
     function headOf(group: string): Item {
@@ -68,7 +68,7 @@ Column {
     Opened {
         wanted: root.open === "price" && PriceModel.known
         sourceComponent: PriceSheet {
-            onAsk: (key, label, kind) => root.ask("price", key, label, kind)
+            onAsk: (key, label, kind, text) => root.ask("price", key, label, kind, text)
         }
     }
     GroupHead {
@@ -83,7 +83,7 @@ Column {
     Opened {
         wanted: root.open === "kits"
         sourceComponent: KitsSheet {
-            onAsk: (key, label, kind) => root.ask("kits", key, label, kind)
+            onAsk: (key, label, kind, text) => root.ask("kits", key, label, kind, text)
         }
     }
     GroupHead {
@@ -99,7 +99,7 @@ Column {
     Opened {
         wanted: root.open === "batting" && BattingModel.known
         sourceComponent: BattingSheet {
-            onAsk: (key, label, kind) => root.ask("batting", key, label, kind)
+            onAsk: (key, label, kind, text) => root.ask("batting", key, label, kind, text)
         }
     }
     GroupHead {
@@ -114,7 +114,7 @@ Column {
     Opened {
         wanted: root.open === "stock"
         sourceComponent: StockSheet {
-            onAsk: (key, label, kind) => root.ask("stock", key, label, kind)
+            onAsk: (key, label, kind, text) => root.ask("stock", key, label, kind, text)
         }
     }
     Item {

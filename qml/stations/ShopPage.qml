@@ -58,9 +58,9 @@ FocusScope {
         const most = list.originY + list.contentHeight - list.height;
         list.contentY = Math.max(list.originY, Math.min(most, foot.y + foot.headOf(opened).y));
     }
-    function begin(group: string, key: string, label: string, kind: string) {
+    function begin(group: string, key: string, label: string, kind: string, text: string) {
         asking = group;
-        keypad.ask(key, label, kind, "");
+        keypad.ask(key, label, kind, text);
     }
 
     // What was opened must be laid out before the page can be scrolled to it.
@@ -204,7 +204,7 @@ FocusScope {
             width: parent?.width ?? 0
             open: root.opened
             onToggled: group => root.show(root.opened === group ? "" : group)
-            onAsk: (group, key, label, kind) => root.begin(group, key, label, kind)
+            onAsk: (group, key, label, kind, text) => root.begin(group, key, label, kind, text)
         }
     }
     MoreBelow {

@@ -9,7 +9,7 @@ import Matside.Theme
 Item {
     id: root
 
-    signal ask(string key, string label, string kind)
+    signal ask(string key, string label, string kind, string text)
 
     readonly property bool beside: width > Theme.mm(150)
     readonly property real half: beside ? (width - Theme.margin * 2) / 2 : width
@@ -32,7 +32,7 @@ Item {
                 height: implicitHeight
                 amount: StockModel.amounts[index] ?? ({})
                 onNudged: (key, steps) => StockModel.nudge(key, steps)
-                onAsk: (key, label, kind) => root.ask(key, label, kind)
+                onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
                 onPicked: (key, value) => StockModel.pick(value)
             }
         }
