@@ -33,6 +33,8 @@ FocusScope {
     readonly property bool lies: parent.width > Theme.mm(150)
     /** Told by the keys: more marks than stand in four rows beside the value. */
     property bool crowded: false
+    /** The marks of sixteenths stand in five rows. */
+    readonly property bool manyMarks: !decimal && !counting && ruler.length > 12
     /** Beside a column: wide enough that the marks of sixteenths stand in four rows and nothing rolls. */
     readonly property real besideWidth: Math.min(parent.width, Math.max(home.width, Theme.mm(121)))
 
@@ -58,7 +60,7 @@ FocusScope {
     visible: open
     x: !roomy ? 0 : home.x > 0 ? parent.width - besideWidth : home.x
     width: roomy ? besideWidth : parent.width
-    height: roomy ? Math.min(parent.height, Math.max(home.height, decimal || counting || ruler.length <= 12 ? 0 : Theme.mm(158))) : Math.min(parent.height, Theme.mm(!lies ? 146 : crowded ? 102 : 86))
+    height: roomy ? Math.min(parent.height, Math.max(home.height, manyMarks ? Theme.mm(161) : 0)) : Math.min(parent.height, Theme.mm(!lies ? (manyMarks ? 161 : 146) : crowded ? 102 : 86))
     y: parent.height - height
 
     Loader {
