@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/session.h"
 
+#include "app/undowords.h"
 #include "app/wording.h"
 
 #include <algorithm>
@@ -183,8 +184,9 @@ void Session::undo()
         return;
     const QString what = undoText();
     if (m_view == QStringLiteral("station")) {
-        if (m_workspace.undo())
-            emit undone(what);
+        const QString said = undoneAtWork();
+        if (!said.isEmpty())
+            emit undone(said);
         return;
     }
     if (const auto taken = m_workspace.store().undoShelf(); !taken)
@@ -193,6 +195,26 @@ void Session::undo()
         emit undone(what);
     emit shelfUndone();
     emit undoChanged();
+}
+
+QString Session::undoneAtWork()
+{
+    const auto command = next();
+    const QString code = command ? command->label.code : QString();
+    const QString words = undoText();
+    const QString step = stepSays(m_workspace.steps(), m_workspace.lastAbout(), m_workspace.project());
+    const FieldsBefore fields(m_workspace.project(), m_workspace.plan());
+    if (!m_workspace.undo())
+        return {};
+    if (code == QLatin1String("done"))
+        return step.isEmpty() ? words : step;
+    if (!step.isEmpty() && (code == QLatin1String("spoiled") || code == QLatin1String("wrong")))
+        //: %1 is what was taken back ("spoiled"), %2 the step
+        return tr("%1: %2").arg(words, step);
+    const bool plain =
+        code == QLatin1String("edit") || code == QLatin1String("drag") || code == QLatin1String("offer");
+    const QString field = plain ? fields.changed(m_workspace.project(), m_workspace.plan()) : QString();
+    return field.isEmpty() ? words : field;
 }
 
 void Session::openProject(const QString &id)

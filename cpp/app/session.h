@@ -74,6 +74,9 @@ signals:
 
 private:
     [[nodiscard]] std::optional<Reversible> next() const;
+    /// Takes back the last thing done at the open project, and says what it was: the step, or the field.
+    /// Empty when nothing was taken back.
+    QString undoneAtWork();
 
     Workspace &m_workspace;
     int m_station = 0;

@@ -34,6 +34,68 @@ private slots:
         QVERIFY2(desk.session.canUndo(), "a piece just made may be unmade");
     }
 
+    /// What is taken back is named, whatever station is open.
+    void itSaysWhatItTookBack()
+    {
+        Project project = topper();
+        project.made.cut.clear();
+        project.made.blocks.clear();
+        Desk desk(project, Station::Cut);
+        FitModel fit(desk.workspace);
+        QStringList told;
+        connect(&desk.session, &Session::undone, this, [&told](const QString &what) { told << what; });
+        while (desk.steps.doing() != QLatin1String("cut-strip"))
+            desk.steps.next();
+        desk.steps.next();
+        desk.session.setStation(static_cast<int>(Station::Hoop));
+        desk.session.undo();
+        QCOMPARE(told.size(), 1);
+        QVERIFY2(told[0].startsWith(QStringLiteral("Cut a hoop strip of ")), qPrintable(told[0]));
+        QVERIFY2(!told[0].endsWith(u'.'), qPrintable(told[0]));
+        fit.nudge(QStringLiteral("/seam"), 1);
+        desk.session.undo();
+        QCOMPARE(told.back(), QStringLiteral("seam"));
+        fit.nudge(QStringLiteral("/blocks/width"), 1);
+        desk.session.undo();
+        QCOMPARE(told.back(), QStringLiteral("block along"));
+        fit.beginDrag(QStringLiteral("/blocks/width"));
+        fit.dragTo(QStringLiteral("/blocks/width"), 200);
+        fit.endDrag();
+        desk.session.undo();
+        QCOMPARE(told.back(), QStringLiteral("block along"));
+        fit.choose(QStringLiteral("/edge/kind"), QStringLiteral("framed"));
+        desk.session.undo();
+        QCOMPARE(told.back(), QStringLiteral("edge"));
+        // What has words of its own keeps them.
+        QVERIFY(desk.workspace.commit("bought", [&] {
+            Project next = desk.workspace.project();
+            next.slack = next.slack + Length::inches(1);
+            return next;
+        }()));
+        desk.session.undo();
+        QCOMPARE(told.back(), QStringLiteral("ticked as bought"));
+    }
+
+    void aClothsFieldIsNamedWithItsCloth()
+    {
+        Project project = topper();
+        Cloth cloth;
+        cloth.id = "oat";
+        cloth.name = "Oat linen";
+        cloth.soldBy = "1/8 yd";
+        cloth.soldStep = usualSoldStep(System::Inch);
+        project.cloths.push_back(cloth);
+        Desk desk(project, Station::Fit);
+        FitModel fit(desk.workspace);
+        QString told;
+        connect(&desk.session, &Session::undone, this, [&told](const QString &what) { told = what; });
+        QVERIFY(fit.enter(QStringLiteral("/cloths/0/usable"), QStringLiteral("41 1/2"))
+                    .value(QStringLiteral("ok"))
+                    .toBool());
+        desk.session.undo();
+        QVERIFY2(told.startsWith(QStringLiteral("Oat linen: ")), qPrintable(told));
+    }
+
     void aSideCutIsKeptAndTakenBackAlone()
     {
         Desk desk(topper(), Station::Trim);
