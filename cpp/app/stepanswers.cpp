@@ -7,6 +7,7 @@
 #include "app/wording.h"
 #include "length/read.h"
 #include "plan/working.h"
+#include "project/preset.h"
 
 namespace matside {
 
@@ -164,10 +165,12 @@ QVariantList StepModel::workingFor(const QString &key) const
         return list;
     for (const Term &term : working->terms) {
         const bool deeper = !term.figure.empty() && workingOf(project, m_workspace.plan(), term.figure);
+        const Whose whose = term.entered.empty() ? Whose::Reckoned : whoseIs(project, term.entered);
         list.append(QVariantMap{{QStringLiteral("name"), wordsOrCode(termWords(), term.name)},
                                 {QStringLiteral("text"), plainTerm(term, project.marks())},
                                 {QStringLiteral("figureKey"), deeper ? toQt(term.figure) : QString()},
-                                {QStringLiteral("enteredAt"), toQt(term.entered)}});
+                                {QStringLiteral("entered"), whose == Whose::Hers},
+                                {QStringLiteral("preset"), whose == Whose::Preset}});
     }
     return list;
 }

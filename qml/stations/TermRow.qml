@@ -7,13 +7,12 @@ import Matside.Theme
 Pressable {
     id: root
 
-    /** {name, text, figureKey, enteredAt}. */
+    /** {name, text, figureKey, entered, preset}. */
     required property var modelData
 
     readonly property bool worked: modelData.figureKey !== ""
     /** A value too long to stand beside its name stands under it. */
     readonly property bool beneath: value.implicitWidth > width * 0.72
-    readonly property bool entered: modelData.enteredAt !== ""
 
     enabled: worked
     inList: true
@@ -41,11 +40,14 @@ Pressable {
             Accessible.ignored: true
         }
         Word {
-            visible: root.entered
+            visible: text !== ""
             width: parent.width
             color: root.pressed ? Theme.colors.raised : Theme.colors.inkSoft
-            //: stands under a value that the maker entered herself
-            text: qsTr("as you entered it")
+            text: root.modelData.entered
+                  //: stands under a value that the maker entered herself
+                  ? qsTr("as you entered it")
+                  //: stands under a value that every new piece has and that she left as it was
+                  : root.modelData.preset ? qsTr("preset") : ""
             Accessible.ignored: true
         }
     }
