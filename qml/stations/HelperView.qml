@@ -20,6 +20,11 @@ Item {
     readonly property var figure: station === 3 ? HoopModel.figure : station === 4 ? TrimModel.figure
                                   : station === 5 ? JoinModel.figure : StepModel.figure
     readonly property bool figured: working && (figure?.valid ?? false)
+    /** What the figure is, where neither a ruler shows it nor the line under it says so: "tucked under". */
+    readonly property string named: {
+        const name = figured && !ruled ? StepModel.workingSentence(figure.key ?? "").split(":")[0].trim() : "";
+        return telling.includes(name) ? "" : name;
+    }
 
     readonly property bool upright: height > width
     readonly property bool ruled: working && StepModel.ruler.show
@@ -89,11 +94,26 @@ Item {
             color: Theme.colors.inkSoft
             text: qsTr("%1 of %2").arg(StepModel.done + 1).arg(StepModel.count)
         }
-        FigureText {
+        Item {
+            readonly property bool beside: number.implicitWidth + root.air + name.implicitWidth <= width
             visible: root.figured
-            figure: root.figure
-            cap: Math.max(Theme.capSecond, Math.min(root.height * 0.16, words.width * 0.2))
-            availableWidth: words.width
+            width: parent.width
+            height: number.implicitHeight + (beside || root.named === "" ? 0 : name.contentHeight)
+            FigureText {
+                id: number
+                figure: root.figure
+                cap: Math.max(Theme.capSecond, Math.min(root.height * 0.16, words.width * 0.2))
+                availableWidth: words.width
+            }
+            Word {
+                id: name
+                objectName: "figure-name"
+                x: parent.beside ? number.implicitWidth + root.air : 0
+                y: parent.beside ? number.footLine - baselineOffset : number.implicitHeight
+                width: Math.min(implicitWidth, parent.width)
+                cap: root.cap * 1.35
+                text: root.named
+            }
         }
         InlineLength {
             visible: text !== ""

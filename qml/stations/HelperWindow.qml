@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
 import Matside.Core
+import Matside.Parts // for Fingertip, which an implicit import does not bring
 import Matside.Theme
 
-/** The helper's window, on the second screen where there is one. Closed with the program or by Escape. */
+/** The helper's window, on the second screen where there is one. Closed with the program, by Escape, or by the button that a touch on it brings up. */
 Window {
     id: root
     objectName: "helper-window"
@@ -34,5 +35,26 @@ Window {
         anchors.fill: parent
         focus: true
         Keys.onEscapePressed: Session.helper = false
+    }
+    // Where no frame closes it, and it may lie over the switch that does.
+    Fingertip {
+        anchors.fill: parent
+        onStruck: asked.restart()
+    }
+    Timer {
+        id: asked
+        interval: 8000
+    }
+    CutButton {
+        objectName: "helper-close"
+        visible: asked.running
+        guardShown: true
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.margins: Theme.margin
+        kind: "action"
+        //: closes the helper's window
+        text: qsTr("Close")
+        onClicked: Session.helper = false
     }
 }

@@ -245,6 +245,20 @@ void AroundTest::theHelperSeesTheSameStep()
     QTest::keyClick(window, Qt::Key_Escape);
     QTRY_VERIFY(!helperWindow());
     QVERIFY(!session.helper());
+    // Without a keyboard a touch on it brings up its close button.
+    session.setHelper(true);
+    QTRY_VERIFY(helperWindow());
+    window = helperWindow();
+    QVERIFY(QTest::qWaitForWindowExposed(window));
+    const auto close = [&] { return byObjectName(window->contentItem(), QStringLiteral("helper-close")); };
+    QVERIFY(!close());
+    QTest::mouseClick(window, Qt::LeftButton, {}, QPoint(window->width() / 2, window->height() / 2));
+    QTRY_VERIFY(close());
+    QTest::qWait(450);
+    QTest::mouseClick(window, Qt::LeftButton, {},
+                      close()->mapToScene(QPointF(close()->width() / 2, close()->height() / 2)).toPoint());
+    QTRY_VERIFY(!helperWindow());
+    QVERIFY(!session.helper());
     session.setHelper(true);
     QTRY_VERIFY(helperWindow());
     m_program.window().close();
