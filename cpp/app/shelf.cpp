@@ -168,10 +168,21 @@ template <class T> bool Shelf::after(const StoreResult<T> &done)
     return done.ok();
 }
 
+QString Shelf::freeName(const QString &name) const
+{
+    const auto taken = [this](const QString &wanted) {
+        return std::ranges::any_of(m_items, [&](const Item &item) { return item.row.name == wanted; });
+    };
+    QString free = name;
+    for (int number = 2; taken(free); ++number)
+        free = QStringLiteral("%1 %2").arg(name).arg(number);
+    return free;
+}
+
 void Shelf::createProject(const QString &name, const QString &system)
 {
     Project project = freshProject(system == QStringLiteral("metric") ? System::Metric : System::Inch);
-    project.name = name.toStdString();
+    project.name = freeName(name).toStdString();
     const auto made = m_workspace.store().create(QString::fromStdString(writeProject(project)));
     if (after(made))
         m_session.openProject(made.value());

@@ -70,6 +70,8 @@ private:
     [[nodiscard]] static QVariant shown(const Looked &looked, int role);
     [[nodiscard]] bool readable(const ProjectRow &row) const;
     [[nodiscard]] QString nameOf(const QString &id) const;
+    /// The name, with a number after it where another on the shelf has it already.
+    [[nodiscard]] QString freeName(const QString &name) const;
     /// Tells what was refused, or shows the shelf anew.
     template <class T> bool after(const StoreResult<T> &done);
 

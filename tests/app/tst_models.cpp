@@ -55,6 +55,8 @@ class ModelsTest : public QObject {
     Q_OBJECT
 private slots:
     void listsKeepTheirPromises();
+    void aSecondNewPieceIsNumbered();
+    void aSumTellsPresetFromEntered();
     void emptyStartToTheLastStepAcrossStarts();
     void everyEditIsSavedBeforeItIsShown();
     void badEntriesLoseNothing();
@@ -63,6 +65,41 @@ private slots:
     void everySumCanBeOpened();
     void theFigureIsWhatTheRulerMeasures();
 };
+
+void ModelsTest::aSecondNewPieceIsNumbered()
+{
+    const QTemporaryDir dir;
+    Desk desk(dir.path());
+    for (int piece = 0; piece < 3; ++piece)
+        desk.shelf.createProject(QStringLiteral("New piece"), QStringLiteral("inch"));
+    QStringList names;
+    for (int row = 0; row < desk.shelf.rowCount(); ++row)
+        names << desk.shelf.data(desk.shelf.index(row), Shelf::Name).toString();
+    names.sort();
+    QCOMPARE(names, QStringList({QStringLiteral("New piece"), QStringLiteral("New piece 2"),
+                                 QStringLiteral("New piece 3")}));
+}
+
+void ModelsTest::aSumTellsPresetFromEntered()
+{
+    const QTemporaryDir dir;
+    Desk desk(dir.path());
+    setUp(desk);
+    const auto told = [&desk] {
+        QStringList list;
+        for (const QVariant &term : desk.steps.workingFor(QStringLiteral("strip.width"))) {
+            const QVariantMap row = term.toMap();
+            list << (row.value(QStringLiteral("entered")).toBool()  ? QStringLiteral("entered")
+                     : row.value(QStringLiteral("preset")).toBool() ? QStringLiteral("preset")
+                                                                    : QStringLiteral("-"));
+        }
+        return list.join(QLatin1Char(' '));
+    };
+    // Hoop, margin, the block as sent, seam, what frays.
+    QCOMPARE(told(), QStringLiteral("entered preset - preset -"));
+    QVERIFY(enter(desk, "/seam", "3/8"));
+    QCOMPARE(told(), QStringLiteral("entered preset - entered -"));
+}
 
 void ModelsTest::listsKeepTheirPromises()
 {
