@@ -15,14 +15,26 @@ BlockMeasure::BlockMeasure(Workspace &workspace, Session &session, StepModel &st
     : m_workspace(workspace), m_session(session), m_steps(steps)
 {
     connect(&m_steps, &StepModel::changed, this, [this] {
-        if (m_block != m_steps.block())
+        if (m_inHand != m_steps.block())
             begin();
     });
 }
 
 void BlockMeasure::begin()
 {
-    m_block = m_steps.block();
+    beginWith(m_steps.block());
+}
+
+void BlockMeasure::beginOther()
+{
+    const std::string other = nextToMeasure(m_workspace.project(), m_steps.block().toStdString());
+    beginWith(other.empty() ? m_steps.block() : toQt(other));
+}
+
+void BlockMeasure::beginWith(const QString &name)
+{
+    m_inHand = m_steps.block();
+    m_block = name;
     const Project &project = m_workspace.project();
     const MadeBlock *block = project.made.goodBlock(m_block.toStdString());
     m_readings = readingsOfRectangle(m_workspace.plan().block.outline);

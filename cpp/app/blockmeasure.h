@@ -56,6 +56,8 @@ public:
 
     /// Begins with the block in hand at its planned size, or with what was measured before.
     Q_INVOKABLE void begin();
+    /// The same with the next block that has no size yet; with the one in hand where there is none.
+    Q_INVOKABLE void beginOther();
     Q_INVOKABLE void nudge(int reading, int marks);
     /// What is wrong with the typed reading, or nothing.
     Q_INVOKABLE QString enter(int reading, const QString &text);
@@ -68,6 +70,7 @@ signals:
     void changed();
 
 private:
+    void beginWith(const QString &block);
     void judgeIt();
     /// At size, but some of the readings are only the planned ones.
     [[nodiscard]] bool onlyIfAsShown() const;
@@ -81,6 +84,7 @@ private:
     Workspace &m_workspace;
     Session &m_session;
     StepModel &m_steps;
+    QString m_inHand; ///< the block at the station, where `m_block` may be another
     QString m_block;
     Readings m_readings;
     Taken m_taken{};

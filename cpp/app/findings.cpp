@@ -97,6 +97,15 @@ std::optional<CommonSize> commonOf(const Project &project, const Plan &plan)
     return commonSize(sizes, planned, planned, tolerances, project.marks());
 }
 
+std::string nextToMeasure(const Project &project, const std::string &inHand)
+{
+    for (const MadeBlock &block : project.made.blocks)
+        if (block.good() && block.state == BlockState::Stitched && block.block != inHand && !block.outline &&
+            !readingsOf(block))
+            return block.block;
+    return {};
+}
+
 double timesDrawn(const Finding &finding)
 {
     if (!finding.shape)

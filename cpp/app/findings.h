@@ -36,6 +36,9 @@ namespace matside {
                                                const MadeBlock &block);
 /// What F23 chooses from the blocks measured; nothing under two of them.
 [[nodiscard]] std::optional<CommonSize> commonOf(const Project &project, const Plan &plan);
+/// The next block that could be cut and has no size of its own yet, other than the one in hand; empty when
+/// there is none.
+[[nodiscard]] std::string nextToMeasure(const Project &project, const std::string &inHand);
 /// How many times a block's departure is drawn, where it can be told from square then; otherwise once.
 inline constexpr double timesCrooked = 5;
 [[nodiscard]] double timesDrawn(const Finding &finding);

@@ -50,6 +50,41 @@ TrimHold trimHoldOf(const std::optional<Finding> &finding, bool loggedOff, const
     return hold;
 }
 
+TrimWay trimWayOf(const TrimHold &hold, const std::optional<Finding> &finding,
+                  const std::optional<CommonSize> &common, const Plan &plan, const QString &other)
+{
+    if (hold.holds != TrimLines::Nothing)
+        return TrimWay::Cut;
+    if (!finding || finding->kind != FindingKind::CommonSize)
+        return TrimWay::Measure;
+    if (common && common->outline != plan.block.outline)
+        return TrimWay::Common;
+    return other.isEmpty() ? TrimWay::Measure : TrimWay::Others;
+}
+
+QString trimWaySays(TrimWay way, const std::optional<Finding> &finding, int side, const QString &other)
+{
+    switch (way) {
+    case TrimWay::Cut:
+        //: the blade has cut this side and is closed again
+        return TrimModel::tr("Side %1 cut, blade closed").arg(side);
+    case TrimWay::Others:
+        //: %1 is the name of another block, "A2"
+        return TrimModel::tr("Measure %1 too").arg(other);
+    case TrimWay::Common:
+        //: on a button: it shows what a common size of all blocks would mean, before it is taken
+        return TrimModel::tr("See the common size");
+    case TrimWay::Measure:
+        break;
+    }
+    if (!finding)
+        return TrimModel::tr("Measure the block");
+    return finding->does == Remedy::RestitchLine
+               //: the outer line was unpicked and stitched anew: the block is measured again
+               ? TrimModel::tr("Stitched again: measure it")
+               : TrimModel::tr("Measure it again");
+}
+
 QString trimFirstSays(const TrimHold &hold, const Plan &plan, Marks marks, int side)
 {
     QString lies = trimLineLies(side);
@@ -86,8 +121,7 @@ QString noFigureSays(const std::optional<Finding> &finding, const std::optional<
     const QString planned = sizeText(plan.block.trimmed, marks);
     if (!finding)
         //: %1 is the planned size of the trimmed block
-        return TrimModel::tr("Planned %1. No figure holds before it is measured, under “Something’s wrong”.")
-            .arg(planned);
+        return TrimModel::tr("Planned %1. No figure holds before it is measured.").arg(planned);
     if (finding->kind == FindingKind::MeasureAgain)
         return TrimModel::tr("Planned %1. No figure holds before its readings agree.").arg(planned);
     if (finding->kind != FindingKind::CommonSize)

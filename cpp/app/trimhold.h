@@ -15,6 +15,13 @@ enum class TrimLines {
     CutSide,   ///< it leans, or a side tilts: the cut side decides, and stitches may lie off the line
     Nothing    ///< it is not to be cut by the plan's figures as it is
 };
+/// What there is to do about a block before, or with, its next cut.
+enum class TrimWay {
+    Cut,     ///< the ruler's line holds
+    Measure, ///< it was not measured, its readings disagree, or it is to be mended and measured again
+    Others,  ///< a common size is wanted, and other blocks have no size yet
+    Common   ///< a common size is known: it is told before it is taken
+};
 struct TrimHold {
     TrimLines holds = TrimLines::BothLines;
     Length line;      ///< the ruler's, on the outer stitches at mid-side
@@ -26,6 +33,14 @@ struct TrimHold {
 /// block was logged off its size.
 [[nodiscard]] TrimHold trimHoldOf(const std::optional<Finding> &finding, bool loggedOff, const Plan &plan,
                                   Marks marks, int side);
+
+/// `common` is the size that could be taken, `other` the next block that has no size yet.
+[[nodiscard]] TrimWay trimWayOf(const TrimHold &hold, const std::optional<Finding> &finding,
+                                const std::optional<CommonSize> &common, const Plan &plan,
+                                const QString &other);
+/// The one thing to press for it; `side` 1…4.
+[[nodiscard]] QString trimWaySays(TrimWay way, const std::optional<Finding> &finding, int side,
+                                  const QString &other);
 
 /// What the first reading lies on, and why where that is not the plan's.
 [[nodiscard]] QString trimFirstSays(const TrimHold &hold, const Plan &plan, Marks marks, int side);

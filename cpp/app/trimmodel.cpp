@@ -31,6 +31,8 @@ void TrimModel::look()
     const bool off = block && block->outline && offItsSize(project, plan, *block->outline);
     m_loggedOff = off ? std::optional(Pair{(*block->outline)[0], (*block->outline)[1]}) : std::nullopt;
     m_hold = trimHoldOf(m_finding, off, plan, project.marks(), side());
+    m_other = toQt(nextToMeasure(project, m_steps.block().toStdString()));
+    m_way = trimming() ? trimWayOf(m_hold, m_finding, commonOf(project, plan), plan, m_other) : TrimWay::Cut;
 }
 
 int TrimModel::side() const
@@ -138,8 +140,29 @@ QString TrimModel::actionText() const
 {
     if (!trimming())
         return m_steps.actionText();
-    //: the blade has cut this side and is closed again
-    return tr("Side %1 cut, blade closed").arg(side());
+    return trimWaySays(m_way, m_finding, side(), m_other);
+}
+
+QString TrimModel::way() const
+{
+    switch (m_way) {
+    case TrimWay::Measure:
+        return QStringLiteral("measure");
+    case TrimWay::Others:
+        return QStringLiteral("others");
+    case TrimWay::Common:
+        return QStringLiteral("common");
+    default:
+        return QStringLiteral("cut");
+    }
+}
+
+QString TrimModel::anywayText() const
+{
+    if (m_way == TrimWay::Cut || !m_finding || m_finding->kind == FindingKind::MeasureAgain)
+        return {};
+    //: a side of the block was cut although its measures say it should not be
+    return tr("Side %1 cut all the same").arg(side());
 }
 
 QVariantMap TrimModel::apart() const
@@ -188,6 +211,18 @@ QVariantMap TrimModel::lies() const
 }
 
 void TrimModel::cut()
+{
+    if (m_way == TrimWay::Cut)
+        cutSide();
+}
+
+void TrimModel::cutAnyway()
+{
+    if (!anywayText().isEmpty())
+        cutSide();
+}
+
+void TrimModel::cutSide()
 {
     if (!trimming() || side() == 4) {
         m_steps.next();

@@ -29,6 +29,8 @@ class TrimModel : public QObject, public Single<TrimModel> {
     Q_PROPERTY(QVariantMap apart READ apart NOTIFY changed FINAL)
     Q_PROPERTY(QVariantMap lies READ lies NOTIFY changed FINAL)
     Q_PROPERTY(QString actionText READ actionText NOTIFY changed FINAL)
+    Q_PROPERTY(QString way READ way NOTIFY changed FINAL)
+    Q_PROPERTY(QString anywayText READ anywayText NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
     Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
 public:
@@ -46,7 +48,13 @@ public:
     [[nodiscard]] QString firstSays() const;
     [[nodiscard]] QString secondSays() const;
     [[nodiscard]] QString checkSays() const;
+    /// The one thing to do: to cut only where the ruler's line holds.
     [[nodiscard]] QString actionText() const;
+    /// "cut", "measure" the block in hand, measure the "others", see the "common" size.
+    [[nodiscard]] QString way() const;
+    /// She judges: cut although its measures say not to. Empty where there is no such choice, as long as the
+    /// block is not measured or its readings disagree.
+    [[nodiscard]] QString anywayText() const;
     /// What the block's own measures say of it, lengths in braces; empty when none were taken and its
     /// logged size is as planned.
     [[nodiscard]] QString verdict() const;
@@ -64,8 +72,10 @@ public:
     /// across the blade and with it, allowanceMm, side}.
     [[nodiscard]] QVariantMap lies() const;
 
-    /// The side is cut; the fourth logs the block.
+    /// The side is cut; the fourth logs the block. Nothing where the way is another.
     Q_INVOKABLE void cut();
+    /// The side is cut although the measures say not to, where she may.
+    Q_INVOKABLE void cutAnyway();
 
 signals:
     void changed();
@@ -73,12 +83,15 @@ signals:
 private:
     /// Judges the block in hand anew.
     void look();
+    void cutSide();
 
     Workspace &m_workspace;
     StepModel &m_steps;
     std::optional<Finding> m_finding; ///< on the block's stitched outline; nothing when it was not measured
     std::optional<Pair> m_loggedOff;  ///< its stitched size, where that was logged off the planned one
     TrimHold m_hold;
+    TrimWay m_way = TrimWay::Cut;
+    QString m_other; ///< the next block that has no size yet
 };
 
 } // namespace matside

@@ -20,6 +20,11 @@ Item {
         return BlockMeasure.enter(parseInt(name), text);
     }
 
+    /** Brings what a common size means into sight. */
+    function showCommon() {
+        list.contentY = Math.max(0, list.contentHeight - list.height - (common.visible ? common.height + Theme.gap : 0));
+    }
+
     MoreBelow {
         z: 1
         over: list
@@ -100,7 +105,7 @@ Item {
         width: parent.width
         height: Theme.control
         text: qsTr("A common size")
-        onClicked: list.contentY = list.contentHeight - list.height - common.height - Theme.gap
+        onClicked: root.showCommon()
     }
     CutButton {
         id: done

@@ -11,6 +11,7 @@ Item {
     signal working(string key)
     signal wrong()
     signal notes()
+    signal measure(way: string)
 
     function next() {
         targets.takeNext();
@@ -62,5 +63,6 @@ Item {
         width: parent.width
         onNext: words.heard()
         onWrong: root.wrong()
+        onMeasure: way => root.measure(way)
     }
 }

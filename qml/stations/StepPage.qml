@@ -16,6 +16,8 @@ FocusScope {
 
     default property alias scene: area.data
     readonly property bool upright: height > width
+    /** Nothing lies over the work. */
+    readonly property bool atWork: column.sheet === "work"
 
     /** Closes what lies over the work; false when nothing did. */
     function leave(): bool {
@@ -24,6 +26,11 @@ FocusScope {
             return true;
         }
         return column.leave();
+    }
+
+    /** Opens the readings of the block in hand. */
+    function measure() {
+        column.measure("measure");
     }
 
     Keys.onPressed: event => root.turn(event)

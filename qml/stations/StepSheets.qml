@@ -41,9 +41,15 @@ SheetColumn {
     function done() {
         shows = "work";
     }
-    function measure() {
-        BlockMeasure.begin();
+    /** Opens the readings of the block in hand, of one of the "others", or where they tell of a "common" size. */
+    function measure(way: string) {
+        if (way === "others")
+            BlockMeasure.beginOther();
+        else
+            BlockMeasure.begin();
         shows = "measure";
+        if (way === "common")
+            Qt.callLater((readings.item as MeasureSheet).showCommon);
     }
     /** Opens the sum behind a figure, or the answers to what went wrong. */
     function work(key: string) {
@@ -72,6 +78,7 @@ SheetColumn {
         onWorking: key => root.work(key)
         onWrong: root.openWrong()
         onNotes: root.shows = "notes"
+        onMeasure: way => root.measure(way)
     }
     // What may lie over the work is made when it is first wanted: the work itself stands the sooner.
     component Sheet: Later {
@@ -91,7 +98,7 @@ SheetColumn {
         wanted: root.sheet === "wrong"
         sourceComponent: WrongSheet {
             onEnter: (name, title) => root.enter(name, title, "")
-            onMeasure: () => root.measure()
+            onMeasure: () => root.measure("measure")
             onClosed: () => root.done()
         }
     }

@@ -16,6 +16,8 @@ Item {
     signal handWanted()
     signal next()
     signal wrong()
+    /** Trimming: the block is not to be cut as it is; what is to be done first ("measure", "others", "common"). */
+    signal measure(way: string)
 
     readonly property bool finished: StepModel.finished
     /** What comes first is done at another station: the target leads there. */
@@ -54,6 +56,10 @@ Item {
             }
             if (root.elsewhere) {
                 Session.station = StepModel.waitsAt;
+                return;
+            }
+            if (StepModel.sided && TrimModel.way !== "cut") {
+                root.measure(TrimModel.way);
                 return;
             }
             root.next();

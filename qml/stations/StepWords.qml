@@ -41,7 +41,9 @@ Item {
     property var said: ({})
 
     readonly property bool finished: StepModel.finished
-    readonly property string caution: finished ? "" : StepModel.caution
+    /** Nothing is cut before the block is measured. */
+    readonly property bool idle: siding && TrimModel.way === "measure" && TrimModel.anywayText === ""
+    readonly property string caution: finished || idle ? "" : StepModel.caution
     readonly property string firstCaution: (caution.match(/^.*?[.!?:](?=\s|$)/) ?? [caution])[0]
     readonly property string check: finished ? "" : siding ? TrimModel.checkSays : StepModel.check
     readonly property bool siding: StepModel.sided && !finished

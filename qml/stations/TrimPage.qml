@@ -15,6 +15,9 @@ StepPage {
 
     /** Where what the readings say ends. */
     readonly property real under: finding.visible ? finding.implicitHeight : 0
+    /** What stands at the foot of the drawing, and where that begins. */
+    readonly property bool footed: StepModel.sided && !StepModel.finished && root.atWork && TrimModel.anywayText !== ""
+    readonly property real footTop: foot.visible ? foot.y - Theme.gap : foot.parent.height
     readonly property bool ruled: StepModel.ruler.show && !StepModel.finished
 
     FindingBlock {
@@ -52,7 +55,7 @@ StepPage {
         x: Theme.margin
         y: root.under + Theme.gap
         width: parent.width - 2 * x
-        height: parent.height - y - Theme.gap
+        height: root.footTop - y
         visible: corners.length === 4 && !StepModel.finished && height >= Theme.mm(30)
         corners: TrimModel.corners
         times: TrimModel.times
@@ -64,6 +67,26 @@ StepPage {
         visible: ready && !StepModel.finished
         view: TrimModel.apart
         accessibleName: qsTr("The strip comes apart down the middle of each gap; blocks off it so far: %1").arg(off)
+    }
+    Row {
+        id: foot
+        visible: root.footed
+        layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
+        x: Theme.margin
+        y: parent.height - height - Theme.margin
+        width: parent.width - 2 * x
+        height: Theme.mm(14)
+        spacing: Theme.gapTargets
+
+        CutButton {
+            objectName: "anyway"
+            visible: TrimModel.anywayText !== ""
+            width: Math.min(Theme.mm(56), parent.width)
+            height: parent.height
+            guardShown: true
+            text: TrimModel.anywayText
+            onClicked: TrimModel.cutAnyway()
+        }
     }
     InlineLength {
         visible: !finding.visible && !drawing.visible && !side.visible && !shape.visible && !apart.visible

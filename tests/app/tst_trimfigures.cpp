@@ -17,6 +17,8 @@ private slots:
     void aBlockLoggedOffItsSizeIsMeasuredFirst();
     void theFiguresFollowTheFinding();
     void noFigureIsShownForABlockNotToBeCut();
+    void theButtonIsTheThingToDo();
+    void theOtherBlocksAreMeasuredFromHere();
 };
 
 void TrimFigures::aBlockLoggedOffItsSizeIsMeasuredFirst()
@@ -93,10 +95,18 @@ void TrimFigures::noFigureIsShownForABlockNotToBeCut()
         for (int side = 1; side <= 4; ++side) {
             QVERIFY(!desk.trim.figure().valid && !desk.trim.second().valid);
             QVERIFY(desk.trim.firstSays().startsWith(QStringLiteral("Planned {8 in}")));
+            if (desk.trim.anywayText().isEmpty() && side > 1)
+                break;
             QVERIFY(!desk.trim.verdict().isEmpty() && !desk.trim.remedy().isEmpty());
             QCOMPARE(desk.trim.corners().size(), 4);
             QCOMPARE(desk.trim.times(), 1.0); // too small, not crooked
             desk.trim.cut();
+            QCOMPARE(desk.trim.side(), side); // the button is no cut
+            desk.trim.cutAnyway();
+        }
+        if (desk.trim.anywayText().isEmpty() && !desk.trim.figure().valid) {
+            QVERIFY(desk.kept() == project); // not measured: no cut at all
+            continue;
         }
         // The next block is cut by the plan again, and what was made of the first stands.
         QCOMPARE(desk.trim.figure().text, QStringLiteral("1/2 in"));
@@ -109,6 +119,58 @@ void TrimFigures::noFigureIsShownForABlockNotToBeCut()
     Desk desk(two, Station::Trim);
     QVERIFY2(desk.trim.firstSays().contains(QStringLiteral("{7 15/16 in}")),
              qPrintable(desk.trim.firstSays()));
+}
+
+void TrimFigures::theButtonIsTheThingToDo()
+{
+    // F25: measured before it is cut; 1/2 in under is stitched anew and measured again; 1/8 in under wants a
+    // common size, of the others too, and then it is that size that is shown.
+    Project logged = topper();
+    logged.made.blocks.front().outline = {Length::inches(6, 3, 4), Length::inches(7)};
+    Project common = readAs(topper(), square(Length::inches(6, 7, 8)));
+    for (MadeBlock &block : common.made.blocks)
+        block.outline = {Length::inches(6, 7, 8), Length::inches(6, 7, 8)};
+    Readings apart = square(Length::inches(7));
+    apart.sides[0] = Length::inches(7, 3, 4); // no figure has these sides
+    struct Case {
+        Project project;
+        const char *way;
+        const char *says;
+        bool anyway;
+    };
+    for (const Case &each :
+         {Case{logged, "measure", "Measure the block", false},
+          Case{readAs(topper(), apart), "measure", "Measure it again", false},
+          Case{readAs(topper(), square(Length::inches(6, 1, 2))), "measure", "Stitched again: measure it",
+               true},
+          Case{readAs(topper(), square(Length::inches(6, 7, 8))), "others", "Measure A2 too", true},
+          Case{common, "common", "See the common size", true},
+          Case{readAs(topper(), square(Length::inches(7))), "cut", "Side 1 cut, blade closed", false}}) {
+        Desk desk(each.project, Station::Trim);
+        QCOMPARE(desk.trim.way(), QString::fromLatin1(each.way));
+        QCOMPARE(desk.trim.actionText(), QString::fromLatin1(each.says));
+        QCOMPARE(!desk.trim.anywayText().isEmpty(), each.anyway);
+        desk.trim.cut();
+        QCOMPARE(desk.trim.side(), desk.trim.way() == QStringLiteral("cut") ? 2 : 1);
+        desk.trim.cutAnyway();
+        QCOMPARE(desk.trim.side() > 1, each.anyway || desk.trim.way() == QStringLiteral("cut"));
+    }
+}
+
+void TrimFigures::theOtherBlocksAreMeasuredFromHere()
+{
+    Desk desk(readAs(topper(), square(Length::inches(6, 7, 8))), Station::Trim);
+    desk.measure.beginOther();
+    QCOMPARE(desk.measure.block(), QStringLiteral("A2"));
+    desk.measure.nudge(0, -2);
+    desk.measure.nudge(0, 2);
+    QVERIFY(desk.measure.save());
+    QVERIFY(desk.kept().made.blocks[1].sides.has_value());
+    QCOMPARE(desk.steps.block(), QStringLiteral("A1"));
+    // 6 7/8 and 7 are sizes enough to choose from.
+    QCOMPARE(desk.trim.way(), QStringLiteral("common"));
+    desk.measure.begin();
+    QCOMPARE(desk.measure.block(), QStringLiteral("A1"));
 }
 
 QTEST_GUILESS_MAIN(TrimFigures)

@@ -46,6 +46,30 @@ StepCase {
         verify(said.cap >= Theme.mm(1000 * Math.tan(22 / 60 * Math.PI / 180)), "" + said.cap / Theme.pxPerMm);
         compare(places(targets.map(byName)), before);
     }
+    function test_aBlockNotToBeCutIsMeasuredByTheMainButton_data() {
+        return screens;
+    }
+    function test_aBlockNotToBeCutIsMeasuredByTheMainButton(data) {
+        resize(data);
+        toTheBlock();
+        openMeasure();
+        const top = BlockMeasure.readings[0].figure.text, by = Session.units === "mm" ? 20 : 0.75;
+        const off = parseFloat(/[\d.]+/.exec(top)[0]) - by;
+        for (let at = 0; at < 4; ++at)
+            compare(BlockMeasure.enter(at, "" + off), "");
+        for (let at = 4; at < 6; ++at)
+            compare(BlockMeasure.enter(at, "" + (Session.units === "mm" ? Math.round(off * Math.SQRT2) : Math.round(off * Math.SQRT2 * 16) / 16)), "");
+        compare(BlockMeasure.kind, "remake");
+        verify(BlockMeasure.save());
+        press(called("Keep these readings"));
+        settle();
+        verify(TrimModel.way !== "cut");
+        verify(!called("Side 1 cut, blade closed"));
+        verify(byName("anyway"), "she may still judge for herself");
+        press(byName("action"));
+        tryVerify(() => byName("sheet-measure"));
+        compare(TrimModel.side, 1);
+    }
     function test_nothingMovesUnderTheThumbWhenReadingsDisagree() {
         toTheBlock();
         openMeasure();
