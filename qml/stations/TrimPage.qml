@@ -16,7 +16,7 @@ StepPage {
     /** Where what the readings say ends. */
     readonly property real under: finding.visible ? finding.implicitHeight : 0
     /** What stands at the foot of the drawing, and where that begins. */
-    readonly property bool footed: StepModel.sided && !StepModel.finished && root.atWork && TrimModel.anywayText !== ""
+    readonly property bool footed: StepModel.sided && !StepModel.finished && root.atWork && (measures.wanted || TrimModel.anywayText !== "")
     readonly property real footTop: foot.visible ? foot.y - Theme.gap : foot.parent.height
     readonly property bool ruled: StepModel.ruler.show && !StepModel.finished
 
@@ -79,9 +79,21 @@ StepPage {
         spacing: Theme.gapTargets
 
         CutButton {
+            id: measures
+            objectName: "measure"
+            // Elsewhere the main button does the same.
+            readonly property bool wanted: TrimModel.way !== "measure"
+            visible: wanted
+            width: Math.max(Theme.mm(22), leastWidth + Theme.mm(2))
+            height: parent.height
+            //: on a button: the block in hand is measured
+            text: qsTr("Measure")
+            onClicked: root.measure()
+        }
+        CutButton {
             objectName: "anyway"
             visible: TrimModel.anywayText !== ""
-            width: Math.min(Theme.mm(56), parent.width)
+            width: Math.min(Theme.mm(56), parent.width - (measures.visible ? measures.width + parent.spacing : 0))
             height: parent.height
             guardShown: true
             text: TrimModel.anywayText

@@ -70,6 +70,20 @@ StepCase {
         tryVerify(() => byName("sheet-measure"));
         compare(TrimModel.side, 1);
     }
+    function test_theBlockIsMeasuredFromThePageItself_data() {
+        return screens;
+    }
+    function test_theBlockIsMeasuredFromThePageItself(data) {
+        resize(data);
+        toTheBlock();
+        press(byName("measure"));
+        tryVerify(() => byName("sheet-measure"));
+        verify(!byName("measure"), "the button lies under the sheet");
+        press(called("All six are as shown"));
+        tryVerify(() => byName("finding"));
+        verify(byName("measure"), "measured again from there");
+        verify(placeOf(byName("measure")).y >= placeOf(byName("finding")).y + byName("finding").height, "" + data.tag);
+    }
     function test_nothingMovesUnderTheThumbWhenReadingsDisagree() {
         toTheBlock();
         openMeasure();
