@@ -6,6 +6,7 @@
 #include "app/wording.h"
 #include "bench/account.h"
 #include "bench/record.h"
+#include "bench/sides.h"
 
 #include <algorithm>
 
@@ -89,8 +90,16 @@ int StepModel::done() const
     return current() ? static_cast<int>(current()->done) : 0;
 }
 
+bool StepModel::nothingToDo() const
+{
+    return current() && apartAlready(m_workspace.plan(), *current());
+}
+
 QString StepModel::doesText() const
 {
+    if (nothingToDo())
+        //: the strip was cut apart; the block in hand is all that is left of it
+        return tr("No cut here: nothing else is left on its strip.");
     return current() ? matside::doesText(*current(), m_workspace.project()) : QString();
 }
 
@@ -125,7 +134,8 @@ QStringList StepModel::lines() const
 QString StepModel::caution() const
 {
     const Step *step = current();
-    return step && !step->caution.empty() ? wordsOrCode(guardWords(), step->caution) : QString();
+    return step && !step->caution.empty() && !nothingToDo() ? wordsOrCode(guardWords(), step->caution)
+                                                            : QString();
 }
 
 QString StepModel::hazard() const
@@ -137,7 +147,7 @@ QString StepModel::hazard() const
 QString StepModel::check() const
 {
     const Step *step = current();
-    if (!step || step->check.empty())
+    if (!step || step->check.empty() || nothingToDo())
         return {};
     // The end was squared at the cutting hand; strips come off at the other.
     if (step->check == "cut-edge-square-to-fold" && step->done == 0)
@@ -164,6 +174,9 @@ QString StepModel::clothRole() const
 
 QString StepModel::actionText() const
 {
+    if (nothingToDo())
+        //: a block has come off its strip
+        return tr("It is apart");
     return current() ? matside::actionText(*current()) : QString();
 }
 

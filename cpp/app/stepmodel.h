@@ -170,6 +170,8 @@ signals:
 
 private:
     void refresh();
+    /// The block at hand came off its strip with the cut before.
+    [[nodiscard]] bool nothingToDo() const;
     /// Why the step cannot be done yet, and the station where that is mended.
     struct Wait {
         QString says;

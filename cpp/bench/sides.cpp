@@ -48,4 +48,13 @@ std::int64_t stitchedBeforeApart(const std::vector<Step> &steps, const Plan &pla
     return stitching == steps.end() ? 0 : std::max<std::int64_t>(0, last - stitching->done);
 }
 
+bool apartAlready(const Plan &plan, const Step &step)
+{
+    const std::int64_t full = plan.strip.perStrip;
+    if (step.does != Does::RoughApart || step.trial || full < 1)
+        return false;
+    const std::int64_t before = step.done / full * full;
+    return std::min(step.count - before, full) - (step.done - before) < 2;
+}
+
 } // namespace matside

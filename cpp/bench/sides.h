@@ -16,4 +16,8 @@ namespace matside {
 [[nodiscard]] std::int64_t stitchedBeforeApart(const std::vector<Step> &steps, const Plan &plan,
                                                const Step &step);
 
+/// A strip of n blocks comes apart with n − 1 cuts: its last block is off with the one before. The ends of a
+/// strip go with a block's own sides. True where the block at hand is that one.
+[[nodiscard]] bool apartAlready(const Plan &plan, const Step &step);
+
 } // namespace matside

@@ -25,6 +25,7 @@ private slots:
     void onlyReadingsThatWereTakenAreDoubted();
     void readingsAreKeptWithTheirBlock();
     void theStripComesApartInTheMiddleOfEachGap();
+    void aStripIsApartWithItsLastCut();
     void everyVerdictAndRemedyHasWords();
     void pairsFollowTheLayoutRowByRow();
     void theSectionIsThePlans();
@@ -167,6 +168,29 @@ void TrimAndJoin::theStripComesApartInTheMiddleOfEachGap()
     }
     desk.steps.next();
     QCOMPARE(desk.trim.apart()[QStringLiteral("done")].toInt(), int(6 % full));
+}
+
+void TrimAndJoin::aStripIsApartWithItsLastCut()
+{
+    // n blocks lie on a strip with n − 1 gaps: so many cuts are drawn, and so many are asked for.
+    Project project = topper();
+    project.made.cut.pop_back();
+    Desk desk(project, Station::Trim);
+    const std::int64_t full = desk.workspace.plan().strip.perStrip, blocks = 9;
+    QVERIFY(full > 1);
+    std::int64_t cuts = 0;
+    for (int press = 0; press < blocks && desk.steps.doing() == QStringLiteral("rough-apart"); ++press) {
+        const QVariantMap apart = desk.trim.apart();
+        const bool drawn =
+            apart[QStringLiteral("done")].toInt() < apart[QStringLiteral("cuts")].toList().size();
+        QCOMPARE(desk.steps.caution().isEmpty(), !drawn);
+        QCOMPARE(desk.steps.actionText().contains(QStringLiteral("Cut")), drawn);
+        QCOMPARE(desk.steps.doesText().startsWith(QStringLiteral("No cut")), !drawn);
+        cuts += drawn ? 1 : 0;
+        desk.steps.next();
+    }
+    QVERIFY(desk.steps.sided()); // all are apart
+    QCOMPARE(cuts, blocks - (blocks + full - 1) / full);
 }
 
 void TrimAndJoin::everyVerdictAndRemedyHasWords()
