@@ -45,7 +45,9 @@ constexpr std::array does{
             "Words", "Make the test join, lay its batting between the allowances, press it and measure it.")},
     Worded{"stitch-block", QT_TRANSLATE_NOOP("Words", "Stitch a block.")},
     Worded{"trim-patches", QT_TRANSLATE_NOOP("Words", "Trim the patches with scissors, the topmost first.")},
-    Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Press the block, now that its patches are trimmed.")},
+    Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Press the block.")},
+    Worded{"press-patched-block",
+           QT_TRANSLATE_NOOP("Words", "Press the block, now that its patches are trimmed.")},
     Worded{"press-test-block", QT_TRANSLATE_NOOP("Words", "Press the test block and let it rest.")},
     Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Cut the strip apart down the middle of each gap.")},
     Worded{"trim-block",
@@ -216,7 +218,12 @@ QString doesText(const Step &step, const Project &project)
 {
     const auto filler = [](const Piece &piece) { return piece.name == "trial-sashing-filler"; };
     const bool filled = step.does == Does::TestJoin && std::ranges::any_of(step.takes, filler);
-    const QString words = wordsOrCode(does, filled ? "test-join-filled" : wordedName(step));
+    const bool patched =
+        step.does == Does::PressBlock &&
+        std::ranges::any_of(step.takes, [](const Piece &piece) { return piece.name == "patched-block"; });
+    const QString words = wordsOrCode(does, filled    ? "test-join-filled"
+                                            : patched ? "press-patched-block"
+                                                      : wordedName(step));
     return words.contains(QStringLiteral("%1")) ? words.arg(clothText(project, step.cloth)) : words;
 }
 

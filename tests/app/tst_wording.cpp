@@ -4,6 +4,7 @@
 // are gathered from their source text, so that a new one without words is found on the day it is written.
 #include "app/field.h"
 #include "app/wording.h"
+#include "plan/plan.h"
 #include "plan/working.h"
 #include "project/codec.h"
 
@@ -104,6 +105,21 @@ private slots:
         }
         for (int i = 0; i <= static_cast<int>(Station::Edge); ++i)
             QVERIFY(!stationText(static_cast<Station>(i)).isEmpty());
+    }
+
+    void pressingTellsOfPatchesOnlyWhereThereAreSome()
+    {
+        Project project = freshProject(System::Inch);
+        for (const char *says : {"Press the block.", "Press the block, now that its patches are trimmed."}) {
+            const std::vector<Step> all = steps(project, plan(project));
+            const auto press = std::find_if(all.begin(), all.end(), [](const Step &step) {
+                return step.does == Does::PressBlock && !step.trial;
+            });
+            QVERIFY(press != all.end());
+            QCOMPARE(doesText(*press, project), QString::fromLatin1(says));
+            project.patches.push_back(
+                {"leaf", Length::inches(2), Length::inches(3), Length::inches(0, 1, 2), "front", 2, {}});
+        }
     }
 
     void everyCheckAndGuardHasWords()
