@@ -17,6 +17,8 @@ Item {
     property var figure: null
     property var second: null
     property string accessibleName
+    /** The words below the drawing on two lines, where something stands beside them. */
+    property bool folded: false
 
     readonly property bool ready: (view?.alongMm ?? 0) > 0 && width > 0 && height > 0
     readonly property int side: view?.side ?? 1
@@ -37,7 +39,7 @@ Item {
 
     PrintCanvas {
         anchors.fill: parent
-        shows: [root.view, root.zoom, root.blade, root.upper]
+        shows: [root.view, root.zoom, root.blade, root.upper, above.height, below.y]
         Accessible.ignored: true
         onPrinting: context => {
             if (root.ready)
@@ -45,6 +47,8 @@ Item {
         }
     }
     SideReading {
+        id: above
+        objectName: "reading-above"
         visible: root.ready
         drawnAt: root.whole ? root.far : root.stitch
         page: root.width
@@ -53,11 +57,14 @@ Item {
         says: root.whole ? qsTr("on the cut side") : qsTr("on the stitches")
     }
     SideReading {
+        id: below
+        objectName: "reading-below"
         visible: root.ready && root.whole
         drawnAt: root.stitch
         page: root.width
-        // The cutter's handle reaches out below, beyond the blade.
-        limit: root.blade - Theme.mm(3)
+        folded: root.folded
+        // Beside its line, which is drawn on down to it; the cutter's handle reaches out beyond the blade.
+        limit: root.stitch - Theme.mm(1.6)
         y: root.height - height - Theme.mm(2)
         figure: root.second
         says: qsTr("on the stitches")
@@ -111,6 +118,10 @@ Item {
         context.strokeRect(from, top, root.blade - from, tall);
         for (const x of root.whole ? [root.far, root.stitch] : [root.stitch])
             Printing.strokeLine(context, x, top, x, top + tall, c.accent, 6 * u * c.lineScale);
+        // Each line is drawn on, thinner, to what is said of it.
+        Printing.strokeLine(context, root.whole ? root.far : root.stitch, above.y + above.height + 4 * u, root.whole ? root.far : root.stitch, top, c.accent, 3 * u * c.lineScale);
+        if (root.whole)
+            Printing.strokeLine(context, root.stitch, top + tall, root.stitch, below.y + below.height, c.accent, 3 * u * c.lineScale);
         // The cross line: through the outline's corner, later along the side cut before.
         const cross = cutBefore(1) ? root.lower : root.lower - s;
         Printing.strokeLine(context, from, cross, root.blade, cross, c.accent, 4 * u * c.lineScale);

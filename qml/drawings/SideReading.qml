@@ -14,6 +14,8 @@ Row {
     property real limit: page - Theme.margin
     property var figure: null
     property string says
+    /** The words on two lines, where it is narrow. */
+    property bool folded: false
 
     readonly property real from: Math.max(Theme.margin, Math.min(limit - width, drawnAt - width / 2))
 
@@ -21,6 +23,10 @@ Row {
     height: Math.max(length.implicitHeight, words.implicitHeight)
     spacing: Theme.gap
 
+    FontMetrics {
+        id: letters
+        font: words.font
+    }
     FigureText {
         id: length
         figure: root.figure
@@ -30,7 +36,8 @@ Row {
     }
     Word {
         id: words
-        width: implicitWidth
+        readonly property real longest: Math.max(0, ...root.says.split(" ").map(word => letters.advanceWidth(word)))
+        width: root.folded ? Math.ceil(Math.max(longest * 1.03, letters.advanceWidth(root.says) * 0.55)) : implicitWidth
         anchors.verticalCenter: parent.verticalCenter
         color: Theme.colors.accent
         text: root.says

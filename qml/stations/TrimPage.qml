@@ -42,7 +42,9 @@ StepPage {
         id: side
         y: root.under
         width: parent.width
-        height: parent.height - y
+        // Beside the column it stands over the buttons; over it they stand beside its words.
+        height: (root.upright ? parent.height : root.footTop) - y
+        folded: root.upright
         // Under the words there may be no room left for it: then they say it all.
         visible: ready && TrimModel.figure.valid && !StepModel.finished && height >= Theme.mm(58)
         view: TrimModel.lies

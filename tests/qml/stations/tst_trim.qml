@@ -84,6 +84,32 @@ StepCase {
         verify(byName("measure"), "measured again from there");
         verify(placeOf(byName("measure")).y >= placeOf(byName("finding")).y + byName("finding").height, "" + data.tag);
     }
+    function test_whatIsSaidOfALineStandsAtItAndClear_data() {
+        return screens;
+    }
+    function test_whatIsSaidOfALineStandsAtItAndClear(data) {
+        resize(data);
+        toTheBlock();
+        for (const left of [false, true]) {
+            Session.leftHanded = left;
+            for (; TrimModel.side < 3; wait(450))
+                TrimModel.cut();
+            settle();
+            const button = placeOf(byName("measure"));
+            for (const name of ["reading-above", "reading-below"]) {
+                const reading = byName(name), place = placeOf(reading);
+                verify(place.x >= button.x + button.width || place.x + place.width <= button.x || place.y + place.height <= button.y,
+                       data.tag + ", " + name + ": " + place + " on " + button);
+                verify(place.x >= 0 && place.x + place.width <= data.width, name);
+            }
+            // Right beside the line on the stitches, drawn down to them: never under another line.
+            const below = byName("reading-below"), own = placeOf(below), drawing = placeOf(below.parent);
+            const line = left ? drawing.x + drawing.width - below.drawnAt : drawing.x + below.drawnAt;
+            const off = left ? own.x - line : line - own.x - own.width;
+            verify(off > 0 && off < Theme.mm(3), data.tag + ": " + off);
+        }
+        Session.leftHanded = false;
+    }
     function test_nothingMovesUnderTheThumbWhenReadingsDisagree() {
         toTheBlock();
         openMeasure();
