@@ -131,6 +131,11 @@ QVariantList BlockMeasure::corners() const
     return m_finding ? cornersOf(*m_finding, times()) : QVariantList();
 }
 
+QVariantList BlockMeasure::planned() const
+{
+    return m_finding ? plannedCorners(*m_finding) : QVariantList();
+}
+
 void BlockMeasure::nudge(int reading, int marks)
 {
     if (!nudgeReading(m_readings, reading, marks, m_workspace.project().finest))

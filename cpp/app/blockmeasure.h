@@ -24,6 +24,7 @@ class BlockMeasure : public QObject, public Single<BlockMeasure> {
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
     Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList corners READ corners NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList planned READ planned NOTIFY changed FINAL)
     Q_PROPERTY(double times READ times NOTIFY changed FINAL)
     Q_PROPERTY(QString commonSays READ commonSays NOTIFY changed FINAL)
     Q_PROPERTY(bool mayTakeCommon READ mayTakeCommon NOTIFY changed FINAL)
@@ -46,8 +47,11 @@ public:
     /// Corners of the block drawn with its departure exaggerated, 0…1 of the drawing; top left first,
     /// clockwise.
     [[nodiscard]] QVariantList corners() const;
-    /// How many times the departure is exaggerated; 1 for a block as good as square.
-    [[nodiscard]] double times() const { return m_finding ? timesDrawn(*m_finding) : timesCrooked; }
+    /// The corners of the size it should have.
+    [[nodiscard]] QVariantList planned() const;
+    /// How many times the departure is exaggerated; 1 for a block as good as planned, and before it is
+    /// measured.
+    [[nodiscard]] double times() const { return m_finding && m_measured ? timesDrawn(*m_finding) : 1; }
     /// What a common size would mean for the piece and for each thing made; empty when there is nothing to
     /// say.
     [[nodiscard]] QString commonSays() const;

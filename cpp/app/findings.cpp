@@ -26,23 +26,42 @@ Json sizeFile(const Pair &size, Marks marks)
 
 /// A corner as it is drawn, in parts of the longer side.
 struct Drawn {
-    Point square; ///< of the mean rectangle
+    Point square; ///< of the rectangle it should be
     Point off;    ///< how far the block's is from it
 };
 
-/// Less than so much of the longer side, the departure drawn several times over still looks square.
-constexpr double leastCrooked = 0.01;
+/// Less than so much of the longer side, the departure drawn several times over still looks as planned; more
+/// than so much of it, it is seen as it was measured.
+constexpr double leastSeen = 0.01;
+constexpr double mostDrawn = 0.2;
+
+/// The shape laid so that a tilted side is seen to tilt: straight is the one across from it, or the narrower
+/// end of a taper. Any other lies on its top as it was fitted.
+Shape laidStraight(const Finding &finding)
+{
+    Shape shape = *finding.shape;
+    if (!finding.side)
+        return shape;
+    const std::size_t across = (static_cast<std::size_t>(*finding.side) + 2) % 4;
+    const Point from = shape.corner[across], to = shape.corner[(across + 1) % 4];
+    constexpr double quarter = 1.57079632679489661923;
+    const double turn = static_cast<double>(across) * quarter - std::atan2(to.y - from.y, to.x - from.x);
+    for (Point &corner : shape.corner)
+        corner = {corner.x * std::cos(turn) - corner.y * std::sin(turn),
+                  corner.x * std::sin(turn) + corner.y * std::cos(turn)};
+    return shape;
+}
 
 std::array<Drawn, 4> drawnOf(const Finding &finding)
 {
-    const Shape &shape = *finding.shape;
+    const Shape shape = laidStraight(finding);
     Point middle;
     for (const Point &corner : shape.corner) {
         middle.x += corner.x / 4;
         middle.y += corner.y / 4;
     }
-    const auto w = static_cast<double>(finding.own.along.count());
-    const auto h = static_cast<double>(finding.own.across.count());
+    const auto w = static_cast<double>(finding.wanted.along.count());
+    const auto h = static_cast<double>(finding.wanted.across.count());
     const double longest = std::max({w, h, 1.0});
     std::array<Drawn, 4> corners;
     for (std::size_t i = 0; i < 4; ++i) {
@@ -113,7 +132,7 @@ double timesDrawn(const Finding &finding)
     double most = 0;
     for (const Drawn &corner : drawnOf(finding))
         most = std::max({most, std::abs(corner.off.x), std::abs(corner.off.y)});
-    return most * timesCrooked < leastCrooked ? 1 : timesCrooked;
+    return most * timesCrooked < leastSeen || most * timesCrooked > mostDrawn ? 1 : timesCrooked;
 }
 
 QVariantList cornersOf(const Finding &finding, double times)
@@ -124,6 +143,17 @@ QVariantList cornersOf(const Finding &finding, double times)
     for (const Drawn &corner : drawnOf(finding))
         list.append(QVariantMap{{QStringLiteral("x"), corner.square.x + corner.off.x * times},
                                 {QStringLiteral("y"), corner.square.y + corner.off.y * times}});
+    return list;
+}
+
+QVariantList plannedCorners(const Finding &finding)
+{
+    QVariantList list;
+    if (!finding.shape)
+        return list;
+    for (const Drawn &corner : drawnOf(finding))
+        list.append(
+            QVariantMap{{QStringLiteral("x"), corner.square.x}, {QStringLiteral("y"), corner.square.y}});
     return list;
 }
 

@@ -39,12 +39,15 @@ namespace matside {
 /// The next block that could be cut and has no size of its own yet, other than the one in hand; empty when
 /// there is none.
 [[nodiscard]] std::string nextToMeasure(const Project &project, const std::string &inHand);
-/// How many times a block's departure is drawn, where it can be told from square then; otherwise once.
+/// How many times a block's departure from its planned shape is drawn, where it can be seen only then;
+/// otherwise once.
 inline constexpr double timesCrooked = 5;
 [[nodiscard]] double timesDrawn(const Finding &finding);
-/// Corners of the block drawn with its departure so many times over, 0…1 of the drawing; top left first,
-/// clockwise.
+/// Corners of the block drawn with its departure so many times over: {x, y} from the middle, in parts of the
+/// planned longer side; top left first, clockwise. A tilted side is seen to tilt.
 [[nodiscard]] QVariantList cornersOf(const Finding &finding, double times);
+/// Those of the size it should have.
+[[nodiscard]] QVariantList plannedCorners(const Finding &finding);
 /// `findings` of the plan file: one for every measured block.
 [[nodiscard]] nlohmann::ordered_json findingsFile(const Project &project, const Plan &plan);
 

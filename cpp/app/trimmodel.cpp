@@ -31,6 +31,12 @@ void TrimModel::look()
     const bool off = block && block->outline && offItsSize(project, plan, *block->outline);
     m_loggedOff = off ? std::optional(Pair{(*block->outline)[0], (*block->outline)[1]}) : std::nullopt;
     m_hold = trimHoldOf(m_finding, off, plan, project.marks(), side());
+    m_drawn = m_finding;
+    if (!m_drawn && m_loggedOff)
+        m_drawn = judge(onMarks(readingsOfRectangle(*m_loggedOff), project.finest), Measured::Outline,
+                        targetOf(project, plan), usualTolerances(project.system), project.marks());
+    if (!trimming() || m_hold.holds != TrimLines::Nothing)
+        m_drawn.reset();
     m_other = toQt(nextToMeasure(project, m_steps.block().toStdString()));
     m_way = trimming() ? trimWayOf(m_hold, m_finding, commonOf(project, plan), plan, m_other) : TrimWay::Cut;
 }
@@ -103,15 +109,12 @@ QString TrimModel::checkSays() const
 
 QVariantList TrimModel::corners() const
 {
-    if (!trimming() || m_hold.holds != TrimLines::Nothing)
-        return {};
-    if (m_finding)
-        return cornersOf(*m_finding, times());
-    const Project &project = m_workspace.project();
-    const Readings logged = onMarks(readingsOfRectangle(m_loggedOff.value_or(Pair())), project.finest);
-    return cornersOf(judge(logged, Measured::Outline, targetOf(project, m_workspace.plan()),
-                           usualTolerances(project.system), project.marks()),
-                     times());
+    return m_drawn ? cornersOf(*m_drawn, times()) : QVariantList();
+}
+
+QVariantList TrimModel::planned() const
+{
+    return m_drawn ? plannedCorners(*m_drawn) : QVariantList();
 }
 
 QString TrimModel::verdict() const

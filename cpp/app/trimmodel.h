@@ -25,6 +25,7 @@ class TrimModel : public QObject, public Single<TrimModel> {
     Q_PROPERTY(QString secondSays READ secondSays NOTIFY changed FINAL)
     Q_PROPERTY(QString checkSays READ checkSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList corners READ corners NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList planned READ planned NOTIFY changed FINAL)
     Q_PROPERTY(double times READ times NOTIFY changed FINAL)
     Q_PROPERTY(QVariantMap apart READ apart NOTIFY changed FINAL)
     Q_PROPERTY(QVariantMap lies READ lies NOTIFY changed FINAL)
@@ -60,9 +61,11 @@ public:
     [[nodiscard]] QString verdict() const;
     /// What to do about it.
     [[nodiscard]] QString remedy() const;
-    /// The block as it was read or logged, drawn crooked so many times over, where no figure holds for it.
+    /// The block as it was read or logged, its departure drawn so many times over, where no figure holds for
+    /// it; and the size it should have.
     [[nodiscard]] QVariantList corners() const;
-    [[nodiscard]] double times() const { return m_finding ? timesDrawn(*m_finding) : 1; }
+    [[nodiscard]] QVariantList planned() const;
+    [[nodiscard]] double times() const { return m_drawn ? timesDrawn(*m_drawn) : 1; }
     /// The strip that comes apart, empty at another step: {lengthMm, widthMm, blockMm [along, across],
     /// starts, names: of its blocks, cuts: the middle of each gap, done: blocks already off it}. On cloth as
     /// the blocks have drawn it in.
@@ -88,6 +91,7 @@ private:
     Workspace &m_workspace;
     StepModel &m_steps;
     std::optional<Finding> m_finding; ///< on the block's stitched outline; nothing when it was not measured
+    std::optional<Finding> m_drawn;   ///< the same, or by its logged size, where no figure holds
     std::optional<Pair> m_loggedOff;  ///< its stitched size, where that was logged off the planned one
     TrimHold m_hold;
     TrimWay m_way = TrimWay::Cut;

@@ -20,7 +20,10 @@ constexpr std::array verdicts{
     Worded{"tilted", QT_TRANSLATE_NOOP("Words", "One side is tilted by {%1}: %7.")},
     //: %7 is the wider end of the block: "top"
     Worded{"taper", QT_TRANSLATE_NOOP("Words", "One end is wider: %7. Each side tilts by {%1}.")},
-    Worded{"remake", QT_TRANSLATE_NOOP("Words", "It is too far off to be cut as it is.")},
+    //: %1 is by how much, the most of its size or of a tilted side
+    Worded{"remake", QT_TRANSLATE_NOOP("Words", "It is {%1} off: too far to be cut as it is.")},
+    //: lean: the block is a little of a diamond; %1 is by how much
+    Worded{"remake-leaning", QT_TRANSLATE_NOOP("Words", "It leans by {%1}: too far to be cut as it is.")},
     //: %3 is how far the six readings disagree
     Worded{"measure-again", QT_TRANSLATE_NOOP("Words", "The readings disagree by {%3}.")},
     //: of a block's four sides and two diagonals some were not measured yet
@@ -79,7 +82,9 @@ QString pairText(const Pair &pair, Marks marks, Round round)
 
 QString filled(QString text, const Finding &finding, Marks marks)
 {
-    const Length off = finding.kind == FindingKind::Split ? finding.figures.lean : finding.figures.tilt;
+    const Length off = finding.kind == FindingKind::Remake  ? offBy(finding)
+                       : finding.kind == FindingKind::Split ? finding.figures.lean
+                                                            : finding.figures.tilt;
     text.replace(QStringLiteral("%1"), figureText(off.magnitude(), marks, Round::Fine));
     text.replace(QStringLiteral("%2"), pairText(finding.own, marks, Round::Nearest));
     text.replace(QStringLiteral("%3"), figureText(finding.figures.K.magnitude(), marks, Round::Fine));
@@ -119,9 +124,12 @@ QString sizeText(const Pair &size, Marks marks)
 
 QString verdictText(const Finding &finding, Marks marks)
 {
-    const bool unread = finding.does == Remedy::ReadTheRest;
-    return filled(wordsOrCode(verdicts, unread ? nameOf(finding.does) : nameOf(finding.kind)), finding,
-                  marks);
+    std::string_view code = nameOf(finding.kind);
+    if (finding.does == Remedy::ReadTheRest)
+        code = nameOf(finding.does);
+    else if (finding.kind == FindingKind::Remake && finding.does == Remedy::BlockWet)
+        code = "remake-leaning";
+    return filled(wordsOrCode(verdicts, code), finding, marks);
 }
 
 QString remedyText(const Finding &finding, Marks marks)

@@ -78,6 +78,15 @@ std::string_view nameOf(Remedy remedy)
     return remedies.at(static_cast<std::size_t>(remedy));
 }
 
+Length offBy(const Finding &finding)
+{
+    if (finding.does == Remedy::BlockWet)
+        return finding.figures.lean.magnitude();
+    return max(finding.figures.tilt.magnitude(),
+               max((finding.own.along - finding.wanted.along).magnitude(),
+                   (finding.own.across - finding.wanted.across).magnitude()));
+}
+
 Finding judge(const Readings &readings, Measured what, const Target &target, const Tolerances &tolerances,
               Marks marks, const Taken &taken)
 {
@@ -99,6 +108,7 @@ Finding judge(const Readings &readings, Measured what, const Target &target, con
         finding = verdict({fit.shape, readings, what, target, wanted, tolerances, marks, trusted});
     finding.agreement = agreement;
     finding.figures.K = again.figures.K;
+    finding.wanted = wanted;
     if (finding.kind != FindingKind::MeasureAgain)
         return finding;
     for (std::size_t i = 0; i < taken.size(); ++i)

@@ -76,6 +76,7 @@ struct Finding {
     Agreement agreement = Agreement::None;
     Figures figures;
     Pair own;                  ///< mean size of what was measured
+    Pair wanted;               ///< its size as it should be
     std::optional<Side> side;  ///< tilted, or the wider end of a taper
     std::optional<Laying> cut; ///< where a cut is advised
     std::optional<Promise> promise;
@@ -83,6 +84,10 @@ struct Finding {
     std::vector<std::size_t> missing;   ///< where readings disagree: those that were not taken
     std::optional<Shape> shape;         ///< the fitted figure, for drawing its departure exaggerated
 };
+
+/// How far the block is off by what its finding goes by: the lean where that is too much, else the larger of
+/// its size's departure and its tilt.
+[[nodiscard]] Length offBy(const Finding &finding);
 
 /// Judges one block. `marks` are those of the ruler it was read with: a reading is good to half a mark.
 ///

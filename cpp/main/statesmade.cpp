@@ -81,6 +81,7 @@ void trimStates(States &states)
     };
     kept("trim-true", {0, 0, 0, 0, 0, 0});
     kept("trim-small", {-2, -2, -2, -2, -3, -3});
+    kept("trim-remake", {-6, -6, -6, -6, -8, -8});
     kept("trim-tilt", {0, 2, 0, 0, 1, 1});
     states.add("trim-logged", trim, [](const Project &p) {
         Project project = upTo(p, Does::TrimBlock);

@@ -4,12 +4,14 @@ import Matside.Parts
 import Matside.Theme
 import "printing.js" as Printing
 
-/** A measured block with its departure drawn several times over, against the true square in dots. */
+/** A measured block with its departure drawn several times over, against its planned size in dots. */
 Item {
     id: root
 
-    /** Four {x, y} from the middle, in widths of the block, top left first, clockwise. */
+    /** Four {x, y} from the middle, in widths of the planned block, top left first, clockwise. */
     property var corners: []
+    /** The same of the size it should have. */
+    property var planned: []
     property real times: 5
     property string accessibleName
 
@@ -19,14 +21,15 @@ Item {
     PrintCanvas {
         anchors.fill: parent
         anchors.bottomMargin: times.visible ? times.implicitHeight + Theme.mm(1) : 0
-        shows: [root.corners]
+        shows: [root.corners, root.planned]
         mirrored: false // a block's own left and right are never mirrored
         Accessible.ignored: true
         onPrinting: context => {
-            const c = Theme.colors, u = unit, s = Math.min(width, height) * 0.66, x0 = width / 2, y0 = height / 2;
-            if (root.corners.length !== 4)
+            const c = Theme.colors, u = unit, s = Math.min(width, height) * 0.74, x0 = width / 2, y0 = height / 2;
+            if (root.corners.length !== 4 || root.planned.length !== 4)
                 return;
-            const xs = root.corners.map(p => Math.abs(p.x)), ys = root.corners.map(p => Math.abs(p.y));
+            const all = root.corners.concat(root.planned);
+            const xs = all.map(p => Math.abs(p.x)), ys = all.map(p => Math.abs(p.y));
             const fit = Math.min(1, 0.5 / Math.max(...xs) * 1.3, 0.5 / Math.max(...ys) * 1.3);
             const at = p => [x0 + p.x * s * fit, y0 + p.y * s * fit];
             const trace = () => {
@@ -42,8 +45,8 @@ Item {
                 const [a, b] = at(root.corners[i]), [d, e] = at(root.corners[j]);
                 Printing.roleLine(context, "planned", a, b, d, e, c.accent, 2.4 * u * c.lineScale);
             }
-            const w = (xs[0] + xs[1] + xs[2] + xs[3]) / 4 * s * fit, h = (ys[0] + ys[1] + ys[2] + ys[3]) / 4 * s * fit;
-            Printing.roleRect(context, "planned", x0 - w, y0 - h, 2 * w, 2 * h, c.blade, 2.4 * u * c.lineScale);
+            const [a, b] = at(root.planned[0]), [d, e] = at(root.planned[2]);
+            Printing.roleRect(context, "planned", a, b, d - a, e - b, c.blade, 2.4 * u * c.lineScale);
         }
     }
     Word {
@@ -52,7 +55,7 @@ Item {
         width: parent.width
         horizontalAlignment: Text.AlignHCenter
         visible: root.times > 1 && root.corners.length === 4 && root.height > Theme.mm(30)
-        text: qsTr("drawn %1 times as crooked as it is").arg(root.times)
+        text: qsTr("drawn %1 times as far off").arg(root.times)
         color: Theme.colors.inkSoft
     }
 }

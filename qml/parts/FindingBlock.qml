@@ -17,6 +17,8 @@ Item {
     property var figure: null
     /** The largest the verdict is set. */
     property real mostCap: Theme.capSecond
+    /** The same of the remedy, where it is longer than a word or two. */
+    property real mostRemedyCap: Theme.small ? Theme.capWord : Theme.capHead
 
     readonly property string verdictShown: whole(verdict)
     readonly property string remedyShown: whole(remedy)
@@ -33,7 +35,7 @@ Item {
     readonly property real verdictCap: Math.max(Theme.capInText, Math.min(root.mostCap,
                                                 Theme.capSecond * 0.96 * words.width / Math.max(1, longest),
                                                 Theme.capSecond * 1.7 * words.width / Math.max(1, inOneLine)))
-    readonly property real remedyCap: remedy.length <= 12 ? Math.min(Theme.capThird, verdictCap) : Theme.small ? Theme.capWord : Theme.capHead
+    readonly property real remedyCap: remedy.length <= 12 ? Math.min(Theme.capThird, verdictCap) : mostRemedyCap
     // Measured anew once the lettering is set: asking alone does not wait for it.
     readonly property real longest: metrics.font.pixelSize <= 0 ? 1 : Math.max(...verdictShown.split(" ").map(word => metrics.advanceWidth(word)))
     readonly property real inOneLine: metrics.font.pixelSize <= 0 ? 1 : metrics.advanceWidth(verdictShown)

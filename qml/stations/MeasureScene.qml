@@ -39,7 +39,8 @@ Rectangle {
         width: root.width - x - Theme.margin
         height: root.height - y - Theme.margin
         corners: BlockMeasure.corners
-        times: root.judged ? BlockMeasure.times : 1
+        planned: BlockMeasure.planned
+        times: BlockMeasure.times
         accessibleName: root.judged ? BlockMeasure.verdict.replace(/[{}]/g, "") : asked.text
     }
 }

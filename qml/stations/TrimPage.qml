@@ -27,6 +27,8 @@ StepPage {
         width: parent.width
         // Where the ruler has a place under it, the drawing keeps its room.
         mostCap: TrimModel.figure.valid ? Theme.mm(6.6) : Theme.small ? Theme.capThird : Theme.capSecond
+        // Upright, over a figure, it leaves room for what is pressed.
+        mostRemedyCap: Theme.small || (root.upright && TrimModel.figure.valid) ? Theme.capWord : Theme.capHead
         verdict: TrimModel.verdict
         remedy: TrimModel.remedy
     }
@@ -42,9 +44,9 @@ StepPage {
         id: side
         y: root.under
         width: parent.width
-        // Beside the column it stands over the buttons; over it they stand beside its words.
-        height: (root.upright ? parent.height : root.footTop) - y
-        folded: root.upright
+        // Where the page is narrow it stands over the button, elsewhere the button stands beside its words.
+        height: (parent.width < Theme.mm(100) ? root.footTop : parent.height) - y
+        folded: root.upright || finding.visible || parent.width < Theme.mm(100)
         // Under the words there may be no room left for it: then they say it all.
         visible: ready && TrimModel.figure.valid && !StepModel.finished && height >= Theme.mm(58)
         view: TrimModel.lies
@@ -54,12 +56,15 @@ StepPage {
     }
     BlockShape {
         id: shape
-        x: Theme.margin
+        // Over the column there is little height, but room beside the buttons.
+        readonly property real beside: root.upright && foot.visible ? foot.implicitWidth + foot.spacing : 0
+        x: Theme.margin + (Theme.left ? 0 : beside)
         y: root.under + Theme.gap
-        width: parent.width - 2 * x
-        height: root.footTop - y
+        width: parent.width - 2 * Theme.margin - beside
+        height: (root.upright ? parent.height - Theme.gap : root.footTop) - y
         visible: corners.length === 4 && !StepModel.finished && height >= Theme.mm(30)
         corners: TrimModel.corners
+        planned: TrimModel.planned
         times: TrimModel.times
         accessibleName: finding.verdictShown
     }
@@ -70,15 +75,17 @@ StepPage {
         view: TrimModel.apart
         accessibleName: qsTr("The strip comes apart down the middle of each gap; blocks off it so far: %1").arg(off)
     }
-    Row {
+    Grid {
         id: foot
-        visible: root.footed
+        readonly property real room: parent.height - root.under
+        readonly property bool stacked: root.upright && measures.wanted && TrimModel.anywayText !== "" && room >= 2 * Theme.control + 3 * Theme.gap
+        readonly property real each: Math.max(Theme.control, Math.min(Theme.mm(14), room - 2 * Theme.gap))
+        visible: root.footed && room >= Theme.control
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
-        x: Theme.margin
-        y: parent.height - height - Theme.margin
-        width: parent.width - 2 * x
-        height: Theme.mm(14)
-        spacing: Theme.gapTargets
+        columns: stacked ? 1 : 2
+        x: Theme.left ? parent.width - implicitWidth - Theme.margin : Theme.margin
+        y: parent.height - implicitHeight - Math.min(Theme.margin, Math.max(Theme.mm(1), room - implicitHeight - Theme.gap))
+        spacing: stacked ? Theme.gap : Theme.gapTargets
 
         CutButton {
             id: measures
@@ -86,8 +93,8 @@ StepPage {
             // Elsewhere the main button does the same.
             readonly property bool wanted: TrimModel.way !== "measure"
             visible: wanted
-            width: Math.max(Theme.mm(22), leastWidth + Theme.mm(2))
-            height: parent.height
+            width: Math.max(Theme.mm(22), leastWidth + Theme.mm(1))
+            height: foot.stacked ? Theme.control : foot.each
             //: on a button: the block in hand is measured
             text: qsTr("Measure")
             onClicked: root.measure()
@@ -95,8 +102,8 @@ StepPage {
         CutButton {
             objectName: "anyway"
             visible: TrimModel.anywayText !== ""
-            width: Math.min(Theme.mm(56), parent.width - (measures.visible ? measures.width + parent.spacing : 0))
-            height: parent.height
+            width: Theme.mm(39)
+            height: foot.stacked ? Theme.control : foot.each
             guardShown: true
             text: TrimModel.anywayText
             onClicked: TrimModel.cutAnyway()

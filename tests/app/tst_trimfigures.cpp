@@ -19,6 +19,8 @@ private slots:
     void noFigureIsShownForABlockNotToBeCut();
     void theButtonIsTheThingToDo();
     void theOtherBlocksAreMeasuredFromHere();
+    void whatIsOffIsToldAndDrawn();
+    void theSidesThatTiltAreDrawnTilting();
 };
 
 void TrimFigures::aBlockLoggedOffItsSizeIsMeasuredFirst()
@@ -99,7 +101,7 @@ void TrimFigures::noFigureIsShownForABlockNotToBeCut()
                 break;
             QVERIFY(!desk.trim.verdict().isEmpty() && !desk.trim.remedy().isEmpty());
             QCOMPARE(desk.trim.corners().size(), 4);
-            QCOMPARE(desk.trim.times(), 1.0); // too small, not crooked
+            QCOMPARE(desk.trim.times(), 5.0); // too small is drawn so, against its planned size
             desk.trim.cut();
             QCOMPARE(desk.trim.side(), side); // the button is no cut
             desk.trim.cutAnyway();
@@ -171,6 +173,55 @@ void TrimFigures::theOtherBlocksAreMeasuredFromHere()
     QCOMPARE(desk.trim.way(), QStringLiteral("common"));
     desk.measure.begin();
     QCOMPARE(desk.measure.block(), QStringLiteral("A1"));
+}
+
+namespace {
+
+double at(const QVariantList &corners, int corner, const char *way)
+{
+    return corners[corner].toMap()[QString::fromLatin1(way)].toDouble();
+}
+
+} // namespace
+
+void TrimFigures::whatIsOffIsToldAndDrawn()
+{
+    // 7 − 6 5/8 = 3/8; drawn five times over that is 7 − 15/8 = 5 1/8 in of the 7.
+    Desk desk(readAs(topper(), square(Length::inches(6, 5, 8))), Station::Trim);
+    QVERIFY2(desk.trim.verdict().startsWith(QStringLiteral("It is {3/8 in} off")),
+             qPrintable(desk.trim.verdict()));
+    const QVariantList corners = desk.trim.corners(), planned = desk.trim.planned();
+    QCOMPARE(at(planned, 2, "x") - at(planned, 0, "x"), 1.0);
+    QVERIFY(std::abs(at(corners, 2, "x") - at(corners, 0, "x") - 5.125 / 7) < 0.01);
+    QVERIFY(std::abs(at(corners, 2, "y") - at(corners, 0, "y") - 5.125 / 7) < 0.01);
+    // 1 1/2 in is seen as it is: five times over, little of the block would be left.
+    Desk far(readAs(topper(), square(Length::inches(5, 1, 2))), Station::Trim);
+    QCOMPARE(far.trim.times(), 1.0);
+    QVERIFY(std::abs(at(far.trim.corners(), 2, "x") - at(far.trim.corners(), 0, "x") - 5.5 / 7) < 0.01);
+    // Diagonals 5/8 in apart: λ = (p² − q²) / (4 · 7) = 0.441 in, over 7/16 (F23).
+    Readings lean = square(Length::inches(7));
+    lean.diagonals = {Length::inches(10, 3, 16), Length::inches(9, 9, 16)};
+    Desk leaning(readAs(topper(), lean), Station::Trim);
+    QVERIFY2(leaning.trim.verdict().startsWith(QStringLiteral("It leans by {a generous 7/16 in}")),
+             qPrintable(leaning.trim.verdict()));
+}
+
+void TrimFigures::theSidesThatTiltAreDrawnTilting()
+{
+    // The right end is wider by 1/8: top and bottom tilt by 1/16 each, the ends stand upright.
+    Desk desk(topper(), Station::Trim);
+    desk.measure.begin();
+    desk.measure.nudge(1, 2);
+    desk.measure.nudge(4, 1);
+    desk.measure.nudge(5, 1);
+    QCOMPARE(desk.measure.kind(), QStringLiteral("taper"));
+    const QVariantList corners = desk.measure.corners();
+    QVERIFY(std::abs(at(corners, 0, "x") - at(corners, 3, "x")) < 0.001);
+    const double top = at(corners, 0, "y") - at(corners, 1, "y");
+    const double bottom = at(corners, 2, "y") - at(corners, 3, "y");
+    // Five times 1/16 in 7.
+    QVERIFY2(std::abs(top - 5.0 / 16 / 7) < 0.004, qPrintable(QString::number(top)));
+    QVERIFY2(std::abs(bottom - 5.0 / 16 / 7) < 0.004, qPrintable(QString::number(bottom)));
 }
 
 QTEST_GUILESS_MAIN(TrimFigures)
