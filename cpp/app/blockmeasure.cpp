@@ -34,6 +34,7 @@ void BlockMeasure::beginOther()
 void BlockMeasure::beginWith(const QString &name)
 {
     m_inHand = m_steps.block();
+    m_touched = false;
     m_block = name;
     const Project &project = m_workspace.project();
     const MadeBlock *block = project.made.goodBlock(m_block.toStdString());
@@ -61,12 +62,14 @@ void BlockMeasure::judgeIt()
     const Project &project = m_workspace.project();
     m_finding = judge(m_readings, Measured::Outline, targetOf(project, m_workspace.plan()),
                       usualTolerances(project.system), project.marks(), m_taken);
+    m_finding =
+        besideOthers(*m_finding, m_block.toStdString(), m_readings, common(), project, m_workspace.plan());
     emit changed();
 }
 
 void BlockMeasure::take(int reading)
 {
-    m_measured = true;
+    m_measured = m_touched = true;
     m_taken[static_cast<std::size_t>(reading)] = true;
     judgeIt();
 }
@@ -123,7 +126,7 @@ QString BlockMeasure::remedy() const
         return {};
     if (onlyIfAsShown())
         return tr("Measure the rest before you cut.");
-    return remedyText(*m_finding, m_workspace.project().marks());
+    return remedyBeside(*m_finding, common(), m_workspace.project(), m_workspace.plan());
 }
 
 QVariantList BlockMeasure::corners() const
@@ -163,15 +166,34 @@ bool BlockMeasure::save()
     return m_workspace.commit("measured", next);
 }
 
+Project BlockMeasure::asRead() const
+{
+    Project project = m_workspace.project();
+    MadeBlock *block = project.made.goodBlock(m_block.toStdString());
+    if (block && m_touched && mayKeep()) {
+        block->sides = m_readings.sides;
+        block->diagonals = m_readings.diagonals;
+    }
+    return project;
+}
+
 std::optional<CommonSize> BlockMeasure::common() const
 {
-    return commonOf(m_workspace.project(), m_workspace.plan());
+    return commonOf(asRead(), m_workspace.plan());
+}
+
+bool BlockMeasure::offersCommon(const std::optional<CommonSize> &size) const
+{
+    if (!size || size->outline == m_workspace.plan().block.outline)
+        return false;
+    // Of a block that is made again, or measured again, no size is taken with it: one thing at a time.
+    return !m_measured || !m_finding ||
+           (m_finding->kind != FindingKind::Remake && m_finding->kind != FindingKind::MeasureAgain);
 }
 
 bool BlockMeasure::mayTakeCommon() const
 {
-    const auto size = common();
-    return size && size->outline != m_workspace.plan().block.outline && !m_session.readOnly();
+    return offersCommon(common()) && !m_session.readOnly();
 }
 
 QString BlockMeasure::commonSays() const
@@ -182,7 +204,7 @@ QString BlockMeasure::commonSays() const
     QStringList lines;
     for (const std::string &name : size->outliers)
         lines.append(tr("%1 is too small for the others: make it again.").arg(toQt(name)));
-    if (size->outline != m_workspace.plan().block.outline)
+    if (offersCommon(size))
         lines += effectOf(*size);
     return lines.join(u' ');
 }
@@ -198,13 +220,6 @@ QStringList BlockMeasure::effectOf(const CommonSize &common) const
                      .arg(braced(common.outline.along, marks), braced(after.block.trimmed.along, marks),
                           braced(after.size.finished.along, marks),
                           braced(after.size.finished.across, marks)));
-    if (after.table)
-        //: table: %1 and %2 are what is left of the table at the sides and at the ends
-        lines.append(
-            tr("Of the table %1 and %2 stay clear.")
-                .arg(braced(after.table->reveal.along, marks), braced(after.table->reveal.across, marks)));
-    if (after.sashing.longs > 0)
-        lines.append(tr("Long sashings %1.").arg(braced(after.sashing.longLength, marks)));
     const auto most = [&](Length Concerned::*way) {
         const auto found =
             std::max_element(common.concerned.begin(), common.concerned.end(),
@@ -212,8 +227,16 @@ QStringList BlockMeasure::effectOf(const CommonSize &common) const
         return found != common.concerned.end() && (*found).*way > Length() ? &*found : nullptr;
     };
     if (const Concerned *block = most(&Concerned::shows))
-        lines.append(tr("%1 shows its stitched line by %2.")
+        //: %1 is a block's name, "A2": at the common size its stitched line lies outside the seam by %2
+        lines.append(tr("A stitched line will show then: that of %1, by %2.")
                          .arg(toQt(block->block), braced(block->shows, marks, Round::Fine)));
+    if (after.table)
+        //: table: %1 and %2 are what is left of the table at the sides and at the ends
+        lines.append(
+            tr("Of the table %1 and %2 stay clear.")
+                .arg(braced(after.table->reveal.along, marks), braced(after.table->reveal.across, marks)));
+    if (after.sashing.longs > 0)
+        lines.append(tr("Long sashings %1.").arg(braced(after.sashing.longLength, marks)));
     if (const Concerned *block = most(&Concerned::loses))
         lines.append(tr("%1 loses %2 a side into the seams.")
                          .arg(toQt(block->block), braced(block->loses, marks, Round::Fine)));
@@ -230,7 +253,7 @@ QStringList BlockMeasure::effectOf(const CommonSize &common) const
 
 Project BlockMeasure::withCommon(const CommonSize &common) const
 {
-    Project next = m_workspace.project();
+    Project next = asRead();
     next.blocks.width = common.outline.along;
     next.blocks.height = common.outline.across;
     return next;

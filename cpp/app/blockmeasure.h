@@ -67,7 +67,7 @@ public:
     Q_INVOKABLE QString enter(int reading, const QString &text);
     /// Logs the readings with the block; one undoable change. Refused while `mayKeep` says no.
     Q_INVOKABLE bool save();
-    /// Takes the common size for all blocks not yet cut.
+    /// Takes the common size for all blocks not yet cut, and keeps the readings it was chosen by.
     Q_INVOKABLE void takeCommonSize();
 
 signals:
@@ -81,10 +81,15 @@ private:
     void take(int reading);
     /// What F23 chooses from the blocks measured; nothing under two of them.
     [[nodiscard]] std::optional<CommonSize> common() const;
+    /// The project with the readings that are shown, where they were taken now and can be kept.
+    [[nodiscard]] Project asRead() const;
+    /// Never beside another answer.
+    [[nodiscard]] bool offersCommon(const std::optional<CommonSize> &size) const;
     [[nodiscard]] QStringList effectOf(const CommonSize &common) const;
     [[nodiscard]] Project withCommon(const CommonSize &common) const;
 
     bool m_measured = false;
+    bool m_touched = false; ///< a reading was given since the block was taken up
     Workspace &m_workspace;
     Session &m_session;
     StepModel &m_steps;

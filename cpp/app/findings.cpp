@@ -3,6 +3,7 @@
 
 #include "app/planfile.h"
 
+#include <QCoreApplication>
 #include <QVariantMap>
 
 #include <algorithm>
@@ -114,6 +115,42 @@ std::optional<CommonSize> commonOf(const Project &project, const Plan &plan)
         return std::nullopt;
     const Pair planned = plan.block.outline;
     return commonSize(sizes, planned, planned, tolerances, project.marks());
+}
+
+Finding besideOthers(const Finding &finding, const std::string &of, const Readings &readings,
+                     const std::optional<CommonSize> &common, const Project &project, const Plan &plan)
+{
+    const bool size = finding.kind == FindingKind::CommonSize ||
+                      (finding.kind == FindingKind::Remake && finding.does == Remedy::RestitchLine);
+    if (!common || !size)
+        return finding;
+    Finding beside = finding;
+    const auto &out = common->outliers;
+    if (std::find(out.begin(), out.end(), of) != out.end()) {
+        beside.kind = FindingKind::Remake; // F25: under its fellows
+        beside.does = Remedy::RestitchLine;
+        return beside;
+    }
+    if (common->outline == plan.block.outline)
+        return finding;
+    const Finding again = judge(readings, Measured::Outline, {common->outline, true, plan.basis.allowance},
+                                usualTolerances(project.system), project.marks());
+    if (again.kind != FindingKind::Remake && again.kind != FindingKind::MeasureAgain) {
+        beside.kind = FindingKind::CommonSize;
+        beside.does = Remedy::TakeCommonSize;
+    }
+    return beside;
+}
+
+QString remedyBeside(const Finding &finding, const std::optional<CommonSize> &common, const Project &project,
+                     const Plan &plan)
+{
+    const Marks marks = project.marks();
+    if (finding.kind != FindingKind::CommonSize || !common || common->outline == plan.block.outline)
+        return remedyText(finding, marks);
+    //: %1 is the common size of the blocks measured
+    return QCoreApplication::translate("Words", "Take the common size, %1.")
+        .arg(sizeText(common->outline, marks));
 }
 
 std::string nextToMeasure(const Project &project, const std::string &inHand)

@@ -36,6 +36,14 @@ namespace matside {
                                                const MadeBlock &block);
 /// What F23 chooses from the blocks measured; nothing under two of them.
 [[nodiscard]] std::optional<CommonSize> commonOf(const Project &project, const Plan &plan);
+/// One answer for a block beside the others: too far off its plan it may still be as the common size wants
+/// it; and near its plan it may be too small for the others. `of` is that block, read as `readings`.
+[[nodiscard]] Finding besideOthers(const Finding &finding, const std::string &of, const Readings &readings,
+                                   const std::optional<CommonSize> &common, const Project &project,
+                                   const Plan &plan);
+/// What to do about it, where the common size is known already.
+[[nodiscard]] QString remedyBeside(const Finding &finding, const std::optional<CommonSize> &common,
+                                   const Project &project, const Plan &plan);
 /// The next block that could be cut and has no size of its own yet, other than the one in hand; empty when
 /// there is none.
 [[nodiscard]] std::string nextToMeasure(const Project &project, const std::string &inHand);

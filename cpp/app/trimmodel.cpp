@@ -28,6 +28,9 @@ void TrimModel::look()
     m_finding = readings ? std::optional(judge(*readings, Measured::Outline, targetOf(project, plan),
                                                usualTolerances(project.system), project.marks()))
                          : std::nullopt;
+    const auto common = commonOf(project, plan);
+    if (m_finding)
+        m_finding = besideOthers(*m_finding, block->block, *readings, common, project, plan);
     const bool off = block && block->outline && offItsSize(project, plan, *block->outline);
     m_loggedOff = off ? std::optional(Pair{(*block->outline)[0], (*block->outline)[1]}) : std::nullopt;
     m_hold = trimHoldOf(m_finding, off, plan, project.marks(), side());
@@ -38,7 +41,7 @@ void TrimModel::look()
     if (!trimming() || m_hold.holds != TrimLines::Nothing)
         m_drawn.reset();
     m_other = toQt(nextToMeasure(project, m_steps.block().toStdString()));
-    m_way = trimming() ? trimWayOf(m_hold, m_finding, commonOf(project, plan), plan, m_other) : TrimWay::Cut;
+    m_way = trimming() ? trimWayOf(m_hold, m_finding, common, plan, m_other) : TrimWay::Cut;
 }
 
 int TrimModel::side() const
@@ -134,8 +137,10 @@ QString TrimModel::remedy() const
 {
     if (verdict().isEmpty())
         return {};
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
     if (m_finding)
-        return remedyText(*m_finding, m_workspace.project().marks());
+        return remedyBeside(*m_finding, commonOf(project, plan), project, plan);
     return tr("Measure its sides and diagonals before you cut.");
 }
 

@@ -17,6 +17,7 @@ private slots:
     void aCommonSizeIsToldBeforeItIsTaken();
     void aCommonSizeOnceTakenHoldsForLargerBlocks();
     void whatIsTooSmallForTheCommonSizeIsNamed();
+    void verdictAndCommonSizeAreOneAnswer();
 };
 
 void CommonSizeTest::aCommonSizeIsToldBeforeItIsTaken()
@@ -65,7 +66,8 @@ void CommonSizeTest::aCommonSizeOnceTakenHoldsForLargerBlocks()
     QVERIFY2(says.contains(QStringLiteral("Of the table {8 1/16 in}")) ||
                  says.contains(QStringLiteral("Of the table {a ")),
              qPrintable(says));
-    QVERIFY2(says.contains(QStringLiteral("A2 shows its stitched line by {1/32 in}")), qPrintable(says));
+    QVERIFY2(says.contains(QStringLiteral("A stitched line will show then: that of A2, by {1/32 in}")),
+             qPrintable(says));
     QVERIFY2(says.contains(QStringLiteral("A1 loses {3/32 in}")), qPrintable(says));
     desk.measure.takeCommonSize();
     QVERIFY(!desk.measure.mayTakeCommon());
@@ -103,6 +105,45 @@ void CommonSizeTest::whatIsTooSmallForTheCommonSizeIsNamed()
     // What was made stands as it was; that a strip is cut now holds its cloth's layout.
     QVERIFY(desk.kept().made.blocks == project.made.blocks);
     QVERIFY(desk.kept().made.cut == project.made.cut);
+}
+
+void CommonSizeTest::verdictAndCommonSizeAreOneAnswer()
+{
+    // All came out 3/16 and 1/4 in under: by itself each would be made again (F25), beside its fellows none
+    // is. F23: min(6 13/16, 6 3/4 + 1/16) = 6 13/16; the smaller shows its line by 1/32.
+    Project project = topper();
+    for (MadeBlock &block : project.made.blocks)
+        block.outline = {Length::inches(6, 3, 4), Length::inches(6, 3, 4)};
+    Desk desk(project, Station::Trim);
+    const auto readAll = [&](const QString &side, const QString &diagonal) {
+        desk.measure.begin();
+        for (int at = 0; at < 6; ++at)
+            QCOMPARE(desk.measure.enter(at, at < 4 ? side : diagonal), QString());
+    };
+    readAll(QStringLiteral("6 13/16"), QStringLiteral("9 5/8"));
+    QCOMPARE(desk.measure.kind(), QStringLiteral("common-size"));
+    QVERIFY2(desk.measure.remedy().contains(QStringLiteral("{6 13/16 in}")),
+             qPrintable(desk.measure.remedy()));
+    const QString says = desk.measure.commonSays();
+    QVERIFY2(says.contains(QStringLiteral("Common size {6 13/16 in}")), qPrintable(says));
+    QVERIFY2(says.contains(QStringLiteral("A stitched line will show then: that of A2, by {1/32 in}")),
+             qPrintable(says));
+    QVERIFY(desk.measure.save());
+    QCOMPARE(desk.trim.way(), QStringLiteral("common"));
+    QVERIFY(desk.trim.verdict().contains(QStringLiteral("off size")));
+    QVERIFY(desk.trim.remedy().contains(QStringLiteral("{6 13/16 in}")));
+    desk.measure.begin();
+    desk.measure.takeCommonSize();
+    QCOMPARE(desk.trim.way(), QStringLiteral("cut"));
+    // Far smaller than its fellows it is made again, and no size is offered beside that.
+    desk.session.undo();
+    readAll(QStringLiteral("6 3/8"), QStringLiteral("9"));
+    QCOMPARE(desk.measure.kind(), QStringLiteral("remake"));
+    QVERIFY(!desk.measure.mayTakeCommon());
+    QVERIFY2(!desk.measure.commonSays().contains(QStringLiteral("Common size")),
+             qPrintable(desk.measure.commonSays()));
+    QVERIFY(desk.measure.save());
+    QCOMPARE(desk.trim.way(), QStringLiteral("measure"));
 }
 
 QTEST_GUILESS_MAIN(CommonSizeTest)
