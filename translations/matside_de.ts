@@ -66,8 +66,8 @@
 <context>
     <name>BlockShape</name>
     <message>
-        <source>drawn %1 times as crooked as it is</source>
-        <translation>%1-mal so schief gezeichnet, wie er ist</translation>
+        <source>drawn %1 times as far off</source>
+        <translation>Abweichung %1-fach gezeichnet</translation>
     </message>
 </context>
 <context>
@@ -630,6 +630,11 @@
     <message>
         <source>For helpers: Matside</source>
         <translation>Für Helfende: Matside</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <extracomment>closes the helper&apos;s window</extracomment>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>
@@ -3174,6 +3179,11 @@ Schnittkante</translation>
         <extracomment>stands under a value that the maker entered herself</extracomment>
         <translation>wie eingegeben</translation>
     </message>
+    <message>
+        <source>preset</source>
+        <extracomment>stands under a value that every new piece has and that she left as it was</extracomment>
+        <translation>Voreinstellung</translation>
+    </message>
 </context>
 <context>
     <name>TrialSays</name>
@@ -3211,6 +3221,11 @@ Schnittkante</translation>
     <message>
         <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
         <translation>Der Streifen wird in der Mitte jeder Lücke durchtrennt; bisher abgeschnittene Blöcke: %1</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <extracomment>on a button: the block in hand is measured</extracomment>
+        <translation>Messen</translation>
     </message>
 </context>
 <context>
@@ -4586,10 +4601,6 @@ Schnittkante</translation>
     <message>
         <source>It is off size: {%2}.</source>
         <translation>Das Maß stimmt nicht: {%2}.</translation>
-    </message>
-    <message>
-        <source>It is too far off to be cut as it is.</source>
-        <translation>Er weicht zu weit ab, um so geschnitten zu werden.</translation>
     </message>
     <message>
         <source>The readings disagree by {%3}.</source>
@@ -6080,6 +6091,30 @@ Schnittkante</translation>
         <source>Pins</source>
         <translation>Stecknadeln</translation>
     </message>
+    <message>
+        <source>Take the common size, %1.</source>
+        <extracomment>%1 is the common size of the blocks measured</extracomment>
+        <translation>Das gemeinsame Maß %1 nehmen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a cloth&apos;s name, %2 what was changed of it</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>It is {%1} off: too far to be cut as it is.</source>
+        <extracomment>%1 is by how much, the most of its size or of a tilted side</extracomment>
+        <translation>{%1} daneben: zu weit, um ihn so zu schneiden.</translation>
+    </message>
+    <message>
+        <source>It leans by {%1}: too far to be cut as it is.</source>
+        <extracomment>lean: the block is a little of a diamond; %1 is by how much</extracomment>
+        <translation>Um {%1} verschoben: zu weit, um ihn so zu schneiden.</translation>
+    </message>
+    <message>
+        <source>Press the block.</source>
+        <translation>Den Block bügeln.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6386,10 +6421,6 @@ Schnittkante</translation>
         <translation>Lange Zwischenstreifen %1.</translation>
     </message>
     <message>
-        <source>%1 shows its stitched line by %2.</source>
-        <translation>Bei %1 ist die gestickte Linie um %2 zu sehen.</translation>
-    </message>
-    <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 verliert je Seite %2 in die Nähte.</translation>
     </message>
@@ -6405,6 +6436,11 @@ Schnittkante</translation>
     <message>
         <source>Measure the rest before you cut.</source>
         <translation>Vor dem Schneiden den Rest messen.</translation>
+    </message>
+    <message>
+        <source>A stitched line will show then: that of %1, by %2.</source>
+        <extracomment>%1 is a block&apos;s name, &quot;A2&quot;: at the common size its stitched line lies outside the seam by %2</extracomment>
+        <translation>Die gestickte Linie ist dann zu sehen: bei %1 um %2.</translation>
     </message>
 </context>
 <context>
@@ -7604,6 +7640,11 @@ Schnittkante</translation>
         <source>The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the table; while a block is stitched it does nothing.</source>
         <translation>Das Pedal blättert die Schritte. Dorthin stellen, wo der Fuß es nicht mit dem der Maschine verwechselt, oder auf den Tisch; während ein Block gestickt wird, tut es nichts.</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was taken back (&quot;spoiled&quot;), %2 the step</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>matside::ShadeModel</name>
@@ -7968,6 +8009,16 @@ Schnittkante</translation>
         <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
         <translation>Spalt neben dem Vlies, beide Seiten zusammen</translation>
     </message>
+    <message>
+        <source>No cut here: nothing else is left on its strip.</source>
+        <extracomment>the strip was cut apart; the block in hand is all that is left of it</extracomment>
+        <translation>Hier kein Schnitt: Sonst ist nichts mehr am Streifen.</translation>
+    </message>
+    <message>
+        <source>It is apart</source>
+        <extracomment>a block has come off its strip</extracomment>
+        <translation>Er ist ab</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -8131,11 +8182,6 @@ Schnittkante</translation>
         <translation>Wieder ein Viertel drehen. Eine Querlinie auf der zuvor geschnittenen Seite.</translation>
     </message>
     <message>
-        <source>Planned %1. No figure holds before it is measured, under “Something’s wrong”.</source>
-        <extracomment>%1 is the planned size of the trimmed block</extracomment>
-        <translation>Geplant %1. Kein Maß gilt, bevor er gemessen ist, unter „Etwas stimmt nicht“.</translation>
-    </message>
-    <message>
         <source>Planned %1. No figure holds before its readings agree.</source>
         <translation>Geplant %1. Kein Maß gilt, bevor seine Messwerte übereinstimmen.</translation>
     </message>
@@ -8160,6 +8206,38 @@ Schnittkante</translation>
     <message>
         <source>Measure its sides and diagonals before you cut.</source>
         <translation>Vor dem Schneiden Seiten und Diagonalen messen.</translation>
+    </message>
+    <message>
+        <source>Measure %1 too</source>
+        <extracomment>%1 is the name of another block, &quot;A2&quot;</extracomment>
+        <translation>%1 auch messen</translation>
+    </message>
+    <message>
+        <source>See the common size</source>
+        <extracomment>on a button: it shows what a common size of all blocks would mean, before it is taken</extracomment>
+        <translation>Gemeinsames Maß ansehen</translation>
+    </message>
+    <message>
+        <source>Measure the block</source>
+        <translation>Den Block messen</translation>
+    </message>
+    <message>
+        <source>Stitched again: measure it</source>
+        <translation>Neu gestickt: messen</translation>
+    </message>
+    <message>
+        <source>Measure it again</source>
+        <translation>Neu messen</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before it is measured.</source>
+        <extracomment>%1 is the planned size of the trimmed block</extracomment>
+        <translation>Geplant %1. Vor dem Messen gilt keine Zahl.</translation>
+    </message>
+    <message>
+        <source>Side %1 cut all the same</source>
+        <extracomment>a side of the block was cut although its measures say it should not be</extracomment>
+        <translation>Seite %1 trotzdem geschnitten</translation>
     </message>
 </context>
 <context>

@@ -66,8 +66,8 @@
 <context>
     <name>BlockShape</name>
     <message>
-        <source>drawn %1 times as crooked as it is</source>
-        <translation>dibujado %1 veces más torcido de lo que es</translation>
+        <source>drawn %1 times as far off</source>
+        <translation>desvío dibujado %1 veces mayor</translation>
     </message>
 </context>
 <context>
@@ -630,6 +630,11 @@
     <message>
         <source>For helpers: Matside</source>
         <translation>Para ayudantes: Matside</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <extracomment>closes the helper&apos;s window</extracomment>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
@@ -3174,6 +3179,11 @@ borde cortado</translation>
         <extracomment>stands under a value that the maker entered herself</extracomment>
         <translation>tal como se puso</translation>
     </message>
+    <message>
+        <source>preset</source>
+        <extracomment>stands under a value that every new piece has and that she left as it was</extracomment>
+        <translation>valor inicial</translation>
+    </message>
 </context>
 <context>
     <name>TrialSays</name>
@@ -3211,6 +3221,11 @@ borde cortado</translation>
     <message>
         <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
         <translation>La tira se separa por el medio de cada hueco; bloques ya separados: %1</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <extracomment>on a button: the block in hand is measured</extracomment>
+        <translation>Medir</translation>
     </message>
 </context>
 <context>
@@ -4586,10 +4601,6 @@ borde cortado</translation>
     <message>
         <source>It is off size: {%2}.</source>
         <translation>No tiene la medida: {%2}.</translation>
-    </message>
-    <message>
-        <source>It is too far off to be cut as it is.</source>
-        <translation>Se desvía demasiado para cortarlo tal como está.</translation>
     </message>
     <message>
         <source>The readings disagree by {%3}.</source>
@@ -6080,6 +6091,30 @@ borde cortado</translation>
         <source>Pins</source>
         <translation>Alfileres</translation>
     </message>
+    <message>
+        <source>Take the common size, %1.</source>
+        <extracomment>%1 is the common size of the blocks measured</extracomment>
+        <translation>Tomar la medida común, %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a cloth&apos;s name, %2 what was changed of it</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>It is {%1} off: too far to be cut as it is.</source>
+        <extracomment>%1 is by how much, the most of its size or of a tilted side</extracomment>
+        <translation>Se desvía {%1}: demasiado para cortarlo así.</translation>
+    </message>
+    <message>
+        <source>It leans by {%1}: too far to be cut as it is.</source>
+        <extracomment>lean: the block is a little of a diamond; %1 is by how much</extracomment>
+        <translation>Está sesgado {%1}: demasiado para cortarlo así.</translation>
+    </message>
+    <message>
+        <source>Press the block.</source>
+        <translation>Planchar el bloque.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6386,10 +6421,6 @@ borde cortado</translation>
         <translation>Tiras de unión largas, %1.</translation>
     </message>
     <message>
-        <source>%1 shows its stitched line by %2.</source>
-        <translation>En %1 se ve la línea bordada %2.</translation>
-    </message>
-    <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 pierde %2 por lado en las costuras.</translation>
     </message>
@@ -6405,6 +6436,11 @@ borde cortado</translation>
     <message>
         <source>Measure the rest before you cut.</source>
         <translation>Medir el resto antes de cortar.</translation>
+    </message>
+    <message>
+        <source>A stitched line will show then: that of %1, by %2.</source>
+        <extracomment>%1 is a block&apos;s name, &quot;A2&quot;: at the common size its stitched line lies outside the seam by %2</extracomment>
+        <translation>Se verá entonces una línea bordada: la de %1, en %2.</translation>
     </message>
 </context>
 <context>
@@ -7604,6 +7640,11 @@ borde cortado</translation>
         <source>The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the table; while a block is stitched it does nothing.</source>
         <translation>El pedal pasa los pasos. Ponerlo donde el pie no lo confunda con el de la máquina, o sobre la mesa; mientras se borda un bloque no hace nada.</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was taken back (&quot;spoiled&quot;), %2 the step</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>matside::ShadeModel</name>
@@ -7968,6 +8009,16 @@ borde cortado</translation>
         <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
         <translation>separación junto a la guata, ambos lados sumados</translation>
     </message>
+    <message>
+        <source>No cut here: nothing else is left on its strip.</source>
+        <extracomment>the strip was cut apart; the block in hand is all that is left of it</extracomment>
+        <translation>Aquí no se corta: no queda nada más en su tira.</translation>
+    </message>
+    <message>
+        <source>It is apart</source>
+        <extracomment>a block has come off its strip</extracomment>
+        <translation>Ya está suelto</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -8131,11 +8182,6 @@ borde cortado</translation>
         <translation>Girarlo otro cuarto. Una línea transversal sobre el lado cortado antes.</translation>
     </message>
     <message>
-        <source>Planned %1. No figure holds before it is measured, under “Something’s wrong”.</source>
-        <extracomment>%1 is the planned size of the trimmed block</extracomment>
-        <translation>Previsto %1. Ninguna medida vale hasta medirlo, en «Algo va mal».</translation>
-    </message>
-    <message>
         <source>Planned %1. No figure holds before its readings agree.</source>
         <translation>Previsto %1. Ninguna medida vale hasta que sus lecturas coincidan.</translation>
     </message>
@@ -8160,6 +8206,38 @@ borde cortado</translation>
     <message>
         <source>Measure its sides and diagonals before you cut.</source>
         <translation>Medir sus lados y diagonales antes de cortar.</translation>
+    </message>
+    <message>
+        <source>Measure %1 too</source>
+        <extracomment>%1 is the name of another block, &quot;A2&quot;</extracomment>
+        <translation>Medir también %1</translation>
+    </message>
+    <message>
+        <source>See the common size</source>
+        <extracomment>on a button: it shows what a common size of all blocks would mean, before it is taken</extracomment>
+        <translation>Ver la medida común</translation>
+    </message>
+    <message>
+        <source>Measure the block</source>
+        <translation>Medir el bloque</translation>
+    </message>
+    <message>
+        <source>Stitched again: measure it</source>
+        <translation>Bordado otra vez: medir</translation>
+    </message>
+    <message>
+        <source>Measure it again</source>
+        <translation>Medir otra vez</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before it is measured.</source>
+        <extracomment>%1 is the planned size of the trimmed block</extracomment>
+        <translation>Previsto %1. Antes de medir no vale ninguna cifra.</translation>
+    </message>
+    <message>
+        <source>Side %1 cut all the same</source>
+        <extracomment>a side of the block was cut although its measures say it should not be</extracomment>
+        <translation>Lado %1 cortado de todos modos</translation>
     </message>
 </context>
 <context>

@@ -66,8 +66,8 @@
 <context>
     <name>BlockShape</name>
     <message>
-        <source>drawn %1 times as crooked as it is</source>
-        <translation>dessiné %1 fois plus de travers qu’il n’est</translation>
+        <source>drawn %1 times as far off</source>
+        <translation>écart dessiné %1 fois plus grand</translation>
     </message>
 </context>
 <context>
@@ -630,6 +630,11 @@
     <message>
         <source>For helpers: Matside</source>
         <translation>Pour qui aide&#x202f;: Matside</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <extracomment>closes the helper&apos;s window</extracomment>
+        <translation>Fermer</translation>
     </message>
 </context>
 <context>
@@ -3174,6 +3179,11 @@ bord coupé</translation>
         <extracomment>stands under a value that the maker entered herself</extracomment>
         <translation>tel qu’entré</translation>
     </message>
+    <message>
+        <source>preset</source>
+        <extracomment>stands under a value that every new piece has and that she left as it was</extracomment>
+        <translation>préréglé</translation>
+    </message>
 </context>
 <context>
     <name>TrialSays</name>
@@ -3211,6 +3221,11 @@ bord coupé</translation>
     <message>
         <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
         <translation>La bande se sépare au milieu de chaque intervalle&#x202f;; blocs déjà séparés&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <extracomment>on a button: the block in hand is measured</extracomment>
+        <translation>Mesurer</translation>
     </message>
 </context>
 <context>
@@ -4586,10 +4601,6 @@ bord coupé</translation>
     <message>
         <source>It is off size: {%2}.</source>
         <translation>Hors taille&#x202f;: {%2}.</translation>
-    </message>
-    <message>
-        <source>It is too far off to be cut as it is.</source>
-        <translation>Il s’écarte trop pour être coupé tel quel.</translation>
     </message>
     <message>
         <source>The readings disagree by {%3}.</source>
@@ -6080,6 +6091,30 @@ bord coupé</translation>
         <source>Pins</source>
         <translation>Épingles</translation>
     </message>
+    <message>
+        <source>Take the common size, %1.</source>
+        <extracomment>%1 is the common size of the blocks measured</extracomment>
+        <translation>Prendre la taille commune, %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a cloth&apos;s name, %2 what was changed of it</extracomment>
+        <translation>%1&#x202f;: %2</translation>
+    </message>
+    <message>
+        <source>It is {%1} off: too far to be cut as it is.</source>
+        <extracomment>%1 is by how much, the most of its size or of a tilted side</extracomment>
+        <translation>Écart de {%1}&#x202f;: trop pour le couper ainsi.</translation>
+    </message>
+    <message>
+        <source>It leans by {%1}: too far to be cut as it is.</source>
+        <extracomment>lean: the block is a little of a diamond; %1 is by how much</extracomment>
+        <translation>De travers de {%1}&#x202f;: trop pour le couper ainsi.</translation>
+    </message>
+    <message>
+        <source>Press the block.</source>
+        <translation>Repasser le bloc.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6386,10 +6421,6 @@ bord coupé</translation>
         <translation>Bandes intermédiaires longues, %1.</translation>
     </message>
     <message>
-        <source>%1 shows its stitched line by %2.</source>
-        <translation>Sur %1, la ligne brodée se voit de %2.</translation>
-    </message>
-    <message>
         <source>%1 loses %2 a side into the seams.</source>
         <translation>%1 perd %2 par côté dans les coutures.</translation>
     </message>
@@ -6405,6 +6436,11 @@ bord coupé</translation>
     <message>
         <source>Measure the rest before you cut.</source>
         <translation>Mesurer le reste avant de couper.</translation>
+    </message>
+    <message>
+        <source>A stitched line will show then: that of %1, by %2.</source>
+        <extracomment>%1 is a block&apos;s name, &quot;A2&quot;: at the common size its stitched line lies outside the seam by %2</extracomment>
+        <translation>Une ligne brodée se verra alors&#x202f;: celle de %1, de %2.</translation>
     </message>
 </context>
 <context>
@@ -7604,6 +7640,11 @@ bord coupé</translation>
         <source>The pedal turns the steps. Put it where your foot cannot take it for the machine’s, or on the table; while a block is stitched it does nothing.</source>
         <translation>La pédale tourne les étapes. La poser là où le pied ne peut pas la prendre pour celle de la machine, ou sur la table&#x202f;; pendant qu’un bloc se brode, elle ne fait rien.</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was taken back (&quot;spoiled&quot;), %2 the step</extracomment>
+        <translation>%1&#x202f;: %2</translation>
+    </message>
 </context>
 <context>
     <name>matside::ShadeModel</name>
@@ -7968,6 +8009,16 @@ bord coupé</translation>
         <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
         <translation>jour à côté du molleton, les deux côtés ensemble</translation>
     </message>
+    <message>
+        <source>No cut here: nothing else is left on its strip.</source>
+        <extracomment>the strip was cut apart; the block in hand is all that is left of it</extracomment>
+        <translation>Pas de coupe ici&#x202f;: rien d’autre ne reste sur sa bande.</translation>
+    </message>
+    <message>
+        <source>It is apart</source>
+        <extracomment>a block has come off its strip</extracomment>
+        <translation>Il est détaché</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -8131,11 +8182,6 @@ bord coupé</translation>
         <translation>Encore un quart de tour. Une ligne transversale sur le côté coupé avant.</translation>
     </message>
     <message>
-        <source>Planned %1. No figure holds before it is measured, under “Something’s wrong”.</source>
-        <extracomment>%1 is the planned size of the trimmed block</extracomment>
-        <translation>Prévu %1. Aucune cote ne vaut avant de l’avoir mesuré, sous «&#x202f;Un souci&#x202f;».</translation>
-    </message>
-    <message>
         <source>Planned %1. No figure holds before its readings agree.</source>
         <translation>Prévu %1. Aucune cote ne vaut avant que ses mesures concordent.</translation>
     </message>
@@ -8160,6 +8206,38 @@ bord coupé</translation>
     <message>
         <source>Measure its sides and diagonals before you cut.</source>
         <translation>Mesurer ses côtés et ses diagonales avant de couper.</translation>
+    </message>
+    <message>
+        <source>Measure %1 too</source>
+        <extracomment>%1 is the name of another block, &quot;A2&quot;</extracomment>
+        <translation>Mesurer aussi %1</translation>
+    </message>
+    <message>
+        <source>See the common size</source>
+        <extracomment>on a button: it shows what a common size of all blocks would mean, before it is taken</extracomment>
+        <translation>Voir la taille commune</translation>
+    </message>
+    <message>
+        <source>Measure the block</source>
+        <translation>Mesurer le bloc</translation>
+    </message>
+    <message>
+        <source>Stitched again: measure it</source>
+        <translation>Brodé de nouveau&#x202f;: mesurer</translation>
+    </message>
+    <message>
+        <source>Measure it again</source>
+        <translation>Mesurer de nouveau</translation>
+    </message>
+    <message>
+        <source>Planned %1. No figure holds before it is measured.</source>
+        <extracomment>%1 is the planned size of the trimmed block</extracomment>
+        <translation>Prévu %1. Aucun chiffre ne vaut avant la mesure.</translation>
+    </message>
+    <message>
+        <source>Side %1 cut all the same</source>
+        <extracomment>a side of the block was cut although its measures say it should not be</extracomment>
+        <translation>Côté %1 coupé quand même</translation>
     </message>
 </context>
 <context>
