@@ -18,8 +18,10 @@ Rectangle {
     FindingBlock {
         id: finding
         visible: root.judged
-        mostCap: Theme.small ? Theme.capThird : Theme.capSecond
-        width: root.beside ? root.width * 0.55 : root.width
+        // Beside the drawing its lines are short and many: every word of what to do has to stand there.
+        mostCap: Theme.small || root.beside ? Theme.capThird : Theme.capSecond
+        mostRemedyCap: Theme.small || root.beside ? Theme.capWord : Theme.capHead
+        width: root.beside ? root.width * 0.62 : root.width
         head: BlockMeasure.asShownSays
         verdict: BlockMeasure.verdict
         remedy: BlockMeasure.remedy
