@@ -74,7 +74,7 @@ signals:
     void changed();
 
 private:
-    void beginWith(const QString &block);
+    void beginWith(const QString &name);
     void judgeIt();
     /// At size, but some of the readings are only the planned ones.
     [[nodiscard]] bool onlyIfAsShown() const;

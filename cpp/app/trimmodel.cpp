@@ -169,8 +169,8 @@ QString TrimModel::anywayText() const
 {
     if (m_way == TrimWay::Cut || !m_finding || m_finding->kind == FindingKind::MeasureAgain)
         return {};
-    //: a side of the block was cut although its measures say it should not be
-    return tr("Side %1 cut all the same").arg(side());
+    //: on a button: a side of the block is cut although its measures say it should not be
+    return tr("Cut all the same");
 }
 
 QVariantMap TrimModel::apart() const

@@ -42,11 +42,13 @@ StepPage {
     }
     SideDrawing {
         id: side
+        readonly property real beside: root.upright && foot.visible ? foot.implicitWidth + Theme.margin : 0
+        x: Theme.left ? 0 : beside
         y: root.under
-        width: parent.width
-        // Where the page is narrow it stands over the button, elsewhere the button stands beside its words.
+        width: parent.width - beside
+        // Where the page is narrow it stands over the button, elsewhere the button stands beside it or its words.
         height: (parent.width < Theme.mm(100) ? root.footTop : parent.height) - y
-        folded: root.upright || finding.visible || parent.width < Theme.mm(100)
+        folded: true
         // Under the words there may be no room left for it: then they say it all.
         visible: ready && TrimModel.figure.valid && !StepModel.finished && height >= Theme.mm(58)
         view: TrimModel.lies
