@@ -8,11 +8,11 @@ namespace matside {
 /// What stops the piece being made as it stands, each with the nearest values that work.
 ///
 /// Codes and their arguments, in order:
-/// hoop-unknown () · field-over-hoop (field or opening, outside) · sent-over-field (sent, field) · sashing-under-allowances (finished, 2·allowance) ·
-/// allowance-pared-too-far (allowance, least) · outside-over-allowance (outside, allowance) ·
-/// gap-under-seams (gap, 2·seam) · gap-under-reach (gap, reach) · frame-may-overlap-ring () ·
-/// no-block-on-strip (missing, missing with tails) · fold-too-small (fold, least) ·
-/// catch-out-of-range (catch, least, most) · binding-wider-than-cloth (binding, cloth) ·
+/// hoop-unknown () · field-over-hoop (field or opening, outside) · sent-over-field (sent, field) ·
+/// sashing-under-allowances (finished, 2·allowance) · allowance-pared-too-far (allowance, least) ·
+/// outside-over-allowance (outside, allowance) · gap-under-seams (gap, 2·seam) · gap-under-reach (gap, reach)
+/// · frame-may-overlap-ring () · no-block-on-strip (missing, missing with tails) · fold-too-small (fold,
+/// least) · catch-out-of-range (catch, least, most) · binding-wider-than-cloth (binding, cloth) ·
 /// draw-up-out-of-range (draw-up, most) · short-longer-than-cloth (short, cloth) ·
 /// long-cannot-be-joined (cloth, least)
 ///
