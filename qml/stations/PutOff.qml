@@ -12,6 +12,6 @@ CutButton {
     cap: Theme.capWord
     //: the trial: one test block and one test join, made before the cloth for the piece is cut
     text: qsTr("Trial later")
-    enabled: StepModel.canGoNext
+    enabled: !Session.readOnly
     onClicked: StepModel.putOffTrial()
 }

@@ -93,10 +93,17 @@ Item {
         height: Theme.target
         kind: "action"
         confirms: true
-        enabled: StepModel.canGoNext
+        // What the trial takes is made at another station first: the target leads there.
+        readonly property bool elsewhere: !StepModel.canGoNext && StepModel.waitsAt >= 0
+        enabled: StepModel.canGoNext || elsewhere
+        reason: enabled ? "" : StepModel.waiting
         // Nothing is taken as measured that she has not said.
-        text: Object.keys(root.values).length > 0 ? qsTr("Take these measures") : qsTr("All are as shown")
+        text: elsewhere ? StepModel.waiting : Object.keys(root.values).length > 0 ? qsTr("Take these measures") : qsTr("All are as shown")
         onClicked: {
+            if (elsewhere) {
+                Session.station = StepModel.waitsAt;
+                return;
+            }
             const answer = StepModel.enterTrial(StepModel.trialKind, root.sent());
             root.error = answer.ok ? "" : answer.says;
             if (answer.ok) {
