@@ -6094,7 +6094,7 @@ Schnittkante</translation>
     <message>
         <source>Take the common size, %1.</source>
         <extracomment>%1 is the common size of the blocks measured</extracomment>
-        <translation>Das gemeinsame Maß %1 nehmen.</translation>
+        <translation>Gemeinsames Maß nehmen: %1.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -8235,9 +8235,9 @@ Schnittkante</translation>
         <translation>Geplant %1. Vor dem Messen gilt keine Zahl.</translation>
     </message>
     <message>
-        <source>Side %1 cut all the same</source>
-        <extracomment>a side of the block was cut although its measures say it should not be</extracomment>
-        <translation>Seite %1 trotzdem geschnitten</translation>
+        <source>Cut all the same</source>
+        <extracomment>on a button: a side of the block is cut although its measures say it should not be</extracomment>
+        <translation>Trotzdem schneiden</translation>
     </message>
 </context>
 <context>

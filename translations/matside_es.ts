@@ -8235,9 +8235,9 @@ borde cortado</translation>
         <translation>Previsto %1. Antes de medir no vale ninguna cifra.</translation>
     </message>
     <message>
-        <source>Side %1 cut all the same</source>
-        <extracomment>a side of the block was cut although its measures say it should not be</extracomment>
-        <translation>Lado %1 cortado de todos modos</translation>
+        <source>Cut all the same</source>
+        <extracomment>on a button: a side of the block is cut although its measures say it should not be</extracomment>
+        <translation>Cortar de todos modos</translation>
     </message>
 </context>
 <context>

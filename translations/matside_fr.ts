@@ -1889,7 +1889,7 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>Trial later</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
-        <translation>Essai plus tard</translation>
+        <translation>Essai après</translation>
     </message>
 </context>
 <context>
@@ -8235,9 +8235,9 @@ bord coupé</translation>
         <translation>Prévu %1. Aucun chiffre ne vaut avant la mesure.</translation>
     </message>
     <message>
-        <source>Side %1 cut all the same</source>
-        <extracomment>a side of the block was cut although its measures say it should not be</extracomment>
-        <translation>Côté %1 coupé quand même</translation>
+        <source>Cut all the same</source>
+        <extracomment>on a button: a side of the block is cut although its measures say it should not be</extracomment>
+        <translation>Couper quand même</translation>
     </message>
 </context>
 <context>

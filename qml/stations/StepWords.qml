@@ -126,7 +126,7 @@ Item {
         Word {
             id: clothName
             x: swatch.width + Theme.gap
-            width: parent.width - x - (root.cautionAs === "mark" && !root.markNamed ? sign.width : 0)
+            width: parent.width - x - (root.caution !== "" ? Theme.control : 0)
             text: StepModel.clothName
         }
     }
