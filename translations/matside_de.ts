@@ -8000,11 +8000,6 @@ Schnittkante</translation>
         <translation>Zuerst bei %1</translation>
     </message>
     <message>
-        <source>First, at %1: %2 more</source>
-        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>Zuerst bei %1: noch %2</translation>
-    </message>
-    <message>
         <source>gap beside the batting, both sides together</source>
         <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
         <translation>Spalt neben dem Vlies, beide Seiten zusammen</translation>
@@ -8018,6 +8013,11 @@ Schnittkante</translation>
         <source>It is apart</source>
         <extracomment>a block has come off its strip</extracomment>
         <translation>Er ist ab</translation>
+    </message>
+    <message>
+        <source>First, at %1: %2</source>
+        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
+        <translation>Zuerst bei %1: %2</translation>
     </message>
 </context>
 <context>

@@ -2976,7 +2976,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>on the stitches</source>
-        <translation>en las puntadas</translation>
+        <translation>en la línea</translation>
     </message>
 </context>
 <context>
@@ -6073,7 +6073,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Hot iron</source>
-        <translation>Plancha caliente</translation>
+        <translation>Plancha</translation>
     </message>
     <message>
         <source>Spray</source>
@@ -8000,11 +8000,6 @@ borde cortado</translation>
         <translation>Primero en %1</translation>
     </message>
     <message>
-        <source>First, at %1: %2 more</source>
-        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>Primero en %1: %2 más</translation>
-    </message>
-    <message>
         <source>gap beside the batting, both sides together</source>
         <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
         <translation>separación junto a la guata, ambos lados sumados</translation>
@@ -8018,6 +8013,11 @@ borde cortado</translation>
         <source>It is apart</source>
         <extracomment>a block has come off its strip</extracomment>
         <translation>Ya está suelto</translation>
+    </message>
+    <message>
+        <source>First, at %1: %2</source>
+        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
+        <translation>Primero en %1: %2</translation>
     </message>
 </context>
 <context>

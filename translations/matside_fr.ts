@@ -8000,11 +8000,6 @@ bord coupé</translation>
         <translation>D’abord&#x202f;: %1</translation>
     </message>
     <message>
-        <source>First, at %1: %2 more</source>
-        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>D’abord&#x202f;: %1, encore %2</translation>
-    </message>
-    <message>
         <source>gap beside the batting, both sides together</source>
         <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
         <translation>jour à côté du molleton, les deux côtés ensemble</translation>
@@ -8018,6 +8013,11 @@ bord coupé</translation>
         <source>It is apart</source>
         <extracomment>a block has come off its strip</extracomment>
         <translation>Il est détaché</translation>
+    </message>
+    <message>
+        <source>First, at %1: %2</source>
+        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
+        <translation>D’abord&#x202f;: %1 (%2)</translation>
     </message>
 </context>
 <context>

@@ -147,7 +147,7 @@ void KeysTest::nothingUnderTheKeypad()
             else
                 QMetaObject::invokeMethod(page, "begin", Q_ARG(QString, QStringLiteral("price")),
                                           Q_ARG(QString, pointer), Q_ARG(QString, pointer),
-                                          Q_ARG(QString, count));
+                                          Q_ARG(QString, count), Q_ARG(QString, count));
             settle(60);
             QQuickItem *pad = byObjectName(page, QStringLiteral("keypad"));
             QVERIFY(pad && pad->isVisible());

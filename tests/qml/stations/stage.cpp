@@ -75,10 +75,11 @@ bool Stage::begin(int station, bool trial)
     return m_room->session().view() == QStringLiteral("station");
 }
 
-bool Stage::leaveBindingUncut()
+bool Stage::leaveUncut(const QString &kind)
 {
     Project project = m_room->workspace().project();
-    std::erase_if(project.made.cut, [](const MadeCut &cut) { return cut.does == "cut-binding"; });
+    std::erase_if(project.made.cut,
+                  [&](const MadeCut &cut) { return cut.does.starts_with(kind.toStdString()); });
     return m_room->workspace().commit("edit", project);
 }
 

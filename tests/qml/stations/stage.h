@@ -21,8 +21,8 @@ public:
     /// Puts the piece of the worked example on the shelf anew, as a piece not begun, its blocks
     /// stitched for Trim, and opens it at a station. `trial`: its trial was put off if false.
     Q_INVOKABLE bool begin(int station, bool trial);
-    /// Takes back that the binding is cut: its corners can be chosen.
-    Q_INVOKABLE bool leaveBindingUncut();
+    /// Takes back all cuts whose name begins so: what hangs on them can be chosen again.
+    Q_INVOKABLE bool leaveUncut(const QString &kind);
     /// How many repetitions of steps the store holds as done at a station.
     Q_INVOKABLE int done(int station) const;
     /// The figure of the first step not done at a station as the saved plan has it: "13 1/4 in".

@@ -50,7 +50,7 @@ StepCase {
         lookAt("care", "Not a hot mat");
     }
     function test_cornersAreRoundedByATouch() {
-        verify(Stage.leaveBindingUncut());
+        verify(Stage.leaveUncut("cut-binding"));
         page().openSide("corners");
         tryVerify(() => called("rounded"));
         press(called("rounded"));
@@ -64,7 +64,7 @@ StepCase {
         tryCompare(EdgeModel.radius, "text", radius);
     }
     function test_aCircleAndScallopsAreChosenByATouch() {
-        verify(Stage.leaveBindingUncut());
+        verify(Stage.leaveUncut("cut-binding"));
         page().openSide("corners");
         const circle = EdgeModel.squarePiece ? "circle" : "round ends";
         tryVerify(() => called(circle));

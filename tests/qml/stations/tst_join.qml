@@ -38,6 +38,7 @@ StepCase {
         press(called("Back to the work"));
     }
     function test_theWaysToFillAndClose() {
+        verify(Stage.leaveUncut("cut-"));
         lookAt("ways", "Back strip doubled");
         // On the low screen the second way lies under the fold of the list.
         resize(screens[0]);
