@@ -26,7 +26,7 @@ QString nextOf(const Project &project)
 QColor colourFor(const Project &project, ClothRole role)
 {
     const Cloth *cloth = clothFor(project, role);
-    return QColor(colourDrawn(project, cloth ? cloth->id : spelling::wordFor(spelling::role, role)));
+    return {colourDrawn(project, cloth ? cloth->id : spelling::wordFor(spelling::role, role))};
 }
 
 } // namespace
