@@ -25,7 +25,7 @@ bool isValue(FieldKind kind)
 
 QString labelOf(const Field &field, const Project &project)
 {
-    const QString label = wordsOrCode(fieldWords(), field.label.empty() ? field.pointer : field.label);
+    QString label = wordsOrCode(fieldWords(), field.label.empty() ? field.pointer : field.label);
     for (std::size_t i = 0; i < project.cloths.size(); ++i)
         if (field.item == "/cloths/" + std::to_string(i))
             //: %1 is a cloth's name, %2 what was changed of it

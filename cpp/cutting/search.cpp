@@ -157,13 +157,14 @@ bool Search::takePlan(const std::vector<Cutting> &plan, std::int64_t longest)
 /// Fewer than `most` strips, those that cost the least beyond their worth.
 std::vector<Strip> Search::cheapest(std::int64_t longest, std::size_t most)
 {
-    std::vector<Candidate> found;
-    for (double slack = slackOf(longest);; slack /= 2) {
+    double slack = slackOf(longest);
+    std::vector<Candidate> found = candidates(restOf(m_cloth), slack, -1, most);
+    while (found.size() >= most && slack >= 1) {
+        slack /= 2;
         found = candidates(restOf(m_cloth), slack, -1, most);
-        if (found.size() < most || slack < 1)
-            break;
     }
     std::vector<Strip> strips;
+    strips.reserve(found.size());
     for (Candidate &c : found)
         strips.push_back(std::move(c.strip));
     return strips;

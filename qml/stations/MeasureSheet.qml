@@ -22,7 +22,13 @@ Item {
 
     /** Brings what a common size means into sight. */
     function showCommon() {
-        list.contentY = Math.max(0, list.contentHeight - list.height - (common.visible ? common.height + Theme.gap : 0));
+        laid.start();
+    }
+    // A turn later: the list is laid out only when it is shown.
+    Timer {
+        id: laid
+        interval: 1
+        onTriggered: list.contentY = Math.max(0, list.contentHeight - list.height - (common.visible ? common.height + Theme.gap : 0))
     }
 
     MoreBelow {

@@ -49,7 +49,7 @@ SheetColumn {
             BlockMeasure.begin();
         shows = "measure";
         if (way === "common")
-            Qt.callLater((readings.item as MeasureSheet).showCommon);
+            (readings.item as MeasureSheet).showCommon();
     }
     /** Opens the sum behind a figure, or the answers to what went wrong. */
     function work(key: string) {

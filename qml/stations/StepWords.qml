@@ -18,18 +18,19 @@ Item {
     property real tabHeight: 0
     signal notes()
 
-    component Ground: Fingertip {
-        listening: root.more || StepModel.mayTryAfterAll
-        onStruck: root.notes()
-    }
-    Ground {
+    Fingertip {
         width: root.width - Theme.mm(18)
         height: Math.min(root.height, root.tabHeight)
+        listening: beneath.listening
+        onStruck: root.notes()
     }
-    Ground {
+    Fingertip {
+        id: beneath
         y: root.tabHeight
         width: root.width
         height: Math.max(0, root.height - y)
+        listening: root.more || StepModel.mayTryAfterAll
+        onStruck: root.notes()
     }
 
     /** The step was done: its caution has been heard. */
