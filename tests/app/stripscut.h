@@ -46,8 +46,9 @@ inline matside::Project withCutFor(matside::Station station, matside::Project pr
 {
     if (station == matside::Station::Hoop)
         return withStripsCut(std::move(project));
-    return station == matside::Station::Join && project.made.trialPutOff && !project.made.testJoin ? withAllCut(std::move(project))
-                                                                         : project;
+    return station == matside::Station::Join && project.made.trialPutOff && !project.made.testJoin
+               ? withAllCut(std::move(project))
+               : project;
 }
 
 } // namespace desk
