@@ -21,7 +21,7 @@ Item {
 
     readonly property bool finished: StepModel.finished
     /** What comes first is done at another station: the target leads there. */
-    readonly property bool elsewhere: !StepModel.canGoNext && StepModel.waitsAt >= 0
+    readonly property bool elsewhere: StepModel.waitsAt >= 0
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
     implicitHeight: (action.visible && !inRow ? action.height + air : 0) + Theme.target

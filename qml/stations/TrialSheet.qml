@@ -94,7 +94,7 @@ Item {
         kind: "action"
         confirms: true
         // What the trial takes is made at another station first: the target leads there.
-        readonly property bool elsewhere: !StepModel.canGoNext && StepModel.waitsAt >= 0
+        readonly property bool elsewhere: StepModel.waitsAt >= 0
         enabled: StepModel.canGoNext || elsewhere
         reason: enabled ? "" : StepModel.waiting
         // Nothing is taken as measured that she has not said.
