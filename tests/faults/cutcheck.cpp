@@ -114,6 +114,12 @@ QString faultOfStore(const QString &dir, const QList<QByteArray> &allowed)
     return faultInUse(*store.value());
 }
 
+/// The words of what was told.
+QList<QByteArray> wordsOf(const disk::Event &event)
+{
+    return QByteArray::fromStdString(event.first).trimmed().split(' ');
+}
+
 } // namespace
 
 Scene sceneIn(const QString &root)
@@ -153,7 +159,7 @@ Promises::Promises(const Scene &scene, const std::vector<disk::Event> &events)
 {
     for (const disk::Event &event : events)
         if (event.kind == disk::Kind::Said && event.first.starts_with("state ")) {
-            const QList<QByteArray> words = QByteArray::fromStdString(event.first).split(' ');
+            const QList<QByteArray> words = wordsOf(event);
             m_next[words[1]].append(words[2]);
         }
 }
@@ -162,7 +168,7 @@ void Promises::hear(const disk::Event &event)
 {
     if (event.kind != disk::Kind::Said)
         return;
-    const QList<QByteArray> words = QByteArray::fromStdString(event.first).split(' ');
+    const QList<QByteArray> words = wordsOf(event);
     if (words[0] == "state")
         m_last[words[1]] = m_next[words[1]].takeFirst();
     else
