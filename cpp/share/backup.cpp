@@ -276,10 +276,18 @@ ShareResult<Done> finishRestoring(const QString &dir)
         return Done{};
     // Never under another Matside that has the store open.
     const StoreLock lock(QDir(dir).filePath(QStringLiteral("matside.lock")));
-    if (!lock.held() || !isFresh(dir))
+    if (!lock.held())
         return Done{};
     const QDir home(dir);
-    const QDir from(home.filePath(waiting));
+    QDir from(home.filePath(waiting));
+    // Put in place already, by a program that ended before it had cleared away: what was restored may hold no
+    // project, and would be put aside itself.
+    if (!from.exists(databaseName)) {
+        from.removeRecursively();
+        return Done{};
+    }
+    if (!isFresh(dir))
+        return Done{};
     const QString database = storeFile(dir);
     // The photographs first: what refers to them comes last, and until then this can be begun again.
     if (!madeFolder(home.filePath(QStringLiteral("photographs"))))
@@ -303,7 +311,7 @@ ShareResult<Done> finishRestoring(const QString &dir)
         return ShareError{ShareCode::Disk, {}, database};
     if (!flushedFolder(dir))
         return ShareError{ShareCode::Disk, {}, dir};
-    QDir(from).removeRecursively();
+    from.removeRecursively();
     return Done{};
 }
 

@@ -22,7 +22,7 @@ using namespace powercut;
 
 namespace {
 
-constexpr int deedsOnShelf = 3;
+constexpr int deedsAtMost = 16; ///< few leave the shelf empty, more fill it
 
 /// What the worker told up to now, whole lines only.
 QByteArrayList toldIn(const QString &path)
@@ -35,7 +35,7 @@ QByteArrayList toldIn(const QString &path)
 
 /// Works until `killed` milliseconds have gone (never when negative); the milliseconds it worked, or nothing
 /// when it fell by itself.
-std::optional<qint64> work(const QString &root, const QString &said, unsigned seed, double killed)
+std::optional<qint64> work(const QString &root, const QString &said, unsigned seed, int deeds, double killed)
 {
     QProcess worker;
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
@@ -45,7 +45,7 @@ std::optional<qint64> work(const QString &root, const QString &said, unsigned se
     QElapsedTimer clock;
     clock.start();
     worker.start(QCoreApplication::applicationDirPath() + u"/power_worker"_qs,
-                 {root, QString::number(seed), QString::number(deedsOnShelf)});
+                 {root, QString::number(seed), QString::number(deeds)});
     if (!worker.waitForStarted())
         return std::nullopt;
     if (killed >= 0) {
@@ -77,7 +77,8 @@ struct Tally {
 };
 
 /// What was wrong after the kill, in words.
-QString faultAfterKill(const Scene &scene, const QString &root, const QByteArrayList &lines, Tally &tally)
+QString faultAfterKill(const Scene &scene, const QString &root, int deeds, const QByteArrayList &lines,
+                       Tally &tally)
 {
     const auto last = [&](const QByteArray &begin) {
         const auto found = std::find_if(lines.rbegin(), lines.rend(),
@@ -86,7 +87,7 @@ QString faultAfterKill(const Scene &scene, const QString &root, const QByteArray
     };
     const auto shelved = std::count_if(lines.begin(), lines.end(),
                                        [](const QByteArray &line) { return line.startsWith("state shelf"); });
-    const bool filled = shelved == deedsOnShelf;
+    const bool filled = shelved == deeds;
     const bool upgraded = !last("state old").isEmpty();
     const bool moved = !last("state other").isEmpty();
 
@@ -134,14 +135,15 @@ int main(int argc, char **argv)
         // One in fifty is left alone, for the machine's pace changes.
         const bool left = tried % 50 == 0;
         const double killed = left ? -1 : whole * double(random() % 10'000) / 10'000;
-        const auto worked = work(root, said, unsigned(random()), killed);
+        const int deeds = left ? deedsAtMost : 1 + int(random() % deedsAtMost);
+        const auto worked = work(root, said, unsigned(random()), deeds, killed);
         const QString where = u"try %1, after %2 ms"_qs.arg(tried).arg(killed);
         if (!worked)
             return failed(where + u": the worker fell"_qs);
         if (left)
             whole = double(*worked);
         const QByteArrayList lines = toldIn(said);
-        if (const QString fault = faultAfterKill(scene, root, lines, tally); !fault.isEmpty()) {
+        if (const QString fault = faultAfterKill(scene, root, deeds, lines, tally); !fault.isEmpty()) {
             folder.setAutoRemove(false);
             return failed(where + u", in "_qs + folder.path() + u": "_qs + fault);
         }

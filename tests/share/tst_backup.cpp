@@ -51,6 +51,7 @@ private slots:
     void newerAndSpoiledOnesAreRefused();
     void missingPhotographsAreToldAndStopNothing();
     void anInterruptedRestoreGoesOn();
+    void aRestoreThatOnlyHadToClearAwayLosesNothing();
 };
 
 void TestBackup::everythingComesBack()
@@ -220,6 +221,25 @@ void TestBackup::anInterruptedRestoreGoesOn()
     QVERIFY(QFile::rename(begun.filePath(u"without-log"_qs), storeFile(begun.path())));
     QCOMPARE(codeOf(finishRestoring(begun.path())), QByteArray());
     QCOMPARE(all(*opened(begun.path())), all(*home.store));
+}
+
+void TestBackup::aRestoreThatOnlyHadToClearAwayLosesNothing()
+{
+    // Without a project of her own: the demo, a setting. It must not be taken for a store never used.
+    Home home(false);
+    got(home.store->ensureDemo(documentOf(u"Demo"_qs)));
+    got(home.store->setSetting(settings::colours, u"lamp"_qs));
+    QTemporaryDir out;
+    const QString path = out.filePath(u"all.matside-backup"_qs);
+    QCOMPARE(backUp(home, path), QByteArray());
+    QTemporaryDir fresh;
+    QVERIFY(stageRestoring(path, fresh.path()).ok());
+    QVERIFY(QFile::rename(fresh.filePath(u"restored/matside.sqlite"_qs), storeFile(fresh.path())));
+    QCOMPARE(codeOf(finishRestoring(fresh.path())), QByteArray());
+    QVERIFY(!restoringWaits(fresh.path()));
+    const auto store = opened(fresh.path());
+    QCOMPARE(all(*store), all(*home.store));
+    QCOMPARE(got(store->setting(settings::colours)), u"lamp"_qs);
 }
 
 QTEST_GUILESS_MAIN(TestBackup)
