@@ -272,13 +272,19 @@ ShareResult<BackedUp> stageRestoring(const QString &path, const QString &dir)
 
 ShareResult<Done> finishRestoring(const QString &dir)
 {
-    if (!restoringWaits(dir))
+    const QDir home(dir);
+    const QStringList begun = home.entryList({QStringLiteral("restoring-*")}, QDir::Dirs);
+    if (!restoringWaits(dir) && begun.isEmpty())
         return Done{};
     // Never under another Matside that has the store open.
-    const StoreLock lock(QDir(dir).filePath(QStringLiteral("matside.lock")));
+    const StoreLock lock(home.filePath(QStringLiteral("matside.lock")));
     if (!lock.held())
         return Done{};
-    const QDir home(dir);
+    // Unpacked by a program that ended before it was whole: it only takes room.
+    for (const QString &name : begun)
+        QDir(home.filePath(name)).removeRecursively();
+    if (!restoringWaits(dir))
+        return Done{};
     QDir from(home.filePath(waiting));
     // Put in place already, by a program that ended before it had cleared away: what was restored may hold no
     // project, and would be put aside itself.

@@ -51,6 +51,7 @@ private slots:
     void newerAndSpoiledOnesAreRefused();
     void missingPhotographsAreToldAndStopNothing();
     void anInterruptedRestoreGoesOn();
+    void whatWasHalfUnpackedIsClearedAway();
     void aRestoreThatOnlyHadToClearAwayLosesNothing();
 };
 
@@ -221,6 +222,21 @@ void TestBackup::anInterruptedRestoreGoesOn()
     QVERIFY(QFile::rename(begun.filePath(u"without-log"_qs), storeFile(begun.path())));
     QCOMPARE(codeOf(finishRestoring(begun.path())), QByteArray());
     QCOMPARE(all(*opened(begun.path())), all(*home.store));
+}
+
+void TestBackup::whatWasHalfUnpackedIsClearedAway()
+{
+    QTemporaryDir home;
+    const QString left = home.filePath(u"restoring-a1B2c3/photographs"_qs);
+    QVERIFY(QDir().mkpath(left));
+    {
+        const auto store = opened(home.path()); // it may be this one that is unpacking
+        QCOMPARE(codeOf(finishRestoring(home.path())), QByteArray());
+        QVERIFY(QDir(left).exists());
+    }
+    QCOMPARE(codeOf(finishRestoring(home.path())), QByteArray());
+    QCOMPARE(QDir(home.path()).entryList({u"restoring-*"_qs}, QDir::Dirs), QStringList());
+    QVERIFY(opened(home.path())->canWrite());
 }
 
 void TestBackup::aRestoreThatOnlyHadToClearAwayLosesNothing()
