@@ -72,6 +72,8 @@ class HoopModel : public QObject, public Single<HoopModel> {
     Q_PROPERTY(QString bobbinSays READ bobbinSays NOTIFY changed FINAL)
     Q_PROPERTY(QString timeSays READ timeSays NOTIFY changed FINAL)
     Q_PROPERTY(QString sentSays READ sentSays NOTIFY changed FINAL)
+    /// The same in a few words, for the head of the strip.
+    Q_PROPERTY(QString sentShort READ sentShort NOTIFY changed FINAL)
     Q_PROPERTY(QString harvestSays READ harvestSays NOTIFY changed FINAL)
     Q_PROPERTY(QString someGapsSays READ someGapsSays NOTIFY changed FINAL)
     Q_PROPERTY(bool canHarvest READ canHarvest NOTIFY changed FINAL)
@@ -109,6 +111,7 @@ public:
     [[nodiscard]] QString bobbinSays() const;
     [[nodiscard]] QString timeSays() const;
     [[nodiscard]] QString sentSays() const;
+    [[nodiscard]] QString sentShort() const;
     [[nodiscard]] QString harvestSays() const;
     /// What widening only some gaps does; empty where all are free or none can be widened.
     [[nodiscard]] QString someGapsSays() const;

@@ -145,11 +145,27 @@ QString HoopModel::timeSays() const
         .arg(inSign(QString::number(m_forecast.use.bobbin.asMm() / 1000, 'f', 1)));
 }
 
+namespace {
+
+/// Millimetres and tenths, as the machine is told a size.
+QString tenths(Length length)
+{
+    return inSign(QString::number(length.asMm(), 'f', 1));
+}
+
+} // namespace
+
+QString HoopModel::sentShort() const
+{
+    const Pair &sent = m_workspace.plan().block.sent;
+    //: the size given to the embroidery machine for one block, beside the drawing of the strip
+    return tr("Send %1 × %2 mm").arg(tenths(sent.along), tenths(sent.across));
+}
+
 QString HoopModel::sentSays() const
 {
     const Pair &sent = m_workspace.plan().block.sent;
     const Pair &outline = m_workspace.plan().block.outline;
-    const auto tenths = [](Length length) { return inSign(QString::number(length.asMm(), 'f', 1)); };
     const auto percent = [](Length a, Length b) {
         return inSign(QString::number(b > Length() ? 100.0 * a.asMm() / b.asMm() : 100.0, 'f', 2));
     };

@@ -22,6 +22,8 @@ Fingertip {
     property int at: 0
     property bool scanEnabled: true
     property string head
+    /** What the machine is told, at the other end of the head where there is room. */
+    property string sent
     /** Words at the far end when a block no longer fits there; empty when all fit. */
     property string over
     /** Figure in the outline after this one. */
@@ -109,6 +111,14 @@ Fingertip {
             Accessible.ignored: true
         }
         FocusOutline { visible: headLine.keyboardFocus }
+    }
+    Word {
+        visible: root.sent !== "" && implicitWidth + headLine.width + Theme.gap <= parent.width - 2 * Theme.margin
+        x: Theme.left ? Theme.margin : parent.width - implicitWidth - Theme.margin
+        y: headLine.y + headLine.height - height
+        wrapMode: Text.NoWrap
+        bold: true
+        text: root.sent
     }
     Word {
         id: zero

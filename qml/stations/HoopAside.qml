@@ -46,7 +46,8 @@ Flickable {
         SideRow {
             width: parent.width
             text: HoopModel.stripSays
-            detail: HoopModel.harvestSays.length > 0 ? qsTr("Gaps can yield sashing") : ""
+            detail: root.stitching ? HoopModel.sentShort
+                : HoopModel.harvestSays.length > 0 ? qsTr("Gaps can yield sashing") : ""
             onClicked: root.opened("strip")
         }
         SideRow {

@@ -36,6 +36,7 @@ WidePage {
         hooped: StepModel.doing !== "press-block"
         head: !StepModel.finished ? HoopModel.head : root.small ? qsTr("Pictures and notes") : ""
         headOpens: root.small
+        sent: StepModel.doing === "stitch-block" ? HoopModel.sentShort : ""
         over: HoopModel.overSays.replace(/[{}]/g, "")
         nextFigure: HoopModel.marking ? HoopModel.second : null
         scanEnabled: !StepModel.finished && root.sheet !== "wrong" && (HoopModel.marking || StepModel.doing === "stitch-block")

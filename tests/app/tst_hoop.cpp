@@ -307,6 +307,7 @@ void HoopStation::drawUpOfTheFirstBlocksIsOfferedAndTaken()
     QVERIFY(desk.kept().made.blocks == project.made.blocks); // what is made is not rewritten
     QVERIFY(desk.hoop.drawUpSays().isEmpty());
     QVERIFY(desk.hoop.sentSays().contains(QStringLiteral("155.6")));
+    QVERIFY(desk.hoop.sentShort().contains(QStringLiteral("155.6")));
 }
 
 void HoopStation::hoopsAreComparedForTheBlock()
