@@ -15,7 +15,7 @@ Column {
 
     Word {
         width: root.width
-        cap: Theme.capHead
+        cap: Theme.mm(4.6)
         bold: true
         text: root.title
     }

@@ -4,12 +4,10 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** The light she works in, her cutting hand, and how large the screen is. Rolls on a low screen. */
+/** The light she works in, her cutting hand, and how large the screen is: a book of swatches, each a picture of what it does. Rolls. */
 FocusScope {
     id: root
     focus: true
-
-    readonly property bool wide: width >= Theme.mm(170)
 
     function leave() {
         Session.view = "shelf";
@@ -17,124 +15,141 @@ FocusScope {
 
     Word {
         id: head
-        x: Theme.margin
-        y: Theme.margin
-        width: root.width - 2 * Theme.margin
-        cap: Theme.mm(6.5)
+        x: Theme.left ? back.x + back.width + Theme.margin : Theme.margin
+        y: back.y + Math.max(0, (back.height - implicitHeight) / 2)
+        width: root.width - back.width - 3 * Theme.margin
+        cap: Theme.capHead
         bold: true
         text: qsTr("Language, light, hand and screen")
     }
+    CutButton {
+        id: back
+        x: Theme.left ? Theme.margin : root.width - width - Theme.margin
+        y: Theme.margin
+        width: Math.min(implicitWidth, root.width / 2)
+        height: Math.max(Theme.step, contentHeight)
+        text: qsTr("Back to the shelf")
+        onClicked: root.leave()
+    }
     Flickable {
         id: roll
-        y: head.y + head.height + Theme.gap
+        y: Math.max(head.y + head.height, back.y + back.height) + Theme.gap
         width: root.width
-        height: foot.y - y
+        height: root.height - y
         clip: true
         boundsBehavior: Flickable.StopAtBounds
-        contentHeight: choices.height + Theme.gap
+        contentHeight: choices.height + Theme.margin
 
         Flow {
             id: choices
             x: Theme.margin
             width: roll.width - 2 * Theme.margin
-            spacing: Theme.gapTargets
+            spacing: Theme.mm(5)
 
-            readonly property real each: root.wide ? (width - spacing) / 2 : width
+            /** Six swatches beside each other, as in a sample book; on a narrow page four, or a choice to a row. */
+            readonly property bool six: width >= Theme.mm(190)
+            readonly property bool halves: width >= Theme.mm(118)
+            readonly property real half: Math.floor((width - spacing) / 2)
+            readonly property real two: six ? Math.floor((width - 2 * spacing) / 3) : halves ? half : width
+            readonly property real lone: six ? two : width
+            readonly property real three: six ? half : width
+            readonly property real four: six ? width - spacing - two : width
 
             SettingsGroup {
-                width: choices.each
+                width: choices.four
                 title: qsTr("Language")
-                LanguageChoice {
+                DrawnChoice {
                     width: parent.width
-                    inList: true
+                    accessibleName: qsTr("Language")
+                    choices: Language.choices.map(tongue => ({ value: tongue.value, says: tongue.says, scene: "label",
+                                                                       words: Number(8.5).toLocaleString(Qt.locale(tongue.value), "f", 1) + " mm" }))
+                    value: Language.code
+                    onChosen: value => Language.code = value
                 }
             }
             SettingsGroup {
-                width: choices.each
-                title: qsTr("Light")
-                ChoiceCells {
-                    width: parent.width
-                    inList: true
-                    accessibleName: qsTr("Light")
-                    //: the light she works in
-                    choices: [{ value: "day", says: qsTr("Day") }, { value: "lamp", says: qsTr("Lamp") },
-                              { value: "contrast", says: qsTr("High contrast") }]
-                    value: Look.colourSet
-                    onChosen: value => Look.colourSet = value
-                }
-            }
-            SettingsGroup {
-                width: choices.each
+                width: choices.lone
                 title: qsTr("Cutting hand")
-                says: qsTr("For the left hand everything is mirrored but the figures.")
-                ChoiceCells {
+                DrawnChoice {
                     width: parent.width
-                    inList: true
                     accessibleName: qsTr("Cutting hand")
-                    choices: Theme.left ? [{ value: true, says: qsTr("Left") }, { value: false, says: qsTr("Right") }]
-                                        : [{ value: false, says: qsTr("Right") }, { value: true, says: qsTr("Left") }]
+                    choices: Theme.left ? [leftHand, rightHand] : [rightHand, leftHand]
+                    readonly property var rightHand: ({ value: false, says: qsTr("Right"), scene: "hand-right" })
+                    readonly property var leftHand: ({ value: true, says: qsTr("Left"), scene: "hand-left" })
                     value: Session.leftHanded
                     onChosen: value => Session.leftHanded = value
                 }
             }
             SettingsGroup {
-                width: choices.each
-                title: qsTr("Movement")
-                ChoiceCells {
+                width: choices.three
+                title: qsTr("Light")
+                DrawnChoice {
                     width: parent.width
-                    inList: true
-                    accessibleName: qsTr("Movement")
-                    //: whether sheets slide into place or are simply there
-                    choices: [{ value: false, says: qsTr("Sheets slide in") }, { value: true, says: qsTr("Nothing moves") }]
-                    value: Look.reducedMotion
-                    onChosen: value => Look.reducedMotion = value
+                    accessibleName: qsTr("Light")
+                    //: the light she works in
+                    choices: [{ value: "day", says: qsTr("Day"), scene: "light", inks: Theme.day },
+                              { value: "lamp", says: qsTr("Lamp"), scene: "light", inks: Theme.lamp },
+                              { value: "contrast", says: qsTr("High contrast"), scene: "light", inks: Theme.contrast }]
+                    value: Look.colourSet
+                    onChosen: value => Look.colourSet = value
                 }
             }
             SettingsGroup {
-                width: choices.each
+                width: choices.three
                 title: qsTr("Read aloud")
                 says: !Aloud.voiced ? qsTr("This tablet has no voice for your language: nothing is read out.")
-                    : Aloud.when === "each" ? qsTr("Where you cut, a step is read out only once you have asked for it there.")
-                    : Aloud.when === "asked" ? qsTr("Press Read beside a step to hear it; press again to hush it.") : ""
-                ChoiceCells {
+                    : Aloud.when === "each" ? qsTr("Where you cut, a step is read out only once you have asked for it there.") : ""
+                DrawnChoice {
                     width: parent.width
-                    inList: true
                     accessibleName: qsTr("Read aloud")
                     //: when a step is read out: never, when she asks, at each new step
-                    choices: [{ value: "off", says: qsTr("Never") }, { value: "asked", says: qsTr("When asked") },
-                              { value: "each", says: qsTr("Each new step") }]
+                    choices: [{ value: "off", says: qsTr("Never"), scene: "aloud-off" },
+                              { value: "asked", says: qsTr("When asked"), scene: "aloud-asked" },
+                              { value: "each", says: qsTr("Each new step"), scene: "aloud-each" }]
                     value: Aloud.when
                     onChosen: value => Aloud.when = value
                 }
             }
             SettingsGroup {
-                width: choices.each
-                title: qsTr("Page-turn pedal")
-                says: qsTr("Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.")
-                ChoiceCells {
+                width: choices.two
+                title: qsTr("Movement")
+                DrawnChoice {
                     width: parent.width
-                    inList: true
+                    accessibleName: qsTr("Movement")
+                    //: whether sheets slide into place or are simply there
+                    choices: [{ value: false, says: qsTr("Sheets slide in"), scene: "slides" },
+                              { value: true, says: qsTr("Nothing moves"), scene: "stands" }]
+                    value: Look.reducedMotion
+                    onChosen: value => Look.reducedMotion = value
+                }
+            }
+            SettingsGroup {
+                width: choices.two
+                title: qsTr("Page-turn pedal")
+                says: qsTr("Put it well away from the machine’s pedal. While a block is stitched it turns nothing.")
+                DrawnChoice {
+                    width: parent.width
                     accessibleName: qsTr("Page-turn pedal")
-                    choices: [{ value: true, says: qsTr("Turns the steps") }, { value: false, says: qsTr("Turns nothing") }]
+                    choices: [{ value: true, says: qsTr("Turns the steps"), scene: "pedal-on" },
+                              { value: false, says: qsTr("Turns nothing"), scene: "pedal-off" }]
                     value: Session.pedal
                     onChosen: value => Session.pedal = value
                 }
             }
             SettingsGroup {
-                width: choices.each
+                width: choices.two
                 title: qsTr("Window for helpers")
-                says: qsTr("The same step, large and without buttons, for a second screen: for a helper or a class.")
-                ChoiceCells {
+                DrawnChoice {
                     width: parent.width
-                    inList: true
                     accessibleName: qsTr("Window for helpers")
-                    choices: [{ value: false, says: qsTr("Closed") }, { value: true, says: qsTr("Open") }]
+                    choices: [{ value: false, says: qsTr("Closed"), scene: "helper-off" },
+                              { value: true, says: qsTr("Open"), scene: "helper-on" }]
                     value: Session.helper
                     onChosen: value => Session.helper = value
                 }
             }
             SettingsGroup {
-                width: choices.each
+                width: choices.three
                 title: qsTr("Size of the screen")
                 CardBar {
                     width: parent.width
@@ -145,25 +160,5 @@ FocusScope {
     MoreBelow {
         over: roll
         ground: Theme.colors.paper
-    }
-    Rectangle {
-        id: foot
-        y: root.height - height
-        width: root.width
-        height: back.height + 2 * Theme.margin
-        color: Theme.colors.paper
-        KeyLine {
-            width: parent.width
-        }
-        CutButton {
-            id: back
-            x: Theme.left ? Theme.margin : parent.width - width - Theme.margin
-            y: Theme.margin
-            width: Math.min(Theme.mm(76), parent.width - 2 * Theme.margin)
-            height: Theme.targetLeast
-            kind: "action"
-            text: qsTr("Back to the shelf")
-            onClicked: root.leave()
-        }
     }
 }
