@@ -26,7 +26,8 @@ std::optional<Colour> colourFor(const Project &project, ClothRole role, ClothRol
     return colourOf(cloth ? cloth : clothFor(project, otherwise));
 }
 
-/// The number of each block's design by the layout; empty where all are the first.
+} // namespace
+
 QVariantList designsOfBlocks(const Project &project)
 {
     QVariantList at;
@@ -46,8 +47,6 @@ QVariantList designsOfBlocks(const Project &project)
         }
     return at;
 }
-
-} // namespace
 
 ShadeModel::ShadeModel(Workspace &workspace, Session &session) : m_workspace(workspace), m_session(session)
 {

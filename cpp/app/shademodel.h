@@ -97,6 +97,8 @@ private:
 [[nodiscard]] std::optional<Colour> colourOf(const Cloth *cloth);
 /// The patches of a design from the lowest up, each once; all of the project's where it names none.
 [[nodiscard]] std::vector<const Patch *> patchesOf(const Project &project, const Design *design);
+/// The number of each block's design by the layout; empty where all are the first.
+[[nodiscard]] QVariantList designsOfBlocks(const Project &project);
 /// The project with the patches of a design laid in another order: `order` has a place in patchesOf() for
 /// each. A project without designs gets one. Nothing when patches cannot be told apart by their names.
 [[nodiscard]] std::optional<Project> withOrder(const Project &project, std::size_t design,

@@ -2,32 +2,15 @@
 #include "app/shelf.h"
 
 #include "app/demo.h"
-#include "app/prints.h"
 #include "app/wording.h"
 #include "project/codec.h"
-#include "project/spelling.h"
 
 namespace matside {
 
 namespace {
 
-QString nextOf(const Project &project)
-{
-    const Plan plan = matside::plan(project);
-    if (!plan.problems.empty())
-        return sentence(plan.problems.front(), project.marks());
-    const std::vector<Step> all = steps(project, plan);
-    const auto next = nextStep(all);
-    if (!next)
-        return Shelf::tr("Finished");
-    return Shelf::tr("Next: %1").arg(doesText(all[*next], project));
-}
-
-QColor colourFor(const Project &project, ClothRole role)
-{
-    const Cloth *cloth = clothFor(project, role);
-    return {colourDrawn(project, cloth ? cloth->id : spelling::wordFor(spelling::role, role))};
-}
+/// So many pieces, the first on the shelf, settle how small all are drawn: a shelf may be long.
+constexpr std::size_t measured = 12;
 
 } // namespace
 
@@ -52,27 +35,30 @@ void Shelf::reload()
 {
     beginResetModel();
     m_items.clear();
-    const auto rows = m_workspace.store().projects(m_showPutAway);
+    m_anyPutAway = false;
+    const auto rows = m_workspace.store().projects(true);
     if (rows)
-        for (const ProjectRow &row : rows.value())
-            if (readable(row))
+        for (const ProjectRow &row : rows.value()) {
+            if (!readable(row))
+                continue;
+            m_anyPutAway = m_anyPutAway || row.putAway;
+            if (m_showPutAway || !row.putAway)
                 m_items.push_back({row, {}});
+        }
     endResetModel();
     emit countChanged();
 }
 
-const Shelf::Looked &Shelf::lookedAt(const Item &item) const
+const ShelfPiece &Shelf::lookedAt(const Item &item) const
 {
     if (!item.looked) {
         const auto document = m_workspace.store().load(item.row.id);
-        Looked looked;
-        if (document) {
-            looked.project = projectIn(document.value());
-            looked.next = nextOf(looked.project);
-        } else {
-            looked.next = storeSentence(document.error());
-        }
-        item.looked = std::move(looked);
+        ShelfPiece piece;
+        if (document)
+            piece = shelfPiece(projectIn(document.value()));
+        else
+            piece.next = storeSentence(document.error());
+        item.looked = std::move(piece);
     }
     return *item.looked;
 }
@@ -101,26 +87,25 @@ QVariant Shelf::data(const QModelIndex &index, int role) const
     }
 }
 
-QVariant Shelf::shown(const Looked &looked, int role)
+QVariant Shelf::shown(const ShelfPiece &piece, int role)
 {
-    const Project &project = looked.project;
     switch (role) {
     case NextText:
-        return looked.next;
-    case Columns:
-        return static_cast<int>(project.blocks.columns);
-    case Rows:
-        return static_cast<int>(project.blocks.rows);
-    case BlockRatio:
-        return project.blocks.height.asMm() / std::max(project.blocks.width.asMm(), 0.1);
-    case Front:
-        return colourFor(project, ClothRole::Front);
-    case Back:
-        return colourFor(project, ClothRole::Back);
-    case Binding:
-        return colourFor(project, ClothRole::Binding);
-    case Started:
-        return project.made.started();
+        return piece.next;
+    case GoesOn:
+        return piece.goesOn;
+    case View:
+        return QVariant::fromValue(piece.view);
+    case Face:
+        return piece.face;
+    case Made:
+        return piece.made;
+    case SizeText:
+        return piece.size;
+    case StitchedText:
+        return piece.stitched;
+    case Share:
+        return piece.share;
     default:
         return {};
     }
@@ -131,15 +116,23 @@ QHash<int, QByteArray> Shelf::roleNames() const
     return {{Id, "id"},
             {Name, "name"},
             {NextText, "nextText"},
+            {GoesOn, "goesOn"},
             {PutAway, "putAway"},
             {IsDemo, "isDemo"},
-            {Columns, "columns"},
-            {Rows, "rows"},
-            {BlockRatio, "blockRatio"},
-            {Front, "frontColour"},
-            {Back, "backColour"},
-            {Binding, "bindingColour"},
-            {Started, "started"}};
+            {View, "view"},
+            {Face, "face"},
+            {Made, "made"},
+            {SizeText, "sizeText"},
+            {StitchedText, "stitchedText"},
+            {Share, "share"}};
+}
+
+double Shelf::longest(double TableView::*way) const
+{
+    double most = 1;
+    for (std::size_t i = 0; i < std::min(measured, m_items.size()); ++i)
+        most = std::max(most, lookedAt(m_items[i]).view.*way);
+    return most;
 }
 
 void Shelf::setShowPutAway(bool show)

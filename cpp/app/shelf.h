@@ -2,9 +2,9 @@
 #pragma once
 
 #include "app/session.h"
+#include "app/shelfpiece.h"
 
 #include <QAbstractListModel>
-#include <QColor>
 
 namespace matside {
 
@@ -14,21 +14,25 @@ class Shelf : public QAbstractListModel, public Single<Shelf> {
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(bool showPutAway READ showPutAway WRITE setShowPutAway NOTIFY showPutAwayChanged FINAL)
+    Q_PROPERTY(bool anyPutAway READ anyPutAway NOTIFY countChanged FINAL)
+    /// The largest length and width on the shelf, in millimetres, to draw all in proportion to it.
+    Q_PROPERTY(double longestAlongMm READ longestAlongMm NOTIFY countChanged FINAL)
+    Q_PROPERTY(double longestAcrossMm READ longestAcrossMm NOTIFY countChanged FINAL)
     Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
 public:
     enum Role {
         Id = Qt::UserRole + 1,
         Name,
         NextText,
+        GoesOn,
         PutAway,
         IsDemo,
-        Columns,
-        Rows,
-        BlockRatio,
-        Front,
-        Back,
-        Binding,
-        Started
+        View,
+        Face,
+        Made,
+        SizeText,
+        StitchedText,
+        Share
     };
 
     Shelf(Workspace &workspace, Session &session);
@@ -40,6 +44,9 @@ public:
     [[nodiscard]] bool showPutAway() const { return m_showPutAway; }
     void setShowPutAway(bool show);
     [[nodiscard]] int count() const { return static_cast<int>(m_items.size()); }
+    [[nodiscard]] bool anyPutAway() const { return m_anyPutAway; }
+    [[nodiscard]] double longestAlongMm() const { return longest(&TableView::finishedAlongMm); }
+    [[nodiscard]] double longestAcrossMm() const { return longest(&TableView::finishedAcrossMm); }
     void reload();
 
     Q_INVOKABLE void createProject(const QString &name, const QString &system);
@@ -57,17 +64,13 @@ signals:
     void countChanged();
 
 private:
-    /// What its document tells.
-    struct Looked {
-        Project project;
-        QString next;
-    };
     struct Item {
         ProjectRow row;
-        mutable std::optional<Looked> looked; ///< only once it is shown: a shelf may be long
+        mutable std::optional<ShelfPiece> looked; ///< only once it is shown: a shelf may be long
     };
-    [[nodiscard]] const Looked &lookedAt(const Item &item) const;
-    [[nodiscard]] static QVariant shown(const Looked &looked, int role);
+    [[nodiscard]] const ShelfPiece &lookedAt(const Item &item) const;
+    [[nodiscard]] static QVariant shown(const ShelfPiece &piece, int role);
+    [[nodiscard]] double longest(double TableView::*way) const;
     [[nodiscard]] bool readable(const ProjectRow &row) const;
     [[nodiscard]] QString nameOf(const QString &id) const;
     /// The name, with a number after it where another on the shelf has it already.
@@ -79,6 +82,7 @@ private:
     Session &m_session;
     std::vector<Item> m_items;
     bool m_showPutAway = false;
+    bool m_anyPutAway = false;
 };
 
 } // namespace matside

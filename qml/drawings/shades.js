@@ -51,10 +51,15 @@ function sashings(context, c, face, g, u) {
         rect(context, c, face.sashing, p.x, p.y + after(j, g.outlineAcross), p.w, wide, u);
 }
 
-/** Each block's patches stacked from its foot up, the lowest first, each lying a little on the one beneath. */
-function patches(context, c, face, g, u) {
+/**
+ * Each block's patches stacked from its foot up, the lowest first, each lying a little on the one beneath.
+ * `wanted` says of a block by its number whether its own are painted.
+ */
+function patches(context, c, face, g, u, wanted = () => true) {
     const k = g.k;
     TableLay.blocks(g).forEach((b, number) => {
+        if (!wanted(number))
+            return;
         const own = face.patches[face.at[number] ?? 0] ?? [];
         const all = own.reduce((sum, patch) => sum + patch.heightMm * k, 0);
         if (all <= 0)

@@ -5,27 +5,26 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** The shelf before anything lies on it: a piece in dots, one line of words, and the three ways to begin. */
+/** The shelf before anything hangs on it: a piece in dots, one line of words, and the three ways to begin. */
 FocusScope {
     id: root
 
     readonly property bool upright: height > width
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
+    PieceToCome {
+        id: piece
+        x: root.upright || !Theme.left ? 0 : root.width - width
+        width: root.upright ? root.width : root.width - ways.width - Theme.margin
+        height: Math.max(0, (languages.visible ? languages.y : root.upright ? ways.y : root.height) - root.air)
+    }
     LanguageChoice {
         id: languages
         visible: choices.length > 1
         x: piece.x + Theme.margin
-        y: Theme.margin
+        y: (root.upright ? ways.y : root.height) - height - root.air
         width: piece.width - 2 * Theme.margin
         perRow: root.upright ? choices.length : 2
-    }
-    PieceToCome {
-        id: piece
-        y: languages.visible ? languages.y + languages.height : 0
-        x: root.upright || !Theme.left ? 0 : root.width - width
-        width: root.upright ? root.width : root.width - ways.width - Theme.margin
-        height: Math.max(0, (root.upright ? ways.y : root.height) - y)
     }
     Column {
         id: ways

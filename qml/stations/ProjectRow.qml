@@ -5,7 +5,7 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** One project on the shelf: its picture, its name, what comes next; and, opened out, what can be done with it. */
+/** One project on the shelf: it hangs from the board above, with its name, how far it is and what comes next; and, opened out, what can be done with it. */
 Item {
     id: root
 
@@ -14,73 +14,130 @@ Item {
     required property string nextText
     required property bool putAway
     required property bool isDemo
-    required property int columns
-    required property int rows
-    required property real blockRatio
-    required property color frontColour
-    required property color backColour
-    required property color bindingColour
-    required property bool started
+    required property bool goesOn
+    required property var view
+    required property var face
+    required property var made
+    required property string sizeText
+    required property string stitchedText
+    required property real share
 
-    /** The height a row may take while there are few of them: then its picture is the larger. */
+    /** The height a row may take while there are few of them. */
     property real room: 0
+    /** Pixels to the millimetre of cloth, the same in every row. */
+    property real toScale: 0
+    /** The width kept for the pieces, so that the words of all rows stand below each other. */
+    property real pieceRoom: 0
+    /** The uppermost, whose next step is set the largest. */
+    property bool first: false
     property bool opened: false
     property bool renaming: false
+
+    /** The words above the piece, where the page is narrow and there is height for both. */
+    readonly property bool stacked: pieceRoom >= width - 2 * Theme.margin
+    readonly property real air: Theme.mm(Theme.small ? 1.6 : 3)
 
     signal toggled()
     /** Something was said at the foot of the row. */
     signal told()
 
-    implicitHeight: line.height + (opened ? more.height + Theme.gapTargets : 0)
+    /** The same place for the other hand. */
+    function placed(x: real, wide: real): real {
+        return Theme.left ? width - x - wide : x;
+    }
+
+    implicitHeight: line.height + (opened ? more.height + 2 * Theme.gap : 0) + board.height
 
     Item {
         id: line
         width: parent.width
-        height: Math.max(Theme.target, words.height + Theme.mm(5), picture.height + Theme.mm(5))
+        height: Math.max(root.room - board.height, root.stacked ? picture.height + root.air + words.height + root.air
+                                                                : Math.max(words.height + 2 * root.air, picture.height + root.air))
 
         Pressable {
-            width: parent.width - dots.width - Theme.gapTargets
+            id: opens
+            width: parent.width
             height: parent.height
             inList: true
             accessibleName: root.name + ". " + root.nextText
+            accessibleDescription: root.stitchedText
             onClicked: Session.openProject(root.id)
 
             PiecePicture {
                 id: picture
-                x: Theme.margin
-                anchors.verticalCenter: parent.verticalCenter
-                width: Math.max(Theme.mm(30), Math.min(1.5 * height, root.width * 0.36))
-                height: Math.max(Theme.mm(20), Math.min(Theme.mm(60), root.room - Theme.mm(6)))
-                columns: root.columns
-                rows: root.rows
-                ratio: root.blockRatio
-                frontColour: root.frontColour
-                backColour: root.backColour
-                bindingColour: root.bindingColour
+                x: root.placed(Theme.margin + Math.max(0, (root.pieceRoom - width) / 2), width)
+                width: implicitWidth
+                height: implicitHeight
+                view: root.view
+                face: root.face
+                made: root.made
+                toScale: Math.min(root.toScale, root.pieceRoom / Math.max(1, root.view?.finishedAlongMm ?? 1))
             }
             Column {
                 id: words
-                x: picture.x + picture.width + Theme.margin
-                width: parent.width - x
-                anchors.verticalCenter: parent.verticalCenter
-                spacing: Theme.mm(1)
-                Word {
+                x: root.stacked ? Theme.margin : root.placed(2 * Theme.margin + root.pieceRoom, width)
+                y: root.stacked ? parent.height - height - root.air : Math.max(root.air, (parent.height - height) / 2)
+                width: root.width - (root.stacked ? 2 * Theme.margin : root.pieceRoom + 3 * Theme.margin)
+                spacing: Theme.mm(Theme.small ? 0.8 : 1.4)
+
+                Item {
                     width: parent.width
-                    cap: Theme.capHead
-                    bold: true
-                    text: root.name
+                    height: Math.max(name.height, dots.height)
+                    Word {
+                        id: name
+                        x: Theme.left ? dots.width + Theme.gap : 0
+                        anchors.verticalCenter: parent.verticalCenter
+                        width: parent.width - dots.width - Theme.gap
+                        cap: Theme.small ? Theme.mm(4.6) : Theme.capHead
+                        bold: true
+                        text: root.name
+                    }
                 }
                 InlineLength {
+                    visible: root.sizeText !== ""
                     width: parent.width
-                    text: root.nextText
+                    lengthCap: Theme.mm(5)
+                    text: root.sizeText
+                }
+                Word {
+                    width: parent.width
+                    color: Theme.colors.inkSoft
+                    text: root.stitchedText
+                }
+                ThreadLine {
+                    width: parent.width
+                    share: root.share
+                }
+                Item {
+                    id: target
+                    readonly property bool solid: root.goesOn
+                    width: parent.width
+                    height: Math.max(Theme.mm(root.first && solid && !Theme.small ? 18 : 13), says.implicitHeight + Theme.mm(Theme.small ? 3 : 4))
+                    CutShape {
+                        anchors.fill: parent
+                        fill: target.solid !== opens.pressed ? (target.solid ? Theme.colors.action : Theme.colors.ink) : Theme.colors.raised
+                        stroke: target.solid ? Theme.colors.accent : Theme.colors.ink
+                        strokeWidth: Theme.mm(0.5) * Theme.colors.lineScale
+                    }
+                    InlineLength {
+                        id: says
+                        x: Theme.mm(3)
+                        anchors.verticalCenter: parent.verticalCenter
+                        width: parent.width - 2 * x
+                        cap: target.solid && root.first ? Theme.mm(4.6) : Theme.capWord
+                        bold: target.solid
+                        color: target.solid ? (opens.pressed ? Theme.colors.accent : Theme.colors.actionInk)
+                                            : opens.pressed ? Theme.colors.raised : Theme.colors.ink
+                        text: root.nextText
+                    }
+                    FocusOutline { visible: opens.keyboardFocus }
                 }
             }
         }
         CutButton {
             id: dots
-            anchors.right: parent.right
-            anchors.rightMargin: Theme.margin
-            anchors.verticalCenter: parent.verticalCenter
+            x: words.x + (Theme.left ? 0 : words.width - width)
+            y: words.y + Math.max(0, (name.height - height) / 2)
             width: Theme.mm(24)
             height: Theme.step
             kind: "outline"
@@ -202,7 +259,8 @@ Item {
             }
         }
     }
-    KeyLine {
+    ShelfBoard {
+        id: board
         y: parent.height - height
         width: parent.width
     }

@@ -2,10 +2,11 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** Every project with its picture, name and next step; and the way to a new one. */
+/** A shelf: every project hangs from its board, with its name, how far it is and its next step; at the foot the way to a new one. */
 FocusScope {
     id: root
     focus: true
@@ -18,31 +19,71 @@ FocusScope {
         files.close();
     }
 
-    Word {
-        id: head
-        visible: !root.empty
-        x: Theme.margin
-        y: Theme.margin
-        width: parent.width - 2 * Theme.margin
-        cap: Theme.capThird
-        bold: true
-        text: qsTr("On the shelf")
+    ShelfBoard {
+        id: crown
+        width: parent.width
+        height: Math.round(root.empty ? implicitHeight : head.height + Theme.mm(Theme.small ? 0.6 : 2))
+        grained: root.empty
+        Word {
+            id: head
+            visible: !root.empty
+            x: posts.wide + Theme.margin
+            anchors.verticalCenter: parent.verticalCenter
+            width: parent.width - 2 * x
+            horizontalAlignment: Theme.left ? Text.AlignRight : Text.AlignLeft
+            cap: Theme.mm(4.6)
+            bold: true
+            text: qsTr("On the shelf")
+        }
     }
     ListView {
         id: list
-        y: head.y + head.height + Theme.gap
-        width: parent.width
-        height: file.y - y - Theme.gap
+        // Upright there is room for a single piece above its words.
+        readonly property bool stacked: width < Theme.mm(150) && height / Math.max(1, count) > Theme.mm(110)
+        readonly property real boards: Theme.mm(4.4)
+        readonly property real pieceRoom: stacked ? width - 2 * Theme.margin : Math.floor(width * (count === 1 && !Theme.small ? 0.5 : width < Theme.mm(150) ? 0.34 : 0.4))
+        readonly property real pieceHigh: Math.max(Theme.mm(28), Math.min(Theme.mm(stacked ? 110 : 90), root.opened === "" ? room - boards - Theme.mm(8) - (stacked ? Theme.mm(60) : 0) : 0))
+        readonly property real room: height / Math.max(1, count)
+        /** All in proportion to each other. */
+        readonly property real toScale: Math.min((pieceRoom - Theme.mm(2)) / Shelf.longestAlongMm, pieceHigh / Shelf.longestAcrossMm)
+
+        x: posts.wide
+        y: crown.height
+        width: parent.width - 2 * x
+        height: foot.y - y - Theme.gap
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         model: Shelf
         delegate: ProjectRow {
             required property int index
             width: list.width
-            room: root.opened === "" ? list.height / Math.max(1, list.count) : 0
+            room: root.opened !== "" || list.stacked ? 0 : Math.min(list.room, Theme.mm(76))
+            toScale: list.toScale
+            pieceRoom: list.pieceRoom
+            first: index === 0
             onTold: shown.follow(index)
             opened: root.opened === id
             onToggled: root.opened = opened ? "" : id
+        }
+    }
+    Item {
+        id: posts
+        readonly property real wide: Math.round(Theme.mm(3.4))
+        y: crown.height
+        width: parent.width
+        height: foot.y - y - Theme.gap
+        ShelfBoard {
+            height: parent.height
+        }
+        ShelfBoard {
+            x: parent.width - width
+            height: parent.height
+        }
+        ShelfBoard {
+            // The lowest board, where the pieces leave a bay free.
+            visible: root.empty || list.contentHeight < list.height - Theme.mm(8)
+            y: parent.height - height
+            width: parent.width
         }
     }
     MoreBelow {
@@ -59,82 +100,81 @@ FocusScope {
         }
         onTriggered: list.positionViewAtIndex(row, ListView.End)
     }
-    CutButton {
-        id: file
-        visible: !root.empty
-        x: Theme.left ? parent.width - width - Theme.margin : Theme.margin
-        y: foot.y - height - Theme.gap
-        width: Math.min(implicitWidth, parent.width - 2 * Theme.margin)
-        height: Theme.step
-        text: qsTr("Open, bring in, back up")
-        onClicked: files.start()
-    }
     FirstRun {
         visible: root.empty
-        width: parent.width
-        height: foot.y
+        x: posts.wide
+        y: crown.height
+        width: parent.width - 2 * x
+        height: posts.height - Theme.mm(4.4)
         focus: root.empty
     }
     Flow {
         id: foot
         x: Theme.margin
-        y: parent.height - height - Theme.margin
+        y: parent.height - height - Theme.gap
         width: parent.width - 2 * Theme.margin
-        spacing: Theme.small ? Theme.gap : Theme.gapTargets
+        spacing: Theme.gap
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
 
-        readonly property var all: [inches, millimetres, away, light, undo]
-        /** What is left over of a row of all five when none of them breaks a word. */
-        readonly property real spare: width - 4 * spacing - all.reduce((sum, target) => sum + target.leastWidth, 0)
-        /** All five beside each other, or the two beginnings above the rest. */
-        readonly property bool inRow: !root.empty && spare >= 0 && width - 4 * spacing >= Theme.mm(5 * 30)
-        readonly property real first: Math.floor((width - spacing) / 2)
-        readonly property real other: Math.floor((width - 2 * spacing) / 3)
+        readonly property var all: [inches, millimetres, file, away, light, undo].filter(target => target.wanted)
+        /** What is left over of a row of all of them when none breaks a word. */
+        readonly property real spare: width - (all.length - 1) * spacing - all.reduce((sum, target) => sum + target.leastWidth, 0)
+        /** What they would take more, to stand on one line each. */
+        readonly property real wished: all.reduce((sum, target) => sum + Math.max(1, target.implicitWidth - target.leastWidth), 0)
+        readonly property bool inRow: spare >= (root.width > root.height ? 0 : 0.5 * wished)
+        readonly property int perRow: Math.ceil(all.length / 2)
+        readonly property real share: Math.floor((width - (perRow - 1) * spacing) / perRow)
+        function wide(target: var): real {
+            return inRow ? Math.floor(target.leastWidth + spare * Math.max(1, target.implicitWidth - target.leastWidth) / wished) : share;
+        }
+        readonly property real high: Math.max(Theme.step, ...all.map(target => target.contentHeight))
 
         NewPiece {
             id: inches
-            visible: !root.empty
-            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.first
-            height: Math.max(Theme.targetLeast, contentHeight)
-            kind: "action"
-            cap: Theme.mm(4.5)
+            readonly property bool wanted: !root.empty
+            visible: wanted
+            width: foot.wide(inches)
+            height: foot.high
             firstOffered: true
         }
         NewPiece {
             id: millimetres
-            visible: !root.empty
-            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.first
-            height: Math.max(Theme.targetLeast, contentHeight)
-            kind: "action"
-            cap: Theme.mm(4.5)
+            readonly property bool wanted: !root.empty
+            visible: wanted
+            width: foot.wide(millimetres)
+            height: foot.high
+        }
+        CutButton {
+            id: file
+            readonly property bool wanted: true
+            width: foot.wide(file)
+            height: foot.high
+            text: qsTr("Open, bring in, back up")
+            onClicked: files.start()
         }
         CutButton {
             id: away
-            visible: !root.empty
-            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.other
-            height: Math.max(Theme.targetLeast, contentHeight)
+            readonly property bool wanted: Shelf.anyPutAway || Shelf.showPutAway
+            visible: wanted
+            width: foot.wide(away)
+            height: foot.high
             //: pieces that were put away, out of sight
             text: Shelf.showPutAway ? qsTr("Hide those put away") : qsTr("Show those put away")
             onClicked: Shelf.showPutAway = !Shelf.showPutAway
         }
         CutButton {
-            visible: root.empty
-            width: foot.other
-            height: Math.max(Theme.targetLeast, contentHeight)
-            text: qsTr("Open, bring in, back up")
-            onClicked: files.start()
-        }
-        CutButton {
             id: light
-            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.other
-            height: Math.max(Theme.targetLeast, contentHeight)
+            readonly property bool wanted: true
+            width: foot.wide(light)
+            height: foot.high
             text: qsTr("Light and language")
             onClicked: Session.view = "settings"
         }
         CutButton {
             id: undo
-            width: foot.inRow ? Math.floor(leastWidth + foot.spare / 5) : foot.other
-            height: Math.max(Theme.targetLeast, contentHeight)
+            readonly property bool wanted: true
+            width: foot.wide(undo)
+            height: foot.high
             enabled: Session.canUndo
             text: Session.canUndo ? qsTr("Undo: %1").arg(Session.undoText) : qsTr("Undo")
             onClicked: Session.undo()

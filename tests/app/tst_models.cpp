@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // From an empty start to the last step, killed and opened again: what the screen was told was saved first.
+#include "app/demo.h"
 #include "app/fitmodel.h"
 #include "app/session.h"
 #include "app/shelf.h"
@@ -56,6 +57,7 @@ class ModelsTest : public QObject {
 private slots:
     void listsKeepTheirPromises();
     void aSecondNewPieceIsNumbered();
+    void theShelfTellsHowFarAPieceIs();
     void aSumTellsPresetFromEntered();
     void emptyStartToTheLastStepAcrossStarts();
     void everyEditIsSavedBeforeItIsShown();
@@ -65,6 +67,43 @@ private slots:
     void everySumCanBeOpened();
     void theFigureIsWhatTheRulerMeasures();
 };
+
+void ModelsTest::theShelfTellsHowFarAPieceIs()
+{
+    Project project = readProject(demoProject().toStdString()).value().project;
+    project.made = {};
+    const ShelfPiece fresh = shelfPiece(project);
+    QVERIFY(fresh.goesOn);
+    QVERIFY2(fresh.next.startsWith(QStringLiteral("Go on: ")), qPrintable(fresh.next));
+    QCOMPARE(fresh.share, 0.0);
+    const auto places = static_cast<int>(project.blocks.columns * project.blocks.rows);
+    QCOMPARE(fresh.made.size(), places);
+    QCOMPARE(fresh.made.count(true), 0);
+    QCOMPARE(fresh.stitched, QStringLiteral("0 of %1 blocks stitched").arg(places));
+    QVERIFY(fresh.view.finishedAlongMm > fresh.view.finishedAcrossMm);
+
+    const auto made = [](const char *name, BlockState state, const char *replaces = "") {
+        MadeBlock block;
+        block.block = name;
+        block.state = state;
+        block.replaces = replaces;
+        return block;
+    };
+    project.made.blocks = {made("A1", BlockState::Trimmed), made("A2", BlockState::Spoiled),
+                           made("A3", BlockState::Spoiled), made("A3b", BlockState::Stitched, "A3")};
+    const ShelfPiece begun = shelfPiece(project);
+    QCOMPARE(begun.stitched, QStringLiteral("2 of %1 blocks stitched").arg(places));
+    QCOMPARE(begun.made.at(0), QVariant(true));
+    QCOMPARE(begun.made.at(1), QVariant(false));
+    QCOMPARE(begun.made.at(2), QVariant(true));
+    QVERIFY(begun.share > 0 && begun.share < 1);
+
+    // Of a class the blocks of every piece are counted, and one piece is drawn.
+    project.kits = 3;
+    const ShelfPiece taught = shelfPiece(project);
+    QCOMPARE(taught.made.size(), places);
+    QVERIFY2(taught.stitched.contains(QString::number(3 * places)), qPrintable(taught.stitched));
+}
 
 void ModelsTest::aSecondNewPieceIsNumbered()
 {

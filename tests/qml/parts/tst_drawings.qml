@@ -31,8 +31,8 @@ PartCase {
     Component {
         id: picture
         PiecePicture {
-            width: 120
-            height: 80
+            width: implicitWidth
+            height: implicitHeight
         }
     }
 
@@ -122,10 +122,38 @@ PartCase {
         verify(near(seen.pixel(Math.round(g.piece.x + 2), Math.round(g.piece.y + g.piece.h / 2)), Theme.colors.binding));
         compare(t.Accessible.name, "table with the runner");
     }
-    function test_pieceShowsItsColours() {
-        const p = createTemporaryObject(picture, test, { columns: 6, rows: 3, frontColour: "#c9bda2", backColour: "#48607a", bindingColour: "#7a2030" });
+    /** A bound piece of two blocks with a patch each, 160 by 80 px. */
+    function hung(made: var): var {
+        const p = createTemporaryObject(picture, test, {
+            toScale: 0.4, made,
+            view: { finishedAlongMm: 400, finishedAcrossMm: 200, columns: 2, rows: 1, sashingMm: 0, edgeMm: 0, outlineAlongMm: 200, outlineAcrossMm: 200 },
+            face: { block: "#c9bda2", sashing: "#c9bda2", binding: "#7a2030", back: "#48607a", bound: true, patches: [[{ colour: "#206040", widthMm: 80, heightMm: 80 }]], at: [] }
+        });
         waitForRendering(p);
-        const seen = grabImage(p);
-        verify(near(seen.pixel(27, 37), Qt.rgba(0xc9 / 255, 0xbd / 255, 0xa2 / 255, 1)), seen.pixel(27, 37));
+        return p;
+    }
+    function test_pieceShowsItsColours() {
+        const p = hung([false, false]), seen = grabImage(p);
+        verify(near(seen.pixel(p.air + 16, p.height - p.air - 22), Qt.rgba(0xc9 / 255, 0xbd / 255, 0xa2 / 255, 1)));
+// Its corner is turned up and shows the other face.
+        verify(near(seen.pixel(p.width - p.air - 10, p.height - p.air - 10), Qt.rgba(0x48 / 255, 0x60 / 255, 0x7a / 255, 1)));
+    }
+    function test_pieceIsToScale() {
+        const p = hung([]);
+        compare(p.implicitWidth - 2 * p.air, 160);
+        compare(p.implicitHeight - p.drop - p.air, 80);
+    }
+    function test_stitchedBlocksAreToldFromThoseToCome() {
+        const green = Qt.rgba(0x20 / 255, 0x60 / 255, 0x40 / 255, 1);
+        const p = hung([true, false]), seen = grabImage(p);
+        const patch = block => {
+            let found = 0;
+            for (let x = 0; x < 80; x += 1)
+                for (let y = 10; y < 70; y += 1)
+                    found += near(seen.pixel(p.air + 80 * block + x, p.drop + y), green) ? 1 : 0;
+            return found;
+        };
+        verify(patch(0) > 200, patch(0));
+        compare(patch(1), 0);
     }
 }

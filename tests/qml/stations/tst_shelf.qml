@@ -136,4 +136,52 @@ StationCase {
         Session.undo();
         compare(Shelf.count, count);
     }
+    function pieces(): var {
+        return all(item => item.toScale !== undefined && item.drop !== undefined);
+    }
+    function test_piecesHangInProportion() {
+        Shelf.createProject("Long", "inch");
+        FitModel.enter("/blocks/columns", "6");
+        Session.view = "shelf";
+        Shelf.createProject("Short", "inch");
+        Session.view = "shelf";
+        resize({ width: 1280, height: 1600 });
+        tryVerify(() => pieces().length >= 2);
+        const hung = pieces();
+        for (const piece of hung) {
+            compare(piece.toScale, hung[0].toScale);
+            fuzzyCompare(piece.width - 2 * piece.air, piece.view.finishedAlongMm * piece.toScale, 1);
+            fuzzyCompare(piece.height - piece.drop - piece.air, piece.view.finishedAcrossMm * piece.toScale, 1);
+        }
+        verify(Math.abs(hung[1].view.finishedAlongMm / hung[0].view.finishedAlongMm - 2) < 0.2); // six blocks beside three
+        resize(screens[0]);
+    }
+    function test_howFarAPieceIsIsSaid() {
+        Shelf.createProject("Not begun", "inch");
+        Session.view = "shelf";
+        tryVerify(() => pressables().find(item => item.accessibleName.startsWith("Not begun.")));
+        compare(pressables().find(item => item.accessibleName.startsWith("Not begun.")).accessibleDescription, "0 of 9 blocks stitched");
+        verify(printed().includes("0 of 9 blocks stitched"), printed());
+    }
+    function test_whatWasPutAwayIsOfferedOnlyWhenThereIsAny() {
+        while (Shelf.anyPutAway) // of other tests
+            Session.undo();
+        verify(!called("Show those put away"));
+        const count = Shelf.count;
+        press(pressables().find(item => item.accessibleName === "More"));
+        tryVerify(() => called("Put away"));
+        settle();
+        press(called("Put away"));
+        tryCompare(Shelf, "count", count - 1);
+        settle();
+        press(called("Show those put away"));
+        tryCompare(Shelf, "count", count);
+        settle();
+        press(called("Hide those put away"));
+        tryCompare(Shelf, "count", count - 1);
+        Session.undo();
+        tryCompare(Shelf, "anyPutAway", false);
+        settle();
+        verify(!called("Show those put away"));
+    }
 }
