@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "main/scenes.h"
 
+#include "main/stage.h"
+
 #include <QCoreApplication>
 #include <QEventLoop>
 #include <QTimer>
@@ -228,10 +230,14 @@ Scene stationScene(Room &room, int station)
     const bool handed = station == static_cast<int>(Station::Fit) ||
                         station == static_cast<int>(Station::Cut) ||
                         station == static_cast<int>(Station::Edge);
-    return {nameOf(station), handed, [&room, station] {
+    const auto changes = std::make_shared<int>(0);
+    return {nameOf(station), handed,
+            [&room, station, changes] {
+                *changes = makeFor(room, static_cast<Station>(station));
                 room.session().setView(QStringLiteral("station"));
                 room.session().setStation(station);
-            }};
+            },
+            [&room, changes] { takeBack(room, *changes); }};
 }
 
 } // namespace
@@ -289,37 +295,48 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     log("log", "");
     log("photo", "photo");
     log("flags", "flags");
-    // What is seen only once the trial is past: a strip is stitched for it, and taken back again.
-    const auto stitched = [&](const QString &name, Station station, const std::function<void()> &opens) {
+    // What is seen only once something is made: it is made for the scene, and taken back again.
+    const auto made = [&](const QString &name, Station station, const std::function<int(Room &)> &make,
+                          const std::function<void()> &opens) {
         const auto changes = std::make_shared<int>(0);
-        at(name, station, [&room, station, opens, changes] {
-            *changes = stitchAStrip(room);
+        at(name, station, [&room, station, make, opens, changes] {
+            *changes = make(room);
             room.session().setStation(static_cast<int>(station));
             opens();
         });
         scenes.back().leave = [&room, leaves = scenes.back().leave, changes] {
             leaves();
-            for (; *changes > 0; --*changes)
-                (void)room.workspace().undo();
+            takeBack(room, *changes);
         };
     };
+    const auto until = [](Does wanted) { return [wanted](Room &in) { return makeUntil(in, wanted); }; };
     const auto side = [&window](Station station, const char *what) {
         return [&window, name = nameOf(static_cast<int>(station)), what] { openSide(window, name, what); };
     };
     const auto sideName = [](Station station, const char *what) {
         return nameOf(static_cast<int>(station)) + QLatin1Char('-') + QLatin1String(what);
     };
-    stitched(QStringLiteral("gallery"), Station::Hoop, side(Station::Hoop, "gallery"));
-    at(sideName(Station::Join, "test"), Station::Join, side(Station::Join, "test"));
-    stitched(QStringLiteral("join-short"), Station::Join, [&room] { toAStep(room, "join-short"); });
-    stitched(QStringLiteral("join-rows"), Station::Join, [&room] { toAStep(room, "join-long-row"); });
+    made(QStringLiteral("gallery"), Station::Hoop, stitchAStrip, side(Station::Hoop, "gallery"));
+    made(sideName(Station::Join, "test"), Station::Join, cutAll, side(Station::Join, "test"));
+    made(QStringLiteral("join-short"), Station::Join, until(Does::JoinShort),
+         [&room] { toAStep(room, "join-short"); });
+    made(QStringLiteral("join-rows"), Station::Join, until(Does::JoinLongRow),
+         [&room] { toAStep(room, "join-long-row"); });
     for (const char *what : {"map", "gauge", "ways"})
-        stitched(sideName(Station::Join, what), Station::Join, [&room, opens = side(Station::Join, what)] {
-            toAStep(room, "join-short");
-            opens();
-        });
-    for (const char *what : {"measure", "joins", "section", "corners", "care"})
+        made(sideName(Station::Join, what), Station::Join, until(Does::JoinShort),
+             [&room, opens = side(Station::Join, what)] {
+                 toAStep(room, "join-short");
+                 opens();
+             });
+    for (const char *what : {"measure", "joins", "section"})
+        made(sideName(Station::Edge, what), Station::Edge, until(Does::SquarePiece),
+             side(Station::Edge, what));
+    // The corners are chosen before the binding is cut.
+    for (const char *what : {"corners", "care"})
         at(sideName(Station::Edge, what), Station::Edge, side(Station::Edge, what));
+    // What stands on the button while something is to be done elsewhere first.
+    at(QStringLiteral("join-waits"), Station::Join, [] {});
+    at(QStringLiteral("edge-waits"), Station::Edge, [] {});
     // Two sides are cut to show the third, and taken back again.
     at(QStringLiteral("trim-side"), Station::Trim, [&room] { toASide(room, 0); });
     at(QStringLiteral("trim-third"), Station::Trim, [&room] { toASide(room, 2); });
@@ -328,7 +345,7 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
             (void)room.workspace().undo();
         leaves();
     };
-    stitched(QStringLiteral("measure"), Station::Trim, [&room, &window] {
+    made(QStringLiteral("measure"), Station::Trim, stitchAStrip, [&room, &window] {
         toASide(room, 0);
         if (QQuickItem *lies = over(window))
             lies->setProperty("shows", QStringLiteral("measure"));

@@ -21,6 +21,38 @@ Project upTo(Project project, Does wanted, std::int64_t more)
     return project;
 }
 
+Project withAllCut(Project project)
+{
+    const Plan made = plan(project);
+    for (const Step &step : steps(project, made))
+        if (step.station == Station::Cut && step.done < step.count)
+            countUp(project, step, step.count - step.done, 0);
+    return project;
+}
+
+int makeUntil(Room &room, Does wanted)
+{
+    return room.workspace().commit("done", upTo(room.workspace().project(), wanted)) ? 1 : 0;
+}
+
+int cutAll(Room &room)
+{
+    return room.workspace().commit("done", withAllCut(room.workspace().project())) ? 1 : 0;
+}
+
+int makeFor(Room &room, Station station)
+{
+    return station == Station::Join   ? cutAll(room)
+           : station == Station::Edge ? makeUntil(room, Does::SquarePiece)
+                                      : 0;
+}
+
+void takeBack(Room &room, int &changes)
+{
+    for (; changes > 0; --changes)
+        (void)room.workspace().undo();
+}
+
 Make until(Does wanted, std::int64_t more)
 {
     return [=](const Project &project) { return upTo(project, wanted, more); };

@@ -15,6 +15,16 @@ using Opens = std::function<void()>;
 /// done.
 [[nodiscard]] Project upTo(Project project, Does wanted, std::int64_t more = 0);
 [[nodiscard]] Make until(Does wanted, std::int64_t more = 0);
+/// Everything there is to cut is cut, for the trial too where one is to be made; nothing is sewn.
+[[nodiscard]] Project withAllCut(Project project);
+/// What a step of this kind takes is cut and made, the trial put off. How many changes that was.
+int makeUntil(Room &room, Does wanted);
+/// All there is to cut is cut, for a trial too, which is still to be made.
+int cutAll(Room &room);
+/// What is at hand at Join and Edge could not be done before what it takes is cut and made.
+int makeFor(Room &room, Station station);
+/// Changes made to show a scene are taken back on leaving it.
+void takeBack(Room &room, int &changes);
 /// So many sixteenths of an inch or millimetres, whichever the maker's ruler has.
 [[nodiscard]] Length marks(const Project &project, std::int64_t number);
 
