@@ -24,6 +24,8 @@ struct SectionView {
     Q_PROPERTY(double foldMm MEMBER foldMm)
     Q_PROPERTY(double catchMm MEMBER catchMm)
     Q_PROPERTY(double loftMm MEMBER loftMm)
+    Q_PROPERTY(bool tested MEMBER tested)
+    Q_PROPERTY(double gapMm MEMBER gapMm)
 public:
     bool backed = true; ///< false for the clean back: no back strip
     double seamMm = 0;
@@ -34,6 +36,8 @@ public:
     double foldMm = 0;
     double catchMm = 0; ///< what folding the shown amount gives
     double loftMm = 0;
+    bool tested = false; ///< the test join as it was sewn
+    double gapMm = 0;    ///< measured at it between the allowances; minus: so far they lie over each other
 };
 
 /// The Join station: which blocks next, how deep, how much under, where the marks fall, and what a measured
@@ -43,6 +47,9 @@ class JoinModel : public QObject, public Single<JoinModel> {
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(matside::SectionView section READ section NOTIFY changed FINAL)
+    Q_PROPERTY(matside::SectionView testSection READ testSection NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView testSeam READ testSeam NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView testGap READ testGap NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString tells READ tells NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView figure READ figure NOTIFY changed FINAL)
@@ -75,6 +82,11 @@ public:
     using Single<JoinModel>::create;
 
     [[nodiscard]] SectionView section() const;
+    /// The test join as it was sewn; before that the join as it will be.
+    [[nodiscard]] SectionView testSection() const;
+    [[nodiscard]] FigureView testSeam() const;
+    /// The gap or the overlap; invalid where the edges meet.
+    [[nodiscard]] FigureView testGap() const;
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString tells() const;
     [[nodiscard]] FigureView figure() const;

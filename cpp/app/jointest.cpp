@@ -42,6 +42,39 @@ bool JoinModel::tested() const
     return answered().has_value();
 }
 
+SectionView JoinModel::testSection() const
+{
+    SectionView view = section();
+    const auto found = answered();
+    if (!found)
+        return view;
+    const Plan &plan = m_workspace.plan();
+    const Length seam = m_workspace.project().made.testJoin->seam.value_or(plan.basis.allowance);
+    const Length filler = plan.sashing.filler.value_or(Length());
+    view.tested = true;
+    view.seamMm = seam.asMm();
+    view.allowanceMm = view.seamMm;
+    view.gapMm = found->gap.asMm();
+    view.finishedMm = (seam * 2 + filler + found->gap).asMm();
+    return view;
+}
+
+FigureView JoinModel::testSeam() const
+{
+    const Project &project = m_workspace.project();
+    return project.made.testJoin && project.made.testJoin->seam
+               ? figureOf(*project.made.testJoin->seam, project.marks(), Round::Fine)
+               : seam();
+}
+
+FigureView JoinModel::testGap() const
+{
+    const auto found = answered();
+    return found && found->gap != Length()
+               ? figureOf(found->gap.magnitude(), m_workspace.project().marks(), Round::Fine)
+               : FigureView();
+}
+
 QString JoinModel::testSays() const
 {
     const auto found = answered();

@@ -10,11 +10,15 @@ import "printing.js" as Printing
 Item {
     id: root
 
-    /** {backed, doubled, filled, seamMm, finishedMm, allowanceMm, foldMm, catchMm, loftMm} */
+    /**
+     * {backed, doubled, filled, seamMm, finishedMm, allowanceMm, foldMm, catchMm, loftMm}; of a test join {tested, gapMm} as well: the
+     * gap its edges leave is hatched and measured in the stead of the fold, or where they lie over each other.
+     */
     property var view: null
     property var seam: null
     property var fold: null
     property var held: null
+    property var gap: null
     property string first: "A"
     property string second: "B"
     property string accessibleName
@@ -26,6 +30,8 @@ Item {
     readonly property var lie: ready ? Sections.lay(view, width, height, mm, drawn, caught.width, note.height) : null
     readonly property real foldAt: lie ? lie.seamB + view.catchMm * lie.scale : 0
     readonly property real underAt: lie ? foldAt - view.foldMm * lie.scale : 0
+    readonly property bool tested: view?.tested ?? false
+    readonly property bool apart: ready && tested && view.gapMm !== 0
     readonly property real footY: lie ? lie.foot + 2.6 * lie.cloth : 0
 
     Accessible.role: Accessible.Graphic
@@ -49,7 +55,12 @@ Item {
             Printing.strokeLine(context, g.seamA, above - 3 * root.mm, g.seamA, g.top - 2 * g.cloth, c.ink, 1.4 * u);
             Printing.strokeLine(context, g.stripA, above - 3 * root.mm, g.stripA, g.top, c.ink, 1.4 * u);
             Printing.measure(context, c, g.seamA, g.stripA, above, 0, u);
-            if (!root.view.backed)
+            if (root.apart)
+                for (const x of [g.gapA, g.gapB])
+                    Printing.strokeLine(context, x, g.top - 3 * u, x, root.footY + 8 * root.mm, c.stop, 2 * u);
+            if (root.apart)
+                Sections.measureGap(context, c, g, root.footY + 5 * root.mm, root.mm, u);
+            if (!root.view.backed || root.tested)
                 return;
             Printing.strokeLine(context, g.seamB, g.foot, g.seamB, root.footY + 8 * root.mm, c.ink, 1.4 * u);
             Printing.strokeLine(context, root.foldAt, g.foot, root.foldAt, root.footY + g.foldRow + 3 * root.mm, c.ink, 1.4 * u);
@@ -95,8 +106,31 @@ Item {
         }
     }
     Row {
+        id: parted
+        objectName: "parted"
+        visible: root.apart
+        x: root.place(Math.max(root.lie?.gapA ?? 0, root.lie?.gapB ?? 0) + Theme.mm(7), width, 0)
+        y: root.footY + Theme.mm(5) - height / 2
+        spacing: Theme.mm(1.6)
+        layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
+        FigureText {
+            figure: root.gap
+            cap: Theme.mm(7)
+            showUnit: false
+            showLean: false
+        }
+        Word {
+            anchors.verticalCenter: parent.verticalCenter
+            bold: true
+            //: by how much the two allowances inside a sashing lie over each other
+            text: (root.view?.gapMm ?? 0) < 0 ? qsTr("overlap")
+                //: what is left between the two allowances inside a sashing
+                : qsTr("gap")
+        }
+    }
+    Row {
         id: caught
-        visible: root.ready && root.view.backed
+        visible: root.ready && root.view.backed && !root.tested
         x: root.lie?.narrow ? root.place(Math.min(root.lie?.seamB ?? 0, root.underAt) - Theme.mm(3), width, 1) : root.place(root.foldAt + Theme.mm(3), width, 0)
         y: root.footY + Theme.mm(5) - height / 2
         spacing: Theme.mm(1.6)
@@ -114,7 +148,7 @@ Item {
         }
     }
     Row {
-        visible: root.ready && root.view.backed && !root.view.doubled
+        visible: root.ready && root.view.backed && !root.view.doubled && !root.tested
         x: root.place(root.underAt - Theme.mm(3), width, 1)
         y: root.footY + (root.lie?.foldRow ?? 0) - height / 2
         spacing: Theme.mm(1.6)

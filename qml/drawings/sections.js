@@ -28,6 +28,8 @@ function lay(view, width, height, mm, scale, named, noted) {
     const seamA = width / 2 - view.finishedMm * scale / 2, seamB = width / 2 + view.finishedMm * scale / 2;
     return { scale, narrow, foldRow, cloth, batting, middle, seamA, seamB,
              edgeA: seamA + view.allowanceMm * scale, edgeB: seamB - view.allowanceMm * scale,
+             // What a test join's edges leave between them: the one edge, and where the other or the batting laid in ends.
+             gapA: seamB - (view.allowanceMm + (view.gapMm ?? 0)) * scale, gapB: seamB - view.allowanceMm * scale,
              middleX: width / 2,
              stripA: seamA + view.seamMm * scale, // the strips' own raw edge: the seam is counted from it
              top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth };
@@ -74,13 +76,54 @@ function block(context, c, g, x1, x2, backed, u) {
     }
 }
 
+/** No cloth lies in a gap; where two edges lie over each other there is one cloth too many: both are hatched. */
+function parting(context, c, view, g, u) {
+    const x = Math.min(g.gapA, g.gapB), w = Math.abs(g.gapB - g.gapA), y = g.top, h = g.foot - g.top;
+    context.save();
+    context.beginPath();
+    context.rect(x, y, w, h);
+    context.clip();
+    context.globalAlpha = view.gapMm < 0 ? 0.34 : 1;
+    context.fillStyle = view.gapMm < 0 ? c.ink : c.paper;
+    context.fillRect(x, y, w, h);
+    context.globalAlpha = 1;
+    context.strokeStyle = c.stop;
+    context.lineWidth = 2.4 * u * c.lineScale;
+    context.beginPath();
+    for (let a = x - h; a < x + w; a += 13 * u) {
+        context.moveTo(a, y + h);
+        context.lineTo(a + h, y);
+        if (view.gapMm < 0) {
+            context.moveTo(a, y);
+            context.lineTo(a + h, y + h);
+        }
+    }
+    context.stroke();
+    context.restore();
+    for (const edge of [x, x + w])
+        Printing.strokeLine(context, edge, y, edge, y + h, c.stop, 4 * u * c.lineScale);
+}
+
+/** Arrows from outside at both ends: there is seldom room between them. */
+function measureGap(context, c, g, y, mm, u) {
+    const x1 = Math.min(g.gapA, g.gapB), x2 = Math.max(g.gapA, g.gapB), wing = 1.5 * mm;
+    for (const [x, out] of [[x1, -1], [x2, 1]]) {
+        Printing.strokeLine(context, x, y, x + out * 5.5 * mm, y, c.stop, 3 * u * c.lineScale);
+        Printing.strokeLine(context, x, y, x + out * wing, y - wing, c.stop, 3 * u * c.lineScale);
+        Printing.strokeLine(context, x, y, x + out * wing, y + wing, c.stop, 3 * u * c.lineScale);
+    }
+}
+
 function paint(context, c, view, g, width, u) {
     const backed = view.backed;
     const gap = 3 * u; // the two edges are told apart
-    if (view.filled && g.edgeB - g.edgeA > 2 * gap)
-        Printing.clothRect(context, c, "batting", g.edgeA + gap, g.top + g.cloth / 2, g.edgeB - g.edgeA - 2 * gap, g.batting + g.cloth, u);
+    const fillTo = view.tested ? g.gapA : g.edgeB;
+    if (view.filled && fillTo - g.edgeA > 2 * gap)
+        Printing.clothRect(context, c, "batting", g.edgeA + gap, g.top + g.cloth / 2, fillTo - g.edgeA - 2 * gap, g.batting + g.cloth, u);
     block(context, c, g, -20 * u, g.edgeA - gap / 2, backed, u);
     block(context, c, g, Math.max(g.edgeB, g.edgeA) + gap / 2, width + 20 * u, backed, u);
+    if (view.tested && view.gapMm !== 0)
+        parting(context, c, view, g, u);
     // Front strip: two folds lie over the blocks' allowances; where those are pared, they are pared with them.
     const thick = g.cloth * 0.9, over = 5 * u;
     ribbon(context, c, "sashing", g.seamA - thick / 2, g.seamB + thick / 2, g.top - 2 * thick - over, thick, { left: true, right: true }, u);

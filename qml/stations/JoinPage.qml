@@ -16,6 +16,8 @@ WidePage {
     /** Something stands beside the step at hand. */
     readonly property bool beside: StepModel.doing === "join-short" || JoinModel.marking || JoinModel.measuring
                                    || JoinModel.tested || JoinModel.mayLay
+    /** What the test join taught stands beside the section: it shows the join as it was sewn. */
+    readonly property bool told: side === "test" && JoinModel.tested
     readonly property var names: atHand(JoinModel.blocks)
 
     function atHand(blocks: var): var {
@@ -36,13 +38,17 @@ WidePage {
         anchors.fill: parent
         anchors.bottomMargin: more.visible ? more.height + Theme.gap : 0
         visible: root.sewing && !StepModel.finished
-        view: JoinModel.section
-        seam: JoinModel.seam
+        view: root.told ? JoinModel.testSection : JoinModel.section
+        seam: root.told ? JoinModel.testSeam : JoinModel.seam
+        gap: JoinModel.testGap
         fold: JoinModel.fold
         held: JoinModel.held
         first: root.names.length === 2 ? root.names[0].block : "A"
         second: root.names.length === 2 ? root.names[1].block : "B"
-        accessibleName: !JoinModel.held.valid ? qsTr("Section of a join: seam %1").arg(JoinModel.seam.text)
+        accessibleName: root.told ? (JoinModel.testSection.gapMm < 0 ? qsTr("Section of the test join: seam %1, overlap %2")
+                                     : JoinModel.testSection.gapMm > 0 ? qsTr("Section of the test join: seam %1, gap %2")
+                                     : qsTr("Section of the test join: seam %1, the edges meet")).arg(JoinModel.testSeam.text).arg(JoinModel.testGap.text)
+                        : !JoinModel.held.valid ? qsTr("Section of a join: seam %1").arg(JoinModel.seam.text)
                         : !JoinModel.fold.valid ? qsTr("Section of a join: seam %1, back strip doubled, catch %2").arg(JoinModel.seam.text).arg(JoinModel.held.text)
                         : qsTr("Section of a join: seam %1, fold under %2, catch %3").arg(JoinModel.seam.text)
                           .arg(JoinModel.fold.text).arg(JoinModel.held.text)

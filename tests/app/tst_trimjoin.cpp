@@ -285,6 +285,14 @@ void TrimAndJoin::theTestJoinSetsTheSeam()
     QVERIFY(desk.join.testSays().contains(QStringLiteral("overlap by {1/16 in}")));
     QVERIFY2(desk.join.mendSays().contains(QStringLiteral("15/32 in")), qPrintable(desk.join.mendSays()));
     QVERIFY(desk.join.testLines().join(u' ').contains(QStringLiteral("outline")));
+    // Its section is the join as it was sewn: from seam to seam two allowances less what lies over each
+    // other.
+    const SectionView sewn = desk.join.testSection();
+    QVERIFY(sewn.tested && !desk.join.section().tested);
+    QVERIFY(qFuzzyCompare(sewn.gapMm, -25.4 / 16) && qFuzzyCompare(sewn.seamMm, 12.7));
+    QVERIFY(qFuzzyCompare(sewn.finishedMm, 25.4 * 15 / 16));
+    QCOMPARE(desk.join.testGap().text, QStringLiteral("1/16 in"));
+    QVERIFY(!plain.join.testSection().tested && !plain.join.testGap().valid);
     QCOMPARE(desk.join.otherSays(), QStringLiteral("Cut strips 2 3/32 in instead"));
 }
 

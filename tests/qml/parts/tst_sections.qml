@@ -87,6 +87,34 @@ PartCase {
         waitForRendering(s);
         tryVerify(() => downColumn(grabImage(s), x, g.top, g.foot, Theme.colors.batting) > 0.4 * g.batting);
     }
+    function test_whatATestJoinLeavesIsSeenAndMeasured() {
+        const s = createTemporaryObject(section, test, { view: join({ tested: true, gapMm: 4.8, finishedMm: 30.2 }),
+                                                         gap: test.figure("", "3", "16", "in") });
+        const stops = () => {
+            const g = s.lie, seen = grabImage(s);
+            let count = 0;
+            for (let x = Math.min(g.gapA, g.gapB) + 4; x < Math.max(g.gapA, g.gapB) - 4; ++x)
+                count += downColumn(seen, x, g.top, g.foot, Theme.colors.stop);
+            return count;
+        };
+        fuzzyCompare((s.lie.gapB - s.lie.gapA) / s.lie.scale, 4.8, 1e-6);
+        fuzzyCompare(s.lie.gapA, s.lie.edgeA, 1e-6);
+        verify(words(s).includes("gap") && !words(s).includes("catch") && !words(s).includes("fold under"));
+        compare(overflowing(s).length, 0);
+        waitForRendering(s);
+        tryVerify(() => stops() > 40);
+        s.view = join({ tested: true, gapMm: -3.2, finishedMm: 22.2 });
+        verify(words(s).includes("overlap"));
+        fuzzyCompare((s.lie.gapA - s.lie.gapB) / s.lie.scale, 3.2, 1e-6);
+        waitForRendering(s);
+        tryVerify(() => stops() > 40);
+        // Beside batting laid in, all that is left lies on its far side.
+        s.view = join({ tested: true, filled: true, gapMm: 2, finishedMm: 40 });
+        fuzzyCompare((s.lie.gapB - s.lie.gapA) / s.lie.scale, 2, 1e-6);
+        verify(s.lie.gapA > s.lie.edgeA);
+        s.view = join({ tested: true, gapMm: 0 });
+        verify(!words(s).includes("gap") && !words(s).includes("overlap"));
+    }
     function test_theSeamIsCountedFromTheStrip() {
         // Larger allowances on the blocks: the strip's edge lies inside theirs.
         const wide = createTemporaryObject(section, test, { view: join({ finishedMm: 38.1, allowanceMm: 19.05 }) });
