@@ -81,6 +81,14 @@ FigureView EdgeModel::radius() const
                : FigureView();
 }
 
+FigureView EdgeModel::curve() const
+{
+    const QString kind = corner();
+    return kind == QStringLiteral("rounded") || kind == QStringLiteral("circle")
+               ? figureOf(m_workspace.plan().basis.cornerRadius, m_workspace.project().marks())
+               : depth();
+}
+
 FigureView EdgeModel::depth() const
 {
     const ScallopPlan *scallops = scallopsOf(m_workspace.plan());

@@ -93,6 +93,7 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(QString cornerName READ cornerName NOTIFY changed FINAL)
     Q_PROPERTY(bool squarePiece READ squarePiece NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView radius READ radius NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView curve READ curve NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView depth READ depth NOTIFY changed FINAL)
     Q_PROPERTY(int scallopsAlong READ scallopsAlong NOTIFY changed FINAL)
     Q_PROPERTY(int scallopsAcross READ scallopsAcross NOTIFY changed FINAL)
@@ -143,6 +144,8 @@ public:
     [[nodiscard]] bool squarePiece() const;
     /// Of rounded corners, of a scallop; invalid without.
     [[nodiscard]] FigureView radius() const;
+    /// What the drawing says of a curved edge: its radius, or how deep its scallops are; else invalid.
+    [[nodiscard]] FigureView curve() const;
     [[nodiscard]] FigureView depth() const;
     [[nodiscard]] int scallopsAlong() const;
     [[nodiscard]] int scallopsAcross() const;

@@ -23,8 +23,13 @@ Item {
     property var joins: []
     /** More than 0: only its top left corner, so many millimetres of it. */
     property real cornerMm: 0
+    /** Of a curved edge: the radius of its corners, or how deep its scallops are; null to say neither. */
+    property var curve: null
     property string accessibleName
 
+    readonly property bool curved: (curve?.valid ?? false) && w > 0 && phase !== "square" && phase !== "frame"
+    /** Where the curve's reading ends and its plate lies. */
+    readonly property var bow: curved ? Edges.bow(view, x0, y0, scale_, w, h) : null
     readonly property bool measuring: phase === "square" && readings.length === 6
     readonly property real pad: measuring ? Theme.mm(6) : phase === "bind" ? Theme.mm(11) : Theme.mm(4)
     readonly property real padSide: measuring ? Theme.mm(10) : pad
@@ -42,7 +47,7 @@ Item {
 
     PrintCanvas {
         anchors.fill: parent
-        shows: [root.view, root.phase, root.joins, root.measuring, root.w]
+        shows: [root.view, root.phase, root.joins, root.measuring, root.w, root.curved]
         mirrored: false
         Accessible.ignored: true
         onPrinting: context => {
@@ -52,6 +57,8 @@ Item {
             Edges.piece(context, Theme.colors, root.view, g, root.phase !== "square" && root.phase !== "frame", unit);
             if (root.measuring)
                 Edges.diagonals(context, Theme.colors, g, unit);
+            if (root.bow)
+                Edges.bowed(context, Theme.colors, root.bow, Theme.pxPerMm, unit);
             if (root.phase === "bind")
                 Edges.joins(context, Theme.colors, root.view, g, root.joins, Theme.pxPerMm, unit);
         }
@@ -75,6 +82,34 @@ Item {
                 cap: Theme.mm(5)
                 showUnit: false
                 showLean: false
+            }
+        }
+    }
+    Rectangle {
+        objectName: "curve"
+        visible: root.bow !== null
+        x: Math.max(0, Math.min(root.width - width, (root.bow?.x ?? 0) - width / 2))
+        y: Math.max(0, Math.min(root.height - height, (root.bow?.deep ?? false) ? root.bow.y + Theme.mm(5) : (root.bow?.y ?? 0) - height / 2))
+        width: bent.implicitWidth + Theme.mm(2)
+        height: bent.implicitHeight + Theme.mm(1)
+        color: Theme.colors.raised
+        Row {
+            id: bent
+            anchors.centerIn: parent
+            spacing: Theme.mm(1.4)
+            FigureText {
+                figure: root.curve
+                cap: Theme.mm(5)
+                showUnit: false
+                showLean: false
+            }
+            Word {
+                anchors.verticalCenter: parent.verticalCenter
+                wrapMode: Text.NoWrap
+                //: how deep the scallops are cut
+                text: root.bow?.deep ? qsTr("deep")
+                    //: of a rounded corner
+                    : qsTr("radius")
             }
         }
     }

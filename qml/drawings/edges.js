@@ -180,6 +180,41 @@ function piece(context, c, view, g, closed, u) {
         scallopBites(context, c, view, g, cut, u);
 }
 
+/** A curve's measure: from the centre of the first arc out to it, or down from a crown to the inside point beside it. */
+function bow(view, x, y, s, w, h) {
+    const cut = scalloping(view, { x: x, y: y, w: w, h: h, s: s });
+    if (cut) {
+        // The inside point nearest the middle of the top.
+        const at = x + cut.d + cut.along.q * Math.max(1, Math.floor(cut.along.count / 2));
+        return { deep: true, x: at, y: y + cut.d, x1: at, y1: y, reach: cut.along.q / 2 };
+    }
+    const r = Math.min(view.radiusMm * s, w / 2, h / 2);
+    if (!(r > 0))
+        return null;
+    const out = r * (1 - Math.SQRT1_2);
+    return { deep: false, cx: x + r, cy: y + r, x1: x + out, y1: y + out, x: x + r - (r - out) / 2, y: y + r - (r - out) / 2 };
+}
+
+/** The same drawn: a radius with its centre and an arrow at the arc; a depth between two levels, its arrows outside. */
+function bowed(context, c, b, mm, u) {
+    const line = (x1, y1, x2, y2) => Printing.strokeLine(context, x1, y1, x2, y2, c.accent, 3 * u * c.lineScale);
+    const wing = 1.6 * mm;
+    if (!b.deep) {
+        line(b.cx, b.cy, b.x1, b.y1);
+        line(b.x1, b.y1, b.x1 + 1.4 * wing, b.y1 + 0.3 * wing);
+        line(b.x1, b.y1, b.x1 + 0.3 * wing, b.y1 + 1.4 * wing);
+        line(b.cx - wing, b.cy, b.cx + wing, b.cy);
+        line(b.cx, b.cy - wing, b.cx, b.cy + wing);
+        return;
+    }
+    for (const [level, out] of [[b.y1, -1], [b.y, 1]]) {
+        line(b.x - Math.min(b.reach, 4 * mm), level, b.x + Math.min(b.reach, 4 * mm), level);
+        line(b.x, level, b.x, level + out * 4.5 * mm);
+        line(b.x, level, b.x - wing, level + out * wing);
+        line(b.x, level, b.x + wing, level + out * wing);
+    }
+}
+
 function diagonals(context, c, g, u) {
     for (const [x1, y1, x2, y2] of [[g.x, g.y, g.x + g.w, g.y + g.h], [g.x + g.w, g.y, g.x, g.y + g.h]])
         Printing.roleLine(context, "planned", x1, y1, x2, y2, c.accent, 3 * u * c.lineScale);

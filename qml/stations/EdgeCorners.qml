@@ -63,6 +63,12 @@ Flickable {
             visible: !root.free
             text: EdgeModel.cornersFixed
         }
+        // Nothing is chosen any more: what it comes to is read first.
+        InlineLength {
+            width: parent.width
+            visible: !root.free
+            text: EdgeModel.cornerSays
+        }
         EdgeDrawing {
             width: parent.width
             height: Theme.mm(56)
@@ -114,6 +120,7 @@ Flickable {
         }
         InlineLength {
             width: parent.width
+            visible: root.free
             text: EdgeModel.cornerSays
         }
         CautionLine {

@@ -37,6 +37,7 @@ WidePage {
         view: EdgeModel.view
         phase: root.laying ? "bind" : EdgeModel.phase
         readings: phase === "square" && EdgeModel.measured ? EdgeModel.readings : []
+        curve: root.side === "corners" ? EdgeModel.curve : null
         joins: phase === "bind" ? EdgeModel.lay : []
         accessibleName: phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
                         : phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))

@@ -115,6 +115,18 @@ PartCase {
         s.view = join({ tested: true, gapMm: 0 });
         verify(!words(s).includes("gap") && !words(s).includes("overlap"));
     }
+    function test_aCurvedEdgeSaysHowItCurves() {
+        const e = createTemporaryObject(edge, test, { view: piece({ depthMm: 0, radiusMm: 100 }), curve: test.figure("4", "", "", "in") });
+        verify(words(e).includes("radius"));
+        // From the centre of the corner's arc out to the arc itself.
+        fuzzyCompare(Math.hypot(e.bow.cx - e.bow.x1, e.bow.cy - e.bow.y1) / e.scale_, 100, 1e-6);
+        fuzzyCompare((e.bow.cx - e.x0) / e.scale_, 100, 1e-6);
+        e.view = piece({});
+        verify(words(e).includes("deep") && !words(e).includes("radius"));
+        fuzzyCompare((e.bow.y - e.bow.y1) / e.scale_, 25.4, 1e-6);
+        e.curve = null;
+        verify(!words(e).includes("deep"));
+    }
     function test_theSeamIsCountedFromTheStrip() {
         // Larger allowances on the blocks: the strip's edge lies inside theirs.
         const wide = createTemporaryObject(section, test, { view: join({ finishedMm: 38.1, allowanceMm: 19.05 }) });
