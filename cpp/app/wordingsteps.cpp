@@ -49,7 +49,8 @@ constexpr std::array does{
     Worded{"press-patched-block",
            QT_TRANSLATE_NOOP("Words", "Press the block, now that its patches are trimmed.")},
     Worded{"press-test-block", QT_TRANSLATE_NOOP("Words", "Press the test block and let it rest.")},
-    Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Cut the strip apart down the middle of each gap.")},
+    Worded{"rough-apart",
+           QT_TRANSLATE_NOOP("Words", "Cut the strip apart along a ruler, down the middle of each gap.")},
     Worded{"trim-block",
            QT_TRANSLATE_NOOP("Words", "Trim the block's four sides, measuring from the stitched outline.")},
     //: ditch: the line where the sashing meets the block
@@ -143,7 +144,7 @@ constexpr std::array actions{
     Worded{"test-join", QT_TRANSLATE_NOOP("Words", "Tried and measured")},
     Worded{"trim-patches", QT_TRANSLATE_NOOP("Words", "All trimmed")},
     Worded{"press-block", QT_TRANSLATE_NOOP("Words", "Pressed")},
-    Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Cut apart")},
+    Worded{"rough-apart", QT_TRANSLATE_NOOP("Words", "Apart, blade closed")},
     Worded{"trim-block", QT_TRANSLATE_NOOP("Words", "Trimmed, blade closed")},
     Worded{"join", QT_TRANSLATE_NOOP("Words", "Joined")},
     Worded{"join-row", QT_TRANSLATE_NOOP("Words", "Measured")},

@@ -5,7 +5,10 @@ import Matside.Parts
 import Matside.Theme
 import "printing.js" as Printing
 
-/** A stitched strip that comes apart: a cut down the middle of each gap, the next one under the blade. */
+/**
+ * A stitched strip that comes apart: a cut down the middle of each gap, the next one under the blade, along a ruler
+ * that lies on the block that comes off. The cutter stands on the other side of it.
+ */
 Item {
     id: root
 
@@ -51,6 +54,21 @@ Item {
         }
     }
 
+    /** Its edge at the blade; longer than the strip is wide, and as wide as leaves room for a spread hand. */
+    function paintRuler(context: var, c: var, blade: real, u: real) {
+        const wide = Math.min(6 * 25.4 * root.zoom, blade - 4 * u), from = blade - wide;
+        const top = root.upper - 12 * u, high = root.lower - root.upper + 24 * u;
+        context.fillStyle = c.rulerBody;
+        context.globalAlpha = c.rulerAlpha;
+        context.fillRect(from, top, wide, high);
+        context.globalAlpha = 1;
+        // Its marks run along the edge the blade follows.
+        for (let i = 1, y = top + 25.4 * root.zoom / 2; y < top + high; ++i, y += 25.4 * root.zoom / 2)
+            Printing.strokeLine(context, blade - (i % 2 ? 8 : 18) * u, y, blade, y, c.rulerMark, 1.4 * u * c.lineScale);
+        context.strokeStyle = c.rulerMark;
+        context.lineWidth = 3 * u * c.lineScale;
+        context.strokeRect(from, top, wide, high);
+    }
     function paint(context: var, c: var, u: real) {
         const k = root.zoom, high = root.lower - root.upper;
         const wide = root.view.blockMm[0] * k, tall = root.view.blockMm[1] * k, middle = (root.upper + root.lower) / 2;
@@ -75,6 +93,8 @@ Item {
         }
         root.view.cuts.forEach((cut, i) => {
             const x = root.x0 + cut * k;
+            if (i === root.view.done)
+                paintRuler(context, c, x, u);
             if (i === root.view.done)
                 Printing.blade(context, c, x, root.lower + 44 * u, root.upper - 24 * u, root.lower - 20 * u, u);
             else if (i > root.view.done)

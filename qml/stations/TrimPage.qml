@@ -75,7 +75,7 @@ StepPage {
         anchors.fill: parent
         visible: ready && !StepModel.finished
         view: TrimModel.apart
-        accessibleName: qsTr("The strip comes apart down the middle of each gap; blocks off it so far: %1").arg(off)
+        accessibleName: qsTr("The strip comes apart along a ruler, down the middle of each gap; blocks off it so far: %1").arg(off)
     }
     Grid {
         id: foot

@@ -184,7 +184,7 @@ void TrimAndJoin::aStripIsApartWithItsLastCut()
         const bool drawn =
             apart[QStringLiteral("done")].toInt() < apart[QStringLiteral("cuts")].toList().size();
         QCOMPARE(desk.steps.caution().isEmpty(), !drawn);
-        QCOMPARE(desk.steps.actionText().contains(QStringLiteral("Cut")), drawn);
+        QCOMPARE(desk.steps.actionText().contains(QStringLiteral("blade closed")), drawn);
         QCOMPARE(desk.steps.doesText().startsWith(QStringLiteral("No cut")), !drawn);
         cuts += drawn ? 1 : 0;
         desk.steps.next();
