@@ -93,6 +93,7 @@ Item {
         onClicked: root.cleared()
     }
     Flickable {
+        id: roll
         visible: root.withMarks
         x: root.digitsWidth + Theme.gapTargets
         width: root.marksWidth
@@ -119,4 +120,5 @@ Item {
             }
         }
     }
+    MoreBelow { over: roll }
 }

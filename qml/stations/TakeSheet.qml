@@ -117,4 +117,8 @@ Rectangle {
             FocusOutline { visible: row.keyboardFocus }
         }
     }
+    MoreBelow {
+        over: list
+        ground: Theme.colors.paper
+    }
 }

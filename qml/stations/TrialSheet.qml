@@ -72,6 +72,7 @@ Item {
             }
         }
     }
+    MoreBelow { over: list }
     KeyLine {
         y: list.y + Math.min(list.height, list.contentHeight)
         width: parent.width

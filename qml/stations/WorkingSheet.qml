@@ -71,6 +71,7 @@ Item {
             onClicked: root.open(modelData.figureKey, root.trail.concat([root.figureKey]))
         }
     }
+    MoreBelow { over: list }
     KeyLine {
         y: list.y + Math.min(list.height, list.contentHeight)
         width: parent.width
