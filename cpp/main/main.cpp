@@ -156,37 +156,12 @@ int runSheet(const QCommandLineParser &options)
     return answer.exit;
 }
 
-int run(int argc, char **argv)
+void describe(QCommandLineParser &options)
 {
-    QCoreApplication::setApplicationName(QStringLiteral("matside"));
-    // Until a language is chosen, numbers are written as the words of the source are.
-    QLocale::setDefault(QLocale::c());
-    if (asked(argc, argv, "--plan")) {
-        const QCoreApplication app(argc, argv);
-        const QStringList arguments = QCoreApplication::arguments();
-        const qsizetype at = arguments.indexOf(QStringLiteral("--plan"));
-        return at + 1 < arguments.size()
-                   ? runPlanCommand(arguments[at + 1])
-                   : refuse(QStringLiteral("--plan needs a file, or - for standard input."));
-    }
-    for (const char *command : {"--share", "--look-inside", "--open-shared", "--back-up", "--restore"})
-        if (asked(argc, argv, command)) {
-            const QCoreApplication app(argc, argv);
-            return runShareCommand(QCoreApplication::arguments());
-        }
-    if (asked(argc, argv, "--pictures") || asked(argc, argv, "--self-test") ||
-        asked(argc, argv, "--check-words") || asked(argc, argv, "--sheet") || asked(argc, argv, "--diagrams"))
-        drawWithoutScreen();
-    const QGuiApplication app(argc, argv);
-    // What is said before the store with her choice is open.
-    std::optional<Spoken> words(std::in_place);
-    if (!words->speak(valueAsked(argc, argv, "--language")))
-        (void)words->speak(Spoken::ofSystem());
-    QGuiApplication::setDesktopFileName(QStringLiteral("org.matside.Matside"));
-    QCommandLineParser options;
     options.setApplicationDescription(
         QGuiApplication::translate("Main", "The next cut, beside the cutting mat."));
     options.addHelpOption();
+    options.addVersionOption();
     options.addOption({QStringLiteral("data"),
                        QGuiApplication::translate("Main", "Keep the data in this folder."),
                        QStringLiteral("DIR")});
@@ -250,6 +225,61 @@ int run(int argc, char **argv)
             "Main",
             "A project, share or backup file to look into, or a project file for --pictures or --sheet."),
         QStringLiteral("[FILE]"));
+}
+
+/// What is only asked of the command line is answered without a screen.
+bool asksAboutItself(int argc, char **argv)
+{
+    for (const char *option : {"--help", "-h", "--help-all", "--version", "-v"})
+        if (asked(argc, argv, option))
+            return true;
+    return false;
+}
+
+int answerAboutItself(int argc, char **argv)
+{
+    const QCoreApplication app(argc, argv);
+    Spoken words;
+    if (!words.speak(valueAsked(argc, argv, "--language")))
+        (void)words.speak(Spoken::ofSystem());
+    QCommandLineParser options;
+    describe(options);
+    options.process(app); // says it and ends the program
+    return 0;
+}
+
+int run(int argc, char **argv)
+{
+    QCoreApplication::setApplicationName(QStringLiteral("matside"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(MATSIDE_VERSION));
+    // Until a language is chosen, numbers are written as the words of the source are.
+    QLocale::setDefault(QLocale::c());
+    if (asksAboutItself(argc, argv))
+        return answerAboutItself(argc, argv);
+    if (asked(argc, argv, "--plan")) {
+        const QCoreApplication app(argc, argv);
+        const QStringList arguments = QCoreApplication::arguments();
+        const qsizetype at = arguments.indexOf(QStringLiteral("--plan"));
+        return at + 1 < arguments.size()
+                   ? runPlanCommand(arguments[at + 1])
+                   : refuse(QStringLiteral("--plan needs a file, or - for standard input."));
+    }
+    for (const char *command : {"--share", "--look-inside", "--open-shared", "--back-up", "--restore"})
+        if (asked(argc, argv, command)) {
+            const QCoreApplication app(argc, argv);
+            return runShareCommand(QCoreApplication::arguments());
+        }
+    if (asked(argc, argv, "--pictures") || asked(argc, argv, "--self-test") ||
+        asked(argc, argv, "--check-words") || asked(argc, argv, "--sheet") || asked(argc, argv, "--diagrams"))
+        drawWithoutScreen();
+    const QGuiApplication app(argc, argv);
+    // What is said before the store with her choice is open.
+    std::optional<Spoken> words(std::in_place);
+    if (!words->speak(valueAsked(argc, argv, "--language")))
+        (void)words->speak(Spoken::ofSystem());
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.matside.Matside"));
+    QCommandLineParser options;
+    describe(options);
     options.process(app);
     if (const QString code = options.value(QStringLiteral("language"));
         !code.isEmpty() && !Spoken::known().contains(code))
