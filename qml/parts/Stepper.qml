@@ -21,6 +21,8 @@ Item {
     property bool noted: true
     /** The value stands under the name though there is room beside it: as its neighbour's does. */
     property bool stacked: false
+    /** The room the neighbours' names and values take: what is pressed stands on one level with theirs. */
+    property real headLeast: 0
 
     signal less()
     signal more()
@@ -30,7 +32,8 @@ Item {
     readonly property bool inlineFits: besideFits && !stacked
     readonly property bool besideFits: width <= 0 || name.implicitWidth + Theme.mm(1.6) + valueWidth <= width
     readonly property real valueWidth: figure ? length.implicitWidth : choice.implicitWidth
-    readonly property real headHeight: Math.max(Theme.control, inlineFits ? length.implicitHeight : name.implicitHeight
+    readonly property real headHeight: Math.max(headLeast, headWanted)
+    readonly property real headWanted: Math.max(Theme.control, inlineFits ? length.implicitHeight : name.implicitHeight
                                                 + (figure ? length.capTop + Theme.capInText + Theme.mm(2.6) : choice.implicitHeight))
 
     implicitWidth: Math.max(2 * Theme.step + Theme.gap, name.implicitWidth + Theme.mm(1.6) + valueWidth)

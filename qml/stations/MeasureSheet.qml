@@ -46,7 +46,8 @@ Item {
         Column {
             id: rows
             width: list.width
-            spacing: Theme.gap
+            // Close enough that both diagonals are seen without rolling.
+            spacing: Theme.mm(1.2)
 
             Word {
                 width: parent.width
@@ -59,10 +60,22 @@ Item {
                 columns: Math.max(1, Math.min(3, Math.floor((width + columnSpacing) / (2 * Theme.step + Theme.gap + columnSpacing))))
                 columnSpacing: Theme.gap
                 rowSpacing: Theme.mm(1.4)
+                /** Counts them as they are made: what is asked of a neighbour is asked again. */
+                property int made: 0
                 readonly property real each: (width - (columns - 1) * columnSpacing) / columns
 
+                /** The steppers in the row of one: they share one level. */
+                function beside(index: int): var {
+                    const first = index - index % columns, row = [];
+                    for (let at = first; made > 0 && at < Math.min(6, first + columns); ++at)
+                        row.push(steppers.itemAt(at));
+                    return row.filter(one => one);
+                }
+
                 Repeater {
+                    id: steppers
                     model: 6
+                    onItemAdded: ++six.made
                     Stepper {
                         required property int index
                         readonly property var reading: BlockMeasure.readings[index]
@@ -71,6 +84,8 @@ Item {
                         label: index < 4 ? reading.says : index === 4 ? qsTr("from top left") : qsTr("from top right")
                         figure: reading.figure
                         noted: false
+                        stacked: six.beside(index).some(one => !one.besideFits)
+                        headLeast: Math.max(0, ...six.beside(index).map(one => one.headWanted))
                         reckoned: BlockMeasure.measured && !reading.taken
                         problem: reading.suspect ? qsTr("measure this one again first") : ""
                         onLess: BlockMeasure.nudge(index, -1)
