@@ -4,6 +4,7 @@
 #include "app/figures.h"
 #include "app/reply.h"
 #include "app/stepmodel.h"
+#include "app/sumwords.h"
 #include "app/wording.h"
 #include "length/read.h"
 #include "plan/working.h"
@@ -75,35 +76,6 @@ QString plainTerm(const Term &term, Marks marks)
     if (const std::int64_t *count = std::get_if<std::int64_t>(&term.value))
         return QString::number(*count);
     return toQt(writeShare(std::get<Share>(term.value)));
-}
-
-/// The formula with the terms' own words in it: "hoop, outside + 2 × margin".
-QString inWords(const Working &working)
-{
-    QString told;
-    std::string word;
-    const auto flush = [&] {
-        if (!word.empty())
-            told += wordsOrCode(termWords(), word);
-        word.clear();
-    };
-    for (const char c : working.formula) {
-        if ((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z')) {
-            word += c;
-            continue;
-        }
-        flush();
-        if (c == '*')
-            told += QStringLiteral("×");
-        else if (c == '/')
-            told += QStringLiteral("÷");
-        else if (c == '-')
-            told += QStringLiteral("−");
-        else
-            told += QLatin1Char(c);
-    }
-    flush();
-    return told;
 }
 
 } // namespace
@@ -181,7 +153,8 @@ QString StepModel::workingSentence(const QString &key) const
     if (!working)
         return {};
     const FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), key.toStdString());
-    return QStringLiteral("%1: %2 = {%3}").arg(nameOfFigure(working->figure), inWords(*working), figure.text);
+    return QStringLiteral("%1: %2 = {%3}")
+        .arg(nameOfFigure(working->figure), sumInWords(working->formula), figure.text);
 }
 
 } // namespace matside
