@@ -182,6 +182,24 @@ constexpr std::array looks{
            QT_TRANSLATE_NOOP("Words",
                              "With the leaf out, the ends hang over by only %1 and will stick out stiffly; "
                              "they fall well from %2.")},
+    // What is made stays as it is; the count stands behind, so that one and many read alike.
+    Worded{"blocks-otherwise",
+           QT_TRANSLATE_NOOP("Words",
+                             "Stitched blocks stay as they are and no longer fit, in all %1: sent as %2, now "
+                             "it would be %3. Undo takes the change back.")},
+    Worded{"hoop-strips-otherwise",
+           QT_TRANSLATE_NOOP("Words",
+                             "Hoop strips cut already no longer fit, in all %1: cut %2 wide, now it would be "
+                             "%3. Undo takes the change back.")},
+    //: sashing: the strip between two blocks
+    Worded{"sashing-strips-otherwise",
+           QT_TRANSLATE_NOOP("Words",
+                             "Sashing strips cut already no longer fit, in all %1: cut %2 wide, now it would "
+                             "be %3. Undo takes the change back.")},
+    Worded{"binding-strips-otherwise",
+           QT_TRANSLATE_NOOP("Words",
+                             "Binding strips cut already no longer fit, in all %1: cut %2 wide, now it would "
+                             "be %3. Undo takes the change back.")},
 };
 
 } // namespace

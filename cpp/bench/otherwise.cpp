@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+#include "bench/otherwise.h"
+
+#include "bench/progress.h"
+#include "bench/relay.h"
+
+#include <algorithm>
+#include <initializer_list>
+#include <optional>
+
+namespace matside {
+
+namespace {
+
+/// No block draws up by more than a tenth.
+constexpr std::int64_t mostNum = 10, mostDen = 9;
+
+/// One way of a block. Sizes that are sent follow the draw-up, which is measured while the blocks are made:
+/// where there is one, a block sent with less or more of it is still of the planned size.
+bool fits(Length sent, Length outline, Length now, bool drawsUp)
+{
+    return sent == now || (drawsUp && outline <= sent && sent <= outline.scaled(mostNum, mostDen));
+}
+
+std::optional<Problem> blocks(const Project &project, const Plan &plan)
+{
+    const Pair &outline = plan.block.outline, &now = plan.block.sent;
+    const bool drawsUp = project.made.testBlock || project.made.drawUp || now != outline;
+    std::int64_t many = 0;
+    Length was;
+    bool across = false;
+    for (const MadeBlock &block : project.made.blocks) {
+        if (!block.good() || !block.sent)
+            continue;
+        const auto [along, deep] = *block.sent;
+        const bool wide = fits(along, outline.along, now.along, drawsUp);
+        if (wide && fits(deep, outline.across, now.across, drawsUp))
+            continue;
+        ++many;
+        across = wide;
+        was = wide ? deep : along;
+    }
+    if (many == 0)
+        return std::nullopt;
+    return Problem{across ? "/blocks/height" : "/blocks/width",
+                   "blocks-otherwise",
+                   {many, Told{was}, Told{across ? now.across : now.along}},
+                   {}};
+}
+
+/// The width a piece was laid out with; bands follow the layout they are fixed in, the pieces out of them the
+/// plan.
+Length widthOf(const LaidPiece &piece)
+{
+    return piece.turned ? piece.across : piece.along;
+}
+
+/// Strips cut that hold pieces of these steps, wider or narrower than they are cut now.
+std::optional<Problem> strips(const Project &project, const std::vector<Step> &steps,
+                              std::initializer_list<Does> kinds, const char *at, const char *code)
+{
+    std::int64_t many = 0;
+    Length was, now;
+    for (const MadeLayout &layout : project.made.layouts)
+        for (const LaidStrip &strip : stateOf(project, steps, layout).cut) {
+            if (strip.spoiled)
+                continue;
+            const auto stepOf = [&](const LaidPiece &piece) {
+                return std::find_if(steps.begin(), steps.end(), [&](const Step &each) {
+                    return std::find(kinds.begin(), kinds.end(), each.does) != kinds.end() && !each.trial &&
+                           each.cloth == layout.cloth && each.size && progressName(each) == piece.does;
+                });
+            };
+            const auto off =
+                std::find_if(strip.pieces.begin(), strip.pieces.end(), [&](const LaidPiece &one) {
+                    const auto step = stepOf(one);
+                    return step != steps.end() && step->size->across != widthOf(one);
+                });
+            if (off == strip.pieces.end())
+                continue;
+            many += strip.repeats;
+            was = widthOf(*off);
+            now = stepOf(*off)->size->across;
+        }
+    if (many == 0)
+        return std::nullopt;
+    return Problem{at, code, {many, Told{was}, Told{now}}, {}};
+}
+
+} // namespace
+
+std::vector<Problem> madeOtherwise(const Project &project, const Plan &plan, const std::vector<Step> &steps)
+{
+    std::vector<Problem> found;
+    const auto add = [&](std::optional<Problem> problem) {
+        if (problem)
+            found.push_back(std::move(*problem));
+    };
+    add(blocks(project, plan));
+    add(strips(project, steps, {Does::CutStrip}, "/blocks/width", "hoop-strips-otherwise"));
+    add(strips(project, steps, {Does::CutShort, Does::CutLong, Does::CutLongPiece}, "/seam",
+               "sashing-strips-otherwise"));
+    add(strips(project, steps, {Does::CutBinding}, "/seam", "binding-strips-otherwise"));
+    return found;
+}
+
+} // namespace matside

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "bench/step.h"
+#include "project/problem.h"
+
+#include <vector>
+
+namespace matside {
+
+/// What is made to other measures than the plan has now, as cautions at the field that says them: stitched
+/// blocks
+/// (`blocks-otherwise`: how many, sent width, sent width now), hoop, sashing and binding strips cut
+/// (`hoop-strips-otherwise`, `sashing-strips-otherwise`, `binding-strips-otherwise`: how many, width, width
+/// now). It stays as it is: nothing is counted anew.
+[[nodiscard]] std::vector<Problem> madeOtherwise(const Project &project, const Plan &plan,
+                                                 const std::vector<Step> &steps);
+
+} // namespace matside

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+//
+// A measure changed after something was made to it: what no longer fits is told, and stays as it is.
+#include "bench/otherwise.h"
+#include "bench/record.h"
+#include "bench/relay.h"
+#include "benchhelp.h"
+
+using namespace matside;
+using namespace benchhelp;
+using planhelp::codes;
+
+namespace {
+
+/// The work done as it is kept, until a step of this kind is at hand and so many of it done.
+Project upTo(Project project, Does wanted, std::int64_t more = 0)
+{
+    for (int guard = 0; guard < 600; ++guard) {
+        const Plan now = plan(project);
+        const std::vector<Step> all = steps(project, now);
+        const auto next = nextStep(all);
+        if (!next || (all[*next].does == wanted && all[*next].done >= more))
+            break;
+        project = afterChange(project, withDone(project, now, all[*next]));
+    }
+    return project;
+}
+
+std::vector<Problem> found(const Project &project)
+{
+    const Plan now = plan(project);
+    return madeOtherwise(project, now, steps(project, now));
+}
+
+const Problem *told(const std::vector<Problem> &found, std::string_view code)
+{
+    const auto at =
+        std::find_if(found.begin(), found.end(), [&](const Problem &p) { return p.code == code; });
+    return at == found.end() ? nullptr : &*at;
+}
+
+} // namespace
+
+class OtherwiseTest : public QObject {
+    Q_OBJECT
+private slots:
+    void whatIsMadeToThePlanFits();
+    void anotherBlockSizeIsToldOf();
+    void anotherSeamIsToldOf();
+    void drawUpIsNoOtherSize();
+};
+
+void OtherwiseTest::whatIsMadeToThePlanFits()
+{
+    QVERIFY(found(nineBlocksOfCloth()).empty());
+    Project harvested = nineBlocksOfCloth();
+    harvested.strip.harvest = true;
+    Project example = exampleProject();
+    example.made.trialPutOff = true;
+    for (const Project &other : {harvested, example, planhelp::metricPiece()}) {
+        const Project project = upTo(other, Does::LastLook);
+        QVERIFY2(found(project).empty(), codes(found(project)).constData());
+    }
+    for (const Does does : {Does::CutShort, Does::Layer, Does::RoughApart, Does::SquarePiece}) {
+        const Project project = upTo(nineBlocksOfCloth(), does);
+        QVERIFY(!project.made.cut.empty());
+        QVERIFY2(found(project).empty(), codes(found(project)).constData());
+    }
+}
+
+void OtherwiseTest::anotherBlockSizeIsToldOf()
+{
+    const Project before = upTo(nineBlocksOfCloth(), Does::StitchBlock, 3);
+    Project larger = before;
+    larger.blocks.width = larger.blocks.height = in(7);
+    const Project kept = afterChange(before, larger);
+    const std::vector<Problem> says = found(kept);
+    const Problem *blocks = told(says, "blocks-otherwise");
+    QVERIFY(blocks);
+    QCOMPARE(blocks->at, std::string("/blocks/width"));
+    QCOMPARE(std::get<std::int64_t>(blocks->args[0]), 3);
+    QCOMPARE(std::get<Told>(blocks->args[1]).length, in(6));
+    QCOMPARE(std::get<Told>(blocks->args[2]).length, in(7));
+    // The strips hold the hoop, which is wider than either block: they fit as before.
+    QVERIFY(plan(kept).strip.width != plan(before).strip.width || !told(says, "hoop-strips-otherwise"));
+    QVERIFY(kept.made.blocks == before.made.blocks && kept.made.cut == before.made.cut);
+    // Changed back, all fits again.
+    QVERIFY(found(afterChange(kept, before)).empty());
+
+    Project hoop = before;
+    hoop.strip.margin += in(1);
+    const std::vector<Problem> wider = found(afterChange(before, hoop));
+    const Problem *strips = told(wider, "hoop-strips-otherwise");
+    QVERIFY2(strips, codes(wider).constData());
+    QCOMPARE(std::get<Told>(strips->args[1]).length, plan(before).strip.width);
+    QCOMPARE(std::get<Told>(strips->args[2]).length, plan(hoop).strip.width);
+    QVERIFY(!told(wider, "blocks-otherwise"));
+}
+
+void OtherwiseTest::anotherSeamIsToldOf()
+{
+    const Project before = upTo(nineBlocksOfCloth(), Does::SewBinding);
+    Project deeper = before;
+    deeper.seam += in(0, 1, 8);
+    const std::vector<Problem> says = found(afterChange(before, deeper));
+    const Problem *sashing = told(says, "sashing-strips-otherwise");
+    QVERIFY2(sashing, codes(says).constData());
+    QCOMPARE(sashing->at, std::string("/seam"));
+    QVERIFY(std::get<std::int64_t>(sashing->args[0]) > 0);
+    QCOMPARE(std::get<Told>(sashing->args[1]).length, plan(before).sashing.cutFront);
+    QVERIFY2(told(says, "binding-strips-otherwise"), codes(says).constData());
+    QVERIFY(!told(says, "blocks-otherwise"));
+}
+
+void OtherwiseTest::drawUpIsNoOtherSize()
+{
+    // Blocks to come are sent larger, so that they come off the hoop as planned: the first ones were not.
+    Project project = upTo(nineBlocksOfCloth(), Does::StitchBlock, 3);
+    project.made.drawUp = DrawUp{Share{30'000}, Share{20'000}, {}};
+    QVERIFY(plan(project).block.sent.along > in(6));
+    QVERIFY2(!told(found(project), "blocks-otherwise"), codes(found(project)).constData());
+    project.blocks.width = in(6, 1, 2);
+    QVERIFY(told(found(project), "blocks-otherwise"));
+}
+
+QTEST_GUILESS_MAIN(OtherwiseTest)
+#include "tst_otherwise.moc"
