@@ -3,6 +3,7 @@
 
 #include "app/figures.h"
 #include "app/money.h"
+#include "app/prints.h"
 #include "app/reply.h"
 #include "app/shopwords.h"
 #include "app/wording.h"
@@ -10,6 +11,7 @@
 
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QLocale>
 
 #include <algorithm>
 
@@ -49,10 +51,26 @@ FigureView moneyFigure(std::int64_t hundredths)
     return view;
 }
 
-QVariantMap line(const QString &says, const QString &value, bool total = false)
+QVariantMap line(const QString &says, const QString &value)
 {
-    return {
-        {QStringLiteral("says"), says}, {QStringLiteral("value"), value}, {QStringLiteral("total"), total}};
+    return {{QStringLiteral("says"), says}, {QStringLiteral("value"), value}};
+}
+
+double shareOfAll(std::int64_t part, std::int64_t whole)
+{
+    return whole > 0 ? static_cast<double>(part) / static_cast<double>(whole) : 0;
+}
+
+/// Round amounts 1, 2 or 5 apart, so many that a tape along the whole holds six at most.
+std::int64_t stepOfTape(std::int64_t whole)
+{
+    std::int64_t ten = 10;
+    while (whole / (5 * ten) >= 6)
+        ten *= 10;
+    for (const std::int64_t step : {ten, 2 * ten})
+        if (whole / step < 6)
+            return step;
+    return 5 * ten;
 }
 
 } // namespace
@@ -150,18 +168,39 @@ QVariantMap PriceModel::enter(const QString &key, const QString &text)
     return answer(true, QString());
 }
 
-std::int64_t PriceModel::clothsCost() const
+std::int64_t PriceModel::costOfCut(const Buy &buy) const
 {
     const Project &project = m_workspace.project();
+    const Cloth *cloth = clothNamed(project, buy.cloth);
     std::int64_t all = 0;
-    for (const Buy &buy : m_shop.list()) {
-        const Cloth *cloth = clothNamed(project, buy.cloth);
-        if (cloth && cloth->price)
-            all += costOf(*cloth->price, buy.cut + buy.straighten, project.system).value_or(0);
-        for (const BuyPackages &packages : buy.packages)
-            all += packages.cents.value_or(0);
-    }
+    if (cloth && cloth->price)
+        all += costOf(*cloth->price, buy.cut + buy.straighten, project.system).value_or(0);
+    for (const BuyPackages &packages : buy.packages)
+        all += packages.cents.value_or(0);
     return all;
+}
+
+std::int64_t PriceModel::clothsCost() const
+{
+    std::int64_t all = 0;
+    for (const Buy &buy : m_shop.list())
+        all += costOfCut(buy);
+    return all;
+}
+
+QVariantList PriceModel::clothShares(std::int64_t whole) const
+{
+    QVariantList cloths;
+    std::int64_t from = 0;
+    for (const Buy &buy : m_shop.list()) {
+        const std::int64_t cost = costOfCut(buy);
+        if (cost > 0)
+            cloths << QVariantMap{{QStringLiteral("print"), printOf(m_workspace.project(), buy.cloth)},
+                                  {QStringLiteral("from"), shareOfAll(from, whole)},
+                                  {QStringLiteral("share"), shareOfAll(cost, whole)}};
+        from += cost;
+    }
+    return cloths;
 }
 
 Hours PriceModel::hours() const
@@ -184,26 +223,68 @@ QString PriceModel::priceText() const
     return reckoned ? moneyText(reckoned->price) : QString();
 }
 
-QVariantList PriceModel::working() const
+QVariantList PriceModel::parts() const
+{
+    const std::optional<Price> reckoned = price();
+    if (!reckoned)
+        return {};
+    const Marks marks = m_workspace.project().marks();
+    QVariantList all;
+    std::int64_t from = 0;
+    const auto part = [&](const char *key, const QString &says, std::int64_t amount) {
+        QVariantMap told = line(says, moneyText(amount));
+        told.insert(QStringLiteral("key"), QLatin1String(key));
+        told.insert(QStringLiteral("from"), shareOfAll(from, reckoned->price));
+        told.insert(QStringLiteral("share"), shareOfAll(amount, reckoned->price));
+        from += amount;
+        return told;
+    };
+    if (clothsCost() > 0) {
+        QVariantMap cloth = part("cloth", tr("cloth"), clothsCost());
+        cloth.insert(QStringLiteral("cloths"), clothShares(reckoned->price));
+        all << cloth;
+    }
+    all << part("work", tr("%1 hours at %2").arg(hoursText(hours().all()), moneyText(m_terms.rate)),
+                reckoned->work);
+    if (m_sundries > 0)
+        all << part("sundries", tr("thread, web, needles"), m_sundries);
+    if (reckoned->withOverhead > reckoned->direct)
+        //: overhead: machine, room, light, tools; %1 a percentage
+        all << part("overhead", tr("overhead, %1").arg(onOneLine(valueText(m_terms.overhead, marks))),
+                    reckoned->withOverhead - reckoned->direct);
+    if (reckoned->price > reckoned->withOverhead)
+        //: margin: what is left for the business; %1 a percentage
+        all << part("margin", tr("margin, %1").arg(onOneLine(valueText(m_terms.margin, marks))),
+                    reckoned->price - reckoned->withOverhead);
+    return all;
+}
+
+QVariantList PriceModel::tape() const
+{
+    const std::int64_t whole = price().value_or(Price()).price;
+    if (whole <= 0)
+        return {};
+    constexpr int between = 5; // marks to a round amount
+    const std::int64_t step = stepOfTape(whole);
+    QVariantList marks;
+    for (std::int64_t i = 0; step * i <= whole * between; ++i) {
+        const std::int64_t at = step * i / between;
+        const bool round = i % between == 0;
+        marks << QVariantMap{{QStringLiteral("share"), shareOfAll(at, whole)},
+                             {QStringLiteral("says"), !round            ? QString()
+                                                      : step % 100 == 0 ? QLocale().toString(at / 100)
+                                                                        : moneyText(at)}};
+    }
+    return marks;
+}
+
+QVariantList PriceModel::besides() const
 {
     const std::optional<Price> reckoned = price();
     if (!reckoned)
         return {};
     const Project &project = m_workspace.project();
-    const Marks marks = project.marks();
-    const auto percent = [&](Share share) { return valueText(share, marks); };
     QVariantList lines;
-    lines << line(tr("cloth the piece uses, at its price"), moneyText(clothsCost()));
-    if (m_sundries > 0)
-        lines << line(tr("thread, web, needles"), moneyText(m_sundries));
-    lines << line(tr("%1 hours at %2").arg(hoursText(hours().all()), moneyText(m_terms.rate)),
-                  moneyText(reckoned->work))
-          << line(tr("together"), moneyText(reckoned->direct))
-          //: overhead: machine, room, light, tools; %1 a percentage
-          << line(tr("and %1 overhead").arg(percent(m_terms.overhead)), moneyText(reckoned->withOverhead))
-          //: margin: what is left for the business; %1 a percentage
-          << line(tr("and %1 margin: the price").arg(percent(m_terms.margin)), moneyText(reckoned->price),
-                  true);
     if (project.kits > 1)
         lines << line(tr("each of %1").arg(project.kits),
                       moneyText((reckoned->price * 2 + project.kits) / (2 * project.kits)));
@@ -216,30 +297,24 @@ QString PriceModel::notesSay() const
 {
     const Project &project = m_workspace.project();
     QStringList notes;
-    std::int64_t bought = 0;
-    for (const Buy &buy : m_shop.list())
-        bought += buy.cents.value_or(0);
-    if (bought > clothsCost())
-        //: %1 and %2 are amounts of money
-        notes.append(
-            tr("This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold "
-               "by the step; what is left over stays yours.")
-                .arg(moneyText(clothsCost()), moneyText(bought)));
     if (m_terms.rate == 0)
         notes.append(tr("Say what an hour of your work is worth, and it is counted."));
+    std::int64_t bought = 0;
     QStringList bare;
     for (const Buy &buy : m_shop.list()) {
+        bought += buy.cents.value_or(0);
         const Cloth *cloth = clothNamed(project, buy.cloth);
         if (!cloth || !cloth->price)
             bare.append(clothAmongAll(project, buy.cloth));
     }
+    if (bought > clothsCost())
+        //: %1 is an amount of money: more cloth is bought than the piece uses
+        notes.append(tr("The cloth to buy costs %1; what is left over stays yours.").arg(moneyText(bought)));
     if (!bare.isEmpty())
         notes.append(tr("Without a price, so not counted: %1. Enter prices at Fit, with the cloths.")
                          .arg(bare.join(QStringLiteral(", "))));
-    notes.append(
-        hours().ownMinutes
-            ? tr("The minutes at the machine are your own; trimming, joining and edging are usual ones.")
-            : tr("The hours are usual ones; log three blocks with their minutes and yours are taken."));
+    notes.append(hours().ownMinutes ? tr("The minutes at the machine are your own.")
+                                    : tr("The hours are usual ones; log three blocks for your own."));
     return notes.join(QLatin1Char(' '));
 }
 

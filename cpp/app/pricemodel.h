@@ -18,7 +18,9 @@ class PriceModel : public QObject, public Single<PriceModel> {
     QML_SINGLETON
     Q_PROPERTY(bool known READ known NOTIFY changed FINAL)
     Q_PROPERTY(QString priceText READ priceText NOTIFY changed FINAL)
-    Q_PROPERTY(QVariantList working READ working NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList parts READ parts NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList tape READ tape NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList besides READ besides NOTIFY changed FINAL)
     Q_PROPERTY(QString notesSay READ notesSay NOTIFY changed FINAL)
     Q_PROPERTY(QString unpaidSays READ unpaidSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList amounts READ amounts NOTIFY changed FINAL)
@@ -29,8 +31,13 @@ public:
     /// Whether there is anything to reckon: a shopping list stands.
     [[nodiscard]] bool known() const { return !m_shop.list().empty(); }
     [[nodiscard]] QString priceText() const;
-    /// The sum, line by line: {says, value}; `total` on the line under the double rule.
-    [[nodiscard]] QVariantList working() const;
+    /// What the price is made of, in order: {key, says, value, from, share}, the last two shares of the whole
+    /// price; the cloth's own `cloths` {print, from, share} likewise. Work is named even where it is nothing.
+    [[nodiscard]] QVariantList parts() const;
+    /// Marks of a tape along the price: {share, says}; `says` is empty on those between round amounts.
+    [[nodiscard]] QVariantList tape() const;
+    /// The price another way: each of several pieces, and by area. {says, value}
+    [[nodiscard]] QVariantList besides() const;
     /// Which cloths have no price yet, and whose hours these are.
     [[nodiscard]] QString notesSay() const;
     /// What she gives away at the lower price she asks; empty when she asks none.
@@ -50,8 +57,11 @@ private:
     void keep();
     [[nodiscard]] std::int64_t *moneyOf(const QString &key);
     [[nodiscard]] Share *shareOf(const QString &key);
-    /// What is cut off each cloth at its price, and what else went in.
+    /// What is cut off this cloth at its price, with packages of it.
+    [[nodiscard]] std::int64_t costOfCut(const Buy &buy) const;
     [[nodiscard]] std::int64_t clothsCost() const;
+    /// The cloths that cost something, each as a share of the whole price.
+    [[nodiscard]] QVariantList clothShares(std::int64_t whole) const;
     [[nodiscard]] Hours hours() const;
     [[nodiscard]] std::optional<Price> price() const;
 

@@ -41,15 +41,23 @@ struct Till {
     {
         return price.enter(QLatin1String(key), QLatin1String(text)).value(QStringLiteral("ok")).toBool();
     }
-    /// The value of the working's line whose words hold these.
+    /// The amount of the part, or of the price said another way, whose words hold these.
     QString value(const char *words) const
     {
-        for (const QVariant &line : price.working())
+        for (const QVariant &line : price.parts() + price.besides())
             if (line.toMap().value(QStringLiteral("says")).toString().contains(QLatin1String(words)))
                 return line.toMap().value(QStringLiteral("value")).toString();
         return {};
     }
-    std::int64_t cents(const char *words) const { return qRound64(value(words).toDouble() * 100); }
+    double amount() const { return price.priceText().toDouble(); }
+    std::int64_t cents(const QString &text) const { return qRound64(text.toDouble() * 100); }
+    QVariantMap part(const char *key) const
+    {
+        for (const QVariant &one : price.parts())
+            if (one.toMap().value(QStringLiteral("key")) == QLatin1String(key))
+                return one.toMap();
+        return {};
+    }
 
     desk::Open open;
     ShopModel shop{open.workspace, open.session};
@@ -64,6 +72,8 @@ private slots:
     void initTestCase() { QLocale::setDefault(QLocale::c()); }
     void clothsByHand();
     void theSumHoldsTogether();
+    void theStripIsCutToScale();
+    void theTapeIsOfRoundAmounts();
     void keptWithTheTablet();
     void unpricedClothsAreNamed();
     void askingLess();
@@ -79,8 +89,7 @@ void PriceModelTest::clothsByHand()
     Till till;
     QVERIFY(till.open.workspace.faults().empty());
     QVERIFY(till.price.known());
-    QCOMPARE(till.value("cloth the piece uses"), QStringLiteral("35.06")); // 3 × 9.31 + 2 × 2.00 + 3.13
-    QCOMPARE(till.value("together"), till.value("cloth the piece uses"));
+    QCOMPARE(till.value("cloth"), QStringLiteral("35.06")); // 3 × 9.31 + 2 × 2.00 + 3.13
 }
 
 void PriceModelTest::theSumHoldsTogether()
@@ -93,11 +102,53 @@ void PriceModelTest::theSumHoldsTogether()
     const double hours = static_cast<double>(hoursFor(project, till.open.workspace.plan()).all()) / 600;
     const double direct = 35.06 + 3.50 + hours * 18;
     QVERIFY(qAbs(till.value("hours at").toDouble() - hours * 18) <= 0.005 + 1e-9);
-    QVERIFY(qAbs(till.value("together").toDouble() - direct) <= 0.005 + 1e-9);
-    QVERIFY(qAbs(till.value("overhead").toDouble() - direct * 1.15) <= 0.005 + 1e-9);
-    QVERIFY(qAbs(till.value("the price").toDouble() - direct * 1.15 * 1.10) <= 0.005 + 1e-9);
-    QCOMPARE(till.price.priceText(), till.value("the price"));
+    QVERIFY(qAbs(till.value("overhead").toDouble() - direct * 0.15) <= 0.01 + 1e-9);
+    QVERIFY(qAbs(till.value("margin").toDouble() - direct * 1.15 * 0.10) <= 0.01 + 1e-9);
+    QVERIFY(qAbs(till.amount() - direct * 1.15 * 1.10) <= 0.005 + 1e-9);
     QVERIFY(qAbs(till.value("square inch").toDouble() - direct * 1.265 / 441) <= 0.005 + 1e-4);
+}
+
+// Each part begins where the last one ends, and together they are the whole strip; the cloth is its cloths.
+void PriceModelTest::theStripIsCutToScale()
+{
+    Till till;
+    QVERIFY(till.say("rate", "18"));
+    QVERIFY(till.say("margin", "10"));
+    QVERIFY(till.say("sundries", "3.50"));
+    QStringList keys;
+    double at = 0;
+    std::int64_t cents = 0;
+    for (const QVariant &one : till.price.parts()) {
+        const QVariantMap part = one.toMap();
+        keys << part.value(QStringLiteral("key")).toString();
+        QVERIFY(qAbs(part.value(QStringLiteral("from")).toDouble() - at) < 1e-9);
+        at += part.value(QStringLiteral("share")).toDouble();
+        cents += till.cents(part.value(QStringLiteral("value")).toString());
+    }
+    QCOMPARE(keys.join(u' '), QStringLiteral("cloth work sundries overhead margin"));
+    QVERIFY(qAbs(at - 1) < 1e-9);
+    QCOMPARE(cents, till.cents(till.price.priceText()));
+    double cloths = 0;
+    for (const QVariant &cloth : till.part("cloth").value(QStringLiteral("cloths")).toList())
+        cloths += cloth.toMap().value(QStringLiteral("share")).toDouble();
+    QVERIFY(qAbs(cloths - till.part("cloth").value(QStringLiteral("share")).toDouble()) < 1e-9);
+    // Work that is worth nothing yet is named all the same; what is nothing else is not.
+    Till bare;
+    QCOMPARE(bare.part("work").value(QStringLiteral("share")).toDouble(), 0.0);
+    QVERIFY(!bare.part("work").isEmpty());
+    QVERIFY(bare.part("sundries").isEmpty());
+}
+
+void PriceModelTest::theTapeIsOfRoundAmounts()
+{
+    Till till; // 35.06 and 15 % are 40.32: every 10
+    QStringList says;
+    for (const QVariant &one : till.price.tape())
+        if (const QString words = one.toMap().value(QStringLiteral("says")).toString(); !words.isEmpty())
+            says << words;
+    QCOMPARE(says.join(u' '), QStringLiteral("0 10 20 30 40"));
+    QCOMPARE(till.price.tape().size(), 21); // four between two of them
+    QVERIFY(till.price.tape().last().toMap().value(QStringLiteral("share")).toDouble() <= 1);
 }
 
 void PriceModelTest::keptWithTheTablet()
@@ -127,7 +178,7 @@ void PriceModelTest::unpricedClothsAreNamed()
     project.cloths.back().name = "edge cloth";
     Till till(project);
     QVERIFY2(till.price.notesSay().contains(QStringLiteral("edge cloth")), qPrintable(till.price.notesSay()));
-    QCOMPARE(till.value("cloth the piece uses"), QStringLiteral("31.93")); // without the binding's 3.13
+    QCOMPARE(till.value("cloth"), QStringLiteral("31.93")); // without the binding's 3.13
     QVERIFY(!Till().price.notesSay().contains(QStringLiteral("cloth5")));
 }
 
@@ -143,7 +194,7 @@ void PriceModelTest::askingLess()
     QVERIFY(till.say("asked", "0"));
     QCOMPARE(till.price.unpaidSays(), QString());
     // The first step down starts at the price.
-    const std::int64_t price = till.cents("the price");
+    const std::int64_t price = till.cents(till.price.priceText());
     till.price.nudge(QStringLiteral("asked"), -1);
     const auto asked =
         till.price.amounts().last().toMap().value(QStringLiteral("figure")).value<FigureView>();
@@ -162,21 +213,21 @@ void PriceModelTest::refusals()
     till.price.nudge(QStringLiteral("rate"), -3);
     QCOMPARE(till.value("hours at"), QStringLiteral("0.00"));
     till.price.nudge(QStringLiteral("margin"), -1);
-    QCOMPARE(till.value("the price"), till.value("overhead"));
+    QCOMPARE(till.part("margin"), QVariantMap());
 }
 
 void PriceModelTest::followsThePiece()
 {
     Till till;
     QVERIFY(till.say("rate", "18"));
-    const std::int64_t before = till.cents("the price");
+    const std::int64_t before = till.cents(till.price.priceText());
     Project next = till.open.workspace.project();
     next.blocks.columns = 6;
     QVERIFY(till.open.workspace.commit("edit", next));
-    QVERIFY(till.cents("the price") > before);
+    QVERIFY(till.cents(till.price.priceText()) > before);
     next.kits = 3;
     QVERIFY(till.open.workspace.commit("edit", next));
-    QVERIFY(qAbs(till.cents("each of 3") * 3 - till.cents("the price")) <= 2);
+    QVERIFY(qAbs(till.cents(till.value("each of 3")) * 3 - till.cents(till.price.priceText())) <= 2);
 }
 
 QTEST_GUILESS_MAIN(PriceModelTest)

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: MIT
+.pragma library
+.import "printing.js" as Printing
+
+// A price as one strip of cloth, cut apart where one part of it ends and the next begins. It lies along x; the
+// caller turns the sheet where it stands upright.
+
+/** The outline of a piece: pinked where it was cut from its neighbour. */
+function trace(context, x, y, w, h, pinkedLeft, pinkedRight, tooth) {
+    const teeth = Math.max(2, Math.round(h / (2 * tooth))), deep = Math.min(tooth, w / 4);
+    context.moveTo(x, y);
+    context.lineTo(x + w, y);
+    for (let i = 1; i <= 2 * teeth; ++i)
+        context.lineTo(x + w - (pinkedRight && i % 2 ? deep : 0), y + h * i / (2 * teeth));
+    for (let i = 2 * teeth; i >= 0; --i)
+        context.lineTo(x + (pinkedLeft && i % 2 ? deep : 0), y + h * i / (2 * teeth));
+    context.closePath();
+}
+
+/** Hours are rows of stitches. */
+function stitches(context, c, x, y, w, h, u) {
+    const line = 2.6 * u * c.lineScale;
+    for (let b = y + 8 * u; b < y + h; b += 14 * u)
+        Printing.roleLine(context, "stitched", x, b, x + w, b, c.stitched, line);
+}
+
+/** Thread as it lies on its spool. */
+function wound(context, c, x, y, w, h, u) {
+    context.strokeStyle = c.echo;
+    context.lineWidth = 1.6 * u * c.lineScale;
+    context.beginPath();
+    for (let a = x - 6 * u; a < x + w + 6 * u; a += 6 * u) {
+        context.moveTo(a, y);
+        context.lineTo(a + 4 * u, y + h);
+    }
+    context.stroke();
+}
+
+/** A margin is coins laid row by row. */
+function coins(context, c, x, y, w, h, u) {
+    context.strokeStyle = c.seam;
+    context.lineWidth = 1.8 * u * c.lineScale;
+    context.beginPath();
+    for (let j = 0, b = y + 10 * u; b < y + h + 8 * u; ++j, b += 17 * u)
+        for (let a = x + (j % 2 ? 20 : 10) * u; a < x + w + 8 * u; a += 20 * u) {
+            context.moveTo(a + 5.5 * u, b);
+            context.arc(a, b, 5.5 * u, 0, 2 * Math.PI);
+        }
+    context.stroke();
+}
+
+const marks = { work: stitches, sundries: wound, margin: coins };
+
+function filling(context, c, part, x, y, w, h, run, u) {
+    if (part.key === "overhead")
+        return Printing.clothRect(context, c, "waste", x, y, w, h, u);
+    if (part.key === "cloth") {
+        for (const cloth of part.cloths) {
+            Printing.clothRect(context, c, cloth.print, x + cloth.from * run, y, cloth.share * run, h, u);
+            if (cloth.from > 0)
+                Printing.strokeLine(context, x + cloth.from * run, y, x + cloth.from * run, y + h, c.ink, 1.2 * u * c.lineScale);
+        }
+        return;
+    }
+    context.fillStyle = part.key === "sundries" ? c.batting : c.raised;
+    context.fillRect(x, y, w, h);
+    marks[part.key]?.(context, c, x, y, w, h, u);
+}
+
+/** One part of the price; one that is nothing is a dotted sliver where it would lie. */
+function piece(context, c, part, first, last, y, h, run, u) {
+    const slit = 3 * u, sliver = 24 * u;
+    if (!(part.share > 0)) {
+        const at = Math.max(0, Math.min(run - sliver, part.from * run - sliver / 2));
+        context.fillStyle = c.paper;
+        context.fillRect(at, y, sliver, h);
+        return Printing.roleRect(context, "planned", at, y, sliver, h, c.ink, 2.4 * u * c.lineScale);
+    }
+    const x = part.from * run + (first ? 0 : slit), w = Math.max(2 * u, part.share * run - (first ? 0 : slit) - (last ? 0 : slit));
+    const outline = () => trace(context, x, y, w, h, !first, !last, 6 * u);
+    context.save();
+    context.beginPath();
+    outline();
+    context.clip();
+    filling(context, c, part, x, y, w, h, run, u);
+    context.restore();
+    context.beginPath();
+    outline();
+    context.strokeStyle = c.ink;
+    context.lineWidth = 2.4 * u * c.lineScale;
+    context.stroke();
+}
+
+/** A tape along it, its marks hanging from the edge that lies at the cloth. */
+function tape(context, c, marksOnIt, depth, run, u) {
+    context.fillStyle = c.raised;
+    context.fillRect(0, 0, run, depth);
+    context.strokeStyle = c.ink;
+    context.lineWidth = 1.6 * u * c.lineScale;
+    context.strokeRect(0, 0, run, depth);
+    context.beginPath();
+    for (const mark of marksOnIt) {
+        context.moveTo(mark.share * run, depth);
+        context.lineTo(mark.share * run, depth - (mark.says !== "" ? 16 : 8) * u);
+    }
+    context.stroke();
+}
+
+/** A line from each part to where its label stands; each turns on a level of its own, so that none meet. */
+function leaders(context, c, parts, places, foot, end, run, u) {
+    context.strokeStyle = c.ink;
+    context.lineWidth = 1.8 * u * c.lineScale;
+    parts.forEach((part, i) => {
+        const from = part.from * run, room = Math.min(14 * u, part.share * run / 2);
+        const at = part.share > 0 ? Math.max(from + room, Math.min(from + part.share * run - room, places[i]))
+                                  : Math.min(run - 12 * u, from);
+        const level = (i + 1) / (parts.length + 1);
+        const turn = foot + (end - foot) * (places[i] < at ? level : 1 - level);
+        context.beginPath();
+        context.moveTo(at, foot - 10 * u);
+        context.lineTo(at, turn);
+        context.lineTo(places[i], turn);
+        context.lineTo(places[i], end);
+        context.stroke();
+        context.beginPath();
+        context.arc(at, foot - 10 * u, 3.4 * u, 0, 2 * Math.PI);
+        context.fillStyle = c.ink;
+        context.fill();
+    });
+}
+
+/** All of it: tape, cloth and leaders, `deep` = {tape, foot, end} px from the tape's outer edge. */
+function paint(context, c, parts, marksOnIt, places, deep, run, u) {
+    tape(context, c, marksOnIt, deep.tape, run, u);
+    // What is nothing lies over its neighbours.
+    for (const shown of [true, false])
+        parts.forEach((part, i) => {
+            if (part.share > 0 === shown)
+                piece(context, c, part, i === 0, part.from + part.share > 0.9999, deep.tape, deep.foot - deep.tape, run, u);
+        });
+    leaders(context, c, parts, places, deep.foot, deep.end, run, u);
+}
