@@ -3,6 +3,7 @@
 
 #include "app/figures.h"
 #include "app/money.h"
+#include "app/prints.h"
 #include "app/reply.h"
 #include "app/shopwords.h"
 #include "app/wording.h"
@@ -127,6 +128,31 @@ QString KitsModel::headSays() const
              tr("%1 spare").arg(lesson.spareKits()));
 }
 
+QVariantList KitsModel::bundles() const
+{
+    const std::optional<Lesson> &lesson = m_workspace.project().lesson;
+    if (!lesson)
+        return {};
+    QVariantList all;
+    const auto bundle = [&](const char *kind, std::int64_t count) {
+        if (count > 0)
+            all << QVariantMap{{QStringLiteral("kind"), QLatin1String(kind)},
+                               {QStringLiteral("count"), static_cast<int>(count)}};
+    };
+    bundle("student", lesson->students);
+    bundle("yours", 1);
+    bundle("spare", lesson->spareKits());
+    return all;
+}
+
+QVariantList KitsModel::folded() const
+{
+    QVariantList colours;
+    for (const Buy &buy : m_shop.list())
+        colours << colourDrawn(m_workspace.project(), buy.cloth);
+    return colours;
+}
+
 QVariantList KitsModel::amounts() const
 {
     const Project &project = m_workspace.project();
@@ -174,6 +200,10 @@ QVariantList KitsModel::cuts() const
 {
     const Project &project = m_workspace.project();
     const Marks marks = project.marks();
+    Length longest;
+    for (const KitCut &cut : m_kits.cuts)
+        longest = max(longest, max(cut.step.size->across, cut.step.size->along));
+    const auto share = [&](Length side) { return longest > Length() ? side.asMm() / longest.asMm() : 0; };
     QVariantList lines;
     for (const KitCut &cut : m_kits.cuts) {
         //: %1 what is cut, %2 × %3 its two sides
@@ -182,6 +212,9 @@ QVariantList KitsModel::cuts() const
                                       braced(cut.step.size->along, marks));
         lines << QVariantMap{
             {QStringLiteral("says"), what},
+            {QStringLiteral("print"), printOf(project, cut.step.cloth)},
+            {QStringLiteral("wide"), share(max(cut.step.size->across, cut.step.size->along))},
+            {QStringLiteral("deep"), share(min(cut.step.size->across, cut.step.size->along))},
             {QStringLiteral("each"), cut.each <= 0 ? tr("for all kits")
                                      : practised(project, cut.step)
                                          //: one of these sashing strips is for practising the join

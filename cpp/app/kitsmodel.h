@@ -16,6 +16,8 @@ class KitsModel : public QObject, public Single<KitsModel> {
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(QString headSays READ headSays NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList bundles READ bundles NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList folded READ folded NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList amounts READ amounts NOTIFY changed FINAL)
     Q_PROPERTY(QStringList cloths READ cloths NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList cuts READ cuts NOTIFY changed FINAL)
@@ -28,6 +30,11 @@ public:
 
     /// "15 kits: 12 students, yours and 2 spare"; empty when no class is planned.
     [[nodiscard]] QString headSays() const;
+    /// One of each kind, in order: {kind: "student", "yours" or "spare", count}; empty when no class is
+    /// planned.
+    [[nodiscard]] QVariantList bundles() const;
+    /// The colours of the cloths in a kit.
+    [[nodiscard]] QVariantList folded() const;
     /// {key, says, kind, figure}: students, spare kits, machines; and whether some are under eighteen.
     [[nodiscard]] QVariantList amounts() const;
     /// Cloth by cloth: together, and one by one.

@@ -9,6 +9,8 @@ Item {
 
     /** {key, says, kind, figure}, or {key, says, kind: "choice", choices, value, perRow}. */
     required property var amount
+    /** The value's capitals; larger where it is what the page is about. */
+    property real figureCap: Theme.capInText
 
     signal ask(string key, string label, string kind, string text)
     signal nudged(string key, int steps)
@@ -42,7 +44,7 @@ Item {
             id: length
             y: name.implicitHeight + Theme.mm(0.6)
             figure: root.amount.figure ?? null
-            cap: Theme.capInText
+            cap: root.figureCap
             availableWidth: parent.width
             color: value.pressed ? Theme.colors.accent : Theme.colors.ink
             accessibleIgnored: true

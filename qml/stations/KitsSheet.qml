@@ -2,67 +2,87 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** Kits for a class: how many, what they take together, and the cuts of each kit and of the cutting day. */
-Item {
+/** Kits for a class as bundles, how many they are, what they take together, and the cuts of each and of the cutting day. */
+Column {
     id: root
 
     signal ask(string key, string label, string kind, string text)
 
-    /** Wide enough for the amounts beside what follows from them. */
+    /** Wide enough for two things side by side. */
     readonly property bool beside: width > Theme.mm(150)
     readonly property real half: beside ? (width - Theme.margin * 2) / 2 : width
+    readonly property bool planned: KitsModel.bundles.length > 0
 
-    implicitHeight: Math.max(terms.height, beside ? says.height : 0) + (beside ? 0 : Theme.gap + says.height)
-    height: implicitHeight
+    spacing: Theme.gap
 
     Component.onCompleted: KitsModel.open = true
     Component.onDestruction: KitsModel.open = false
 
-    Column {
-        id: terms
-        x: root.beside && !Theme.left ? root.width - width : 0
-        width: root.half
-        spacing: Theme.gap
+    component Amount: AmountRow {
+        enabled: !Session.readOnly
+        height: implicitHeight
+        onNudged: (key, steps) => KitsModel.nudge(key, steps)
+        onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
+        onPicked: (key, value) => KitsModel.pick(key, value)
+    }
+
+    Item {
+        width: parent.width
+        height: root.beside ? Math.max(bundles.height, students.height) : bundles.height + Theme.gap + students.height
+
+        KitBundles {
+            id: bundles
+            x: root.beside && Theme.left ? students.width + Theme.margin * 2 : 0
+            width: root.beside ? parent.width - students.width - Theme.margin * 2 : parent.width
+            bundles: KitsModel.bundles
+            colours: KitsModel.folded
+            accessibleName: root.planned ? KitsModel.headSays : qsTr("no kits yet")
+        }
+        Amount {
+            id: students
+            x: root.beside && !Theme.left ? parent.width - width : 0
+            y: root.beside ? (parent.height - height) / 2 : bundles.height + Theme.gap
+            width: root.beside ? Theme.mm(66) : parent.width
+            figureCap: Theme.mm(18)
+            amount: KitsModel.amounts[0] ?? ({})
+        }
+    }
+    Word {
+        width: parent.width
+        text: root.planned ? KitsModel.headSays : qsTr("Say how many students: each gets a kit, one is yours, and ten students begun add a spare one.")
+        bold: root.planned
+    }
+    CautionLine {
+        width: parent.width
+        text: KitsModel.cautionSays
+    }
+    Grid {
+        width: parent.width
+        columns: root.beside ? 2 : 1
+        columnSpacing: Theme.margin * 2
+        rowSpacing: Theme.gap
 
         Repeater {
             // By number: a row that was just pressed is not made anew by what it changed.
-            model: KitsModel.amounts.length
-            AmountRow {
+            model: Math.max(0, KitsModel.amounts.length - 1)
+            Amount {
                 required property int index
-                enabled: !Session.readOnly
-                width: terms.width
-                height: implicitHeight
-                amount: KitsModel.amounts[index] ?? ({})
-                onNudged: (key, steps) => KitsModel.nudge(key, steps)
-                onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
-                onPicked: (key, value) => KitsModel.pick(key, value)
+                width: root.half
+                amount: KitsModel.amounts[index + 1] ?? ({})
             }
         }
     }
     Column {
-        id: says
-        x: root.beside && Theme.left ? root.width - width : 0
-        y: root.beside ? 0 : terms.height + Theme.gap
-        width: root.half
-        spacing: Theme.mm(1.5)
-
-        Word {
-            width: parent.width
-            text: KitsModel.headSays === "" ? qsTr("Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.") : KitsModel.headSays
-            bold: KitsModel.headSays !== ""
-        }
-        CautionLine {
-            width: parent.width
-            text: KitsModel.cautionSays
-        }
+        width: parent.width
         Repeater {
             model: KitsModel.cloths
             InlineLength {
                 required property string modelData
-                width: says.width
+                width: root.width
                 text: modelData
             }
         }
@@ -71,27 +91,49 @@ Item {
             visible: text !== ""
             text: KitsModel.hoursSay
         }
-        Word {
-            width: parent.width
-            visible: KitsModel.cuts.length > 0
-            bold: true
-            text: qsTr("What is cut")
-        }
+    }
+    Word {
+        width: parent.width
+        visible: KitsModel.cuts.length > 0
+        cap: Theme.capHead
+        bold: true
+        text: qsTr("What is cut")
+    }
+    Grid {
+        width: parent.width
+        columns: root.beside ? 2 : 1
+        columnSpacing: Theme.margin * 2
+        rowSpacing: Theme.mm(1.5)
+
         Repeater {
             model: KitsModel.cuts
-            Column {
+            Item {
                 id: cut
                 required property var modelData
-                width: says.width
-                KeyLine { width: parent.width }
-                InlineLength {
-                    width: parent.width
-                    text: cut.modelData.says
+                readonly property real longest: Theme.mm(22)
+                width: root.half
+                height: words.height
+
+                ClothFill {
+                    x: Theme.left ? parent.width - cut.longest : 0
+                    y: Theme.mm(2)
+                    width: Math.max(Theme.mm(1), cut.longest * cut.modelData.wide)
+                    height: Math.max(Theme.mm(1), cut.longest * cut.modelData.deep)
+                    role: cut.modelData.print
                 }
-                Word {
-                    width: parent.width
-                    bold: true
-                    text: cut.modelData.each + ", " + cut.modelData.all
+                Column {
+                    id: words
+                    x: Theme.left ? 0 : cut.longest + Theme.gap
+                    width: parent.width - cut.longest - Theme.gap
+                    InlineLength {
+                        width: parent.width
+                        text: cut.modelData.says
+                    }
+                    Word {
+                        width: parent.width
+                        bold: true
+                        text: cut.modelData.each + ", " + cut.modelData.all
+                    }
                 }
             }
         }

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+import "bundles.js" as Bundles
+
+/** The kits of a class as bundles of folded cloths: one a student, one's own with a label, spare ones dotted. */
+Item {
+    id: root
+
+    /** [{kind: "student", "yours" or "spare", count}]; without any, empty bundles are dotted. */
+    property var bundles: []
+    /** The colours of the cloths in a kit. */
+    property var colours: []
+    property string accessibleName
+
+    /** How high they may stand, two rows of them together. */
+    property real room: Theme.mm(48)
+
+    implicitHeight: lies.reduce((most, lie) => Math.max(most, lie.y + lie.h), 0) + under
+    height: implicitHeight
+
+    readonly property real under: Theme.capWord * 1.62
+    readonly property var lies: width > 0
+                                ? Bundles.lay(bundles.length > 0 ? bundles : [{ kind: "empty", count: 4 }], width, room,
+                                              Theme.mm(13), Theme.mm(26), under) : []
+
+    Accessible.role: Accessible.Graphic
+    Accessible.name: accessibleName
+
+    PrintCanvas {
+        anchors.fill: parent
+        mirrored: false
+        shows: [root.lies, root.colours]
+        Accessible.ignored: true
+        onPrinting: context => {
+            for (const lie of root.lies)
+                Bundles.bundle(context, Theme.colors, lie, root.colours, lie.kind === "spare" || lie.kind === "empty", unit);
+        }
+    }
+    Repeater {
+        model: root.lies.length
+        Word {
+            required property int index
+            readonly property var lie: root.lies[index] ?? null
+            x: Math.max(0, Math.min(root.width - width, (lie?.x ?? 0) + ((lie?.w ?? 0) - width) / 2))
+            y: (lie?.y ?? 0) + (lie?.h ?? 0)
+            visible: text !== ""
+            bold: true
+            wrapMode: Text.NoWrap
+            //: under the bundle that is the teacher's own kit
+            text: lie?.kind === "yours" ? qsTr("yours") : (lie?.times ?? 1) > 1 ? "× " + lie.times : ""
+            Accessible.ignored: true
+        }
+    }
+}
