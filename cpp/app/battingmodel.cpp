@@ -218,9 +218,13 @@ QVariantList BattingModel::ways() const
     QVariantList list;
     if (!m_choice)
         return list;
-    list << rollWay();
+    const auto way = [&](QVariantMap told, const QVariantMap &drawn) {
+        told.insert(drawn);
+        list << told;
+    };
+    way(rollWay(), rollDrawn());
     for (const PackageBuy &buy : m_choice->packages)
-        list << packageWay(buy);
+        way(packageWay(buy), packageDrawn(buy));
     return list;
 }
 

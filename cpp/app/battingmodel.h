@@ -19,6 +19,9 @@ class BattingModel : public QObject, public Single<BattingModel> {
     Q_PROPERTY(QString headSays READ headSays NOTIFY listed FINAL)
     Q_PROPERTY(QVariantList amounts READ amounts NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList ways READ ways NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap offered READ offered NOTIFY changed FINAL)
+    Q_PROPERTY(double mostLengthMm READ mostLengthMm NOTIFY changed FINAL)
+    Q_PROPERTY(double mostWidthMm READ mostWidthMm NOTIFY changed FINAL)
     Q_PROPERTY(QString verdictSays READ verdictSays NOTIFY changed FINAL)
     Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed FINAL)
     Q_PROPERTY(bool open WRITE setOpen READ open NOTIFY changed FINAL)
@@ -32,8 +35,14 @@ public:
     [[nodiscard]] QString headSays() const;
     /// The roll's width, and the package being entered: a usual size, its two sides, its price.
     [[nodiscard]] QVariantList amounts() const;
-    /// {says, more, taken}: the roll first, then each package size; lengths in braces.
+    /// {says, more, taken}: the roll first, then each package size; lengths in braces. And how it is drawn:
+    /// {roll, count, strips, lengthMm, usableMm, lengthSays, widthSays}.
     [[nodiscard]] QVariantList ways() const;
+    /// The package being entered, told and drawn like them; empty while it cannot be added.
+    [[nodiscard]] QVariantMap offered() const;
+    /// The longest and the widest of all that is drawn: they share one scale.
+    [[nodiscard]] double mostLengthMm() const;
+    [[nodiscard]] double mostWidthMm() const;
     /// Which way wastes least.
     [[nodiscard]] QString verdictSays() const;
     /// Why the size being entered cannot be added; empty when it can.
@@ -64,6 +73,9 @@ private:
     [[nodiscard]] Length *lengthOf(const QString &key);
     [[nodiscard]] QVariantMap rollWay() const;
     [[nodiscard]] QVariantMap packageWay(const PackageBuy &buy) const;
+    [[nodiscard]] QVariantMap rollDrawn() const;
+    [[nodiscard]] QVariantMap packageDrawn(const PackageBuy &buy) const;
+    [[nodiscard]] double mostDrawn(const QString &side) const;
     void setRoll(Length width);
 
     Workspace &m_workspace;

@@ -11,6 +11,26 @@
 
 namespace matside {
 
+QVariantList stripsDrawn(const std::vector<ShopStrip> &strips)
+{
+    QVariantList drawn;
+    for (const ShopStrip &strip : strips) {
+        if (strip.owned > 0)
+            continue;
+        QVariantList pieces;
+        for (const ShopPiece &piece : strip.pieces)
+            pieces.append(QVariantMap{{QStringLiteral("mm"), piece.across.asMm()},
+                                      {QStringLiteral("along"), piece.along.asMm()},
+                                      {QStringLiteral("gap"), piece.gap},
+                                      {QStringLiteral("count"), static_cast<int>(piece.count)}});
+        drawn.append(QVariantMap{{QStringLiteral("mm"), strip.height.asMm()},
+                                 {QStringLiteral("run"), strip.run.asMm()},
+                                 {QStringLiteral("repeats"), static_cast<int>(strip.repeats)},
+                                 {QStringLiteral("pieces"), pieces}});
+    }
+    return drawn;
+}
+
 ShopModel::ShopModel(Workspace &workspace, Session &session) : m_workspace(workspace), m_session(session)
 {
     connect(&m_workspace, &Workspace::changed, this, &ShopModel::refresh);
@@ -80,24 +100,12 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
         return (buy.bought + buy.more).asMm();
     case Bought:
         return isBought(buy);
-    case Strips: {
-        QVariantList strips;
-        for (const ShopStrip &strip : buy.strips) {
-            if (strip.owned > 0)
-                continue; // not on the cloth that is drawn
-            QVariantList pieces;
-            for (const ShopPiece &piece : strip.pieces)
-                pieces.append(QVariantMap{{QStringLiteral("mm"), piece.across.asMm()},
-                                          {QStringLiteral("along"), piece.along.asMm()},
-                                          {QStringLiteral("gap"), piece.gap},
-                                          {QStringLiteral("count"), static_cast<int>(piece.count)}});
-            strips.append(QVariantMap{{QStringLiteral("mm"), strip.height.asMm()},
-                                      {QStringLiteral("run"), strip.run.asMm()},
-                                      {QStringLiteral("repeats"), static_cast<int>(strip.repeats)},
-                                      {QStringLiteral("pieces"), pieces}});
-        }
-        return strips;
-    }
+    case WidthSays:
+        return braced(buy.usable, m_of.marks());
+    case LengthSays:
+        return bracedSold(buy.bought + buy.more, buy.step, m_of.system);
+    case Strips:
+        return stripsDrawn(buy.strips);
     default:
         return {};
     }
@@ -105,9 +113,11 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> ShopModel::roleNames() const
 {
-    return {{Name, "name"},       {Colour, "colour"},     {DrawnAs, "drawnAs"},     {BuyText, "buyText"},
-            {BuyLine, "buyLine"}, {CutSays, "cutSays"},   {ProofSays, "proofSays"}, {CostSays, "costSays"},
-            {Strips, "strips"},   {UsableMm, "usableMm"}, {LengthMm, "lengthMm"},   {Bought, "bought"}};
+    return {{Name, "name"},           {Colour, "colour"},        {DrawnAs, "drawnAs"},
+            {BuyText, "buyText"},     {BuyLine, "buyLine"},      {CutSays, "cutSays"},
+            {ProofSays, "proofSays"}, {CostSays, "costSays"},    {Strips, "strips"},
+            {UsableMm, "usableMm"},   {LengthMm, "lengthMm"},    {Bought, "bought"},
+            {WidthSays, "widthSays"}, {LengthSays, "lengthSays"}};
 }
 
 QString ShopModel::totalSays() const

@@ -10,6 +10,10 @@
 
 namespace matside {
 
+/// Strips as they are drawn: {mm, run, repeats, pieces: [{mm, along, gap, count}]}; those of owned pieces are
+/// left out, they do not lie on the cloth that is drawn.
+[[nodiscard]] QVariantList stripsDrawn(const std::vector<ShopStrip> &strips);
+
 /// The Shop station: cloth by cloth what to buy, how it is cut, and how good that is.
 class ShopModel : public QAbstractListModel, public Single<ShopModel> {
     Q_OBJECT
@@ -31,6 +35,8 @@ public:
         Strips,
         UsableMm,
         LengthMm,
+        WidthSays, ///< the two sides of the cloth that is drawn, in braces
+        LengthSays,
         Bought
     };
     ShopModel(Workspace &workspace, Session &session);

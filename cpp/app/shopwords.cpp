@@ -239,4 +239,9 @@ QString sundriesSays(const Project &project, const Plan &plan)
              needlesText(all.needles));
 }
 
+QString bracedSold(Length length, Length step, System system)
+{
+    return QStringLiteral("{%1}").arg(inSign(toQt(textSold(length, step, system))));
+}
+
 } // namespace matside

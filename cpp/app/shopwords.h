@@ -41,4 +41,7 @@ struct Sundries {
 /// The same as a sentence.
 [[nodiscard]] QString sundriesSays(const Project &project, const Plan &plan);
 
+/// A length as it is sold, "{2 3/8 yd}".
+[[nodiscard]] QString bracedSold(Length length, Length step, System system);
+
 } // namespace matside

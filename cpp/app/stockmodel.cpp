@@ -3,6 +3,7 @@
 
 #include "app/figures.h"
 #include "app/money.h"
+#include "app/prints.h"
 #include "app/reply.h"
 #include "app/shopwords.h"
 #include "app/wording.h"
@@ -17,6 +18,8 @@ namespace {
 const QString clothName = QStringLiteral("cloth");
 const QString lengthName = QStringLiteral("length");
 const QString widthName = QStringLiteral("width");
+const QString lengthSide = QStringLiteral("lengthMm");
+const QString widthSide = QStringLiteral("widthMm");
 
 Length stepOf(System system)
 {
@@ -105,6 +108,53 @@ QStringList StockModel::pieces() const
                          .arg(braced(owned.length, marks), braced(owned.width, marks),
                               clothAmongAll(project, cloth.id));
     return lines;
+}
+
+QVariantMap StockModel::remnant() const
+{
+    const Project &project = m_workspace.project();
+    if (!clothNamed(project, m_cloth))
+        return {};
+    const Marks marks = project.marks();
+    const double broad = std::max(m_width.asMm(), m_workspace.plan().strip.usable.asMm());
+    constexpr double least = 1.2; // as long as broad and a little
+    return {{QStringLiteral("print"), printOf(project, m_cloth)},
+            {lengthSide, m_length.asMm()},
+            {widthSide, m_width.asMm()},
+            {QStringLiteral("lengthSays"), braced(m_length, marks)},
+            {QStringLiteral("widthSays"), braced(m_width, marks)},
+            {QStringLiteral("roomLengthMm"), std::max(m_length.asMm(), broad * least)},
+            {QStringLiteral("roomWidthMm"), broad}};
+}
+
+QVariantList StockModel::drawn() const
+{
+    const Project &project = m_workspace.project();
+    QVariantList all;
+    for (const Cloth &cloth : project.cloths)
+        for (const OwnedPiece &owned : cloth.owned)
+            all << QVariantMap{{QStringLiteral("print"), printOf(project, cloth.id)},
+                               {lengthSide, owned.length.asMm()},
+                               {widthSide, owned.width.asMm()}};
+    return all;
+}
+
+double StockModel::mostDrawn(const QString &side) const
+{
+    double most = 0;
+    for (const QVariant &piece : drawn())
+        most = std::max(most, piece.toMap().value(side).toDouble());
+    return most;
+}
+
+double StockModel::mostLengthMm() const
+{
+    return mostDrawn(lengthSide);
+}
+
+double StockModel::mostWidthMm() const
+{
+    return mostDrawn(widthSide);
 }
 
 QString StockModel::whyNot() const

@@ -18,6 +18,10 @@ class StockModel : public QObject, public Single<StockModel> {
     Q_PROPERTY(QString headSays READ headSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList amounts READ amounts NOTIFY changed FINAL)
     Q_PROPERTY(QStringList pieces READ pieces NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap remnant READ remnant NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList drawn READ drawn NOTIFY changed FINAL)
+    Q_PROPERTY(double mostLengthMm READ mostLengthMm NOTIFY changed FINAL)
+    Q_PROPERTY(double mostWidthMm READ mostWidthMm NOTIFY changed FINAL)
     Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed FINAL)
 public:
     StockModel(Workspace &workspace, Session &session);
@@ -29,6 +33,14 @@ public:
     [[nodiscard]] QVariantList amounts() const;
     /// What is there, piece by piece.
     [[nodiscard]] QStringList pieces() const;
+    /// The piece being entered as it is drawn: {print, lengthMm, widthMm, lengthSays, widthSays,
+    /// roomLengthMm, roomWidthMm}, the last two what of its cloth is drawn at the least, so that a small
+    /// piece looks small.
+    [[nodiscard]] QVariantMap remnant() const;
+    /// {print, lengthMm, widthMm} of each of `pieces`, and the most of either side.
+    [[nodiscard]] QVariantList drawn() const;
+    [[nodiscard]] double mostLengthMm() const;
+    [[nodiscard]] double mostWidthMm() const;
     /// Why the piece being entered cannot be added; empty when it can.
     [[nodiscard]] QString whyNot() const;
 
@@ -45,6 +57,7 @@ signals:
 
 private:
     void begin();
+    [[nodiscard]] double mostDrawn(const QString &side) const;
     [[nodiscard]] Length *lengthOf(const QString &key);
 
     Workspace &m_workspace;

@@ -76,6 +76,15 @@ std::int64_t packagesFor(const BattingChoice &choice, Length along, Length acros
     return count;
 }
 
+} // namespace
+
+std::int64_t stripsIn(Length along, Length across, Pair strip)
+{
+    if (along < strip.across || across < strip.along || strip.along <= Length() || strip.across <= Length())
+        return 0;
+    return along.floorDiv(strip.across) * across.floorDiv(strip.along);
+}
+
 PackageBuy boughtAs(const BattingChoice &choice, const Package &package, System system)
 {
     PackageBuy buy;
@@ -98,13 +107,17 @@ PackageBuy boughtAs(const BattingChoice &choice, const Package &package, System 
     return buy;
 }
 
-} // namespace
-
-std::int64_t stripsIn(Length along, Length across, Pair strip)
+Pair layOf(const PackageBuy &buy)
 {
-    if (along < strip.across || across < strip.along || strip.along <= Length() || strip.across <= Length())
-        return 0;
-    return along.floorDiv(strip.across) * across.floorDiv(strip.along);
+    const Package &package = buy.package;
+    return buy.turned ? Pair{package.width, package.length} : Pair{package.length, package.width};
+}
+
+ShopStrip stripsOf(const PackageBuy &buy, Pair strip)
+{
+    const Pair lies = layOf(buy);
+    const std::int64_t beside = lies.across.floorDiv(strip.along);
+    return {strip.across, beside > 0 ? buy.each / beside : 0, 0, {{strip.along, strip.across, beside}}};
 }
 
 std::optional<BattingChoice> battingChoice(const Project &project, const Plan &plan,
@@ -131,6 +144,7 @@ std::optional<BattingChoice> battingChoice(const Project &project, const Plan &p
             cloth.owned.clear();
     const ClothLay lay = layKits(all, plan, steps, batting->id);
     choice.roll = lay.bought;
+    choice.rollStrips = shopStrips(lay.strips);
     choice.rollUsable = usableOf(all, plan, batting->id);
     choice.rollProved = lay.least && *lay.least >= lay.bought;
     choice.rollWaste = wasteOf(choice, choice.roll, choice.rollUsable, 1);
@@ -158,10 +172,8 @@ std::optional<Project> withPackages(const Project &project, const BattingChoice 
             continue;
         if (buy.each <= 0 || cloth.owned.size() + static_cast<std::size_t>(buy.count) > mostOwned)
             return std::nullopt;
-        const OwnedPiece piece{buy.turned ? buy.package.width : buy.package.length,
-                               buy.turned ? buy.package.length : buy.package.width,
-                               {},
-                               true};
+        const Pair lies = layOf(buy);
+        const OwnedPiece piece{lies.along, lies.across, {}, true};
         cloth.owned.insert(cloth.owned.end(), static_cast<std::size_t>(buy.count), piece);
     }
     return next;

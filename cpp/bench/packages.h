@@ -32,8 +32,9 @@ struct BattingChoice {
     bool rollProved = false;
     std::int64_t rollWaste = 0; ///< per mille, counted as for the packages
     std::optional<std::int64_t> rollCents;
-    std::vector<PackageBuy> packages; ///< in the order of the cloth's
-    std::optional<std::size_t> least; ///< the package that wastes less than the roll, and least of all
+    std::vector<ShopStrip> rollStrips; ///< how they lie on the roll
+    std::vector<PackageBuy> packages;  ///< in the order of the cloth's
+    std::optional<std::size_t> least;  ///< the package that wastes less than the roll, and least of all
 };
 
 /// Nothing where no batting is cut into hoop strips, or its layout is fixed. Owned pieces are left out: the
@@ -41,10 +42,17 @@ struct BattingChoice {
 [[nodiscard]] std::optional<BattingChoice> battingChoice(const Project &project, const Plan &plan,
                                                          const std::vector<Step> &steps);
 
+/// This size of package for the choice's strips, on the list or not.
+[[nodiscard]] PackageBuy boughtAs(const BattingChoice &choice, const Package &package, System system);
+
 /// Strips of one size that one package yields, all lying one way: so many side by side, so many rows (F17).
 /// No other placing without turning yields more: the rectangle holds only that many points that lie a strip
 /// apart both ways, and every strip covers one of them.
 [[nodiscard]] std::int64_t stripsIn(Length along, Length across, Pair strip);
+
+/// How the hoop strips lie in one package, along its `turned` way, and how it lies for that: length, width.
+[[nodiscard]] ShopStrip stripsOf(const PackageBuy &buy, Pair strip);
+[[nodiscard]] Pair layOf(const PackageBuy &buy);
 
 /// The project with so many packages among the pieces of its batting, to be bought; those of before go.
 /// Nothing where they are more than can be laid out together (`mostOwned`), or the layout is fixed.

@@ -28,18 +28,6 @@ std::int64_t wasteOf(const std::vector<LaidStrip> &strips, const Buy &buy)
     return static_cast<std::int64_t>((1 - used / all) * 1000 + 0.5L);
 }
 
-std::vector<ShopStrip> shopStrips(const std::vector<LaidStrip> &laid)
-{
-    std::vector<ShopStrip> strips;
-    for (const LaidStrip &from : laid) {
-        ShopStrip strip{from.height, from.repeats, from.owned, {}, from.run};
-        for (const LaidPiece &piece : from.pieces)
-            strip.pieces.push_back({piece.across, piece.along, piece.count, piece.does.empty()});
-        strips.push_back(std::move(strip));
-    }
-    return strips;
-}
-
 /// From the layout fixed when it was bought or first cut.
 void takeFixed(Buy &buy, const Project &project, const Plan &plan, const std::vector<Step> &steps,
                const MadeLayout &layout)
@@ -103,6 +91,18 @@ std::optional<std::int64_t> centsOf(const Buy &buy, const Cloth &cloth, System s
 }
 
 } // namespace
+
+std::vector<ShopStrip> shopStrips(const std::vector<LaidStrip> &laid)
+{
+    std::vector<ShopStrip> strips;
+    for (const LaidStrip &from : laid) {
+        ShopStrip strip{from.height, from.repeats, from.owned, {}, from.run};
+        for (const LaidPiece &piece : from.pieces)
+            strip.pieces.push_back({piece.across, piece.along, piece.count, piece.does.empty()});
+        strips.push_back(std::move(strip));
+    }
+    return strips;
+}
 
 std::int64_t Buy::overPerMille() const
 {

@@ -54,6 +54,9 @@ struct Buy {
     [[nodiscard]] std::int64_t overPerMille() const;
 };
 
+/// A layout told strip by strip, without the steps its pieces belong to.
+[[nodiscard]] std::vector<ShopStrip> shopStrips(const std::vector<LaidStrip> &laid);
+
 /// The shopping list cloth by cloth, in the order the cloths are first cut. `effort` bounds the search for
 /// the proof in the optimiser's work units: the same input gives the same list on every machine.
 [[nodiscard]] std::vector<Buy> shoppingList(const Project &project, const Plan &plan,

@@ -65,6 +65,10 @@ public:
     [[nodiscard]] ClothColour &clothColour() { return m_clothColour; }
     [[nodiscard]] Workspace &workspace() { return m_workspace; }
     [[nodiscard]] Aloud &aloud() { return m_aloud; }
+    [[nodiscard]] PriceModel &price() { return m_price; }
+    [[nodiscard]] KitsModel &kits() { return m_kits; }
+    [[nodiscard]] BattingModel &batting() { return m_batting; }
+    [[nodiscard]] StockModel &stock() { return m_stock; }
     [[nodiscard]] Power &power() { return m_power; }
     [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
 

@@ -352,6 +352,32 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     });
     for (const char *what : {"price", "kits", "stock", "batting", "take"})
         at(QString::fromLatin1(what), Station::Shop, [&window, what] { openAtShop(window, what); });
+    // With her hours counted, a class to teach, and a package and a remnant at hand.
+    at(QStringLiteral("price-hours"), Station::Shop, [&room, &window] {
+        for (const auto &[key, steps] : {std::pair{"rate", 36}, {"margin", 10}, {"sundries", 6}})
+            room.price().nudge(QLatin1String(key), steps);
+        openAtShop(window, "price");
+    });
+    scenes.back().leave = [&room, leaves = scenes.back().leave] {
+        for (const auto &[key, steps] : {std::pair{"rate", -36}, {"margin", -10}, {"sundries", -6}})
+            room.price().nudge(QLatin1String(key), steps);
+        leaves();
+    };
+    const auto changed = [&](const char *name, const char *what, const std::function<void()> &changes) {
+        at(QString::fromLatin1(name), Station::Shop, [&window, what, changes] {
+            openAtShop(window, what);
+            changes();
+            openAtShop(window, what);
+        });
+        scenes.back().leave = [&room, leaves = scenes.back().leave] {
+            (void)room.workspace().undo();
+            leaves();
+        };
+    };
+    changed("kits-class", "kits", [&room] { room.kits().nudge(QStringLiteral("students"), 11); });
+    changed("kits-many", "kits", [&room] { room.kits().nudge(QStringLiteral("students"), 40); });
+    changed("batting-package", "batting", [&room] { room.batting().add(); });
+    changed("stock-remnant", "stock", [&room] { room.stock().add(); });
     const auto shade = [&](const char *name, const char *cloth, const char *over) {
         at(QString::fromLatin1(name), Station::Shop,
            [&room, &window, cloth, over] { openShade(room, window, cloth, over); });

@@ -2,81 +2,117 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** Cloth she has already: a piece is entered and added; a piece listed is pressed to take it away. */
-Item {
+/** Cloth she has already, drawn to scale: a piece is entered and added; a piece listed is pressed to take it away. */
+Column {
     id: root
 
     signal ask(string key, string label, string kind, string text)
 
     readonly property bool beside: width > Theme.mm(150)
     readonly property real half: beside ? (width - Theme.margin * 2) / 2 : width
+    readonly property var remnant: StockModel.remnant
 
-    implicitHeight: Math.max(terms.height, beside ? there.height : 0) + (beside ? 0 : Theme.gap + there.height)
-    height: implicitHeight
+    spacing: Theme.gap
 
-    Column {
-        id: terms
-        x: root.beside && !Theme.left ? root.width - width : 0
-        width: root.half
-        spacing: Theme.gap
+    Item {
+        width: parent.width
+        height: root.beside ? Math.max(terms.height, piece.height) : piece.height + Theme.gap + terms.height
 
-        Repeater {
-            model: StockModel.amounts.length
-            AmountRow {
-                required property int index
-                enabled: !Session.readOnly
-                width: terms.width
-                height: implicitHeight
-                amount: StockModel.amounts[index] ?? ({})
-                onNudged: (key, steps) => StockModel.nudge(key, steps)
-                onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
-                onPicked: (key, value) => StockModel.pick(value)
+        ClothLayout {
+            id: piece
+            x: root.beside && Theme.left ? root.width - width : 0
+            width: root.half
+            height: Theme.mm(root.beside ? 66 : 50)
+            kind: "remnant"
+            clothRole: root.remnant.print ?? "front"
+            lengthMm: root.remnant.lengthMm ?? 0
+            usableMm: root.remnant.widthMm ?? 0
+            lengthSays: root.remnant.lengthSays ?? ""
+            widthSays: root.remnant.widthSays ?? ""
+            scaleLengthMm: root.remnant.roomLengthMm ?? 0
+            scaleWidthMm: root.remnant.roomWidthMm ?? 0
+        }
+        Column {
+            id: terms
+            x: root.beside && !Theme.left ? root.width - width : 0
+            y: root.beside ? 0 : piece.height + Theme.gap
+            width: root.half
+            spacing: Theme.mm(1.5)
+
+            Repeater {
+                model: StockModel.amounts.length
+                AmountRow {
+                    required property int index
+                    enabled: !Session.readOnly
+                    width: terms.width
+                    height: implicitHeight
+                    amount: StockModel.amounts[index] ?? ({})
+                    onNudged: (key, steps) => StockModel.nudge(key, steps)
+                    onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
+                    onPicked: (key, value) => StockModel.pick(value)
+                }
+            }
+            CutButton {
+                width: parent.width
+                enabled: StockModel.whyNot === "" && !Session.readOnly
+                //: adds the piece of cloth just entered
+                text: qsTr("Add this piece")
+                height: Math.max(Theme.control, contentHeight)
+                reason: StockModel.whyNot
+                onClicked: StockModel.add()
             }
         }
-        CutButton {
-            width: parent.width
-            enabled: StockModel.whyNot === "" && !Session.readOnly
-            //: adds the piece of cloth just entered
-            text: qsTr("Add this piece")
-            reason: StockModel.whyNot
-            onClicked: StockModel.add()
-        }
     }
-    Column {
-        id: there
-        x: root.beside && Theme.left ? root.width - width : 0
-        y: root.beside ? 0 : terms.height + Theme.gap
-        width: root.half
+    Word {
+        width: parent.width
+        text: StockModel.pieces.length > 0
+              ? qsTr("These are cut up first. Press one to take it away.")
+              : qsTr("What you have is cut up before anything is bought. Measure it without its selvages.")
+    }
+    Grid {
+        width: parent.width
+        columns: root.beside ? 2 : 1
+        columnSpacing: Theme.margin * 2
+        rowSpacing: Theme.mm(1.5)
 
-        Word {
-            width: parent.width
-            text: StockModel.pieces.length > 0
-                  ? qsTr("These are cut up first. Press one to take it away.")
-                  : qsTr("A remnant or a length you have is cut up before anything is bought. Measure it without its selvages.")
-        }
         Repeater {
             model: StockModel.pieces
             Pressable {
-                id: piece
+                id: owned
                 required property int index
                 required property string modelData
-                width: there.width
-                height: Math.max(Theme.step, words.height + Theme.mm(4))
+                readonly property var drawn: StockModel.drawn[index] ?? null
+                width: root.half
+                height: Math.max(picture.height, words.height) + Theme.mm(3)
                 inList: true
                 //: spoken name of a piece of cloth in the list: pressing it takes it away
                 accessibleName: qsTr("take away: %1").arg(modelData)
                 onClicked: StockModel.takeAway(index)
                 KeyLine { width: parent.width }
+                ClothLayout {
+                    id: picture
+                    y: Theme.mm(1.5)
+                    width: parent.width * 0.42
+                    height: Theme.mm(24)
+                    kind: "remnant"
+                    clothRole: owned.drawn?.print ?? "front"
+                    lengthMm: owned.drawn?.lengthMm ?? 0
+                    usableMm: owned.drawn?.widthMm ?? 0
+                    scaleLengthMm: StockModel.mostLengthMm
+                    scaleWidthMm: StockModel.mostWidthMm
+                }
                 InlineLength {
                     id: words
-                    width: parent.width
+                    x: picture.width + Theme.gap
+                    width: parent.width - x
                     anchors.verticalCenter: parent.verticalCenter
-                    text: piece.modelData
+                    text: owned.modelData
                 }
-                FocusOutline { visible: piece.keyboardFocus }
+                FocusOutline { visible: owned.keyboardFocus }
             }
         }
     }

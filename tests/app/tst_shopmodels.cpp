@@ -173,6 +173,24 @@ void ShopModels::aClassIsAskedFor()
     QCOMPARE(at.open.kept().kits, 15);
     QCOMPARE(at.kits.cloths().size(), at.shop.count());
     QVERIFY(!at.kits.cuts().isEmpty());
+    // The bundles are the kits, and one of them is hers.
+    int bundles = 0;
+    QStringList kinds;
+    for (const QVariant &bundle : at.kits.bundles()) {
+        bundles += bundle.toMap().value(QStringLiteral("count")).toInt();
+        kinds << bundle.toMap().value(QStringLiteral("kind")).toString();
+    }
+    QCOMPARE(bundles, 15);
+    QCOMPARE(kinds.join(u' '), QStringLiteral("student yours spare"));
+    QCOMPARE(at.kits.folded().size(), at.shop.count());
+    // What is cut is drawn to one scale, the longest piece as long as there is room.
+    double longest = 0;
+    for (const QVariant &cut : at.kits.cuts()) {
+        longest = std::max(longest, cut.toMap().value(QStringLiteral("wide")).toDouble());
+        QVERIFY(cut.toMap().value(QStringLiteral("deep")).toDouble() <=
+                cut.toMap().value(QStringLiteral("wide")).toDouble());
+    }
+    QCOMPARE(longest, 1.0);
     QVERIFY(at.kits.hoursSay().contains(QStringLiteral("hours at the machine")));
     QCOMPARE(at.kits.cautionSays(), QString());
     at.kits.pick(QStringLiteral("young"), true);
@@ -186,6 +204,7 @@ void ShopModels::aClassIsAskedFor()
         at.kits.enter(QStringLiteral("students"), QStringLiteral("0")).value(QStringLiteral("ok")).toBool());
     QCOMPARE(at.open.kept().kits, 1);
     QVERIFY(!at.open.kept().lesson);
+    QVERIFY(at.kits.bundles().isEmpty());
 }
 
 void ShopModels::aPieceSheHas()
@@ -200,7 +219,13 @@ void ShopModels::aPieceSheHas()
                 .value(QStringLiteral("ok"))
                 .toBool());
     QCOMPARE(at.stock.whyNot(), QString());
+    QCOMPARE(at.stock.remnant().value(QStringLiteral("lengthMm")).toDouble(), 26 * 25.4);
+    QCOMPARE(at.stock.remnant().value(QStringLiteral("widthSays")).toString().replace(QChar::Nbsp, u' '),
+             QStringLiteral("{40 1/2 in}"));
     at.stock.add();
+    QCOMPARE(at.stock.drawn().size(), 1);
+    QCOMPARE(at.stock.mostLengthMm(), 26 * 25.4);
+    QCOMPARE(at.stock.mostWidthMm(), 40.5 * 25.4);
     QCOMPARE(at.stock.pieces().size(), 1);
     QVERIFY(at.shop.list().front().bought < before);
     QCOMPARE(at.open.kept().cloths.front().owned.size(), std::size_t(1));
@@ -232,6 +257,19 @@ void ShopModels::battingByThePackage()
         return QString();
     };
     QCOMPARE(at.batting.ways().size(), 1);
+    // The size being entered is drawn before it is added, the roll with all its strips.
+    const auto strips = [](const QVariantMap &told) {
+        int count = 0;
+        for (const QVariant &strip : told.value(QStringLiteral("strips")).toList())
+            for (const QVariant &piece : strip.toMap().value(QStringLiteral("pieces")).toList())
+                if (!piece.toMap().value(QStringLiteral("gap")).toBool())
+                    count += strip.toMap().value(QStringLiteral("repeats")).toInt() *
+                             piece.toMap().value(QStringLiteral("count")).toInt();
+        return count;
+    };
+    QVERIFY(strips(at.batting.ways().first().toMap()) > 0);
+    QCOMPARE(strips(at.batting.offered()), 4);
+    QVERIFY(at.batting.mostWidthMm() >= 45 * 25.4);
     const QString roll = wool(ShopModel::BuyText);
     QVERIFY(way(0, "says").contains(roll));
     at.batting.pick(0); // 45 × 60 in
@@ -241,6 +279,8 @@ void ShopModels::battingByThePackage()
     at.batting.add(); // refused: it is on the list
     QVERIFY(!at.batting.whyNot().isEmpty());
     QCOMPARE(at.batting.ways().size(), 2);
+    QCOMPARE(strips(at.batting.ways().last().toMap()), 4);
+    QVERIFY(at.batting.offered().isEmpty()); // it stands among the ways
     QVERIFY(way(1, "says").contains(QStringLiteral("{45 in} × {60 in}")));
     QVERIFY(way(1, "more").contains(QStringLiteral("4 strips from each")));
     QVERIFY(way(1, "more").contains(QStringLiteral("Costs 18.00")) ||
