@@ -290,6 +290,8 @@ QVariant FieldsModel::data(const QModelIndex &index, int role) const
         return toQt(field.pointer);
     case Group:
         return wordsOrCode(fieldWords(), std::string("group:") + field.group);
+    case GroupSign:
+        return QString::fromLatin1(field.group);
     case Label:
         return state.label;
     case Kind:
@@ -325,6 +327,7 @@ QHash<int, QByteArray> FieldsModel::roleNames() const
 {
     return {{Pointer, "pointer"},
             {Group, "group"},
+            {GroupSign, "groupSign"},
             {Label, "label"},
             {Kind, "kind"},
             {Figure, "figure"},

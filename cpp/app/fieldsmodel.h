@@ -20,6 +20,7 @@ public:
     enum Role {
         Pointer = Qt::UserRole + 1,
         Group,
+        GroupSign, ///< the group by its name in the code
         Label,
         Kind,
         Figure,

@@ -68,8 +68,88 @@ const signs = {
         { path: "M1 20 H47 M1 42 H47", line: 3.4 },
         { path: "M5 8 H20 V18 H5 Z M23 4 H34 V18 H23 Z M12 28 H28 V40 H12 Z M31 25 H42 V40 H31 Z" },
         { path: "M5 13 H20 M28.5 4 V18 M12 34 H28", line: 2, cut: true }
+    ],
+    // The heads of groups.
+    price: [
+        { path: "M1 6 H47 M6 6 V12 M15 6 V10 M24 6 V12 M33 6 V10 M42 6 V12", line: 2.6 },
+        { path: "M2 16 H24 L20 20 L24 24 L20 28 L24 32 L20 36 L24 40 H2 Z" },
+        { path: "M29 16 H46 V40 H29 L25 36 L29 32 L25 28 L29 24 L25 20 Z", line: 2.6 }
+    ],
+    kits: [
+        { path: "M7 18 H45 V25 H7 A3.5 3.5 0 0 1 7 18 Z M7 27 H45 V34 H7 A3.5 3.5 0 0 1 7 27 Z M7 36 H45 V43 H7 A3.5 3.5 0 0 1 7 36 Z" },
+        { path: "M21.5 17 V44", line: 3.6, cut: true },
+        { path: "M21.5 16 C14 1 3 5 7 12 C10 17 17 16 21.5 16 Z M21.5 16 C29 1 40 5 36 12 C33 17 26 16 21.5 16 Z", line: 2.8 }
+    ],
+    batting: [
+        { path: "M3 19 A15 15 0 1 1 33 19 A15 15 0 1 1 3 19 Z", line: 3 },
+        { path: "M9.5 19 A8.5 8.5 0 1 1 26.5 19 A8.5 8.5 0 1 1 9.5 19 Z", line: 2.4 },
+        { path: "M15 19 A3 3 0 1 1 21 19 A3 3 0 1 1 15 19 Z" },
+        { path: "M18 34 H46 V42 H8", line: 3 },
+        { path: "M20 38 H44", line: 2, dash: [4, 3] }
+    ],
+    stock: [
+        { path: "M3 5 H34 L45 15 V24 H3 Z", line: 3 },
+        { path: "M34 5 V15 H45 Z" },
+        { path: "M3 25 H45 V40 H7 A7.5 7.5 0 0 1 3 25 Z" },
+        { path: "M9 33 H42", line: 2, cut: true, dash: [4, 3] }
+    ],
+    figures: [
+        { path: "M12 6 H38 M18 15 H38 M12 24 H38", line: 3.4 },
+        { path: "M6 33 H44 M6 40 H44", line: 2.8 }
+    ],
+    file: [
+        { path: "M8 2 H29 L40 13 V42 H8 Z", line: 3.2 },
+        { path: "M29 2 V13 H40 Z" },
+        { path: "M14 20 H22 V28 H14 Z M26 31 H34 V38 H26 Z" },
+        { path: "M26.5 20.5 H33.5 V27.5 H26.5 Z M14.5 31.5 H21.5 V37.5 H14.5 Z", line: 2 }
+    ],
+    table: [
+        { path: "M1 12 H47 V18 H1 Z" },
+        { path: "M7 18 V43 M41 18 V43", line: 3.6 },
+        { path: "M13 6 H35 V34 H13 Z", cut: true },
+        { path: "M15 7 H33 V29 L28.5 33 L24 29 L19.5 33 L15 29 Z", line: 3 },
+        { path: "M19 12 H29 V22 H19 Z" }
+    ],
+    blocks: [
+        { path: "M3 3 H21 V20 H3 Z M27 24 H45 V41 H27 Z" },
+        { path: "M28.5 4.5 H43.5 V18.5 H28.5 Z M4.5 25.5 H19.5 V39.5 H4.5 Z", line: 3 }
+    ],
+    seam: [
+        { path: "M1 12 H20 V38 M47 12 H28 V38", line: 4.2 },
+        { path: "M14 22 H34", line: 3, dash: [5, 2.5] }
+    ],
+    sashing: [
+        { path: "M3.5 6.5 H14.5 V37.5 H3.5 Z M33.5 6.5 H44.5 V37.5 H33.5 Z", line: 3 },
+        { path: "M19 2 H29 V42 H19 Z" }
+    ],
+    strip: [
+        { path: "M0 11 H48 M0 33 H48", line: 3 },
+        { path: "M6 17 H18 V27 H6 Z M30 17 H42 V27 H30 Z" },
+        { path: "M24 6 V38", line: 2.6, dash: [4, 3] }
+    ],
+    cloths: [
+        { path: "M8 4 H45 V14 H8 A5 5 0 0 1 8 4 Z M8 30 H45 V40 H8 A5 5 0 0 1 8 30 Z" },
+        { path: "M8 18.5 H43.5 V25.5 H8 A3.5 3.5 0 0 1 8 18.5 Z", line: 3 },
+        { path: "M9 9 H44 M9 35 H44", line: 1.8, cut: true }
+    ],
+    rulers: [
+        { path: "M13 2 H35 V42 H13 Z", line: 3.2 },
+        { path: "M14 9 H22 M14 16 H27 M14 23 H22 M14 30 H27 M14 37 H22", line: 2.6 }
+    ],
+    // Cloth that covers what is below, one corner lifted; and folded back from what it covered.
+    covered: [
+        { path: "M5 3 H43 V21 L23 41 H5 Z" },
+        { path: "M44 20 H22 V42 Z", cut: true },
+        { path: "M41 23.5 H25.5 V39 Z", line: 3 }
+    ],
+    uncovered: [
+        { path: "M5 3 H43 L5 41 Z" },
+        { path: "M10 9 H31 L10 30 Z", cut: true },
+        { path: "M43 10 V41 H12", line: 2.6, dash: [4, 4] }
     ]
 };
+signs.hoop = signs.Hoop;
+signs.edge = signs.Edge;
 
 /** Paints the sign; true when there is one of that name. */
 function paint(context, name, ink, ground) {

@@ -16,6 +16,8 @@ Item {
 
     required property string pointer
     required property string group
+    /** The group's sign. */
+    required property string groupSign
     required property string label
     required property string kind
     required property var figure
@@ -59,6 +61,7 @@ Item {
                 width: root.width
                 height: implicitHeight
                 text: root.group
+                pictogram: root.groupSign
                 summary: root.plain ? root.choiceText : ""
                 figure: root.figure?.valid ? root.figure : null
                 open: root.open

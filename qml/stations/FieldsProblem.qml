@@ -68,17 +68,13 @@ Item {
             text: root.open ? qsTr("Look at this") : root.says
             Accessible.ignored: true
         }
-        Word {
+        CoverSign {
             id: sign
             x: parent.width - width - Theme.margin
             anchors.verticalCenter: parent.verticalCenter
-            width: Theme.mm(5)
-            horizontalAlignment: Text.AlignHCenter
-            cap: Theme.capHead
-            bold: true
-            color: line.color
-            text: root.open ? "−" : "+"
-            Accessible.ignored: true
+            open: root.open
+            ink: line.color
+            ground: head.pressed ? Theme.colors.ink : Theme.colors.raised
         }
         FocusOutline { visible: head.keyboardFocus }
     }

@@ -69,6 +69,7 @@ Flickable {
             visible: root.withFigures
             width: parent.width
             text: qsTr("What follows")
+            pictogram: "figures"
             open: root.openGroup === "figures"
             onClicked: root.openGroup = open ? "" : "figures"
         }
@@ -111,6 +112,7 @@ Flickable {
         GroupHead {
             width: parent.width
             text: qsTr("A file of this project")
+            pictogram: "file"
             open: root.openGroup === "file"
             onClicked: root.openGroup = open ? "" : "file"
         }

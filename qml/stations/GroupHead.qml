@@ -6,11 +6,13 @@ import Matside.Theme
 // A Loader of Qt 6.4 cannot make bound components, so what it makes reaches this file's ids unqualified.
 // qmllint disable unqualified
 
-/** The head of a group in a list, from edge to edge: closed it says what matters most of what it holds. */
+/** The head of a group in a list, from edge to edge, with its sign: closed it says what matters most of what it holds. A cloth lies over it, one corner lifted; opened, it is folded back. */
 Pressable {
     id: root
 
     property string text
+    /** Its sign, by its name among the pictograms. */
+    property string pictogram
     property string summary
     property var figure: null
     property bool open: false
@@ -19,10 +21,12 @@ Pressable {
 
     inList: true
     /** What is said does not stand beside the head, but under it. */
-    readonly property bool under: said.visible && words.implicitWidth + said.implicitWidth + Theme.gap > sign.x - Theme.margin - Theme.gap
+    readonly property bool under: said.visible && words.implicitWidth + said.implicitWidth + Theme.gap > sign.x - words.x - Theme.gap
 
     implicitHeight: Math.max(Theme.step, words.implicitHeight + (under ? said.implicitHeight : 0) + Theme.mm(4))
     accessibleName: text + (summary !== "" ? ", " + summary : "")
+    //: of a group in a list: what it holds is seen, or is not
+    accessibleDescription: open ? qsTr("open") : qsTr("closed")
     Accessible.role: Accessible.Button
     Accessible.checkable: true
     Accessible.checked: open
@@ -34,9 +38,19 @@ Pressable {
     KeyLine {
         width: parent.width
     }
+    Pictogram {
+        id: picture
+        visible: name !== ""
+        x: Theme.margin
+        width: Theme.mm(8.4)
+        anchors.verticalCenter: parent.verticalCenter
+        name: root.pictogram
+        ink: root.ink
+        ground: root.pressed ? Theme.colors.ink : Theme.colors.raised
+    }
     Word {
         id: words
-        x: Theme.margin
+        x: Theme.margin + (picture.visible ? picture.width + Theme.gap : 0)
         width: (said.visible && !root.under ? said.x : length.visible ? length.x : sign.x) - x - Theme.gap
         y: (parent.height - implicitHeight - (root.under ? said.implicitHeight : 0)) / 2
         cap: Theme.capWord
@@ -69,17 +83,13 @@ Pressable {
             accessibleIgnored: true
         }
     }
-    Word {
+    CoverSign {
         id: sign
         x: parent.width - width - Theme.margin
         anchors.verticalCenter: parent.verticalCenter
-        width: Theme.mm(5)
-        horizontalAlignment: Text.AlignHCenter
-        cap: Theme.capHead
-        bold: true
-        color: root.ink
-        text: root.open ? "−" : "+"
-        Accessible.ignored: true
+        open: root.open
+        ink: root.ink
+        ground: picture.ground
     }
     CutShape {
         visible: root.keyboardFocus

@@ -51,17 +51,13 @@ Pressable {
             Accessible.ignored: true
         }
     }
-    Word {
+    CoverSign {
         id: sign
         x: parent.width - width
         anchors.verticalCenter: parent.verticalCenter
-        width: Theme.mm(5)
-        horizontalAlignment: Text.AlignHCenter
-        cap: Theme.capHead
-        bold: true
-        color: root.ink
-        text: root.open ? "−" : "+"
-        Accessible.ignored: true
+        open: root.open
+        ink: root.ink
+        ground: root.pressed ? Theme.colors.ink : Theme.colors.raised
     }
     FocusOutline { visible: root.keyboardFocus }
 }

@@ -62,6 +62,7 @@ Column {
         width: parent.width
         text: qsTr("Cost and price")
         summary: PriceModel.priceText
+        pictogram: "price"
         open: root.open === "price"
         onClicked: root.toggled("price")
     }
@@ -77,6 +78,7 @@ Column {
         width: parent.width
         text: qsTr("Kits for a class")
         summary: KitsModel.headSays
+        pictogram: "kits"
         open: root.open === "kits"
         onClicked: root.toggled("kits")
     }
@@ -93,6 +95,7 @@ Column {
         //: batting bought cut from the roll, or ready cut in packages
         text: qsTr("Batting: roll or package")
         summary: BattingModel.headSays
+        pictogram: "batting"
         open: root.open === "batting"
         onClicked: root.toggled("batting")
     }
@@ -108,6 +111,7 @@ Column {
         width: parent.width
         text: qsTr("Cloth you have")
         summary: StockModel.headSays
+        pictogram: "stock"
         open: root.open === "stock"
         onClicked: root.toggled("stock")
     }
