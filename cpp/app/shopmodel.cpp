@@ -87,7 +87,7 @@ QVariant ShopModel::data(const QModelIndex &index, int role) const
     case BuyText:
         return clothToBuy(m_of, buy);
     case BuyLine:
-        return clothShopLine(m_of, buy);
+        return clothToBuyLine(m_of, buy);
     case CutSays:
         return clothCutSays(m_of, buy);
     case ProofSays:

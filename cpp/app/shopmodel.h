@@ -28,7 +28,7 @@ public:
         Colour,
         DrawnAs,
         BuyText,
-        BuyLine, ///< with the cloth's name, its lengths in braces
+        BuyLine, ///< its lengths in braces
         CutSays,
         ProofSays,
         CostSays,

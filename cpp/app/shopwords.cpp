@@ -72,18 +72,6 @@ QString clothToBuyLine(const Project &project, const Buy &buy)
         });
 }
 
-QString clothShopLine(const Project &project, const Buy &buy)
-{
-    const QString line = clothToBuyLine(project, buy), name = clothAmongAll(project, buy.cloth);
-    const bool roll = buy.bought > Length() || buy.more > Length();
-    if (!roll || !buy.packages.empty())
-        return line + u' ' + name;
-    //: on the shopping list: %1 so much, %2 the width it is counted for, %3 the cloth: "1 1/4 yd of 42 in oat
-    //: linen"
-    const QString width = figureText(buy.usable, project.marks()).replace(u' ', QChar::Nbsp);
-    return ShopModel::tr("%1 of %2 %3").arg(line, width, name);
-}
-
 QString threadText(const Project &project, std::int64_t thread)
 {
     //: so much thread, in yards or metres

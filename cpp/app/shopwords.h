@@ -20,8 +20,6 @@ namespace matside {
 [[nodiscard]] QString clothToBuy(const Project &project, const Buy &buy);
 /// The same with its lengths in braces.
 [[nodiscard]] QString clothToBuyLine(const Project &project, const Buy &buy);
-/// The line of the shopping list: the same of the width it is counted for, and the cloth's name.
-[[nodiscard]] QString clothShopLine(const Project &project, const Buy &buy);
 /// How near the bought length is to the least possible, and how much is waste.
 [[nodiscard]] QString clothProofSays(const Project &project, const Buy &buy);
 /// What it costs: the length still to buy, and with what is there; nothing while the price is unknown.

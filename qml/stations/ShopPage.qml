@@ -127,6 +127,8 @@ FocusScope {
             required property var strips
             required property real usableMm
             required property real lengthMm
+            required property string lengthSays
+            required property string widthSays
             required property bool bought
             readonly property bool wide: width > Theme.mm(150)
 
@@ -160,8 +162,14 @@ FocusScope {
                 id: words
                 x: box.x + box.width + Theme.margin
                 y: Theme.mm(3)
-                width: (row.wide ? row.width * 0.56 : row.width) - x - Theme.margin
+                width: (row.wide ? row.width * 0.42 : row.width) - x - Theme.margin
                 spacing: Theme.mm(1.2)
+                InlineLength {
+                    width: parent.width
+                    bold: true
+                    lengthCap: Theme.mm(10)
+                    text: row.buyLine
+                }
                 Row {
                     spacing: Theme.gap
                     SwatchPinked {
@@ -169,11 +177,10 @@ FocusScope {
                         height: Theme.mm(8)
                         colour: row.colour
                     }
-                    InlineLength {
+                    Word {
                         width: words.width - Theme.mm(14)
                         bold: true
-                        lengthCap: Theme.mm(8)
-                        text: row.buyLine
+                        text: row.name
                     }
                 }
                 InlineLength {
@@ -188,15 +195,18 @@ FocusScope {
             }
             ClothLayout {
                 id: layout
-                x: row.wide ? row.width * 0.56 : words.x
+                x: row.wide ? row.width * 0.42 : words.x
                 y: row.wide ? Theme.mm(3) : words.y + words.height + Theme.mm(2)
                 width: row.width - x - Theme.margin
-                height: Theme.mm(row.wide ? 40 : 30)
+                height: Theme.mm(row.wide ? 58 : 42)
                 clothRole: row.drawnAs
                 strips: row.strips
                 usableMm: row.usableMm
                 lengthMm: row.lengthMm
-                accessibleName: qsTr("How %1 is cut").arg(row.name)
+                lengthSays: row.lengthSays
+                widthSays: row.widthSays
+                //: spoken: %1 a cloth, %2 and %3 its two sides
+                accessibleName: qsTr("How %1 is cut: %2 long, %3 wide").arg(row.name).arg(row.lengthSays.replace(/[{}]/g, "")).arg(row.widthSays.replace(/[{}]/g, ""))
             }
             FocusOutline { visible: row.keyboardFocus }
         }
