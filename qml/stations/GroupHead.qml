@@ -20,8 +20,12 @@ Pressable {
     readonly property color ink: pressed ? Theme.colors.raised : Theme.colors.ink
 
     inList: true
-    /** What is said does not stand beside the head, but under it. */
-    readonly property bool under: said.visible && words.implicitWidth + said.implicitWidth + Theme.gap > sign.x - words.x - Theme.gap
+    /** What is said does not stand beside the head, but under it; measured apart, it hangs on no width of theirs. */
+    readonly property bool under: said.visible && lengthOf(text, heavy) + lengthOf(summary, light) + 2 * Theme.gap > sign.x - words.x
+
+    function lengthOf(words: string, letters: FontMetrics): real {
+        return letters.font.pixelSize > 0 ? Math.ceil(letters.advanceWidth(words)) : 0;
+    }
 
     implicitHeight: Math.max(Theme.step, words.implicitHeight + (under ? said.implicitHeight : 0) + Theme.mm(4))
     accessibleName: text + (summary !== "" ? ", " + summary : "")
@@ -31,6 +35,14 @@ Pressable {
     Accessible.checkable: true
     Accessible.checked: open
 
+    FontMetrics {
+        id: heavy
+        font: words.font
+    }
+    FontMetrics {
+        id: light
+        font: said.font
+    }
     Rectangle {
         anchors.fill: parent
         color: root.pressed ? Theme.colors.ink : Theme.colors.raised
