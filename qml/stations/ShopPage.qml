@@ -133,7 +133,7 @@ FocusScope {
             readonly property bool wide: width > Theme.mm(150)
 
             width: ListView.view?.width ?? 0
-            height: Math.max(words.height, row.wide ? layout.height : 0) + (row.wide ? 0 : layout.height) + Theme.mm(6)
+            height: Math.max(words.y + words.height, proof.y + proof.height) + Theme.mm(3)
             inList: true
             accessibleName: qsTr("%1: buy %2").arg(row.name).arg(row.buyText)
             accessibleDescription: row.bought ? qsTr("bought") : qsTr("not bought yet")
@@ -187,18 +187,14 @@ FocusScope {
                     width: parent.width
                     text: row.cutSays
                 }
-                Word {
-                    width: parent.width
-                    color: Theme.colors.inkSoft
-                    text: row.costSays.length > 0 ? row.proofSays + " " + qsTr("Costs %1.").arg(row.costSays) : row.proofSays
-                }
             }
             ClothLayout {
                 id: layout
                 x: row.wide ? row.width * 0.42 : words.x
                 y: row.wide ? Theme.mm(3) : words.y + words.height + Theme.mm(2)
                 width: row.width - x - Theme.margin
-                height: Theme.mm(row.wide ? 58 : 42)
+                height: Theme.mm(row.wide ? 56 : 42)
+                visible: row.lengthMm > 0
                 clothRole: row.drawnAs
                 strips: row.strips
                 usableMm: row.usableMm
@@ -207,6 +203,14 @@ FocusScope {
                 widthSays: row.widthSays
                 //: spoken: %1 a cloth, %2 and %3 its two sides
                 accessibleName: qsTr("How %1 is cut: %2 long, %3 wide").arg(row.name).arg(row.lengthSays.replace(/[{}]/g, "")).arg(row.widthSays.replace(/[{}]/g, ""))
+            }
+            Word {
+                id: proof
+                x: layout.x
+                y: layout.y + (layout.visible ? layout.height + Theme.mm(1) : 0)
+                width: layout.width
+                color: Theme.colors.inkSoft
+                text: row.costSays.length > 0 ? row.proofSays + " " + qsTr("Costs %1.").arg(row.costSays) : row.proofSays
             }
             FocusOutline { visible: row.keyboardFocus }
         }
