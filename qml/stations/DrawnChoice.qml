@@ -17,8 +17,8 @@ Item {
     signal chosen(var value)
 
     readonly property real gap: Theme.gap
-    readonly property real tooth: Theme.mm(1.2)
-    readonly property real side: Theme.mm(1.4)
+    readonly property real tooth: Math.round(Theme.mm(1.2))
+    readonly property real side: Math.round(Theme.mm(1.4))
     /** All of them in a row, or as many as break no word, the rows as even as they go. */
     readonly property int columns: Math.max(1, Math.ceil(choices.length / Math.max(1, Math.ceil(choices.length / across))))
     readonly property int across: Math.max(1, Math.min(choices.length, Math.floor((width + gap) / (leastTile + gap))))
@@ -102,7 +102,7 @@ Item {
                     x: root.side
                     y: root.tooth + root.side
                     width: parent.width - 2 * x
-                    height: root.pictureHeight - root.side
+                    height: Math.round(root.pictureHeight - root.side)
                     scene: tile.modelData.scene
                     inks: tile.modelData.inks ?? Theme.colors
                     words: tile.modelData.words ?? ""

@@ -10,6 +10,8 @@ FocusScope {
     id: root
 
     readonly property bool upright: height > width
+    /** On a low screen the ways to begin share what height there is. */
+    readonly property real high: upright ? Theme.target : Math.max(Theme.step, Math.min(Theme.target, (height - invitation.height - 4 * air) / 2))
     readonly property real air: Theme.small ? Theme.gap : Theme.gapTargets
 
     PieceToCome {
@@ -34,6 +36,7 @@ FocusScope {
         spacing: root.air
 
         Column {
+            id: invitation
             width: parent.width
             spacing: Theme.mm(1.2)
             Word {
@@ -50,7 +53,7 @@ FocusScope {
         CutButton {
             objectName: "demo"
             width: parent.width
-            height: Theme.target
+            height: root.high
             focus: true
             kind: "action"
             enabled: !Power.spent
@@ -64,12 +67,12 @@ FocusScope {
             layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
             NewPiece {
                 width: own.each
-                height: Theme.target
+                height: root.high
                 firstOffered: true
             }
             NewPiece {
                 width: own.each
-                height: Theme.target
+                height: root.high
             }
         }
     }

@@ -124,7 +124,7 @@ Item {
                         x: Theme.mm(3)
                         anchors.verticalCenter: parent.verticalCenter
                         width: parent.width - 2 * x
-                        cap: target.solid && root.first ? Theme.mm(4.6) : Theme.capWord
+                        cap: target.solid && root.first && !Theme.small ? Theme.mm(4.6) : Theme.capWord
                         bold: target.solid
                         color: target.solid ? (opens.pressed ? Theme.colors.accent : Theme.colors.actionInk)
                                             : opens.pressed ? Theme.colors.raised : Theme.colors.ink

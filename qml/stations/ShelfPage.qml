@@ -41,7 +41,7 @@ FocusScope {
         // Upright there is room for a single piece above its words.
         readonly property bool stacked: width < Theme.mm(150) && height / Math.max(1, count) > Theme.mm(110)
         readonly property real boards: Theme.mm(4.4)
-        readonly property real pieceRoom: stacked ? width - 2 * Theme.margin : Math.floor(width * (count === 1 && !Theme.small ? 0.5 : width < Theme.mm(150) ? 0.34 : 0.4))
+        readonly property real pieceRoom: stacked ? width - 2 * Theme.margin : Math.floor(width * (count === 1 && !Theme.small ? 0.5 : width < Theme.mm(150) ? 0.34 : Theme.small ? 0.36 : 0.4))
         readonly property real pieceHigh: Math.max(Theme.mm(28), Math.min(Theme.mm(stacked ? 110 : 90), root.opened === "" ? room - boards - Theme.mm(8) - (stacked ? Theme.mm(60) : 0) : 0))
         readonly property real room: height / Math.max(1, count)
         /** All in proportion to each other. */
@@ -117,15 +117,23 @@ FocusScope {
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
 
         readonly property var all: [inches, millimetres, file, away, light, undo].filter(target => target.wanted)
-        /** What is left over of a row of all of them when none breaks a word. */
-        readonly property real spare: width - (all.length - 1) * spacing - all.reduce((sum, target) => sum + target.leastWidth, 0)
-        /** What they would take more, to stand on one line each. */
-        readonly property real wished: all.reduce((sum, target) => sum + Math.max(1, target.implicitWidth - target.leastWidth), 0)
-        readonly property bool inRow: spare >= (root.width > root.height ? 0 : 0.5 * wished)
+        /** For the targets alone, where all stand beside each other. */
+        readonly property real room: width - (all.length - 1) * spacing
+        readonly property real least: all.reduce((sum, target) => sum + target.leastWidth, 0)
+        /** What they take with two lines of words each. */
+        readonly property real needed: all.reduce((sum, target) => sum + need(target), 0)
+        readonly property bool inRow: room >= needed || root.width > root.height && room >= least
         readonly property int perRow: Math.ceil(all.length / 2)
         readonly property real share: Math.floor((width - (perRow - 1) * spacing) / perRow)
+        function need(target: var): real {
+            return Math.max(target.leastWidth, 0.6 * target.implicitWidth);
+        }
         function wide(target: var): real {
-            return inRow ? Math.floor(target.leastWidth + spare * Math.max(1, target.implicitWidth - target.leastWidth) / wished) : share;
+            if (!inRow)
+                return share;
+            if (room >= needed)
+                return Math.floor(need(target) + (room - needed) / all.length);
+            return Math.floor(target.leastWidth + (room - least) * (need(target) - target.leastWidth) / (needed - least));
         }
         readonly property real high: Math.max(Theme.step, ...all.map(target => target.contentHeight))
 
