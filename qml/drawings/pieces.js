@@ -44,17 +44,9 @@ function blocks(context, c, g, made, pen, u) {
             return;
         const width = (made[i] ? 1.8 : 1.3) * u * c.lineScale;
         Printing.roleRect(context, made[i] ? "stitched" : "planned", x, y, w, h, pen, width);
-        if (!made[i] || w < 14 * u)
-            return;
-        context.setLineDash(Printing.patterns.stitched);
-        context.beginPath();
-        context.moveTo(x, y);
-        context.lineTo(x + w, y + h);
-        context.moveTo(x + w, y);
-        context.lineTo(x, y + h);
-        context.lineWidth = 1.2 * u * c.lineScale;
-        context.stroke();
-        Printing.solid(context);
+        const further = Math.min(w, h) * 0.09;
+        if (made[i] && further > 3 * u)
+            Printing.roleRect(context, "stitched", x + further, y + further, w - 2 * further, h - 2 * further, pen, 1.2 * u * c.lineScale);
     });
 }
 

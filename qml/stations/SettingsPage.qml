@@ -61,8 +61,9 @@ FocusScope {
                 DrawnChoice {
                     width: parent.width
                     accessibleName: qsTr("Language")
-                    choices: Language.choices.map(tongue => ({ value: tongue.value, says: tongue.says, scene: "label",
-                                                                       words: Number(8.5).toLocaleString(Qt.locale(tongue.value), "f", 1) + " mm" }))
+                    readonly property var tongues: Language.choices
+                    choices: tongues.map(tongue => ({ value: tongue.value, says: tongue.says, scene: "label",
+                                                      words: Number(8.5).toLocaleString(Qt.locale(tongue.value), "f", 1) + " mm" }))
                     value: Language.code
                     onChosen: value => Language.code = value
                 }

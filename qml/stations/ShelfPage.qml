@@ -116,7 +116,8 @@ FocusScope {
         spacing: Theme.gap
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
 
-        readonly property var all: [inches, millimetres, file, away, light, undo].filter(target => target.wanted)
+        readonly property var every: [inches, millimetres, file, away, light, undo]
+        readonly property var all: every.filter(target => target.wanted)
         /** For the targets alone, where all stand beside each other. */
         readonly property real room: width - (all.length - 1) * spacing
         readonly property real least: all.reduce((sum, target) => sum + target.leastWidth, 0)
