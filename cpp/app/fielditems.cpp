@@ -2,6 +2,7 @@
 #include "app/fielditems.h"
 
 #include "app/wording.h"
+#include "bench/otherwise.h"
 #include "project/spelling.h"
 
 #include <QUuid>
@@ -47,13 +48,27 @@ std::string freeId(const Project &project)
             return id;
 }
 
+/// With a cloth of its own for this part, what is cut of the one that has it now would count for nothing.
+bool takesOver(const Project &project, ClothRole role)
+{
+    if (project.made.cut.empty())
+        return false;
+    Project next = project;
+    Cloth cloth;
+    cloth.id = freeId(project);
+    cloth.role = role;
+    next.cloths.push_back(std::move(cloth));
+    const Plan now = plan(next);
+    return now.problems.empty() && !cutOfAnother(next, steps(next, now)).empty();
+}
+
 Cloth newCloth(const Project &project)
 {
     Cloth cloth;
     cloth.role = ClothRole::Patch;
     for (const ClothRole role : {ClothRole::Front, ClothRole::Back, ClothRole::Batting, ClothRole::Binding,
                                  ClothRole::SashingFront, ClothRole::SashingBack})
-        if (!clothFor(project, role)) {
+        if (!clothFor(project, role) && !takesOver(project, role)) {
             cloth.role = role;
             break;
         }

@@ -200,6 +200,11 @@ constexpr std::array looks{
            QT_TRANSLATE_NOOP("Words",
                              "Binding strips cut already no longer fit, in all %1: cut %2 wide, now it would "
                              "be %3. Undo takes the change back.")},
+    //: part: front, back, sashing … of the piece; %1 and %2 are cloths
+    Worded{"cut-of-another-cloth",
+           QT_TRANSLATE_NOOP("Words",
+                             "What is cut of “%1” no longer counts: “%2” has its part now. Undo takes the "
+                             "change back.")},
 };
 
 } // namespace

@@ -104,4 +104,35 @@ std::vector<Problem> madeOtherwise(const Project &project, const Plan &plan, con
     return found;
 }
 
+std::vector<Problem> cutOfAnother(const Project &project, const std::vector<Step> &steps)
+{
+    std::vector<Problem> found;
+    for (const MadeCut &cut : project.made.cut) {
+        if (cut.cloth.empty() || cut.count <= cut.spoiled)
+            continue;
+        const auto same = [&](const Step &step) { return progressName(step) == cut.does; };
+        const auto own = [&](const Step &step) { return step.cloth == cut.cloth && same(step); };
+        if (std::any_of(steps.begin(), steps.end(), own))
+            continue;
+        // The one that has its part has nothing cut of it yet.
+        const auto other = std::find_if(steps.begin(), steps.end(), [&](const Step &step) {
+            return same(step) && !step.cloth.empty() && step.done == 0;
+        });
+        const std::string by = other == steps.end() ? std::string() : other->cloth;
+        const auto listed = std::find_if(project.cloths.begin(), project.cloths.end(),
+                                         [&](const Cloth &cloth) { return cloth.id == by; });
+        if (listed == project.cloths.end())
+            continue;
+        const Cloth *was = clothNamed(project, cut.cloth);
+        std::string at = "/cloths/" + std::to_string(listed - project.cloths.begin()) + "/role";
+        const auto told = [&](const Problem &problem) { return problem.at == at; };
+        if (std::none_of(found.begin(), found.end(), told))
+            found.push_back({std::move(at),
+                             "cut-of-another-cloth",
+                             {was && !was->name.empty() ? was->name : cut.cloth, listed->name},
+                             {}});
+    }
+    return found;
+}
+
 } // namespace matside

@@ -16,4 +16,8 @@ namespace matside {
 [[nodiscard]] std::vector<Problem> madeOtherwise(const Project &project, const Plan &plan,
                                                  const std::vector<Step> &steps);
 
+/// Cuts of a cloth that count for nothing now, because another cloth has its part: `cut-of-another-cloth`
+/// (its name), at the other's part.
+[[nodiscard]] std::vector<Problem> cutOfAnother(const Project &project, const std::vector<Step> &steps);
+
 } // namespace matside

@@ -3,6 +3,7 @@
 // The lists of the Fit station: what a change tells the screen, and that it is never too little.
 #include "app/fitmodel.h"
 #include "app/session.h"
+#include "bench/record.h"
 #include "project/codec.h"
 
 #include "testing.h"
@@ -260,6 +261,39 @@ private slots:
         QCOMPARE(desk.workspace.project().cloths[0].role, ClothRole::Front);
         QCOMPARE(fields.stale(), QStringList());
         QCOMPARE(fields.resets, 0);
+    }
+
+    void whatIsCutKeepsItsCloth()
+    {
+        Desk desk;
+        Project cut = desk.workspace.project();
+        cut.made.trialPutOff = true;
+        std::erase_if(cut.cloths, [](const Cloth &cloth) { return cloth.role == ClothRole::SashingFront; });
+        for (const Step &step : steps(cut, plan(cut)))
+            if (step.station == Station::Cut)
+                countUp(cut, step, step.count, 0);
+        QVERIFY(desk.workspace.commit("edit", cut));
+        const auto said = [&] {
+            QStringList all;
+            for (int row = 0; row < desk.fit.problems()->count(); ++row)
+                all << desk.fit.problems()->index(row, 0).data(ProblemsModel::At).toString();
+            return all;
+        };
+        const QStringList before = said();
+        // The sashing is cut of the front's cloth: a new one does not take it over by itself.
+        const QString item =
+            desk.fit.addItem(QStringLiteral("/cloths")).value(QStringLiteral("item")).toString();
+        QVERIFY(desk.workspace.project().cloths.back().role != ClothRole::SashingFront);
+        QCOMPARE(said(), before);
+        desk.fit.choose(item + QStringLiteral("/role"), QStringLiteral("sashing-front"));
+        QVERIFY2(said().contains(item + QStringLiteral("/role")), qPrintable(said().join(u' ')));
+        // Strips of another width are told, and no more once the change is taken back.
+        desk.fit.choose(item + QStringLiteral("/role"), QStringLiteral("patch"));
+        QCOMPARE(said(), before);
+        desk.fit.enter(QStringLiteral("/strip/margin"), QStringLiteral("1 1/4"));
+        QVERIFY2(said().contains(QStringLiteral("/blocks/width")), qPrintable(said().join(u' ')));
+        QVERIFY(desk.workspace.undo());
+        QCOMPARE(said(), before);
     }
 
     void rulersLikewise()

@@ -48,6 +48,8 @@ private slots:
     void anotherBlockSizeIsToldOf();
     void anotherSeamIsToldOf();
     void drawUpIsNoOtherSize();
+    void aTestJoinIsNoOtherSeam();
+    void aClothThatTakesAPartOverIsToldOf();
 };
 
 void OtherwiseTest::whatIsMadeToThePlanFits()
@@ -121,6 +123,39 @@ void OtherwiseTest::drawUpIsNoOtherSize()
     QVERIFY2(!told(found(project), "blocks-otherwise"), codes(found(project)).constData());
     project.blocks.width = in(6, 1, 2);
     QVERIFY(told(found(project), "blocks-otherwise"));
+}
+
+void OtherwiseTest::aTestJoinIsNoOtherSeam()
+{
+    // It sets the seam that is sewn; strips are cut as before.
+    Project project = upTo(nineBlocksOfCloth(), Does::JoinShort);
+    project.made.testJoin = TestJoin{project.seam, in(0, 3, 16), std::nullopt, std::nullopt, {}};
+    QVERIFY(plan(project).basis.nextSeam != project.seam);
+    QVERIFY2(found(project).empty(), codes(found(project)).constData());
+}
+
+void OtherwiseTest::aClothThatTakesAPartOverIsToldOf()
+{
+    const auto lost = [](const Project &project) {
+        const Plan now = plan(project);
+        return cutOfAnother(project, steps(project, now));
+    };
+    Project project = upTo(nineBlocksOfCloth(), Does::JoinShort);
+    QVERIFY2(lost(project).empty(), codes(lost(project)).constData());
+    Cloth cloth;
+    cloth.id = cloth.name = "moss";
+    cloth.role = ClothRole::SashingFront; // so far the front's cloth gave it
+    Project next = project;
+    next.cloths.push_back(cloth);
+    const std::vector<Problem> says = lost(next);
+    QCOMPARE(says.size(), std::size_t(1));
+    QCOMPARE(says[0].at, std::string("/cloths/4/role"));
+    QCOMPARE(std::get<std::string>(says[0].args[0]), std::string("ground"));
+    // A second front takes nothing over: the first one stays it.
+    next = project;
+    cloth.role = ClothRole::Front;
+    next.cloths.push_back(cloth);
+    QVERIFY2(lost(next).empty(), codes(lost(next)).constData());
 }
 
 QTEST_GUILESS_MAIN(OtherwiseTest)
