@@ -69,6 +69,7 @@ Item {
         }
     }
     MoreBelow { over: list }
+    MoreBelow { over: wishes }
     KeyLine {
         visible: !root.wishing
         x: -Theme.margin
@@ -83,6 +84,7 @@ Item {
         text: WouldFit.noneSays
     }
     FitWishes {
+        id: wishes
         visible: root.wishing
         y: title.implicitHeight + Theme.gap
         width: parent.width

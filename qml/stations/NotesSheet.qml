@@ -65,6 +65,7 @@ Item {
             }
         }
     }
+    MoreBelow { over: roll }
     CutButton {
         id: close
         anchors.bottom: parent.bottom

@@ -112,6 +112,7 @@ Item {
             text: qsTr("There is no project file and no folder here.")
         }
     }
+    MoreBelow { over: list }
     OpenFile {
         visible: root.files.chosen !== ""
         y: list.y

@@ -101,6 +101,7 @@ Item {
             onChosen: row => root.picker.choose(row)
         }
     }
+    MoreBelow { over: list }
     Word {
         visible: root.picking && root.picker.folder.count === 0
         x: Theme.margin
