@@ -26,7 +26,7 @@ QString sign(char c)
     case '-':
         return QStringLiteral("−");
     default:
-        return QString(QLatin1Char(c));
+        return {QLatin1Char(c)};
     }
 }
 

@@ -5,12 +5,10 @@
 #include "app/session.h"
 #include "app/shelf.h"
 #include "app/stepmodel.h"
-#include "plan/working.h"
 #include "project/codec.h"
 
 #include "testing.h"
 #include <QFile>
-#include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 
@@ -215,17 +213,6 @@ private slots:
             }
         }
         QVERIFY(bench.steps.workingFor(QStringLiteral("no.such")).isEmpty());
-        // A sum is said, not written as a program has it.
-        const QString width = bench.steps.workingSentence(QStringLiteral("strip.width"));
-        QVERIFY2(width.contains(QStringLiteral("the larger of ")) && width.contains(QStringLiteral(" and ")),
-                 qPrintable(width));
-        const QString gap = bench.steps.workingSentence(QStringLiteral("strip.gap"));
-        QVERIFY2(gap.contains(QStringLiteral(", rounded up")), qPrintable(gap));
-        const QRegularExpression called(QStringLiteral("[A-Za-z]\\("));
-        for (const std::string &each : figuresWithWorking(bench.workspace.plan())) {
-            const QString says = bench.steps.workingSentence(QString::fromStdString(each));
-            QVERIFY2(!called.match(says).hasMatch(), qPrintable(says));
-        }
     }
 
     void aCutIsCountedSpoiledAndTakenBack()

@@ -13,6 +13,7 @@
 
 #include "testing.h"
 #include <QAbstractItemModelTester>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 
 #include <cmath>
@@ -304,7 +305,12 @@ void ModelsTest::everySumCanBeOpened()
         QVERIFY2(figure.hasWorking, qPrintable(figure.key));
         QVERIFY2(!desk.steps.workingFor(figure.key).isEmpty(), qPrintable(figure.key));
         QVERIFY2(desk.steps.workingSentence(figure.key).contains(figure.text), qPrintable(figure.key));
+        // A sum is said, not written as a program has it.
+        static const QRegularExpression called(QStringLiteral("[A-Za-z]\\("));
+        QVERIFY2(!desk.steps.workingSentence(figure.key).contains(called), qPrintable(figure.key));
     }
+    QVERIFY(
+        desk.steps.workingSentence(QStringLiteral("strip.width")).contains(QStringLiteral("the larger of ")));
 }
 
 /// Whatever is cut, the large figure is the width that the ruler's line, and the second ruler against it,
