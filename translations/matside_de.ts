@@ -247,6 +247,16 @@
         <extracomment>the place where the binding begins and closes</extracomment>
         <translation>Anfang</translation>
     </message>
+    <message>
+        <source>deep</source>
+        <extracomment>how deep the scallops are cut</extracomment>
+        <translation>tief</translation>
+    </message>
+    <message>
+        <source>radius</source>
+        <extracomment>of a rounded corner</extracomment>
+        <translation>Radius</translation>
+    </message>
 </context>
 <context>
     <name>EdgeFrame</name>
@@ -611,6 +621,18 @@
     </message>
 </context>
 <context>
+    <name>GroupHead</name>
+    <message>
+        <source>open</source>
+        <extracomment>of a group in a list: what it holds is seen, or is not</extracomment>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>zugeklappt</translation>
+    </message>
+</context>
+<context>
     <name>HelperView</name>
     <message>
         <source>Nothing left to do here</source>
@@ -958,6 +980,18 @@
         <source>Section of a join: seam %1, back strip doubled, catch %2</source>
         <translation>Verbindung im Querschnitt: Naht %1, Streifen hinten doppelt, Überstand %2</translation>
     </message>
+    <message>
+        <source>Section of the test join: seam %1, overlap %2</source>
+        <translation>Probeverbindung im Querschnitt: Naht %1, Überlappung %2</translation>
+    </message>
+    <message>
+        <source>Section of the test join: seam %1, gap %2</source>
+        <translation>Probeverbindung im Querschnitt: Naht %1, Spalt %2</translation>
+    </message>
+    <message>
+        <source>Section of the test join: seam %1, the edges meet</source>
+        <translation>Probeverbindung im Querschnitt: Naht %1, die Kanten stoßen aneinander</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -1023,14 +1057,26 @@
     </message>
 </context>
 <context>
-    <name>KitsSheet</name>
+    <name>KitBundles</name>
     <message>
-        <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
-        <translation>Angeben, wie viele teilnehmen: für alle je ein Satz, einer für den Unterricht und je angefangene zehn Lernende ein Reservesatz.</translation>
+        <source>yours</source>
+        <extracomment>under the bundle that is the teacher&apos;s own kit</extracomment>
+        <translation>Unterricht</translation>
     </message>
+</context>
+<context>
+    <name>KitsSheet</name>
     <message>
         <source>What is cut</source>
         <translation>Was geschnitten wird</translation>
+    </message>
+    <message>
+        <source>no kits yet</source>
+        <translation>noch keine Sätze</translation>
+    </message>
+    <message>
+        <source>Say how many students: each gets a kit, one is yours, and ten students begun add a spare one.</source>
+        <translation>Angeben, wie viele teilnehmen: für alle je ein Satz, einer für den Unterricht und je angefangene zehn ein Reservesatz.</translation>
     </message>
 </context>
 <context>
@@ -1821,7 +1867,19 @@ what is told, and its value on the other tablet</extracomment>
     <name>PriceSheet</name>
     <message>
         <source>%1: %2</source>
-        <extracomment>spoken: %1 is a line of the sum, %2 its amount</extracomment>
+        <extracomment>%1 is what is counted, %2 its amount</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>the price</source>
+        <translation>der Preis</translation>
+    </message>
+</context>
+<context>
+    <name>PriceStrip</name>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>spoken: %1 is a part of the price, %2 its amount</extracomment>
         <translation>%1: %2</translation>
     </message>
 </context>
@@ -2014,6 +2072,16 @@ Schnittkante</translation>
         <source>fold under</source>
         <translation>Umlegen</translation>
     </message>
+    <message>
+        <source>overlap</source>
+        <extracomment>by how much the two allowances inside a sashing lie over each other</extracomment>
+        <translation>Überlappung</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <extracomment>what is left between the two allowances inside a sashing</extracomment>
+        <translation>Spalt</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -2045,10 +2113,6 @@ Schnittkante</translation>
     <message>
         <source>Cutting hand</source>
         <translation>Schneidehand</translation>
-    </message>
-    <message>
-        <source>For the left hand everything is mirrored but the figures.</source>
-        <translation>Für die linke Hand ist alles gespiegelt außer den Zahlen.</translation>
     </message>
     <message>
         <source>Left</source>
@@ -2092,10 +2156,6 @@ Schnittkante</translation>
         <translation>Wo geschnitten wird, wird ein Schritt erst vorgelesen, wenn es dort einmal verlangt wurde.</translation>
     </message>
     <message>
-        <source>Press Read beside a step to hear it; press again to hush it.</source>
-        <translation>„Vorlesen“ neben dem Schritt drücken, um ihn zu hören; noch einmal drücken, und es ist still.</translation>
-    </message>
-    <message>
         <source>Never</source>
         <extracomment>when a step is read out: never, when she asks, at each new step</extracomment>
         <translation>Nie</translation>
@@ -2113,10 +2173,6 @@ Schnittkante</translation>
         <translation>Pedal zum Blättern</translation>
     </message>
     <message>
-        <source>Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.</source>
-        <translation>Dorthin stellen, wo der Fuß es nicht mit dem der Maschine verwechselt, oder auf den Tisch. Während ein Block gestickt wird, blättert es nicht.</translation>
-    </message>
-    <message>
         <source>Turns the steps</source>
         <translation>Blättert die Schritte</translation>
     </message>
@@ -2129,16 +2185,16 @@ Schnittkante</translation>
         <translation>Fenster für Helfende</translation>
     </message>
     <message>
-        <source>The same step, large and without buttons, for a second screen: for a helper or a class.</source>
-        <translation>Derselbe Schritt, groß und ohne Tasten, für einen zweiten Bildschirm: für Helfende oder einen Kurs.</translation>
-    </message>
-    <message>
         <source>Closed</source>
         <translation>Zu</translation>
     </message>
     <message>
         <source>Open</source>
         <translation>Offen</translation>
+    </message>
+    <message>
+        <source>Put it well away from the machine’s pedal. While a block is stitched it turns nothing.</source>
+        <translation>Weit weg vom Fußpedal der Maschine stellen. Während ein Block gestickt wird, blättert es nicht.</translation>
     </message>
 </context>
 <context>
@@ -2954,10 +3010,6 @@ Schnittkante</translation>
         <translation>Kostet %1.</translation>
     </message>
     <message>
-        <source>How %1 is cut</source>
-        <translation>Wie %1 geschnitten wird</translation>
-    </message>
-    <message>
         <source>Light and dark</source>
         <extracomment>the page on how light and how dark the cloths are</extracomment>
         <translation>Hell und Dunkel</translation>
@@ -2966,6 +3018,11 @@ Schnittkante</translation>
         <source>List to take</source>
         <extracomment>opens the list to take to the shop</extracomment>
         <translation>Liste mitnehmen</translation>
+    </message>
+    <message>
+        <source>How %1 is cut: %2 long, %3 wide</source>
+        <extracomment>spoken: %1 a cloth, %2 and %3 its two sides</extracomment>
+        <translation>Wie %1 geschnitten wird: %2 lang, %3 breit</translation>
     </message>
 </context>
 <context>
@@ -3056,13 +3113,13 @@ Schnittkante</translation>
         <translation>Aus diesen wird zuerst geschnitten. Drücken nimmt ein Stück heraus.</translation>
     </message>
     <message>
-        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvages.</source>
-        <translation>Ein Rest oder eine vorhandene Länge wird verbraucht, bevor etwas gekauft wird. Ohne Webkanten messen.</translation>
-    </message>
-    <message>
         <source>take away: %1</source>
         <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
         <translation>herausnehmen: %1</translation>
+    </message>
+    <message>
+        <source>What you have is cut up before anything is bought. Measure it without its selvages.</source>
+        <translation>Was da ist, wird verbraucht, bevor etwas gekauft wird. Ohne Webkanten messen.</translation>
     </message>
 </context>
 <context>
@@ -3219,13 +3276,13 @@ Schnittkante</translation>
 <context>
     <name>TrimPage</name>
     <message>
-        <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
-        <translation>Der Streifen wird in der Mitte jeder Lücke durchtrennt; bisher abgeschnittene Blöcke: %1</translation>
-    </message>
-    <message>
         <source>Measure</source>
         <extracomment>on a button: the block in hand is measured</extracomment>
         <translation>Messen</translation>
+    </message>
+    <message>
+        <source>The strip comes apart along a ruler, down the middle of each gap; blocks off it so far: %1</source>
+        <translation>Der Streifen wird am Lineal in der Mitte jeder Lücke durchtrennt; bisher abgeschnittene Blöcke: %1</translation>
     </message>
 </context>
 <context>
@@ -4245,7 +4302,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>gap</source>
-        <translation>Lücke</translation>
+        <translation>Spalt</translation>
     </message>
     <message>
         <source>used</source>
@@ -5264,10 +5321,6 @@ Schnittkante</translation>
         <translation>Den Probeblock bügeln und ruhen lassen.</translation>
     </message>
     <message>
-        <source>Cut the strip apart down the middle of each gap.</source>
-        <translation>Den Streifen in der Mitte jeder Lücke durchtrennen.</translation>
-    </message>
-    <message>
         <source>Trim the block&apos;s four sides, measuring from the stitched outline.</source>
         <translation>Die vier Seiten des Blocks beschneiden, vom gestickten Umriss gemessen.</translation>
     </message>
@@ -5440,10 +5493,6 @@ Schnittkante</translation>
     <message>
         <source>Pressed</source>
         <translation>Gebügelt</translation>
-    </message>
-    <message>
-        <source>Cut apart</source>
-        <translation>Durchtrennt</translation>
     </message>
     <message>
         <source>Trimmed, blade closed</source>
@@ -6114,6 +6163,36 @@ Schnittkante</translation>
     <message>
         <source>Press the block.</source>
         <translation>Den Block bügeln.</translation>
+    </message>
+    <message>
+        <source>Stitched blocks stay as they are and no longer fit, in all %1: sent as %2, now it would be %3. Undo takes the change back.</source>
+        <translation>Gestickte Blöcke bleiben, wie sie sind, und passen nicht mehr, insgesamt %1: gesendet mit %2, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+    </message>
+    <message>
+        <source>Hoop strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
+        <translation>Schon geschnittene Stickstreifen passen nicht mehr, insgesamt %1: %2 breit geschnitten, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+    </message>
+    <message>
+        <source>Sashing strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
+        <extracomment>sashing: the strip between two blocks</extracomment>
+        <translation>Schon geschnittene Zwischenstreifen passen nicht mehr, insgesamt %1: %2 breit geschnitten, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+    </message>
+    <message>
+        <source>Binding strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
+        <translation>Schon geschnittene Einfassungsstreifen passen nicht mehr, insgesamt %1: %2 breit geschnitten, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+    </message>
+    <message>
+        <source>What is cut of “%1” no longer counts: “%2” has its part now. Undo takes the change back.</source>
+        <extracomment>part: front, back, sashing … of the piece; %1 and %2 are cloths</extracomment>
+        <translation>Was aus „%1“ geschnitten ist, zählt nicht mehr: „%2“ hat jetzt seine Aufgabe. Rückgängig nimmt die Änderung zurück.</translation>
+    </message>
+    <message>
+        <source>Cut the strip apart along a ruler, down the middle of each gap.</source>
+        <translation>Den Streifen am Lineal in der Mitte jeder Lücke durchtrennen.</translation>
+    </message>
+    <message>
+        <source>Apart, blade closed</source>
+        <translation>Durchtrennt, Klinge zu</translation>
     </message>
 </context>
 <context>
@@ -7042,6 +7121,11 @@ Schnittkante</translation>
         <extracomment>stitches and metres of thread one block takes</extracomment>
         <translation>%1. Etwa %2 Stiche und %3 m Faden; dafür %4 m auf der Spule.</translation>
     </message>
+    <message>
+        <source>Send %1 × %2 mm</source>
+        <extracomment>the size given to the embroidery machine for one block, beside the drawing of the strip</extracomment>
+        <translation>%1 × %2 mm senden</translation>
+    </message>
 </context>
 <context>
     <name>matside::HoopShelf</name>
@@ -7541,20 +7625,6 @@ Schnittkante</translation>
         <translation>%1 Stunden zu %2</translation>
     </message>
     <message>
-        <source>together</source>
-        <translation>zusammen</translation>
-    </message>
-    <message>
-        <source>and %1 overhead</source>
-        <extracomment>overhead: machine, room, light, tools; %1 a percentage</extracomment>
-        <translation>und %1 Gemeinkosten</translation>
-    </message>
-    <message>
-        <source>and %1 margin: the price</source>
-        <extracomment>margin: what is left for the business; %1 a percentage</extracomment>
-        <translation>und %1 Gewinn: der Preis</translation>
-    </message>
-    <message>
         <source>each of %1</source>
         <translation>jeder von %1</translation>
     </message>
@@ -7573,14 +7643,6 @@ Schnittkante</translation>
     <message>
         <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
         <translation>Ohne Preis, also nicht gerechnet: %1. Preise unter „Planen“ bei den Stoffen eingeben.</translation>
-    </message>
-    <message>
-        <source>The minutes at the machine are your own; trimming, joining and edging are usual ones.</source>
-        <translation>Die Minuten an der Maschine sind die eigenen; Beschneiden, Verbinden und Kante sind übliche Werte.</translation>
-    </message>
-    <message>
-        <source>The hours are usual ones; log three blocks with their minutes and yours are taken.</source>
-        <translation>Die Stunden sind übliche Werte; drei Blöcke mit Minuten eintragen, dann zählen die eigenen.</translation>
     </message>
     <message>
         <source>Asking %1 pays for all your time.</source>
@@ -7609,13 +7671,31 @@ Schnittkante</translation>
         <translation>verlangter Preis</translation>
     </message>
     <message>
-        <source>cloth the piece uses, at its price</source>
-        <translation>Stoff, den das Stück verbraucht, zu seinem Preis</translation>
+        <source>cloth</source>
+        <translation>Stoff</translation>
     </message>
     <message>
-        <source>This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold by the step; what is left over stays yours.</source>
-        <extracomment>%1 and %2 are amounts of money</extracomment>
-        <translation>Gerechnet ist der verbrauchte Stoff, %1. Die Einkaufsliste kostet %2, weil Stoff in Schritten verkauft wird; der Rest bleibt erhalten.</translation>
+        <source>overhead, %1</source>
+        <extracomment>overhead: machine, room, light, tools; %1 a percentage</extracomment>
+        <translation>Gemeinkosten, %1</translation>
+    </message>
+    <message>
+        <source>margin, %1</source>
+        <extracomment>margin: what is left for the business; %1 a percentage</extracomment>
+        <translation>Gewinn, %1</translation>
+    </message>
+    <message>
+        <source>The cloth to buy costs %1; what is left over stays yours.</source>
+        <extracomment>%1 is an amount of money: more cloth is bought than the piece uses</extracomment>
+        <translation>Der Stoff kostet im Einkauf %1; der Rest bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>The minutes at the machine are your own.</source>
+        <translation>Die Minuten an der Maschine sind die eigenen.</translation>
+    </message>
+    <message>
+        <source>The hours are usual ones; log three blocks for your own.</source>
+        <translation>Übliche Stunden; drei Blöcke eintragen, dann zählen die eigenen.</translation>
     </message>
 </context>
 <context>
@@ -7726,10 +7806,6 @@ Schnittkante</translation>
         <translation>Fertig</translation>
     </message>
     <message>
-        <source>Next: %1</source>
-        <translation>Als Nächstes: %1</translation>
-    </message>
-    <message>
         <source>The demo cannot be read.</source>
         <translation>Das Beispiel lässt sich nicht lesen.</translation>
     </message>
@@ -7744,6 +7820,21 @@ Schnittkante</translation>
     <message>
         <source>%1, in millimetres</source>
         <translation>%1, in Millimetern</translation>
+    </message>
+    <message>
+        <source>%1 of %2 blocks stitched</source>
+        <extracomment>how many of a piece&apos;s blocks are stitched</extracomment>
+        <translation>%1 von %2 Blöcken gestickt</translation>
+    </message>
+    <message>
+        <source>Go on: %1</source>
+        <extracomment>on the shelf, what pressing a piece goes on with: the next step</extracomment>
+        <translation>Weiter: %1</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <extracomment>the finished size of a piece: its length and its width</extracomment>
+        <translation>%1 mal %2</translation>
     </message>
 </context>
 <context>
@@ -7858,10 +7949,6 @@ Schnittkante</translation>
         <source>%1 (%2)</source>
         <extracomment>a cloth&apos;s name and what it is for, where two cloths have the same name: &quot;oat linen (sashing, front)&quot;</extracomment>
         <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 of %2 %3</source>
-        <translation>%1&#xa0;%3, %2 breit</translation>
     </message>
     <message>
         <source>along the selvage, %1 long: %2</source>
@@ -8018,6 +8105,33 @@ Schnittkante</translation>
         <source>First, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Zuerst bei %1: %2</translation>
+    </message>
+    <message>
+        <source>the larger of %1 and %2</source>
+        <extracomment>in the words of a sum: the one of two lengths that is larger</extracomment>
+        <translation>das Größere von %1 und %2</translation>
+    </message>
+    <message>
+        <source>the largest of %1 and %2</source>
+        <extracomment>the same of three or more; %1 is all but the last, with commas</extracomment>
+        <translation>das Größte von %1 und %2</translation>
+    </message>
+    <message>
+        <source>%1, rounded up</source>
+        <extracomment>in the words of a sum; what it is rounded up to stands in the list under it</extracomment>
+        <translation>%1, aufgerundet</translation>
+    </message>
+    <message>
+        <source>%1, rounded up to a whole number</source>
+        <translation>%1, auf eine ganze Zahl aufgerundet</translation>
+    </message>
+    <message>
+        <source>%1, rounded down to a whole number</source>
+        <translation>%1, auf eine ganze Zahl abgerundet</translation>
+    </message>
+    <message>
+        <source>the square root of %1</source>
+        <translation>die Quadratwurzel aus %1</translation>
     </message>
 </context>
 <context>

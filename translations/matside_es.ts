@@ -247,6 +247,16 @@
         <extracomment>the place where the binding begins and closes</extracomment>
         <translation>inicio</translation>
     </message>
+    <message>
+        <source>deep</source>
+        <extracomment>how deep the scallops are cut</extracomment>
+        <translation>de fondo</translation>
+    </message>
+    <message>
+        <source>radius</source>
+        <extracomment>of a rounded corner</extracomment>
+        <translation>radio</translation>
+    </message>
 </context>
 <context>
     <name>EdgeFrame</name>
@@ -611,6 +621,18 @@
     </message>
 </context>
 <context>
+    <name>GroupHead</name>
+    <message>
+        <source>open</source>
+        <extracomment>of a group in a list: what it holds is seen, or is not</extracomment>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrado</translation>
+    </message>
+</context>
+<context>
     <name>HelperView</name>
     <message>
         <source>Nothing left to do here</source>
@@ -958,6 +980,18 @@
         <source>Section of a join: seam %1, back strip doubled, catch %2</source>
         <translation>Sección de una unión: costura %1, tira trasera doble, agarre %2</translation>
     </message>
+    <message>
+        <source>Section of the test join: seam %1, overlap %2</source>
+        <translation>Sección de la unión de prueba: costura %1, solape %2</translation>
+    </message>
+    <message>
+        <source>Section of the test join: seam %1, gap %2</source>
+        <translation>Sección de la unión de prueba: costura %1, separación %2</translation>
+    </message>
+    <message>
+        <source>Section of the test join: seam %1, the edges meet</source>
+        <translation>Sección de la unión de prueba: costura %1, los bordes se tocan</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -1023,14 +1057,26 @@
     </message>
 </context>
 <context>
-    <name>KitsSheet</name>
+    <name>KitBundles</name>
     <message>
-        <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
-        <translation>Indicar cuántos alumnos hay: un kit para cada uno, otro para quien enseña y uno de reserva por cada diez alumnos o fracción.</translation>
+        <source>yours</source>
+        <extracomment>under the bundle that is the teacher&apos;s own kit</extracomment>
+        <translation>quien enseña</translation>
     </message>
+</context>
+<context>
+    <name>KitsSheet</name>
     <message>
         <source>What is cut</source>
         <translation>Lo que se corta</translation>
+    </message>
+    <message>
+        <source>no kits yet</source>
+        <translation>aún no hay kits</translation>
+    </message>
+    <message>
+        <source>Say how many students: each gets a kit, one is yours, and ten students begun add a spare one.</source>
+        <translation>Indicar cuántos alumnos: un kit para cada uno, uno para quien enseña y uno de reserva por cada diez o fracción.</translation>
     </message>
 </context>
 <context>
@@ -1821,7 +1867,19 @@ what is told, and its value on the other tablet</extracomment>
     <name>PriceSheet</name>
     <message>
         <source>%1: %2</source>
-        <extracomment>spoken: %1 is a line of the sum, %2 its amount</extracomment>
+        <extracomment>%1 is what is counted, %2 its amount</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>the price</source>
+        <translation>el precio</translation>
+    </message>
+</context>
+<context>
+    <name>PriceStrip</name>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>spoken: %1 is a part of the price, %2 its amount</extracomment>
         <translation>%1: %2</translation>
     </message>
 </context>
@@ -2014,6 +2072,16 @@ borde cortado</translation>
         <source>fold under</source>
         <translation>remetido</translation>
     </message>
+    <message>
+        <source>overlap</source>
+        <extracomment>by how much the two allowances inside a sashing lie over each other</extracomment>
+        <translation>solape</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <extracomment>what is left between the two allowances inside a sashing</extracomment>
+        <translation>separación</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -2045,10 +2113,6 @@ borde cortado</translation>
     <message>
         <source>Cutting hand</source>
         <translation>Mano de corte</translation>
-    </message>
-    <message>
-        <source>For the left hand everything is mirrored but the figures.</source>
-        <translation>Para la mano izquierda todo va en espejo, menos las cifras.</translation>
     </message>
     <message>
         <source>Left</source>
@@ -2092,10 +2156,6 @@ borde cortado</translation>
         <translation>Donde se corta, un paso solo se lee después de pedirlo allí.</translation>
     </message>
     <message>
-        <source>Press Read beside a step to hear it; press again to hush it.</source>
-        <translation>Pulsar «Leer» junto al paso para oírlo; pulsar otra vez para callarlo.</translation>
-    </message>
-    <message>
         <source>Never</source>
         <extracomment>when a step is read out: never, when she asks, at each new step</extracomment>
         <translation>Nunca</translation>
@@ -2113,10 +2173,6 @@ borde cortado</translation>
         <translation>Pedal pasapáginas</translation>
     </message>
     <message>
-        <source>Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.</source>
-        <translation>Ponerlo donde el pie no lo confunda con el de la máquina, o sobre la mesa. Mientras se borda un bloque no pasa los pasos.</translation>
-    </message>
-    <message>
         <source>Turns the steps</source>
         <translation>Pasa los pasos</translation>
     </message>
@@ -2129,16 +2185,16 @@ borde cortado</translation>
         <translation>Ventana para ayudantes</translation>
     </message>
     <message>
-        <source>The same step, large and without buttons, for a second screen: for a helper or a class.</source>
-        <translation>El mismo paso, grande y sin botones, para una segunda pantalla: para ayudantes o una clase.</translation>
-    </message>
-    <message>
         <source>Closed</source>
         <translation>Cerrada</translation>
     </message>
     <message>
         <source>Open</source>
         <translation>Abierta</translation>
+    </message>
+    <message>
+        <source>Put it well away from the machine’s pedal. While a block is stitched it turns nothing.</source>
+        <translation>Ponerlo lejos del pedal de la máquina. Mientras se borda un bloque no pasa los pasos.</translation>
     </message>
 </context>
 <context>
@@ -2954,10 +3010,6 @@ borde cortado</translation>
         <translation>Cuesta %1.</translation>
     </message>
     <message>
-        <source>How %1 is cut</source>
-        <translation>Cómo se corta %1</translation>
-    </message>
-    <message>
         <source>Light and dark</source>
         <extracomment>the page on how light and how dark the cloths are</extracomment>
         <translation>Claro y oscuro</translation>
@@ -2966,6 +3018,11 @@ borde cortado</translation>
         <source>List to take</source>
         <extracomment>opens the list to take to the shop</extracomment>
         <translation>Lista de la compra</translation>
+    </message>
+    <message>
+        <source>How %1 is cut: %2 long, %3 wide</source>
+        <extracomment>spoken: %1 a cloth, %2 and %3 its two sides</extracomment>
+        <translation>Cómo se corta %1: %2 de largo, %3 de ancho</translation>
     </message>
 </context>
 <context>
@@ -3056,13 +3113,13 @@ borde cortado</translation>
         <translation>Estos se cortan primero. Pulsar uno para quitarlo.</translation>
     </message>
     <message>
-        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvages.</source>
-        <translation>Un retal o un largo que ya hay se corta antes de comprar nada. Medirlo sin los orillos.</translation>
-    </message>
-    <message>
         <source>take away: %1</source>
         <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
         <translation>quitar: %1</translation>
+    </message>
+    <message>
+        <source>What you have is cut up before anything is bought. Measure it without its selvages.</source>
+        <translation>Lo que ya hay se corta antes de comprar nada. Medirlo sin los orillos.</translation>
     </message>
 </context>
 <context>
@@ -3219,13 +3276,13 @@ borde cortado</translation>
 <context>
     <name>TrimPage</name>
     <message>
-        <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
-        <translation>La tira se separa por el medio de cada hueco; bloques ya separados: %1</translation>
-    </message>
-    <message>
         <source>Measure</source>
         <extracomment>on a button: the block in hand is measured</extracomment>
         <translation>Medir</translation>
+    </message>
+    <message>
+        <source>The strip comes apart along a ruler, down the middle of each gap; blocks off it so far: %1</source>
+        <translation>La tira se separa con regla por el medio de cada hueco; bloques ya separados: %1</translation>
     </message>
 </context>
 <context>
@@ -4245,7 +4302,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>gap</source>
-        <translation>hueco</translation>
+        <translation>separación</translation>
     </message>
     <message>
         <source>used</source>
@@ -5264,10 +5321,6 @@ borde cortado</translation>
         <translation>Planchar el bloque de prueba y dejarlo reposar.</translation>
     </message>
     <message>
-        <source>Cut the strip apart down the middle of each gap.</source>
-        <translation>Cortar la tira por el medio de cada hueco.</translation>
-    </message>
-    <message>
         <source>Trim the block&apos;s four sides, measuring from the stitched outline.</source>
         <translation>Recortar los cuatro lados del bloque, midiendo desde el contorno bordado.</translation>
     </message>
@@ -5440,10 +5493,6 @@ borde cortado</translation>
     <message>
         <source>Pressed</source>
         <translation>Planchado</translation>
-    </message>
-    <message>
-        <source>Cut apart</source>
-        <translation>Separado</translation>
     </message>
     <message>
         <source>Trimmed, blade closed</source>
@@ -6114,6 +6163,36 @@ borde cortado</translation>
     <message>
         <source>Press the block.</source>
         <translation>Planchar el bloque.</translation>
+    </message>
+    <message>
+        <source>Stitched blocks stay as they are and no longer fit, in all %1: sent as %2, now it would be %3. Undo takes the change back.</source>
+        <translation>Los bloques bordados quedan como están y ya no encajan, en total %1: enviados con %2, ahora serían %3. Deshacer anula el cambio.</translation>
+    </message>
+    <message>
+        <source>Hoop strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
+        <translation>Las tiras de bordado ya cortadas ya no encajan, en total %1: cortadas de %2 de ancho, ahora serían %3. Deshacer anula el cambio.</translation>
+    </message>
+    <message>
+        <source>Sashing strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
+        <extracomment>sashing: the strip between two blocks</extracomment>
+        <translation>Las tiras de unión ya cortadas ya no encajan, en total %1: cortadas de %2 de ancho, ahora serían %3. Deshacer anula el cambio.</translation>
+    </message>
+    <message>
+        <source>Binding strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
+        <translation>Las tiras de ribete ya cortadas ya no encajan, en total %1: cortadas de %2 de ancho, ahora serían %3. Deshacer anula el cambio.</translation>
+    </message>
+    <message>
+        <source>What is cut of “%1” no longer counts: “%2” has its part now. Undo takes the change back.</source>
+        <extracomment>part: front, back, sashing … of the piece; %1 and %2 are cloths</extracomment>
+        <translation>Lo cortado de «%1» ya no cuenta: «%2» tiene ahora su función. Deshacer anula el cambio.</translation>
+    </message>
+    <message>
+        <source>Cut the strip apart along a ruler, down the middle of each gap.</source>
+        <translation>Cortar la tira con regla por el medio de cada hueco.</translation>
+    </message>
+    <message>
+        <source>Apart, blade closed</source>
+        <translation>Separado, cuchilla cerrada</translation>
     </message>
 </context>
 <context>
@@ -7042,6 +7121,11 @@ borde cortado</translation>
         <extracomment>stitches and metres of thread one block takes</extracomment>
         <translation>%1. Unas %2 puntadas y %3 m de hilo; para ello, %4 m en la canilla.</translation>
     </message>
+    <message>
+        <source>Send %1 × %2 mm</source>
+        <extracomment>the size given to the embroidery machine for one block, beside the drawing of the strip</extracomment>
+        <translation>Enviar %1 × %2 mm</translation>
+    </message>
 </context>
 <context>
     <name>matside::HoopShelf</name>
@@ -7541,20 +7625,6 @@ borde cortado</translation>
         <translation>%1 horas a %2</translation>
     </message>
     <message>
-        <source>together</source>
-        <translation>en total</translation>
-    </message>
-    <message>
-        <source>and %1 overhead</source>
-        <extracomment>overhead: machine, room, light, tools; %1 a percentage</extracomment>
-        <translation>y %1 de gastos generales</translation>
-    </message>
-    <message>
-        <source>and %1 margin: the price</source>
-        <extracomment>margin: what is left for the business; %1 a percentage</extracomment>
-        <translation>y %1 de ganancia: el precio</translation>
-    </message>
-    <message>
         <source>each of %1</source>
         <translation>cada uno de %1</translation>
     </message>
@@ -7573,14 +7643,6 @@ borde cortado</translation>
     <message>
         <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
         <translation>Sin precio, y por eso sin contar: %1. Anotar los precios en «Planear», con las telas.</translation>
-    </message>
-    <message>
-        <source>The minutes at the machine are your own; trimming, joining and edging are usual ones.</source>
-        <translation>Los minutos de máquina son los propios; recortar, unir y hacer el borde son los habituales.</translation>
-    </message>
-    <message>
-        <source>The hours are usual ones; log three blocks with their minutes and yours are taken.</source>
-        <translation>Las horas son las habituales; anotar tres bloques con sus minutos y se toman las propias.</translation>
     </message>
     <message>
         <source>Asking %1 pays for all your time.</source>
@@ -7609,13 +7671,31 @@ borde cortado</translation>
         <translation>si se cobra</translation>
     </message>
     <message>
-        <source>cloth the piece uses, at its price</source>
-        <translation>tela que gasta la pieza, a su precio</translation>
+        <source>cloth</source>
+        <translation>tela</translation>
     </message>
     <message>
-        <source>This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold by the step; what is left over stays yours.</source>
-        <extracomment>%1 and %2 are amounts of money</extracomment>
-        <translation>Aquí se cuenta la tela usada, %1. La lista de la compra cuesta %2, porque la tela se vende por tramos; lo que sobra queda guardado.</translation>
+        <source>overhead, %1</source>
+        <extracomment>overhead: machine, room, light, tools; %1 a percentage</extracomment>
+        <translation>gastos generales, %1</translation>
+    </message>
+    <message>
+        <source>margin, %1</source>
+        <extracomment>margin: what is left for the business; %1 a percentage</extracomment>
+        <translation>ganancia, %1</translation>
+    </message>
+    <message>
+        <source>The cloth to buy costs %1; what is left over stays yours.</source>
+        <extracomment>%1 is an amount of money: more cloth is bought than the piece uses</extracomment>
+        <translation>La tela que se compra cuesta %1; lo que sobra queda guardado.</translation>
+    </message>
+    <message>
+        <source>The minutes at the machine are your own.</source>
+        <translation>Los minutos de máquina son los propios.</translation>
+    </message>
+    <message>
+        <source>The hours are usual ones; log three blocks for your own.</source>
+        <translation>Horas habituales; anotar tres bloques para tener las propias.</translation>
     </message>
 </context>
 <context>
@@ -7726,10 +7806,6 @@ borde cortado</translation>
         <translation>Terminado</translation>
     </message>
     <message>
-        <source>Next: %1</source>
-        <translation>Siguiente: %1</translation>
-    </message>
-    <message>
         <source>The demo cannot be read.</source>
         <translation>El ejemplo no se puede leer.</translation>
     </message>
@@ -7744,6 +7820,21 @@ borde cortado</translation>
     <message>
         <source>%1, in millimetres</source>
         <translation>%1, en milímetros</translation>
+    </message>
+    <message>
+        <source>%1 of %2 blocks stitched</source>
+        <extracomment>how many of a piece&apos;s blocks are stitched</extracomment>
+        <translation>%1 de %2 bloques bordados</translation>
+    </message>
+    <message>
+        <source>Go on: %1</source>
+        <extracomment>on the shelf, what pressing a piece goes on with: the next step</extracomment>
+        <translation>Seguir: %1</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <extracomment>the finished size of a piece: its length and its width</extracomment>
+        <translation>%1 por %2</translation>
     </message>
 </context>
 <context>
@@ -7858,10 +7949,6 @@ borde cortado</translation>
         <source>%1 (%2)</source>
         <extracomment>a cloth&apos;s name and what it is for, where two cloths have the same name: &quot;oat linen (sashing, front)&quot;</extracomment>
         <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 of %2 %3</source>
-        <translation>%1 de %3, %2 de ancho</translation>
     </message>
     <message>
         <source>along the selvage, %1 long: %2</source>
@@ -8018,6 +8105,33 @@ borde cortado</translation>
         <source>First, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Primero en %1: %2</translation>
+    </message>
+    <message>
+        <source>the larger of %1 and %2</source>
+        <extracomment>in the words of a sum: the one of two lengths that is larger</extracomment>
+        <translation>lo mayor entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>the largest of %1 and %2</source>
+        <extracomment>the same of three or more; %1 is all but the last, with commas</extracomment>
+        <translation>lo mayor entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>%1, rounded up</source>
+        <extracomment>in the words of a sum; what it is rounded up to stands in the list under it</extracomment>
+        <translation>%1, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>%1, rounded up to a whole number</source>
+        <translation>%1, redondeado hacia arriba a un entero</translation>
+    </message>
+    <message>
+        <source>%1, rounded down to a whole number</source>
+        <translation>%1, redondeado hacia abajo a un entero</translation>
+    </message>
+    <message>
+        <source>the square root of %1</source>
+        <translation>la raíz cuadrada de %1</translation>
     </message>
 </context>
 <context>

@@ -247,6 +247,16 @@
         <extracomment>the place where the binding begins and closes</extracomment>
         <translation>début</translation>
     </message>
+    <message>
+        <source>deep</source>
+        <extracomment>how deep the scallops are cut</extracomment>
+        <translation>de profondeur</translation>
+    </message>
+    <message>
+        <source>radius</source>
+        <extracomment>of a rounded corner</extracomment>
+        <translation>rayon</translation>
+    </message>
 </context>
 <context>
     <name>EdgeFrame</name>
@@ -611,6 +621,18 @@
     </message>
 </context>
 <context>
+    <name>GroupHead</name>
+    <message>
+        <source>open</source>
+        <extracomment>of a group in a list: what it holds is seen, or is not</extracomment>
+        <translation>ouvert</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>fermé</translation>
+    </message>
+</context>
+<context>
     <name>HelperView</name>
     <message>
         <source>Nothing left to do here</source>
@@ -958,6 +980,18 @@
         <source>Section of a join: seam %1, back strip doubled, catch %2</source>
         <translation>Coupe d’un assemblage&#x202f;: couture %1, bande du dos pliée en deux, prise %2</translation>
     </message>
+    <message>
+        <source>Section of the test join: seam %1, overlap %2</source>
+        <translation>Coupe de l’assemblage d’essai&#x202f;: couture %1, recouvrement %2</translation>
+    </message>
+    <message>
+        <source>Section of the test join: seam %1, gap %2</source>
+        <translation>Coupe de l’assemblage d’essai&#x202f;: couture %1, jour %2</translation>
+    </message>
+    <message>
+        <source>Section of the test join: seam %1, the edges meet</source>
+        <translation>Coupe de l’assemblage d’essai&#x202f;: couture %1, les bords se touchent</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -1023,14 +1057,26 @@
     </message>
 </context>
 <context>
-    <name>KitsSheet</name>
+    <name>KitBundles</name>
     <message>
-        <source>Say how many students there are: each gets a kit, you make one too, and every ten students begun add a spare one.</source>
-        <translation>Indiquer le nombre d’élèves&#x202f;: un kit pour chaque élève, un pour qui enseigne, et un de réserve par dizaine d’élèves entamée.</translation>
+        <source>yours</source>
+        <extracomment>under the bundle that is the teacher&apos;s own kit</extracomment>
+        <translation>qui enseigne</translation>
     </message>
+</context>
+<context>
+    <name>KitsSheet</name>
     <message>
         <source>What is cut</source>
         <translation>Ce qui se coupe</translation>
+    </message>
+    <message>
+        <source>no kits yet</source>
+        <translation>pas encore de kits</translation>
+    </message>
+    <message>
+        <source>Say how many students: each gets a kit, one is yours, and ten students begun add a spare one.</source>
+        <translation>Indiquer le nombre d’élèves&#x202f;: un kit chacun, un pour qui enseigne, et un de réserve par dizaine entamée.</translation>
     </message>
 </context>
 <context>
@@ -1821,7 +1867,19 @@ what is told, and its value on the other tablet</extracomment>
     <name>PriceSheet</name>
     <message>
         <source>%1: %2</source>
-        <extracomment>spoken: %1 is a line of the sum, %2 its amount</extracomment>
+        <extracomment>%1 is what is counted, %2 its amount</extracomment>
+        <translation>%1&#x202f;: %2</translation>
+    </message>
+    <message>
+        <source>the price</source>
+        <translation>le prix</translation>
+    </message>
+</context>
+<context>
+    <name>PriceStrip</name>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>spoken: %1 is a part of the price, %2 its amount</extracomment>
         <translation>%1&#x202f;: %2</translation>
     </message>
 </context>
@@ -2014,6 +2072,16 @@ bord coupé</translation>
         <source>fold under</source>
         <translation>rentré</translation>
     </message>
+    <message>
+        <source>overlap</source>
+        <extracomment>by how much the two allowances inside a sashing lie over each other</extracomment>
+        <translation>recouvrement</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <extracomment>what is left between the two allowances inside a sashing</extracomment>
+        <translation>jour</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -2045,10 +2113,6 @@ bord coupé</translation>
     <message>
         <source>Cutting hand</source>
         <translation>Main qui coupe</translation>
-    </message>
-    <message>
-        <source>For the left hand everything is mirrored but the figures.</source>
-        <translation>Pour la main gauche, tout est en miroir sauf les chiffres.</translation>
     </message>
     <message>
         <source>Left</source>
@@ -2092,10 +2156,6 @@ bord coupé</translation>
         <translation>Là où l’on coupe, une étape n’est lue qu’après une demande sur place.</translation>
     </message>
     <message>
-        <source>Press Read beside a step to hear it; press again to hush it.</source>
-        <translation>Toucher «&#x202f;Lire&#x202f;» à côté d’une étape pour l’entendre&#x202f;; toucher encore pour faire taire la voix.</translation>
-    </message>
-    <message>
         <source>Never</source>
         <extracomment>when a step is read out: never, when she asks, at each new step</extracomment>
         <translation>Jamais</translation>
@@ -2113,10 +2173,6 @@ bord coupé</translation>
         <translation>Pédale tourne-page</translation>
     </message>
     <message>
-        <source>Put it where your foot cannot take it for the machine’s, or on the table. While a block is stitched it turns nothing.</source>
-        <translation>La poser là où le pied ne peut pas la prendre pour celle de la machine, ou sur la table. Pendant qu’un bloc se brode, elle ne tourne rien.</translation>
-    </message>
-    <message>
         <source>Turns the steps</source>
         <translation>Tourne les étapes</translation>
     </message>
@@ -2129,16 +2185,16 @@ bord coupé</translation>
         <translation>Fenêtre pour qui aide</translation>
     </message>
     <message>
-        <source>The same step, large and without buttons, for a second screen: for a helper or a class.</source>
-        <translation>La même étape, en grand et sans boutons, sur un second écran&#x202f;: pour qui aide ou pour un cours.</translation>
-    </message>
-    <message>
         <source>Closed</source>
         <translation>Fermée</translation>
     </message>
     <message>
         <source>Open</source>
         <translation>Ouverte</translation>
+    </message>
+    <message>
+        <source>Put it well away from the machine’s pedal. While a block is stitched it turns nothing.</source>
+        <translation>À poser loin de la pédale de la machine. Pendant qu’un bloc se brode, elle ne tourne rien.</translation>
     </message>
 </context>
 <context>
@@ -2954,10 +3010,6 @@ bord coupé</translation>
         <translation>Coûte %1.</translation>
     </message>
     <message>
-        <source>How %1 is cut</source>
-        <translation>Comment couper&#x202f;: %1</translation>
-    </message>
-    <message>
         <source>Light and dark</source>
         <extracomment>the page on how light and how dark the cloths are</extracomment>
         <translation>Clair et foncé</translation>
@@ -2966,6 +3018,11 @@ bord coupé</translation>
         <source>List to take</source>
         <extracomment>opens the list to take to the shop</extracomment>
         <translation>Liste pour la boutique</translation>
+    </message>
+    <message>
+        <source>How %1 is cut: %2 long, %3 wide</source>
+        <extracomment>spoken: %1 a cloth, %2 and %3 its two sides</extracomment>
+        <translation>Comment couper&#x202f;: %1, %2 de long, %3 de large</translation>
     </message>
 </context>
 <context>
@@ -3056,13 +3113,13 @@ bord coupé</translation>
         <translation>Ceux-ci sont coupés d’abord. En toucher un pour le retirer.</translation>
     </message>
     <message>
-        <source>A remnant or a length you have is cut up before anything is bought. Measure it without its selvages.</source>
-        <translation>Un reste ou une longueur disponible s’utilise avant tout achat. Mesurer sans les lisières.</translation>
-    </message>
-    <message>
         <source>take away: %1</source>
         <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
         <translation>retirer&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>What you have is cut up before anything is bought. Measure it without its selvages.</source>
+        <translation>Ce qui est là s’utilise avant tout achat. Mesurer sans les lisières.</translation>
     </message>
 </context>
 <context>
@@ -3219,13 +3276,13 @@ bord coupé</translation>
 <context>
     <name>TrimPage</name>
     <message>
-        <source>The strip comes apart down the middle of each gap; blocks off it so far: %1</source>
-        <translation>La bande se sépare au milieu de chaque intervalle&#x202f;; blocs déjà séparés&#x202f;: %1</translation>
-    </message>
-    <message>
         <source>Measure</source>
         <extracomment>on a button: the block in hand is measured</extracomment>
         <translation>Mesurer</translation>
+    </message>
+    <message>
+        <source>The strip comes apart along a ruler, down the middle of each gap; blocks off it so far: %1</source>
+        <translation>La bande se sépare le long d’une règle, au milieu de chaque intervalle&#x202f;; blocs déjà séparés&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -4245,7 +4302,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>gap</source>
-        <translation>intervalle</translation>
+        <translation>jour</translation>
     </message>
     <message>
         <source>used</source>
@@ -5264,10 +5321,6 @@ bord coupé</translation>
         <translation>Repasser le bloc d’essai et le laisser reposer.</translation>
     </message>
     <message>
-        <source>Cut the strip apart down the middle of each gap.</source>
-        <translation>Séparer la bande au milieu de chaque intervalle.</translation>
-    </message>
-    <message>
         <source>Trim the block&apos;s four sides, measuring from the stitched outline.</source>
         <translation>Rogner les quatre côtés du bloc, en mesurant depuis le contour brodé.</translation>
     </message>
@@ -5440,10 +5493,6 @@ bord coupé</translation>
     <message>
         <source>Pressed</source>
         <translation>Repassé</translation>
-    </message>
-    <message>
-        <source>Cut apart</source>
-        <translation>Séparé</translation>
     </message>
     <message>
         <source>Trimmed, blade closed</source>
@@ -6114,6 +6163,36 @@ bord coupé</translation>
     <message>
         <source>Press the block.</source>
         <translation>Repasser le bloc.</translation>
+    </message>
+    <message>
+        <source>Stitched blocks stay as they are and no longer fit, in all %1: sent as %2, now it would be %3. Undo takes the change back.</source>
+        <translation>Les blocs brodés restent tels quels et ne conviennent plus, en tout %1&#x202f;: envoyés à %2, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+    </message>
+    <message>
+        <source>Hoop strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
+        <translation>Les bandes à broder déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de large, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+    </message>
+    <message>
+        <source>Sashing strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
+        <extracomment>sashing: the strip between two blocks</extracomment>
+        <translation>Les bandes intermédiaires déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de large, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+    </message>
+    <message>
+        <source>Binding strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
+        <translation>Les bandes de finition déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de large, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+    </message>
+    <message>
+        <source>What is cut of “%1” no longer counts: “%2” has its part now. Undo takes the change back.</source>
+        <extracomment>part: front, back, sashing … of the piece; %1 and %2 are cloths</extracomment>
+        <translation>Ce qui est coupé dans «&#x202f;%1&#x202f;» ne compte plus&#x202f;: «&#x202f;%2&#x202f;» a maintenant son rôle. Annuler revient sur la modification.</translation>
+    </message>
+    <message>
+        <source>Cut the strip apart along a ruler, down the middle of each gap.</source>
+        <translation>Séparer la bande le long d’une règle, au milieu de chaque intervalle.</translation>
+    </message>
+    <message>
+        <source>Apart, blade closed</source>
+        <translation>Séparé, lame fermée</translation>
     </message>
 </context>
 <context>
@@ -7042,6 +7121,11 @@ bord coupé</translation>
         <extracomment>stitches and metres of thread one block takes</extracomment>
         <translation>%1. Environ %2 points et %3 m de fil&#x202f;; pour cela, %4 m sur la canette.</translation>
     </message>
+    <message>
+        <source>Send %1 × %2 mm</source>
+        <extracomment>the size given to the embroidery machine for one block, beside the drawing of the strip</extracomment>
+        <translation>Envoyer %1 × %2 mm</translation>
+    </message>
 </context>
 <context>
     <name>matside::HoopShelf</name>
@@ -7541,20 +7625,6 @@ bord coupé</translation>
         <translation>%1 heures à %2</translation>
     </message>
     <message>
-        <source>together</source>
-        <translation>en tout</translation>
-    </message>
-    <message>
-        <source>and %1 overhead</source>
-        <extracomment>overhead: machine, room, light, tools; %1 a percentage</extracomment>
-        <translation>et %1 de frais généraux</translation>
-    </message>
-    <message>
-        <source>and %1 margin: the price</source>
-        <extracomment>margin: what is left for the business; %1 a percentage</extracomment>
-        <translation>et %1 de bénéfice&#x202f;: le prix</translation>
-    </message>
-    <message>
         <source>each of %1</source>
         <translation>chacun des %1</translation>
     </message>
@@ -7573,14 +7643,6 @@ bord coupé</translation>
     <message>
         <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
         <translation>Sans prix, donc non compté&#x202f;: %1. Saisir les prix sous Prévoir, avec les tissus.</translation>
-    </message>
-    <message>
-        <source>The minutes at the machine are your own; trimming, joining and edging are usual ones.</source>
-        <translation>Les minutes à la machine sont celles notées ici&#x202f;; rogner, assembler et border sont des valeurs usuelles.</translation>
-    </message>
-    <message>
-        <source>The hours are usual ones; log three blocks with their minutes and yours are taken.</source>
-        <translation>Les heures sont des valeurs usuelles&#x202f;; noter trois blocs avec leurs minutes, et ce sont elles qui comptent.</translation>
     </message>
     <message>
         <source>Asking %1 pays for all your time.</source>
@@ -7609,13 +7671,31 @@ bord coupé</translation>
         <translation>si l’on demande</translation>
     </message>
     <message>
-        <source>cloth the piece uses, at its price</source>
-        <translation>tissu pris par l’ouvrage, à son prix</translation>
+        <source>cloth</source>
+        <translation>tissu</translation>
     </message>
     <message>
-        <source>This counts the cloth that is used, %1. The shopping list costs %2, because cloth is sold by the step; what is left over stays yours.</source>
-        <extracomment>%1 and %2 are amounts of money</extracomment>
-        <translation>Ceci compte le tissu utilisé, %1. La liste d’achats coûte %2, car le tissu se vend par paliers&#x202f;; le reste est gardé.</translation>
+        <source>overhead, %1</source>
+        <extracomment>overhead: machine, room, light, tools; %1 a percentage</extracomment>
+        <translation>frais généraux, %1</translation>
+    </message>
+    <message>
+        <source>margin, %1</source>
+        <extracomment>margin: what is left for the business; %1 a percentage</extracomment>
+        <translation>bénéfice, %1</translation>
+    </message>
+    <message>
+        <source>The cloth to buy costs %1; what is left over stays yours.</source>
+        <extracomment>%1 is an amount of money: more cloth is bought than the piece uses</extracomment>
+        <translation>Le tissu à acheter coûte %1&#x202f;; le reste est gardé.</translation>
+    </message>
+    <message>
+        <source>The minutes at the machine are your own.</source>
+        <translation>Les minutes à la machine sont celles notées ici.</translation>
+    </message>
+    <message>
+        <source>The hours are usual ones; log three blocks for your own.</source>
+        <translation>Heures usuelles&#x202f;; noter trois blocs, et ce sont elles qui comptent.</translation>
     </message>
 </context>
 <context>
@@ -7726,10 +7806,6 @@ bord coupé</translation>
         <translation>Fini</translation>
     </message>
     <message>
-        <source>Next: %1</source>
-        <translation>Ensuite&#x202f;: %1</translation>
-    </message>
-    <message>
         <source>The demo cannot be read.</source>
         <translation>L’exemple ne peut pas être lu.</translation>
     </message>
@@ -7744,6 +7820,21 @@ bord coupé</translation>
     <message>
         <source>%1, in millimetres</source>
         <translation>%1, en millimètres</translation>
+    </message>
+    <message>
+        <source>%1 of %2 blocks stitched</source>
+        <extracomment>how many of a piece&apos;s blocks are stitched</extracomment>
+        <translation>%1 blocs brodés sur %2</translation>
+    </message>
+    <message>
+        <source>Go on: %1</source>
+        <extracomment>on the shelf, what pressing a piece goes on with: the next step</extracomment>
+        <translation>Continuer&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <extracomment>the finished size of a piece: its length and its width</extracomment>
+        <translation>%1 sur %2</translation>
     </message>
 </context>
 <context>
@@ -7858,10 +7949,6 @@ bord coupé</translation>
         <source>%1 (%2)</source>
         <extracomment>a cloth&apos;s name and what it is for, where two cloths have the same name: &quot;oat linen (sashing, front)&quot;</extracomment>
         <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 of %2 %3</source>
-        <translation>%1 de %3, %2 de large</translation>
     </message>
     <message>
         <source>along the selvage, %1 long: %2</source>
@@ -8018,6 +8105,33 @@ bord coupé</translation>
         <source>First, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>D’abord&#x202f;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>the larger of %1 and %2</source>
+        <extracomment>in the words of a sum: the one of two lengths that is larger</extracomment>
+        <translation>le plus grand de %1 et %2</translation>
+    </message>
+    <message>
+        <source>the largest of %1 and %2</source>
+        <extracomment>the same of three or more; %1 is all but the last, with commas</extracomment>
+        <translation>le plus grand de %1 et %2</translation>
+    </message>
+    <message>
+        <source>%1, rounded up</source>
+        <extracomment>in the words of a sum; what it is rounded up to stands in the list under it</extracomment>
+        <translation>%1, arrondi au-dessus</translation>
+    </message>
+    <message>
+        <source>%1, rounded up to a whole number</source>
+        <translation>%1, arrondi au-dessus à l’entier</translation>
+    </message>
+    <message>
+        <source>%1, rounded down to a whole number</source>
+        <translation>%1, arrondi au-dessous à l’entier</translation>
+    </message>
+    <message>
+        <source>the square root of %1</source>
+        <translation>la racine carrée de %1</translation>
     </message>
 </context>
 <context>
