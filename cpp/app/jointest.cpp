@@ -28,7 +28,7 @@ std::optional<JoinAnswer> JoinModel::answered() const
         return std::nullopt;
     const Plan &plan = m_workspace.plan();
     return answerOf(*project.made.testJoin, plan.basis, plan.sashing.cutFront,
-                    usualTolerances(project.system));
+                    usualTolerances(project.system), plan.sashing.filler.value_or(Length()));
 }
 
 bool JoinModel::byStrip() const

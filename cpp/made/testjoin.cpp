@@ -26,7 +26,7 @@ Length rowLength(std::int64_t columns, Length trimmed, Length gap)
 }
 
 std::optional<JoinAnswer> answerOf(const TestJoin &join, const Basis &basis, Length cutStrip,
-                                   const Tolerances &tolerances)
+                                   const Tolerances &tolerances, Length filler)
 {
     if (!join.gap)
         return std::nullopt;
@@ -37,7 +37,7 @@ std::optional<JoinAnswer> answerOf(const TestJoin &join, const Basis &basis, Len
     answer.good = answer.gap <= tolerances.gapMost && -answer.gap <= tolerances.overlapMost;
     answer.newSeam = sewn + (answer.gap - answer.wanted).scaled(1, 4);
     answer.newStrip = cutStrip + answer.wanted - answer.gap;
-    answer.visible = visibleWidth(cutStrip, answer.newSeam);
+    answer.visible = answer.newSeam * 2 + filler + answer.wanted;
     answer.outlineShows = max(Length(), basis.seam - answer.newSeam);
     answer.trimInside = min(basis.seam, answer.newSeam);
     answer.pare = max(Length(), -answer.gap).scaled(1, 2);

@@ -22,7 +22,10 @@ struct JoinAnswer {
     bool good = false; ///< between `overlapMost` and `gapMost`: may stay as it is
     Length newSeam;    ///< s′ + (g − wanted) / 4, for a seam kept level with its strip
     Length newStrip;   ///< or the strip cut this wide: W + (wanted − g)
-    Length visible;    ///< of the sashing sewn with `newSeam`
+    /// From seam to seam of the sashing sewn with `newSeam`, as a ruler lies on it: 2 s′, the filler and the
+    /// wanted gap. It is W − 2 s′ (F9, on paper) less what went over the bulk or was sewn otherwise than said,
+    /// which the measured gap holds.
+    Length visible;
     /// A seam scanter than planned leaves the stitched outline in view by this …
     Length outlineShows;
     Length trimInside; ///< … unless blocks are trimmed with this ruler line on it and sewn as planned
@@ -34,9 +37,10 @@ struct JoinAnswer {
     Length between;             ///< D: measured, else the visible width
 };
 
-/// Nothing when no gap was measured. `cutStrip` is the front sashing's cut width.
+/// Nothing when no gap was measured. `cutStrip` is the front sashing's cut width, `filler` the batting between
+/// the allowances.
 [[nodiscard]] std::optional<JoinAnswer> answerOf(const TestJoin &join, const Basis &basis, Length cutStrip,
-                                                 const Tolerances &tolerances);
+                                                 const Tolerances &tolerances, Length filler = Length());
 
 /// Draw-up of the test block each way (F21), or why it cannot be taken: `draw-up-out-of-range` (share, most)
 /// at the way's pointer in the project file, with the offer to set the nearest that can.

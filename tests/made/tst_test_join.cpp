@@ -60,6 +60,8 @@ void TestJoinTest::caseEight()
     QCOMPARE(answer.pare, in(0, 1, 16));
     QCOMPARE(answer.allowanceLeft, in(0, 15, 32));
     QVERIFY(answer.mayPare);
+    // Nothing went over the bulk: it is the paper's W − 2 s′.
+    QVERIFY((answer.visible - visibleWidth(in(2), answer.newSeam)).magnitude() <= Length::ticks(2));
 }
 
 void TestJoinTest::workedOverlap()
@@ -92,6 +94,9 @@ void TestJoinTest::followingTheAnswerGivesTheWantedGap()
         const auto answer = answerOf(join, halfInch(), strip, usualTolerances(System::Inch));
         QVERIFY((gapLeft(strip, answer->newSeam, bulk) - in(0, 1, 32)).magnitude() <= Length::ticks(2));
         QCOMPARE(gapLeft(answer->newStrip, seam, bulk), in(0, 1, 32));
+        // A ruler over the sashing reads the strip between its seams less what goes over the bulk.
+        const Length lying = strip - answer->newSeam * 2 - bulk;
+        QVERIFY((answer->visible - lying).magnitude() <= Length::ticks(2));
     }
 }
 

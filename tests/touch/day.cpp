@@ -52,9 +52,20 @@ bool Day::there(const char *objectName) const
     return byObjectName(m_maker.screen(), QLatin1String(objectName)) != nullptr;
 }
 
+bool Day::comes(const char *sheet)
+{
+    if (QTest::qWaitFor([&] { return there(sheet); }, patienceMs))
+        return true;
+    m_waited = QStringLiteral("%1 does not come").arg(QLatin1String(sheet));
+    return false;
+}
+
 bool Day::gone(const char *sheet)
 {
-    return QTest::qWaitFor([&] { return !there(sheet); }, patienceMs);
+    if (QTest::qWaitFor([&] { return !there(sheet); }, patienceMs))
+        return true;
+    m_waited = QStringLiteral("%1 does not go").arg(QLatin1String(sheet));
+    return false;
 }
 
 bool Day::lookInto(const QString &name, const QString &back)
@@ -105,7 +116,7 @@ bool Day::takeBack()
 
 bool Day::logWithPicture()
 {
-    if (!QTest::qWaitFor([&] { return there("sheet-log"); }, patienceMs))
+    if (!comes("sheet-log"))
         return false;
     // The front of every block, the back of some.
     for (const char *face : {"front", "rear"}) {

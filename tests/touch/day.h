@@ -8,8 +8,7 @@
 namespace touching {
 
 /// A maker's day at the tablet: a piece is worked to its end by touches and a new one taken up, and on the
-/// way she looks at everything else there is. Every act gives whether it could be done; the maker's trouble
-/// says what was in the way.
+/// way she looks at everything else there is. Every act gives whether it could be done.
 class Day {
 public:
     /// `piece` is the project of the shelf that is made again and again; `pictures`, how many lie in her
@@ -26,6 +25,8 @@ public:
     [[nodiscard]] int pieces() const { return m_pieces; }
     [[nodiscard]] int actions() const { return m_actions; }
     [[nodiscard]] int photographs() const { return m_photographs; }
+    /// What was in the way.
+    [[nodiscard]] QString trouble() const { return m_waited.isEmpty() ? m_maker.trouble() : m_waited; }
 
 private:
     [[nodiscard]] bool work();
@@ -37,6 +38,8 @@ private:
     [[nodiscard]] bool atTheShelf();
     /// Chooses the language that calls itself so, from the shelf and back to it.
     [[nodiscard]] bool speak(const QString &name);
+    /// Waits until a sheet lies there, or no longer does.
+    [[nodiscard]] bool comes(const char *sheet);
     [[nodiscard]] bool gone(const char *sheet);
     [[nodiscard]] bool there(const char *objectName) const;
     /// Opens what is called so, if the station has it now, and closes it again.
@@ -52,6 +55,7 @@ private:
     int m_actions = 0;
     int m_photographs = 0;
     unsigned m_laps = 0;
+    QString m_waited; ///< for what, in vain
 };
 
 } // namespace touching

@@ -116,7 +116,7 @@ int haul(const Asked &asked)
     std::vector<Holding> samples;
     for (int lap = 1; lap <= asked.laps; ++lap) {
         if (!day.lap(asked.brief ? actionsALap / 2 : actionsALap)) {
-            std::printf("haul: lap %d: %s\n", lap, qPrintable(maker.trouble()));
+            std::printf("haul: lap %d: %s\n", lap, qPrintable(day.trouble()));
             return 1;
         }
         settle(200);
