@@ -330,6 +330,8 @@ bool Maker::workOnce()
 
 bool Maker::countPins()
 {
+    if (m_program.papers().project.made.pins)
+        return true; // counted before the program was killed
     // One went in, and before it came out again the piece is not finished.
     QQuickItem *action = byObjectName(screen(), QStringLiteral("action"));
     if (action && action->isEnabled())
