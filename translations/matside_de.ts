@@ -113,7 +113,7 @@
     <message>
         <source>low-loft cotton</source>
         <extracomment>batting that stays flat</extracomment>
-        <translation>flache Baumwolle</translation>
+        <translation>flaches Baumwollvlies</translation>
     </message>
     <message>
         <source>dark teal</source>
@@ -322,11 +322,11 @@
     <name>EdgePins</name>
     <message>
         <source>pins in</source>
-        <translation>Nadeln hinein</translation>
+        <translation>Nadeln gesteckt</translation>
     </message>
     <message>
         <source>pins out</source>
-        <translation>Nadeln heraus</translation>
+        <translation>Nadeln gezogen</translation>
     </message>
     <message>
         <source>%1 less</source>
@@ -827,7 +827,7 @@
     </message>
     <message>
         <source>Two people, two machines: each strip keeps its own place.</source>
-        <translation>Zwei Leute, zwei Maschinen: Jeder Streifen behält seine eigene Stelle.</translation>
+        <translation>Zwei Leute, zwei Maschinen: Jeder Streifen merkt sich seinen Stand.</translation>
     </message>
     <message>
         <source>Let the gaps yield sashing</source>
@@ -924,7 +924,7 @@
     </message>
     <message>
         <source>Touch two blocks to swap them; their labels stay with them.</source>
-        <translation>Zwei Blöcke antippen, um sie zu tauschen; ihre Zettel bleiben bei ihnen.</translation>
+        <translation>Zwei Blöcke antippen, um sie zu tauschen; ihre Schilder wandern mit.</translation>
     </message>
     <message>
         <source>Now the other one.</source>
@@ -1075,7 +1075,7 @@
         <translation>noch keine Sätze</translation>
     </message>
     <message>
-        <source>Say how many students: each gets a kit, one is yours, and ten students begun add a spare one.</source>
+        <source>Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.</source>
         <translation>Angeben, wie viele teilnehmen: für alle je ein Satz, einer für den Unterricht und je angefangene zehn ein Reservesatz.</translation>
     </message>
 </context>
@@ -2057,7 +2057,7 @@ Schnittkante</translation>
     <message>
         <source>%1 times true size, cloth drawn thicker</source>
         <extracomment>how much larger than life the section is drawn</extracomment>
-        <translation>%1-mal wahre Größe, Stoff dicker gezeichnet</translation>
+        <translation>%1-fach vergrößert, Stoff dicker gezeichnet</translation>
     </message>
     <message>
         <source>seam</source>
@@ -2247,14 +2247,14 @@ Schnittkante</translation>
         <translation>Am nächsten: %1 auf %2, %3 Stufen auseinander. Das ist auch von weitem deutlich.</translation>
     </message>
     <message>
-        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
-        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
-        <translation>Am nächsten: %1 auf %2, %3 Stufen auseinander. Von weitem wirkt es blass: Zwei Stufen trennen deutlich.</translation>
-    </message>
-    <message>
         <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
         <translation>Am nächsten: %1 auf %2, nur %3 Stufen auseinander. Von weitem geht %1 unter: für eines der zwei einen helleren oder dunkleren Stoff nehmen.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps stand clearly apart.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
+        <translation>Am dichtesten beieinander: %1 auf %2, %3 Stufen. Von weitem wirkt es blass: Erst zwei Stufen trennen deutlich.</translation>
     </message>
 </context>
 <context>
@@ -3270,7 +3270,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>All are as shown</source>
-        <translation>Alle wie gezeigt</translation>
+        <translation>Alle Maße stimmen</translation>
     </message>
 </context>
 <context>
@@ -4270,7 +4270,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>size sent</source>
-        <translation>Größe der Datei</translation>
+        <translation>Stickmaß</translation>
     </message>
     <message>
         <source>kept past the seam</source>
@@ -4648,7 +4648,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>It is square enough.</source>
-        <translation>Er ist rechtwinklig genug.</translation>
+        <translation>Der Block ist rechtwinklig genug.</translation>
     </message>
     <message>
         <source>It leans by {%1}.</source>
@@ -4662,7 +4662,7 @@ Schnittkante</translation>
     <message>
         <source>The readings disagree by {%3}.</source>
         <extracomment>%3 is how far the six readings disagree</extracomment>
-        <translation>Die Messwerte passen um {%3} nicht zusammen.</translation>
+        <translation>Die Messwerte widersprechen sich um {%3}.</translation>
     </message>
     <message>
         <source>Cut it plainly, squared off the first side.</source>
@@ -5104,10 +5104,6 @@ Schnittkante</translation>
     <message>
         <source>Lift and set down, front first, then the back.</source>
         <translation>Aufsetzen und abheben, erst vorn, dann hinten.</translation>
-    </message>
-    <message>
-        <source>Nothing lies underneath.</source>
-        <translation>Nichts liegt darunter.</translation>
     </message>
     <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
@@ -5725,10 +5721,6 @@ Schnittkante</translation>
         <translation>Unter „Das Stück messen“ die vier Seiten und beide Diagonalen eingeben: Dort steht, wo zu schneiden ist.</translation>
     </message>
     <message>
-        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. The blades of the ripper away from the cloth.</source>
-        <translation>Auf der Spulenseite jeden dritten Stich durchtrennen, den anderen Faden herausziehen, Reste abbürsten, flach bügeln. Die Klinge des Trenners vom Stoff weg.</translation>
-    </message>
-    <message>
         <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
         <translation>Die Einfassung ab der letzten guten Ecke auftrennen, nicht ganz herum; flach bügeln und die Ecke neu falten.</translation>
     </message>
@@ -6153,12 +6145,12 @@ Schnittkante</translation>
     <message>
         <source>It is {%1} off: too far to be cut as it is.</source>
         <extracomment>%1 is by how much, the most of its size or of a tilted side</extracomment>
-        <translation>{%1} daneben: zu weit, um ihn so zu schneiden.</translation>
+        <translation>{%1} daneben: zu weit, um den Block so zu schneiden.</translation>
     </message>
     <message>
         <source>It leans by {%1}: too far to be cut as it is.</source>
         <extracomment>lean: the block is a little of a diamond; %1 is by how much</extracomment>
-        <translation>Um {%1} verschoben: zu weit, um ihn so zu schneiden.</translation>
+        <translation>Um {%1} verschoben: zu weit, um den Block so zu schneiden.</translation>
     </message>
     <message>
         <source>Press the block.</source>
@@ -6193,6 +6185,14 @@ Schnittkante</translation>
     <message>
         <source>Apart, blade closed</source>
         <translation>Durchtrennt, Klinge zu</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. Keep the ripper’s blade off the cloth.</source>
+        <translation>Auf der Spulenseite jeden dritten Stich durchtrennen, den anderen Faden herausziehen, Reste abbürsten, flach bügeln. Die Klinge des Trenners vom Stoff weg.</translation>
+    </message>
+    <message>
+        <source>Nothing may lie underneath.</source>
+        <translation>Es darf nichts darunterliegen.</translation>
     </message>
 </context>
 <context>
@@ -6243,7 +6243,7 @@ Schnittkante</translation>
     <name>WrongSheet</name>
     <message>
         <source>Here is what that means</source>
-        <translation>Das folgt daraus</translation>
+        <translation>So geht es weiter</translation>
     </message>
     <message>
         <source>What went wrong?</source>
@@ -6251,11 +6251,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>They disagree: measure the block</source>
-        <translation>Widerspruch: Block messen</translation>
+        <translation>Maße passen nicht: Block messen</translation>
     </message>
     <message>
         <source>Make it again</source>
-        <translation>Noch einmal machen</translation>
+        <translation>Neu machen</translation>
     </message>
     <message>
         <source>On with the work</source>
@@ -6691,7 +6691,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The readings disagree by %1.</source>
-        <translation>Die Messwerte passen um %1 nicht zusammen.</translation>
+        <translation>Die Messwerte widersprechen sich um %1.</translation>
     </message>
     <message>
         <source>Square within %1.</source>
@@ -6740,10 +6740,6 @@ Schnittkante</translation>
     <message>
         <source>Round the edge it is %1 more than planned: cut one binding strip more.</source>
         <translation>Rings um die Kante ist es %1 mehr als geplant: einen Einfassungsstreifen mehr schneiden.</translation>
-    </message>
-    <message>
-        <source>The binding is cut: the corners stay as they are.</source>
-        <translation>Die Einfassung ist geschnitten: Die Ecken bleiben, wie sie sind.</translation>
     </message>
     <message>
         <source>Count the pins and needles that went in, and those that came out.</source>
@@ -6842,10 +6838,6 @@ Schnittkante</translation>
         <translation>Zuerst links und rechts: zwei von %1, dann oben und unten: zwei von %2. %3 länger zuschneiden und bündig abschneiden.</translation>
     </message>
     <message>
-        <source>A piece is longer than its cloth: sew the strips end to end with straight seams, pressed open.</source>
-        <translation>Ein Teil ist länger als sein Stoff: die Streifen mit geraden Nähten aneinandernähen, auseinandergebügelt.</translation>
-    </message>
-    <message>
         <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
         <translation>Vorderen Streifen rechts auf rechts auf die Vorderseite, hinteren auf die Rückseite, alle drei Schnittkanten bündig: eine Naht von %1. Beide nach außen bügeln.</translation>
     </message>
@@ -6894,6 +6886,14 @@ Schnittkante</translation>
     <message>
         <source>long, cut %1 wide</source>
         <translation>lang, %1 breit zugeschnitten</translation>
+    </message>
+    <message>
+        <source>A piece is longer than the cloth is wide: sew strips end to end with straight seams, pressed open.</source>
+        <translation>Ein Teil ist länger, als der Stoff breit ist: Streifen mit geraden Nähten aneinandernähen, auseinandergebügelt.</translation>
+    </message>
+    <message>
+        <source>The binding is cut: these corners can no longer be changed.</source>
+        <translation>Die Einfassung ist geschnitten: Diese Ecken lassen sich nicht mehr ändern.</translation>
     </message>
 </context>
 <context>
@@ -7083,11 +7083,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>It costs nothing: the strip has the room.</source>
-        <translation>Es kostet nichts: Der Streifen hat den Platz.</translation>
+        <translation>Das kostet nichts: Der Streifen hat den Platz.</translation>
     </message>
     <message>
         <source>It costs %1 of %2 blocks on each strip.</source>
-        <translation>Es kostet %1 von %2 Blöcken je Streifen.</translation>
+        <translation>Das kostet je Streifen %1 von %2 Blöcken.</translation>
     </message>
     <message>
         <source>With waste tails at both ends it would cost none.</source>
@@ -7568,7 +7568,7 @@ Schnittkante</translation>
     <name>matside::PhotoSource</name>
     <message>
         <source>The camera is gone. Nothing was lost: plug it in again, or choose a picture.</source>
-        <translation>Die Kamera ist weg. Nichts ging verloren: wieder einstecken oder ein Bild wählen.</translation>
+        <translation>Die Kamera ist nicht mehr verbunden. Nichts ging verloren: wieder einstecken oder ein Bild wählen.</translation>
     </message>
     <message>
         <source>The camera does not answer. Nothing was lost: try again, or choose a picture.</source>
@@ -7619,10 +7619,6 @@ Schnittkante</translation>
     <message>
         <source>thread, web, needles</source>
         <translation>Garn, Klebevlies, Nadeln</translation>
-    </message>
-    <message>
-        <source>%1 hours at %2</source>
-        <translation>%1 Stunden zu %2</translation>
     </message>
     <message>
         <source>each of %1</source>
@@ -7696,6 +7692,11 @@ Schnittkante</translation>
     <message>
         <source>The hours are usual ones; log three blocks for your own.</source>
         <translation>Übliche Stunden; drei Blöcke eintragen, dann zählen die eigenen.</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min at %3</source>
+        <extracomment>hours and minutes of work at so much money an hour</extracomment>
+        <translation>%1 h %2 min zu %3</translation>
     </message>
 </context>
 <context>
@@ -8102,11 +8103,6 @@ Schnittkante</translation>
         <translation>Er ist ab</translation>
     </message>
     <message>
-        <source>First, at %1: %2</source>
-        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>Zuerst bei %1: %2</translation>
-    </message>
-    <message>
         <source>the larger of %1 and %2</source>
         <extracomment>in the words of a sum: the one of two lengths that is larger</extracomment>
         <translation>das Größere von %1 und %2</translation>
@@ -8132,6 +8128,11 @@ Schnittkante</translation>
     <message>
         <source>the square root of %1</source>
         <translation>die Quadratwurzel aus %1</translation>
+    </message>
+    <message>
+        <source>First %2 steps at %1</source>
+        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
+        <translation>Erst %2 Schritte bei %1</translation>
     </message>
 </context>
 <context>

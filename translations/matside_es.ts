@@ -1075,7 +1075,7 @@
         <translation>aún no hay kits</translation>
     </message>
     <message>
-        <source>Say how many students: each gets a kit, one is yours, and ten students begun add a spare one.</source>
+        <source>Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.</source>
         <translation>Indicar cuántos alumnos: un kit para cada uno, uno para quien enseña y uno de reserva por cada diez o fracción.</translation>
     </message>
 </context>
@@ -2247,14 +2247,14 @@ borde cortado</translation>
         <translation>Lo más cercano: %1 sobre %2, a %3 escalones. Se distingue bien desde lejos.</translation>
     </message>
     <message>
-        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
-        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
-        <translation>Lo más cercano: %1 sobre %2, a %3 escalones. De lejos casi se confunden: hacen falta dos escalones.</translation>
-    </message>
-    <message>
         <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
         <translation>Lo más cercano: %1 sobre %2, a solo %3 escalones. Desde lejos %1 se pierde: tomar una tela más clara o más oscura para uno de los dos.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps stand clearly apart.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
+        <translation>Lo más cercano: %1 sobre %2, a %3 escalones. De lejos casi se confunden: hacen falta dos escalones.</translation>
     </message>
 </context>
 <context>
@@ -5106,10 +5106,6 @@ borde cortado</translation>
         <translation>Levantar y posar, primero por delante, luego por detrás.</translation>
     </message>
     <message>
-        <source>Nothing lies underneath.</source>
-        <translation>Sin nada debajo.</translation>
-    </message>
-    <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
         <translation>La línea queda sobre las puntadas exteriores en ambas esquinas, no sobre la línea de eco.</translation>
     </message>
@@ -5725,10 +5721,6 @@ borde cortado</translation>
         <translation>Anotar los cuatro lados y las dos diagonales en «Medir la pieza»: allí dice dónde cortar.</translation>
     </message>
     <message>
-        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. The blades of the ripper away from the cloth.</source>
-        <translation>Cortar una de cada tres puntadas por el lado de la canilla, sacar el otro hilo, cepillar los restos, planchar plano. El filo del descosedor lejos de la tela.</translation>
-    </message>
-    <message>
         <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
         <translation>Descoser el ribete desde la última esquina buena, no toda la vuelta; plancharlo plano y doblar la esquina de nuevo.</translation>
     </message>
@@ -6193,6 +6185,14 @@ borde cortado</translation>
     <message>
         <source>Apart, blade closed</source>
         <translation>Separado, cuchilla cerrada</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. Keep the ripper’s blade off the cloth.</source>
+        <translation>Cortar una de cada tres puntadas por el lado de la canilla, sacar el otro hilo, cepillar los restos, planchar plano. El filo del descosedor lejos de la tela.</translation>
+    </message>
+    <message>
+        <source>Nothing may lie underneath.</source>
+        <translation>Sin nada debajo.</translation>
     </message>
 </context>
 <context>
@@ -6742,10 +6742,6 @@ borde cortado</translation>
         <translation>Alrededor del borde hay %1 más de lo planeado: cortar una tira de ribete más.</translation>
     </message>
     <message>
-        <source>The binding is cut: the corners stay as they are.</source>
-        <translation>El ribete está cortado: las esquinas quedan como están.</translation>
-    </message>
-    <message>
         <source>Count the pins and needles that went in, and those that came out.</source>
         <translation>Contar los alfileres y agujas que entraron, y los que salieron.</translation>
     </message>
@@ -6842,10 +6838,6 @@ borde cortado</translation>
         <translation>Primero izquierda y derecha: dos de %1; luego arriba y abajo: dos de %2. Cortarlas %3 más largas y enrasarlas.</translation>
     </message>
     <message>
-        <source>A piece is longer than its cloth: sew the strips end to end with straight seams, pressed open.</source>
-        <translation>Un trozo es más largo que su tela: unir las tiras por los extremos con costuras rectas, planchadas abiertas.</translation>
-    </message>
-    <message>
         <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
         <translation>Tira delantera derecho con derecho sobre la delantera, tira trasera sobre la trasera, los tres bordes cortados a ras: una costura de %1. Planchar las dos hacia fuera.</translation>
     </message>
@@ -6894,6 +6886,14 @@ borde cortado</translation>
     <message>
         <source>long, cut %1 wide</source>
         <translation>de largo, cortada de %1 de ancho</translation>
+    </message>
+    <message>
+        <source>A piece is longer than the cloth is wide: sew strips end to end with straight seams, pressed open.</source>
+        <translation>Un trozo es más largo que el ancho de la tela: unir tiras por los extremos con costuras rectas, planchadas abiertas.</translation>
+    </message>
+    <message>
+        <source>The binding is cut: these corners can no longer be changed.</source>
+        <translation>El ribete está cortado: estas esquinas ya no se cambian.</translation>
     </message>
 </context>
 <context>
@@ -7621,10 +7621,6 @@ borde cortado</translation>
         <translation>hilo, entretela termoadhesiva, agujas</translation>
     </message>
     <message>
-        <source>%1 hours at %2</source>
-        <translation>%1 horas a %2</translation>
-    </message>
-    <message>
         <source>each of %1</source>
         <translation>cada uno de %1</translation>
     </message>
@@ -7696,6 +7692,11 @@ borde cortado</translation>
     <message>
         <source>The hours are usual ones; log three blocks for your own.</source>
         <translation>Horas habituales; anotar tres bloques para tener las propias.</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min at %3</source>
+        <extracomment>hours and minutes of work at so much money an hour</extracomment>
+        <translation>%1 h %2 min a %3</translation>
     </message>
 </context>
 <context>
@@ -8102,11 +8103,6 @@ borde cortado</translation>
         <translation>Ya está suelto</translation>
     </message>
     <message>
-        <source>First, at %1: %2</source>
-        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>Primero en %1: %2</translation>
-    </message>
-    <message>
         <source>the larger of %1 and %2</source>
         <extracomment>in the words of a sum: the one of two lengths that is larger</extracomment>
         <translation>lo mayor entre %1 y %2</translation>
@@ -8132,6 +8128,11 @@ borde cortado</translation>
     <message>
         <source>the square root of %1</source>
         <translation>la raíz cuadrada de %1</translation>
+    </message>
+    <message>
+        <source>First %2 steps at %1</source>
+        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
+        <translation>Antes, %2 pasos en %1</translation>
     </message>
 </context>
 <context>

@@ -1075,8 +1075,8 @@
         <translation>pas encore de kits</translation>
     </message>
     <message>
-        <source>Say how many students: each gets a kit, one is yours, and ten students begun add a spare one.</source>
-        <translation>Indiquer le nombre d’élèves&#x202f;: un kit chacun, un pour qui enseigne, et un de réserve par dizaine entamée.</translation>
+        <source>Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.</source>
+        <translation>Indiquer le nombre d’élèves : un kit chacun, un pour qui enseigne, et un de réserve par dizaine entamée.</translation>
     </message>
 </context>
 <context>
@@ -2247,14 +2247,14 @@ bord coupé</translation>
         <translation>Au plus près&#x202f;: %1 sur %2, %3 crans d’écart. De loin, cela reste net.</translation>
     </message>
     <message>
-        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps part clearly.</source>
-        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
-        <translation>Au plus près&#x202f;: %1 sur %2, %3 cran d’écart. De loin, cela paraît délavé&#x202f;: deux crans séparent nettement.</translation>
-    </message>
-    <message>
         <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
         <translation>Au plus près&#x202f;: %1 sur %2, seulement %3 cran d’écart. De loin, %1 se perd&#x202f;: pour l’un des deux, prendre un tissu plus clair ou plus foncé.</translation>
+    </message>
+    <message>
+        <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps stand clearly apart.</source>
+        <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
+        <translation>Au plus près : %1 sur %2, %3 cran d’écart. De loin, cela paraît délavé : deux crans séparent nettement.</translation>
     </message>
 </context>
 <context>
@@ -5106,10 +5106,6 @@ bord coupé</translation>
         <translation>Lever et poser le fer, le devant d’abord, puis le dos.</translation>
     </message>
     <message>
-        <source>Nothing lies underneath.</source>
-        <translation>Vérifier&#x202f;: rien dessous.</translation>
-    </message>
-    <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
         <translation>La ligne est sur la piqûre extérieure aux deux coins, pas sur la ligne d’écho.</translation>
     </message>
@@ -5725,10 +5721,6 @@ bord coupé</translation>
         <translation>Saisir les quatre côtés et les deux diagonales sous «&#x202f;Mesurer l’ouvrage&#x202f;»&#x202f;: il y est dit où couper.</translation>
     </message>
     <message>
-        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. The blades of the ripper away from the cloth.</source>
-        <translation>Couper un point sur trois côté canette, tirer l’autre fil, brosser les bouts, repasser à plat. Tenir la lame du découd-vite à l’écart du tissu.</translation>
-    </message>
-    <message>
         <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
         <translation>Découdre la bande de finition à partir du dernier bon coin, pas tout le tour&#x202f;; repasser à plat et replier le coin.</translation>
     </message>
@@ -6193,6 +6185,14 @@ bord coupé</translation>
     <message>
         <source>Apart, blade closed</source>
         <translation>Séparé, lame fermée</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. Keep the ripper’s blade off the cloth.</source>
+        <translation>Couper un point sur trois côté canette, tirer l’autre fil, brosser les bouts, repasser à plat. Tenir la lame du découd-vite à l’écart du tissu.</translation>
+    </message>
+    <message>
+        <source>Nothing may lie underneath.</source>
+        <translation>Vérifier : rien dessous.</translation>
     </message>
 </context>
 <context>
@@ -6742,10 +6742,6 @@ bord coupé</translation>
         <translation>Le tour du bord fait %1 de plus que prévu&#x202f;: couper une bande de finition de plus.</translation>
     </message>
     <message>
-        <source>The binding is cut: the corners stay as they are.</source>
-        <translation>La bande de finition est coupée&#x202f;: les coins restent tels quels.</translation>
-    </message>
-    <message>
         <source>Count the pins and needles that went in, and those that came out.</source>
         <translation>Compter les épingles et aiguilles posées, puis celles qui sont ôtées.</translation>
     </message>
@@ -6842,10 +6838,6 @@ bord coupé</translation>
         <translation>D’abord gauche et droite&#x202f;: deux de %1, puis haut et bas&#x202f;: deux de %2. Les couper %3 plus longues et les araser.</translation>
     </message>
     <message>
-        <source>A piece is longer than its cloth: sew the strips end to end with straight seams, pressed open.</source>
-        <translation>Un morceau est plus long que son tissu&#x202f;: coudre les bandes bout à bout par coutures droites, ouvertes au fer.</translation>
-    </message>
-    <message>
         <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
         <translation>Bande du devant endroit contre endroit sur le devant, bande du dos sur le dos, les trois bords bruts alignés&#x202f;: une couture de %1. Repasser les deux vers l’extérieur.</translation>
     </message>
@@ -6894,6 +6886,14 @@ bord coupé</translation>
     <message>
         <source>long, cut %1 wide</source>
         <translation>de long, coupe de %1</translation>
+    </message>
+    <message>
+        <source>A piece is longer than the cloth is wide: sew strips end to end with straight seams, pressed open.</source>
+        <translation>Un morceau est plus long que la largeur du tissu : coudre des bandes bout à bout par coutures droites, ouvertes au fer.</translation>
+    </message>
+    <message>
+        <source>The binding is cut: these corners can no longer be changed.</source>
+        <translation>La bande de finition est coupée : ces coins ne changent plus.</translation>
     </message>
 </context>
 <context>
@@ -7621,10 +7621,6 @@ bord coupé</translation>
         <translation>fil, voile thermocollant, aiguilles</translation>
     </message>
     <message>
-        <source>%1 hours at %2</source>
-        <translation>%1 heures à %2</translation>
-    </message>
-    <message>
         <source>each of %1</source>
         <translation>chacun des %1</translation>
     </message>
@@ -7696,6 +7692,11 @@ bord coupé</translation>
     <message>
         <source>The hours are usual ones; log three blocks for your own.</source>
         <translation>Heures usuelles&#x202f;; noter trois blocs, et ce sont elles qui comptent.</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min at %3</source>
+        <extracomment>hours and minutes of work at so much money an hour</extracomment>
+        <translation>%1 h %2 min à %3</translation>
     </message>
 </context>
 <context>
@@ -8102,11 +8103,6 @@ bord coupé</translation>
         <translation>Il est détaché</translation>
     </message>
     <message>
-        <source>First, at %1: %2</source>
-        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>D’abord&#x202f;: %1 (%2)</translation>
-    </message>
-    <message>
         <source>the larger of %1 and %2</source>
         <extracomment>in the words of a sum: the one of two lengths that is larger</extracomment>
         <translation>le plus grand de %1 et %2</translation>
@@ -8132,6 +8128,11 @@ bord coupé</translation>
     <message>
         <source>the square root of %1</source>
         <translation>la racine carrée de %1</translation>
+    </message>
+    <message>
+        <source>First %2 steps at %1</source>
+        <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
+        <translation>D’abord %2 étapes à %1</translation>
     </message>
 </context>
 <context>

@@ -26,9 +26,9 @@ QStringList frameLines(const Project &project, const Plan &plan)
                           "longer and trim them flush.")
                 .arg(braced(frame.sides, marks), braced(frame.ends, marks), braced(frame.spare, marks));
     if (frame.joined)
-        lines +=
-            EdgeModel::tr("A piece is longer than its cloth: sew the strips end to end with straight seams, "
-                          "pressed open.");
+        lines += EdgeModel::tr(
+            "A piece is longer than the cloth is wide: sew strips end to end with straight seams, "
+            "pressed open.");
     lines +=
         both ? EdgeModel::tr("Front strip right sides together with the front, back strip with the back, all "
                              "three raw edges level: one seam of %1. Press both outward.")

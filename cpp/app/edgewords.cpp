@@ -294,7 +294,7 @@ QString EdgeModel::cornersFixed() const
 {
     for (const MadeCut &cut : m_workspace.project().made.cut)
         if (cut.count > 0 && (cut.does == "cut-binding" || cut.does == "cut-bias"))
-            return tr("The binding is cut: the corners stay as they are.");
+            return tr("The binding is cut: these corners can no longer be changed.");
     return {};
 }
 

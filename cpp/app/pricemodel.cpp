@@ -208,12 +208,17 @@ Hours PriceModel::hours() const
     return hoursFor(m_workspace.project(), m_workspace.plan());
 }
 
+std::int64_t PriceModel::paidTenths() const
+{
+    return (hours().all() + 5) / 10 * 10;
+}
+
 std::optional<Price> PriceModel::price() const
 {
     if (!known())
         return std::nullopt;
     const Project &project = m_workspace.project();
-    return priceOf(clothsCost() + m_sundries, hours().all(), m_terms, m_workspace.plan().size.finished,
+    return priceOf(clothsCost() + m_sundries, paidTenths(), m_terms, m_workspace.plan().size.finished,
                    project.kits, project.system);
 }
 
@@ -244,7 +249,12 @@ QVariantList PriceModel::parts() const
         cloth.insert(QStringLiteral("cloths"), clothShares(reckoned->price));
         all << cloth;
     }
-    all << part("work", tr("%1 hours at %2").arg(hoursText(hours().all()), moneyText(m_terms.rate)),
+    //: hours and minutes of work at so much money an hour
+    all << part("work",
+                tr("%1 h %2 min at %3")
+                    .arg(paidTenths() / 600)
+                    .arg(paidTenths() / 10 % 60)
+                    .arg(moneyText(m_terms.rate)),
                 reckoned->work);
     if (m_sundries > 0)
         all << part("sundries", tr("thread, web, needles"), m_sundries);
@@ -323,7 +333,7 @@ QString PriceModel::unpaidSays() const
     const std::optional<Price> reckoned = price();
     if (!reckoned || m_asked == 0 || m_terms.rate == 0)
         return {};
-    const std::int64_t unpaid = unpaidTenths(m_asked, reckoned->materials, hours().all(), m_terms);
+    const std::int64_t unpaid = unpaidTenths(m_asked, reckoned->materials, paidTenths(), m_terms);
     if (unpaid == 0)
         return tr("Asking %1 pays for all your time.").arg(moneyText(m_asked));
     return tr("Asking %1 leaves %2 hours you will not be paid for.")

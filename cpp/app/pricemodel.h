@@ -63,6 +63,8 @@ private:
     /// The cloths that cost something, each as a share of the whole price.
     [[nodiscard]] QVariantList clothShares(std::int64_t whole) const;
     [[nodiscard]] Hours hours() const;
+    /// The work that is paid, by the minute as it is told.
+    [[nodiscard]] std::int64_t paidTenths() const;
     [[nodiscard]] std::optional<Price> price() const;
 
     Workspace &m_workspace;

@@ -102,7 +102,7 @@ QString leastSays(const QString &over, const QString &under, double apart)
     if (apart >= stepsFaint)
         //: %1 lies on %2; %3 is a number of steps of the ten-step scale, below two
         return Words::tr("Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two "
-                         "steps part clearly.")
+                         "steps stand clearly apart.")
             .arg(over, under, stepsText(apart));
     //: %1 lies on %2; %3 is a number of steps of the ten-step scale, below one
     return Words::tr(

@@ -153,7 +153,7 @@ constexpr std::array said{
     Worded{"unpick-seam",
            QT_TRANSLATE_NOOP("Words",
                              "Cut every third stitch on the bobbin’s side, draw the other thread out, brush "
-                             "the bits away, press flat. The blades of the ripper away from the cloth.")},
+                             "the bits away, press flat. Keep the ripper’s blade off the cloth.")},
     Worded{"unpick-binding",
            QT_TRANSLATE_NOOP("Words",
                              "Unpick the binding from the last good corner on, not the whole round; press it "

@@ -49,7 +49,7 @@ constexpr std::array checks{
     Worded{"trim-close-to-stitches",
            QT_TRANSLATE_NOOP("Words", "Close to the stitches, the topmost patch first.")},
     Worded{"lift-and-set-down", QT_TRANSLATE_NOOP("Words", "Lift and set down, front first, then the back.")},
-    Worded{"nothing-underneath", QT_TRANSLATE_NOOP("Words", "Nothing lies underneath.")},
+    Worded{"nothing-underneath", QT_TRANSLATE_NOOP("Words", "Nothing may lie underneath.")},
     Worded{"outer-line-at-both-corners",
            QT_TRANSLATE_NOOP("Words",
                              "The line lies on the outer stitches at both corners, not on the echo line.")},

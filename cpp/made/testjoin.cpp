@@ -33,8 +33,9 @@ std::optional<JoinAnswer> answerOf(const TestJoin &join, const Basis &basis, Len
     const Length sewn = join.seam.value_or(basis.seam);
     JoinAnswer answer;
     answer.gap = *join.gap;
-    answer.wanted = tolerances.gapWanted;
-    answer.good = answer.gap <= tolerances.gapMost && -answer.gap <= tolerances.overlapMost;
+    answer.wanted = basis.gapWanted;
+    const Length off = answer.gap - max(Length(), basis.gapWanted - tolerances.gapWanted);
+    answer.good = off <= tolerances.gapMost && -off <= tolerances.overlapMost;
     answer.newSeam = sewn + (answer.gap - answer.wanted).scaled(1, 4);
     answer.newStrip = cutStrip + answer.wanted - answer.gap;
     answer.visible = answer.newSeam * 2 + filler + answer.wanted;

@@ -18,13 +18,13 @@ namespace matside {
 /// What the test join teaches.
 struct JoinAnswer {
     Length gap;        ///< as measured, minus for an overlap
-    Length wanted;     ///< 1/32 in | 0.8 mm
-    bool good = false; ///< between `overlapMost` and `gapMost`: may stay as it is
+    Length wanted;     ///< the basis' `gapWanted`
+    bool good = false; ///< within `overlapMost` and `gapMost` of what the plan leaves: may stay as it is
     Length newSeam;    ///< s′ + (g − wanted) / 4, for a seam kept level with its strip
     Length newStrip;   ///< or the strip cut this wide: W + (wanted − g)
     /// From seam to seam of the sashing sewn with `newSeam`, as a ruler lies on it: 2 s′, the filler and the
-    /// wanted gap. It is W − 2 s′ (F9, on paper) less what went over the bulk or was sewn otherwise than said,
-    /// which the measured gap holds.
+    /// wanted gap. It is W − 2 s′ (F9, on paper) less what went over the bulk or was sewn otherwise than
+    /// said, which the measured gap holds.
     Length visible;
     /// A seam scanter than planned leaves the stitched outline in view by this …
     Length outlineShows;
@@ -37,8 +37,8 @@ struct JoinAnswer {
     Length between;             ///< D: measured, else the visible width
 };
 
-/// Nothing when no gap was measured. `cutStrip` is the front sashing's cut width, `filler` the batting between
-/// the allowances.
+/// Nothing when no gap was measured. `cutStrip` is the front sashing's cut width, `filler` the batting
+/// between the allowances.
 [[nodiscard]] std::optional<JoinAnswer> answerOf(const TestJoin &join, const Basis &basis, Length cutStrip,
                                                  const Tolerances &tolerances, Length filler = Length());
 

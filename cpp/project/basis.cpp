@@ -64,18 +64,24 @@ Pair fieldOf(const Project &project)
     return {project.hoop.opening->along - foot, project.hoop.opening->across - foot};
 }
 
+Length gapWanted(System system, Length finished, Length allowance)
+{
+    const bool inch = system == System::Inch;
+    const Length least = inch ? Length::inches(0, 1, 32) : Length::mmTenths(8);
+    const Length open = inch ? Length::inches(0, 1, 8) : Length::mm(3); // a wider one is filled (F7)
+    const Length planned = finished - allowance * 2;
+    return planned > open ? least : max(least, planned);
+}
+
 void takeTestJoin(const Project &project, Basis &basis)
 {
     const TestJoin &join = *project.made.testJoin;
-    const bool inch = project.system == System::Inch;
     basis.joinTried = true;
     basis.sewnSeam = join.seam.value_or(basis.seam);
     basis.loft = join.loft.value_or(project.loft);
     basis.nextSeam = basis.sewnSeam;
-    if (join.gap && join.mend == MendedBy::Seam) {
-        const Length wanted = inch ? Length::inches(0, 1, 32) : Length::mmTenths(8);
-        basis.nextSeam = basis.sewnSeam + (*join.gap - wanted).scaled(1, 4);
-    }
+    if (join.gap && join.mend == MendedBy::Seam)
+        basis.nextSeam = basis.sewnSeam + (*join.gap - basis.gapWanted).scaled(1, 4);
     if (!join.between)
         return;
     basis.between = *join.between;
@@ -154,6 +160,7 @@ Basis basisOf(const Project &project)
     basis.seam = basis.sewnSeam = basis.nextSeam = project.seam;
     basis.finished = project.sashing.finished.value_or(project.seam * 2);
     basis.allowance = project.sashing.allowance.value_or(project.seam);
+    basis.gapWanted = gapWanted(project.system, basis.finished, basis.allowance);
     takeEdge(project, basis);
     takeCorner(project, basis);
     basis.between = basis.finished;

@@ -11,10 +11,13 @@ struct Basis {
     System system = System::Inch;
     Length seam;     ///< s: as planned; strips and blocks are cut for it
     Length sewnSeam; ///< s': made.testJoin.seam once tried, else s
-    Length nextSeam; ///< F9: s' + (g_m − g_w)/4 with g_w = 1/32 in | 0.8 mm once a gap was measured, else s'
-    Length between;  ///< D: made.testJoin.between, else the visible sashing
-    Length turn;     ///< e: fold.turn, or F10's e_b = 1.5 t + 0.24 loft once `between` was measured
-    Length loft;     ///< H: made.testJoin.loft, else as planned
+    Length nextSeam; ///< F9: s' + (g_m − g_w)/4 once a gap was measured, else s'
+    /// g_w: 1/32 in | 0.8 mm between the allowances, or the gap the plan leaves there itself where the
+    /// sashing is wider than two allowances and nothing fills it (F7).
+    Length gapWanted;
+    Length between;      ///< D: made.testJoin.between, else the visible sashing
+    Length turn;         ///< e: fold.turn, or F10's e_b = 1.5 t + 0.24 loft once `between` was measured
+    Length loft;         ///< H: made.testJoin.loft, else as planned
     Length finished;     ///< f: visible sashing
     Length allowance;    ///< the block's own allowance
     Length outside;      ///< a: cloth kept outside the outline; of a framed edge the frame with its binding

@@ -53,7 +53,7 @@ Column {
     }
     Word {
         width: parent.width
-        text: root.planned ? KitsModel.headSays : qsTr("Say how many students: each gets a kit, one is yours, and ten students begun add a spare one.")
+        text: root.planned ? KitsModel.headSays : qsTr("Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.")
         bold: root.planned
     }
     CautionLine {

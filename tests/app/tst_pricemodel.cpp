@@ -99,9 +99,12 @@ void PriceModelTest::theSumHoldsTogether()
     QVERIFY(till.say("margin", "10 %"));
     QVERIFY(till.say("sundries", "3.50"));
     const Project &project = till.open.workspace.project();
-    const double hours = static_cast<double>(hoursFor(project, till.open.workspace.plan()).all()) / 600;
+    // By the minute, as it is told.
+    const double minutes =
+        std::round(static_cast<double>(hoursFor(project, till.open.workspace.plan()).all()) / 10);
+    const double hours = minutes / 60;
     const double direct = 35.06 + 3.50 + hours * 18;
-    QVERIFY(qAbs(till.value("hours at").toDouble() - hours * 18) <= 0.005 + 1e-9);
+    QVERIFY(qAbs(till.value("min at").toDouble() - hours * 18) <= 0.005 + 1e-9);
     QVERIFY(qAbs(till.value("overhead").toDouble() - direct * 0.15) <= 0.01 + 1e-9);
     QVERIFY(qAbs(till.value("margin").toDouble() - direct * 1.15 * 0.10) <= 0.01 + 1e-9);
     QVERIFY(qAbs(till.amount() - direct * 1.15 * 1.10) <= 0.005 + 1e-9);
@@ -164,7 +167,7 @@ void PriceModelTest::keptWithTheTablet()
     // Another piece has her rate, and no sundries of this one.
     const QString first = till.open.workspace.id();
     till.open.lay(priced(), Station::Shop);
-    QVERIFY(till.value("hours at").toDouble() > 0);
+    QVERIFY(till.value("min at").toDouble() > 0);
     QCOMPARE(till.value("thread, web"), QString());
     till.open.session.openProject(first);
     till.open.session.setStation(static_cast<int>(Station::Shop));
@@ -211,7 +214,7 @@ void PriceModelTest::refusals()
     QVERIFY(!till.say("margin", "-1 %"));
     QVERIFY(!till.say("currency", "1"));
     till.price.nudge(QStringLiteral("rate"), -3);
-    QCOMPARE(till.value("hours at"), QStringLiteral("0.00"));
+    QCOMPARE(till.value("min at"), QStringLiteral("0.00"));
     till.price.nudge(QStringLiteral("margin"), -1);
     QCOMPARE(till.part("margin"), QVariantMap());
 }

@@ -37,6 +37,7 @@ private slots:
     void scantSeamLeavesTheOutlineInView();
     void measuredBetweenSetsTheTurn();
     void agreesWithTheBasis();
+    void aGapThePlanLeavesIsWanted();
     void nothingMeasured();
     void drawUpEachWay();
     void drawUpIsBounded_data();
@@ -177,6 +178,28 @@ void TestJoinTest::agreesWithTheBasis()
         QCOMPARE(*answer->turn, basis.turn);
         QCOMPARE(answer->between, basis.between);
     }
+}
+
+void TestJoinTest::aGapThePlanLeavesIsWanted()
+{
+    // Sashing 1/8 in wider than its two allowances: the paper leaves 1/8 in between them, which may stay open
+    // (F7). A test join that shows just this has nothing to teach.
+    Project project = freshProject(System::Inch);
+    project.sashing.finished = in(1, 1, 8);
+    TestJoin join;
+    join.gap = in(0, 1, 8);
+    project.made.testJoin = join;
+    const Basis basis = basisOf(project);
+    QCOMPARE(basis.nextSeam, project.seam);
+    const auto answer = answerOf(join, basis, in(2, 1, 8), usualTolerances(System::Inch));
+    QVERIFY(answer->good);
+    QCOMPARE(answer->newSeam, project.seam);
+    QCOMPARE(answer->newStrip, in(2, 1, 8));
+    QCOMPARE(answer->visible, in(1, 1, 8));
+    // Wider than that is filled with batting, and the batting is to meet the allowances as they meet
+    // elsewhere.
+    project.sashing.finished = in(1, 1, 4);
+    QCOMPARE(basisOf(project).gapWanted, in(0, 1, 32));
 }
 
 void TestJoinTest::nothingMeasured()

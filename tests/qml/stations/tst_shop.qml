@@ -43,7 +43,7 @@ StationCase {
         press(called("8"));
         press(called("Done"));
         tryVerify(() => !called("Done"));
-        verify(PriceModel.parts.some(line => line.says.endsWith("hours at 18.00")), printed(null));
+        verify(PriceModel.parts.some(line => line.says.endsWith("min at 18.00")), printed(null));
         verify(printed(null).includes(PriceModel.priceText), PriceModel.priceText);
         priceHead().press();
         tryVerify(() => !pressables().some(item => /^an hour of your work/.test(item.accessibleName)));
