@@ -14,6 +14,8 @@ Pressable {
     signal working()
 
     readonly property bool worked: figure?.hasWorking ?? false
+    /** Width of the tab, by the word of her language. */
+    readonly property real tabWidth: tab.width
     readonly property real ruleGap: Math.max(Theme.mm(2), cap * 0.11)
 
     implicitWidth: number.implicitWidth

@@ -109,7 +109,7 @@ Item {
         id: says
         visible: root.placed && !root.small
         y: number.y + number.height - (number.worked ? Theme.mm(9) : -Theme.mm(1))
-        width: parent.width - (number.worked ? Theme.mm(17) : 0)
+        width: parent.width - (number.worked ? Math.max(Theme.mm(17), number.tabWidth + Theme.gap) : 0)
         // What stands at the head already is not said twice.
         text: root.heading !== "" && root.heading !== StepModel.title && head.visible ? root.heading + " " + root.telling : root.telling
     }
@@ -120,7 +120,7 @@ Item {
            : root.figured ? number.y + number.height - Theme.mm(number.worked ? 9.2 : -1) : root.headHeight + Theme.mm(2)
         visible: (!root.placed || root.height - y > Theme.mm(10)) && !(root.small && root.figured)
         width: parent.width
-        firstWidth: width - (beside ? Theme.mm(16) : 0)
+        firstWidth: width - (beside ? Math.max(Theme.mm(16), number.tabWidth + Theme.gap) : 0)
         tabHeight: number.visible && number.worked ? Math.max(0, number.y + number.height - y) : 0
         height: Math.max(0, root.height - y)
         onNotes: root.notes()

@@ -53,7 +53,7 @@ Item {
         y: figure.visible ? figure.y + figure.height - (beside ? Theme.mm(9.2) : -root.air) : figure.y
         width: parent.width
         height: Math.max(0, targets.y - y - root.air)
-        firstWidth: width - (beside ? Theme.mm(16) : 0)
+        firstWidth: width - (beside ? Math.max(Theme.mm(16), figure.tabWidth + Theme.gap) : 0)
         tabHeight: beside ? figure.y + figure.height - y : 0
         onNotes: root.notes()
     }

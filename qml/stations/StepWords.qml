@@ -19,7 +19,7 @@ Item {
     signal notes()
 
     Fingertip {
-        width: root.width - Theme.mm(18)
+        width: Math.min(root.width - Theme.mm(18), root.firstWidth)
         height: Math.min(root.height, root.tabHeight)
         listening: beneath.listening
         onStruck: root.notes()
