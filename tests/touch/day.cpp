@@ -17,6 +17,7 @@ namespace {
 
 constexpr int patienceMs = 15000;
 constexpr int glanceMs = 300;
+constexpr int newlyShownMs = 450; // what just came up is not pressed by what was meant for the sheet before
 
 /// A word of the screen in the language it speaks now.
 QString now(const char *page, const char *english)
@@ -128,6 +129,7 @@ bool Day::logWithPicture()
             return false;
         ++m_photographs;
     }
+    QTest::qWait(newlyShownMs);
     return m_maker.touchObject(QStringLiteral("log-it")) && gone("sheet-log");
 }
 
@@ -164,6 +166,7 @@ bool Day::lookAround()
     if (!m_maker.goTo(Station::Hoop))
         return false;
     // A block just off the hoop may still have to be logged.
+    QTest::qWait(newlyShownMs);
     if (there("sheet-log") && (!m_maker.touchObject(QStringLiteral("log-it")) || !gone("sheet-log")))
         return false;
     if (!lookInto(now("HoopAside", "Hoops"), toTheWork("SideSheet")) || !lookAtPictures())
