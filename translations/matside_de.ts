@@ -912,8 +912,8 @@
         <translation>Naht</translation>
     </message>
     <message>
-        <source>True only after the screen was set against a card, under the gear on the shelf.</source>
-        <translation>Stimmt erst, wenn der Bildschirm mit einer Karte eingestellt ist, unter dem Zahnrad im Regal.</translation>
+        <source>True only after the screen was set against a card, at the foot of the shelf.</source>
+        <translation>Nur wahr, nachdem der Bildschirm an einer Karte eingestellt wurde: unten am Regal.</translation>
     </message>
 </context>
 <context>

@@ -912,8 +912,8 @@
         <translation>costura</translation>
     </message>
     <message>
-        <source>True only after the screen was set against a card, under the gear on the shelf.</source>
-        <translation>Vale solo tras ajustar la pantalla con una tarjeta, en el engranaje del estante.</translation>
+        <source>True only after the screen was set against a card, at the foot of the shelf.</source>
+        <translation>Solo es fiel tras ajustar la pantalla con una tarjeta, al pie de la estantería.</translation>
     </message>
 </context>
 <context>

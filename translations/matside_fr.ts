@@ -94,7 +94,7 @@
     <message>
         <source>Reading-room runner</source>
         <extracomment>the demo&apos;s name: a runner is a long narrow table topper</extracomment>
-        <translation>Chemin de lecture</translation>
+        <translation>Chemin de table</translation>
     </message>
     <message>
         <source>the square magnetic one</source>
@@ -139,12 +139,12 @@
     <message>
         <source>long</source>
         <extracomment>a ruler&apos;s own name: the long one</extracomment>
-        <translation>grand</translation>
+        <translation>grande</translation>
     </message>
     <message>
         <source>square</source>
         <extracomment>a ruler&apos;s own name: the square one</extracomment>
-        <translation>carré</translation>
+        <translation>carrée</translation>
     </message>
 </context>
 <context>
@@ -193,7 +193,7 @@
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
-        <translation>droits</translation>
+        <translation>carrée</translation>
     </message>
     <message>
         <source>rounded</source>
@@ -881,7 +881,7 @@
     </message>
     <message>
         <source>Filling and closing</source>
-        <translation>Garnissage et fermeture</translation>
+        <translation>Molleton et fermeture</translation>
     </message>
     <message>
         <source>Never fold {%1} under: the stitches in the ditch would miss it.</source>
@@ -912,8 +912,8 @@
         <translation>couture</translation>
     </message>
     <message>
-        <source>True only after the screen was set against a card, under the gear on the shelf.</source>
-        <translation>Juste seulement une fois l’écran réglé avec une carte, sous la roue dentée de l’étagère.</translation>
+        <source>True only after the screen was set against a card, at the foot of the shelf.</source>
+        <translation>Juste seulement une fois l’écran réglé avec une carte : au bas de l’étagère.</translation>
     </message>
 </context>
 <context>
@@ -1023,7 +1023,7 @@
     <name>JoinWays</name>
     <message>
         <source>Filling and closing</source>
-        <translation>Garnissage et fermeture</translation>
+        <translation>Molleton et fermeture</translation>
     </message>
     <message>
         <source>What is cut already stays as it is; what no longer fits is named.</source>
@@ -1102,7 +1102,7 @@
     </message>
     <message>
         <source>Words, if you like</source>
-        <translation>Note (facultatif)</translation>
+        <translation>Note (facultative)</translation>
     </message>
     <message>
         <source>Back to the block</source>
@@ -1754,7 +1754,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>The folder above</source>
-        <translation>Le dossier au-dessus</translation>
+        <translation>Dossier parent</translation>
     </message>
     <message>
         <source>Back up everything</source>
@@ -3808,7 +3808,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>square</source>
-        <translation>droits</translation>
+        <translation>carrée</translation>
     </message>
     <message>
         <source>rounded, on bias</source>
@@ -4657,7 +4657,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is off size: {%2}.</source>
-        <translation>Hors taille&#x202f;: {%2}.</translation>
+        <translation>Hors cote : {%2}.</translation>
     </message>
     <message>
         <source>The readings disagree by {%3}.</source>
@@ -4761,7 +4761,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Wrong or missing patch</source>
-        <translation>Pièce erronée ou absente</translation>
+        <translation>Pièce fausse ou oubliée</translation>
     </message>
     <message>
         <source>The power failed</source>
@@ -6473,7 +6473,7 @@ bord coupé</translation>
     <message>
         <source>Planned {%1} × {%2}, off by {%3}: %4 says what to do</source>
         <extracomment>a stitched outline that is off its planned size %1 × %2 by %3; %4 is the station that judges it</extracomment>
-        <translation>Prévu {%1} × {%2}, écart de {%3}&#x202f;: «&#x202f;%4&#x202f;» dit que faire</translation>
+        <translation>Prévu {%1} × {%2}, écart de {%3} : « %4 » dira quoi faire</translation>
     </message>
 </context>
 <context>
@@ -6977,7 +6977,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1 started</source>
-        <translation>%1 a commencé</translation>
+        <translation>%1 commence à</translation>
     </message>
     <message>
         <source>from the last outline</source>
@@ -8221,7 +8221,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1 things to find</source>
-        <translation>%1 choses à trouver</translation>
+        <translation>%1 articles à trouver</translation>
     </message>
     <message>
         <source>%1 of thread</source>

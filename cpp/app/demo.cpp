@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/demo.h"
 
+#include "project/codec.h"
+
 #include <QCoreApplication>
 #include <QFile>
+#include <QLocale>
 
 #include <nlohmann/json.hpp>
 
@@ -68,6 +71,22 @@ QString demoProject()
             for (Json &one : *all)
                 translateName(one);
     return QString::fromStdString(demo.dump(2));
+}
+
+QString demoByCustom()
+{
+    const QString demo = demoProject();
+    const auto read = readProject(demo.toStdString());
+    if (QLocale().language() == QLocale::English || !read.ok())
+        return demo;
+    Project project = inWholeMillimetres(read.value().project);
+    // Hers are sold by the centimetre.
+    const Length step = Length::mm(10);
+    for (Ruler &ruler : project.rulers) {
+        ruler.length = ruler.length.downTo(step);
+        ruler.width = ruler.width.downTo(step);
+    }
+    return QString::fromStdString(writeProject(project));
 }
 
 } // namespace matside

@@ -254,9 +254,9 @@ void FieldsModel::updateRow(std::size_t row)
 void FieldsModel::refresh()
 {
     const Project &project = m_workspace.project();
-    const Shape shape{project.system, project.cloths.size(), project.rulers.size()};
+    const Shape shape{project.system, project.cloths.size(), project.rulers.size(), QLocale().name()};
     const Shape before = std::exchange(m_shape, shape);
-    if (m_fields.empty() || shape.system != before.system)
+    if (m_fields.empty() || shape.system != before.system || shape.tongue != before.tongue)
         return startAnew();
     if (shape != before)
         rearrange();

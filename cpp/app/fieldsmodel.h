@@ -52,6 +52,7 @@ private:
         System system = System::Inch;
         std::size_t cloths = 0;
         std::size_t rulers = 0;
+        QString tongue; ///< language and country all is worded in
         friend bool operator==(const Shape &, const Shape &) = default;
     };
     /// How a field stands.

@@ -183,7 +183,7 @@ void Shelf::createProject(const QString &name, const QString &system)
 
 void Shelf::openDemo()
 {
-    const QString pristine = demoProject();
+    const QString pristine = demoByCustom();
     if (pristine.isEmpty()) {
         m_session.tell(tr("The demo cannot be read."));
         return;

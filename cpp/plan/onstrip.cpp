@@ -214,7 +214,8 @@ std::vector<std::string> blockNames(const Project &project)
 {
     std::vector<std::string> names;
     for (std::int64_t kit = 1; kit <= project.kits; ++kit) {
-        const std::string mark = project.kits > 1 ? '.' + std::to_string(kit) : std::string();
+        // The first kit is the piece of before: what was made of it stays what it is called.
+        const std::string mark = kit > 1 ? '.' + std::to_string(kit) : std::string();
         for (std::int64_t row = 0; row < project.blocks.rows; ++row)
             for (std::int64_t column = 1; column <= project.blocks.columns; ++column)
                 names.push_back(rowName(row) + std::to_string(column) + mark);

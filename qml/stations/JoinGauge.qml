@@ -62,7 +62,7 @@ Flickable {
         Word {
             width: parent.width
             color: Theme.colors.inkSoft
-            text: qsTr("True only after the screen was set against a card, under the gear on the shelf.")
+            text: qsTr("True only after the screen was set against a card, at the foot of the shelf.")
         }
     }
 }

@@ -4,9 +4,12 @@
 
 #include "app/demo.h"
 #include "app/figures.h"
+#include "app/fitmodel.h"
 #include "app/language.h"
 #include "app/session.h"
 #include "app/wording.h"
+#include "bench/step.h"
+#include "plan/plan.h"
 #include "project/codec.h"
 
 #include <QFile>
@@ -54,6 +57,10 @@ private slots:
     void nothingIsLeftInEnglish();
     void theLanguageChangesAtOnceAndIsKept_data() { everyLanguage(); }
     void theLanguageChangesAtOnceAndIsKept();
+    void everyFieldIsToldAnew_data() { everyLanguage(); }
+    void everyFieldIsToldAnew();
+    void theDemoIsMetricWhereThatIsTheCustom_data() { everyLanguage(); }
+    void theDemoIsMetricWhereThatIsTheCustom();
     void theDemoIsNamedInTheReadersLanguage_data() { everyLanguage(); }
     void theDemoIsNamedInTheReadersLanguage();
     void figuresTakeTheSignOfTheLanguage();
@@ -191,6 +198,72 @@ void LanguagesTest::theLanguageChangesAtOnceAndIsKept()
     const Language again(*store.value());
     QCOMPARE(again.code(), language);
     QVERIFY(stationText(Station::Cut) != QStringLiteral("Cut"));
+}
+
+/// Chosen with no piece open, as at the first start, or with one: every field of Fit is told anew.
+void LanguagesTest::everyFieldIsToldAnew()
+{
+    QFETCH(const QString, language);
+    QTemporaryDir dir;
+    auto store = openStore(dir.path());
+    QVERIFY(store.ok());
+    const auto demo = store.value()->ensureDemo(demoProject());
+    QVERIFY(demo.ok());
+    Language chosen(*store.value(), QStringLiteral("en"));
+    Workspace workspace(*store.value());
+    FitModel fit(workspace);
+    const FieldsModel &fields = *fit.fields();
+    const auto labels = [&] {
+        QStringList all;
+        for (int row = 0; row < fields.rowCount({}); ++row)
+            all.append(fields.data(fields.index(row), FieldsModel::Label).toString());
+        return all;
+    };
+    QVERIFY(workspace.open(demo.value()));
+    chosen.setCode(language);
+    workspace.reword();
+    const QStringList openWhenChosen = labels();
+    workspace.close();
+    chosen.setCode(QStringLiteral("en"));
+    workspace.reword();
+    QVERIFY(workspace.open(demo.value()));
+    const QStringList english = labels();
+    QVERIFY(english.size() > 20 && openWhenChosen != english);
+    workspace.close();
+    chosen.setCode(language);
+    workspace.reword();
+    QVERIFY(workspace.open(demo.value()));
+    QCOMPARE(labels(), openWhenChosen);
+    // Told from the start in that language, it is the same.
+    Workspace other(*store.value());
+    FitModel otherFit(other);
+    QVERIFY(other.open(demo.value()));
+    const FieldsModel &fresh = *otherFit.fields();
+    for (int row = 0; row < fresh.rowCount({}); ++row)
+        QCOMPARE(openWhenChosen.value(row), fresh.data(fresh.index(row), FieldsModel::Label).toString());
+}
+
+/// Whole millimetres, rulers of whole centimetres, and it can be made as it stands.
+void LanguagesTest::theDemoIsMetricWhereThatIsTheCustom()
+{
+    QFETCH(const QString, language);
+    QTemporaryDir dir;
+    auto store = openStore(dir.path());
+    QVERIFY(store.ok());
+    Language chosen(*store.value(), QStringLiteral("en"));
+    QCOMPARE(readProject(demoByCustom().toStdString()).value().project.system, System::Inch);
+    chosen.setCode(language);
+    const auto here = readProject(demoByCustom().toStdString());
+    QVERIFY(here.ok());
+    const Project &project = here.value().project;
+    QCOMPARE(project.system, System::Metric);
+    QVERIFY(!project.rulers.empty());
+    for (const Ruler &ruler : project.rulers)
+        for (const Length side : {ruler.length, ruler.width})
+            QCOMPARE(side, side.downTo(Length::mm(10)));
+    const Plan made = plan(project);
+    QVERIFY(made.problems.empty());
+    QVERIFY(!steps(project, made).empty());
 }
 
 /// Cloths, rulers, patches and hoop of the demo: none keeps its English name, nothing else is changed.
