@@ -113,7 +113,7 @@
     <message>
         <source>low-loft cotton</source>
         <extracomment>batting that stays flat</extracomment>
-        <translation>molleton coton fin</translation>
+        <translation>molleton de coton fin</translation>
     </message>
     <message>
         <source>dark teal</source>
@@ -1034,7 +1034,7 @@
     <name>Keypad</name>
     <message>
         <source>Cancel</source>
-        <translation>Abandonner</translation>
+        <translation>Laisser</translation>
     </message>
     <message>
         <source>Done</source>
@@ -5167,7 +5167,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>Pas un dessous-de-plat. Bougies à plus de 30 cm (12 in).</translation>
+        <translation>Ne pas en faire un dessous-de-plat. Bougies à plus de 30 cm (12 in).</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
@@ -5740,7 +5740,7 @@ bord coupé</translation>
     <message>
         <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
         <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
-        <translation>Découdre la piqûre du sillon là où elle a manqué le pli, et d’une largeur de pouce au-delà aux deux bouts. Rien n’est recoupé.</translation>
+        <translation>Découdre la piqûre dans le sillon là où elle a manqué le pli, et 2 cm au-delà aux deux bouts. Rien n’est recoupé.</translation>
     </message>
     <message>
         <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
@@ -6118,7 +6118,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Spray</source>
-        <translation>Colle en spray</translation>
+        <translation>Colle en bombe</translation>
     </message>
     <message>
         <source>Scissors</source>
@@ -7825,7 +7825,7 @@ bord coupé</translation>
     <message>
         <source>%1 of %2 blocks stitched</source>
         <extracomment>how many of a piece&apos;s blocks are stitched</extracomment>
-        <translation>%1 blocs brodés sur %2</translation>
+        <translation>%1 sur %2 blocs brodés</translation>
     </message>
     <message>
         <source>Go on: %1</source>

@@ -20,10 +20,13 @@ function parse(text) {
     };
 }
 
-/** Words and {lengths} as tokens that may part at a space: before, figure, after. */
+/**
+ * Words and {lengths} as tokens that may part at a space: before, figure, after. Not at a space that holds
+ * together, as French sets before a colon.
+ */
 function tokens(text) {
     const out = [];
-    const pieces = String(text).match(/[^\s{}]*\{[^}]*\}[^\s{}]*|[^\s{}]+/g) || [];
+    const pieces = String(text).match(/[^ \t\n{}]*\{[^}]*\}[^ \t\n{}]*|[^ \t\n{}]+/g) || [];
     for (const p of pieces) {
         const m = p.match(/^([^{]*)\{([^}]*)\}(.*)$/);
         out.push(m ? { before: m[1], figure: parse(m[2]), after: m[3] } : { before: p, figure: null, after: "" });

@@ -49,6 +49,11 @@ PartCase {
         compare(length.figure.num, "1");
         compare(length.figure.den, "4");
     }
+    function test_aColonAfterANarrowSpaceKeepsToItsLength() {
+        const s = createTemporaryObject(made, test, { text: "de {7 1/4}\u202f: couper" });
+        compare(tokensOf(s).length, 3);
+        compare(tokensOf(s)[1].modelData.after, "\u202f:");
+    }
     function test_readings_data() {
         return [
             { tag: "7 1/4", whole: "7", num: "1", den: "4", unit: "", lean: "" },
