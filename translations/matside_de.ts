@@ -3776,7 +3776,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>four-sided</source>
-        <translation>viereckig</translation>
+        <translation>rechteckig</translation>
     </message>
     <message>
         <source>round</source>

@@ -94,7 +94,7 @@
     <message>
         <source>Reading-room runner</source>
         <extracomment>the demo&apos;s name: a runner is a long narrow table topper</extracomment>
-        <translation>Camino de lectura</translation>
+        <translation>Camino de mesa</translation>
     </message>
     <message>
         <source>the square magnetic one</source>
@@ -121,7 +121,7 @@
     </message>
     <message>
         <source>rust</source>
-        <translation>óxido</translation>
+        <translation>teja</translation>
     </message>
     <message>
         <source>cream</source>
@@ -3776,7 +3776,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>four-sided</source>
-        <translation>de cuatro lados</translation>
+        <translation>rectangular</translation>
     </message>
     <message>
         <source>round</source>
@@ -3914,7 +3914,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>rust</source>
-        <translation>óxido</translation>
+        <translation>teja</translation>
     </message>
     <message>
         <source>madder</source>
@@ -4648,7 +4648,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>It is square enough.</source>
-        <translation>Está bastante a escuadra.</translation>
+        <translation>Está a escuadra.</translation>
     </message>
     <message>
         <source>It leans by {%1}.</source>
@@ -7618,7 +7618,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>thread, web, needles</source>
-        <translation>hilo, entretela termoadhesiva, agujas</translation>
+        <translation>hilo, entretela, agujas</translation>
     </message>
     <message>
         <source>each of %1</source>

@@ -4648,7 +4648,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is square enough.</source>
-        <translation>Il est assez d’équerre.</translation>
+        <translation>Il est d’équerre.</translation>
     </message>
     <message>
         <source>It leans by {%1}.</source>
@@ -7618,7 +7618,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>thread, web, needles</source>
-        <translation>fil, voile thermocollant, aiguilles</translation>
+        <translation>fil, voile, aiguilles</translation>
     </message>
     <message>
         <source>each of %1</source>
