@@ -61,11 +61,16 @@ void takeProgress(const Project &project, std::vector<Step> &steps)
         return found == good.end() ? 0 : found->second;
     };
     const std::int64_t bySpares = madeGoodBySpares(project);
+    // What lies cut apart or trimmed was under the iron before, and its patches under the scissors.
+    const std::int64_t offStrip =
+        std::max(held({}, nameOf(Does::RoughApart)), held({}, nameOf(Does::TrimBlock)));
     bool blockPart = true; // the trial's first part ends with the measuring of its block
     for (Step &step : steps) {
         std::int64_t done = held(step.cloth, progressName(step));
         if (!step.trial)
             done = std::max(done, blocksMade(project, step.does));
+        if (!step.trial && (step.does == Does::TrimPatches || step.does == Does::PressBlock))
+            done = std::max(done, offStrip);
         if (goesBlockByBlock(step))
             done += bySpares;
         if (step.does == Does::JoinRow)

@@ -31,6 +31,7 @@ private slots:
     void itIsWhatWasMadeLessWhatWasSpoiled();
     void itNeverPassesTheCount();
     void blocksTellHowFarTheyAre();
+    void whatIsCutApartWasPressed();
     void measuredRowsAreChecked();
     void aMeasuredTrialIsBehindHer();
     void anEndStaysSquare();
@@ -83,6 +84,27 @@ void ProgressTest::blocksTellHowFarTheyAre()
     all = stepsOf(project);
     QCOMPARE(doneOf(all, "stitch-block"), 6);
     QCOMPARE(doneOf(all, "trim-block"), 2);
+}
+
+void ProgressTest::whatIsCutApartWasPressed()
+{
+    Project project = nineBlocks();
+    project.made.blocks = {block("A1", BlockState::Stitched), block("A2", BlockState::Stitched),
+                           block("A3", BlockState::Stitched)};
+    project.made.cut = {{"", "press-block", 1, 0, {}}, {"", "rough-apart", 2, 0, {}}};
+    std::vector<Step> all = stepsOf(project);
+    QCOMPARE(doneOf(all, "press-block"), 2);
+    QCOMPARE(doneOf(all, "rough-apart"), 2);
+    QCOMPARE(doneOf(all, "trial/press-block"), 0);
+    // One that was spoiled since is pressed again, when it is made again.
+    project.made.cut[1].spoiled = 1;
+    QCOMPARE(doneOf(stepsOf(project), "press-block"), 1);
+    // Once all lie apart no iron comes next.
+    project.made.cut[1] = {"", "rough-apart", 9, 0, {}};
+    all = stepsOf(project);
+    for (const Step &step : all)
+        if (step.does == Does::PressBlock && !step.trial)
+            QCOMPARE(step.done, std::min<std::int64_t>(step.count, 9));
 }
 
 void ProgressTest::measuredRowsAreChecked()
