@@ -101,6 +101,8 @@ QVariant Gallery::data(const QModelIndex &index, int role) const
         return m_keeper.thumb(cell.sha, cell.format);
     case Flagged:
         return cell.flagged;
+    case Noted:
+        return cell.noted;
     case SizeSays:
         return cell.size;
     default:
@@ -110,8 +112,8 @@ QVariant Gallery::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> Gallery::roleNames() const
 {
-    return {{Block, "block"}, {State, "blockState"}, {StateSays, "stateSays"},
-            {Thumb, "thumb"}, {Flagged, "flagged"},  {SizeSays, "sizeSays"}};
+    return {{Block, "block"},     {State, "blockState"}, {StateSays, "stateSays"}, {Thumb, "thumb"},
+            {Flagged, "flagged"}, {Noted, "noted"},      {SizeSays, "sizeSays"}};
 }
 
 int Gallery::columns() const
@@ -165,6 +167,7 @@ std::vector<Gallery::Cell> Gallery::cells() const
             cell.sha = cover->second.sha;
             cell.format = cover->second.format;
             cell.flagged = cover->second.flags > 0;
+            cell.noted = cover->second.worded;
         }
         cells.push_back(std::move(cell));
     }

@@ -27,7 +27,8 @@ public:
         State,     ///< "to-do", "stitched", "trimmed", "joined", "spoiled", "lost"
         StateSays, ///< the same in words
         Thumb,     ///< address of the small picture; empty while there is none
-        Flagged,   ///< something was noted of it
+        Flagged,   ///< something of it was flagged
+        Noted,     ///< words were written of it
         SizeSays   ///< its outline as measured, a length on the ruler's marks
     };
     Gallery(Workspace &workspace, PhotoKeeper &keeper);
@@ -58,6 +59,7 @@ private:
         QString sha;
         QString format;
         bool flagged = false;
+        bool noted = false;
         friend bool operator==(const Cell &, const Cell &) = default;
     };
     void refresh();

@@ -257,7 +257,7 @@ StoreResult<std::vector<Note>> NoteBook::notes(const QString &project, const QSt
 StoreResult<std::vector<NoteBook::Cover>> NoteBook::covers(const QString &project) const
 {
     const auto rows = m_store.m_database->run(
-        QStringLiteral("SELECT n.block, n.flags, t.photo, p.format FROM notes AS n "
+        QStringLiteral("SELECT n.block, n.flags, t.photo, p.format, n.words FROM notes AS n "
                        "LEFT JOIN note_photos AS t ON t.note = n.id AND t.side = 'front' "
                        "LEFT JOIN photographs AS p ON p.sha = t.photo "
                        "WHERE n.project = ? AND n.block <> '' AND ") +
@@ -268,8 +268,9 @@ StoreResult<std::vector<NoteBook::Cover>> NoteBook::covers(const QString &projec
     std::vector<Cover> covers;
     for (const Row &row : rows.value()) {
         if (covers.empty() || covers.back().block != row[0].toString())
-            covers.push_back({row[0].toString(), {}, {}, 0});
+            covers.push_back({row[0].toString(), {}, {}, 0, false});
         covers.back().flags = static_cast<int>(flagsIn(row[1].toString()).size());
+        covers.back().worded = !row[4].toString().isEmpty();
         if (!row[2].toString().isEmpty()) {
             covers.back().sha = row[2].toString();
             covers.back().format = row[3].toString();

@@ -47,7 +47,8 @@ public:
         QString block;
         QString sha;
         QString format;
-        int flags = 0; ///< of the block's newest note
+        int flags = 0;       ///< of the block's newest note
+        bool worded = false; ///< there are words in that one
     };
     [[nodiscard]] StoreResult<std::vector<Cover>> covers(const QString &project) const;
 

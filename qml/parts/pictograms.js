@@ -103,6 +103,12 @@ const signs = {
         { path: "M14 20 H22 V28 H14 Z M26 31 H34 V38 H26 Z" },
         { path: "M26.5 20.5 H33.5 V27.5 H26.5 Z M14.5 31.5 H21.5 V37.5 H14.5 Z", line: 2 }
     ],
+    note: [
+        { path: "M4 2 H44 V30 L32 42 H4 Z", cut: true },
+        { path: "M5.5 3.5 H42.5 V29 L31 40.5 H5.5 Z", line: 3.4 },
+        { path: "M31 41 V29 H43 Z" },
+        { path: "M12 12 H36 M12 20 H36 M12 28 H25", line: 3.2 }
+    ],
     table: [
         { path: "M1 12 H47 V18 H1 Z" },
         { path: "M7 18 V43 M41 18 V43", line: 3.6 },

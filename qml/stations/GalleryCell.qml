@@ -13,6 +13,7 @@ Pressable {
     required property string stateSays
     required property url thumb
     required property bool flagged
+    required property bool noted
     required property string sizeSays
 
     signal chosen(string block)
@@ -20,6 +21,8 @@ Pressable {
     inList: true
     //: spoken: a block's name and its state
     accessibleName: qsTr("Block %1, %2").arg(root.block).arg(root.stateSays)
+    //: spoken: words were written of the block
+    accessibleDescription: root.noted ? qsTr("with a note") : ""
     onClicked: root.chosen(root.block)
 
     CutShape {
@@ -70,6 +73,17 @@ Pressable {
         anchors.margins: Theme.mm(2)
         width: Theme.mm(5)
         ink: Theme.colors.caution
+        ground: Theme.colors.raised
+    }
+    Pictogram {
+        objectName: "note"
+        name: "note"
+        visible: root.noted
+        anchors.right: root.flagged ? flag.left : parent.right
+        anchors.top: parent.top
+        anchors.margins: Theme.mm(2)
+        width: Theme.mm(5)
+        ink: Theme.colors.ink
         ground: Theme.colors.raised
     }
     FocusOutline { visible: root.keyboardFocus }

@@ -82,7 +82,7 @@ Item {
             x: Theme.margin
             y: head.y + head.height + Theme.gap
             width: (parent.width - 2 * Theme.margin - gap) / 2
-            height: trouble.y - y - Theme.gap
+            height: kept.y - y - Theme.gap
             says: qsTr("Front")
             ratio: root.ratio
             picture: BlockLog.front
@@ -99,6 +99,14 @@ Item {
             ratio: root.ratio
             picture: BlockLog.back
             onClicked: root.photograph(1)
+        }
+        Word {
+            id: kept
+            objectName: "kept"
+            x: Theme.margin
+            y: trouble.y - (text === "" ? 0 : height + Theme.gap)
+            width: parent.width - 2 * Theme.margin
+            text: BlockLog.flags.filter(flag => flag.chosen).map(flag => flag.says).concat(BlockLog.words.trim() === "" ? [] : [BlockLog.words.trim()]).join(". ")
         }
         CautionLine {
             id: trouble
@@ -180,8 +188,8 @@ Item {
                     objectName: "flag"
                     width: (body.width - Theme.gapTargets) / 2
                     height: Theme.targetLeast
-                    //: marks something worth remembering of a block
-                    text: BlockLog.flagged ? qsTr("Flagged") : qsTr("Flag")
+                    //: marks something worth remembering of a block, or writes it in words
+                    text: qsTr("Flag or note")
                     onClicked: root.over = "flags"
                 }
                 CutButton {

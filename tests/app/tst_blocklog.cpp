@@ -339,12 +339,19 @@ void TestBlockLog::theGalleryFollowsTheLayout()
     QCOMPARE(told(Gallery::SizeSays), QStringLiteral("{6 in} × {6 in}"));
     QCOMPARE(desk.gallery.pictured(), 1);
     QVERIFY(desk.gallery.data(desk.gallery.index(0), Gallery::Flagged).toBool());
+    QVERIFY(!desk.gallery.data(desk.gallery.index(0), Gallery::Noted).toBool());
     const QString thumb = desk.gallery.data(desk.gallery.index(0), Gallery::Thumb).toUrl().toLocalFile();
     QVERIFY(QFile::remove(thumb));
     QVERIFY(desk.gallery.data(desk.gallery.index(0), Gallery::Thumb).toUrl().isEmpty());
     QSignalSpy again(&desk.gallery, &QAbstractItemModel::dataChanged);
     QVERIFY(desk.settled());
     QVERIFY(QFile::exists(thumb) && !again.isEmpty());
+    // Words alone are marked too, and are no flag.
+    desk.log.setBlock(QStringLiteral("A2"));
+    desk.log.setWords(QStringLiteral("Thread snapped"));
+    QVERIFY(desk.log.save());
+    QVERIFY(desk.gallery.data(desk.gallery.index(1), Gallery::Noted).toBool());
+    QVERIFY(!desk.gallery.data(desk.gallery.index(1), Gallery::Flagged).toBool());
 }
 
 void TestBlockLog::theFolderListsPicturesOnly()

@@ -130,6 +130,25 @@ TestCase {
         press(findChild(log, "log-it"));
         compare(Gallery.history("A1")[0].flagsSays, BlockLog.flags[0].says);
     }
+    function test_aNoteIsFoundAndStaysInSight_data() { return screens; }
+    function test_aNoteIsFoundAndStaysInSight(screen) {
+        const log = made(screen);
+        compare(findChild(log, "flag").text, "Flag or note");
+        compare(findChild(log, "kept").text, "");
+        press(findChild(log, "flag"));
+        findChild(log, "words").text = "Thread snapped in the corner";
+        press(findChild(log, "flagged"));
+        const kept = findChild(log, "kept");
+        compare(kept.text, "Thread snapped in the corner");
+        const front = findChild(log, "front");
+        verify(kept.visible && kept.y >= front.y + front.height && kept.y + kept.height <= log.height);
+        press(findChild(log, "log-it"));
+        const gallery = createTemporaryObject(page, test, { width: screen.width, height: screen.height });
+        const grid = findChild(gallery, "grid");
+        tryVerify(() => grid.count === Gallery.count && grid.itemAtIndex(0) !== null);
+        verify(findChild(grid.itemAtIndex(0), "note").visible);
+        verify(!findChild(grid.itemAtIndex(1), "note").visible);
+    }
     function test_galleryFollowsTheLayout_data() { return screens; }
     function test_galleryFollowsTheLayout(screen) {
         press(findChild(made(screens[0]), "log-it"));
