@@ -16,7 +16,6 @@ class PictureFolder : public QAbstractListModel {
     QML_UNCREATABLE("belongs to PicturePicker")
     Q_PROPERTY(int count READ count NOTIFY listed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY listed FINAL)
-    Q_PROPERTY(QString place READ place NOTIFY listed FINAL)
     Q_PROPERTY(bool canGoUp READ canGoUp NOTIFY listed FINAL)
 public:
     enum Role { Name = Qt::UserRole + 1, Picture, IsFolder };
@@ -30,8 +29,6 @@ public:
     [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
     /// The folder's own name.
     [[nodiscard]] QString title() const;
-    /// Where it lies, whole, as the system writes it.
-    [[nodiscard]] QString place() const { return QDir::toNativeSeparators(m_here); }
     [[nodiscard]] bool canGoUp() const;
 
     /// Lists the folder as it is now.

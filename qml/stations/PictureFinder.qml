@@ -108,7 +108,7 @@ Item {
         y: list.y + Theme.gap
         width: parent.width - 2 * Theme.margin
         //: %1 is the name of a folder
-        text: qsTr("There are no pictures in the folder “%1”. Put them there, or go on without one.").arg(root.picker.folder.place)
+        text: qsTr("There are no pictures in the folder “%1”. Put them there, or go on without one.").arg(root.picker.folder.title)
     }
     Rectangle {
         anchors.fill: foot
