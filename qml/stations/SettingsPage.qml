@@ -74,7 +74,8 @@ FocusScope {
                 DrawnChoice {
                     width: parent.width
                     accessibleName: qsTr("Cutting hand")
-                    choices: Theme.left ? [leftHand, rightHand] : [rightHand, leftHand]
+                    // Left on the left, whichever is chosen: they stay under the finger.
+                    choices: [leftHand, rightHand]
                     readonly property var rightHand: ({ value: false, says: qsTr("Right"), scene: "hand-right" })
                     readonly property var leftHand: ({ value: true, says: qsTr("Left"), scene: "hand-left" })
                     value: Session.leftHanded

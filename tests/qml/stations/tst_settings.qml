@@ -59,10 +59,14 @@ StationCase {
     }
     function test_aHandIsChosenByItsPicture() {
         verify(called("Right").Accessible.checked);
+        const left = called("Left").mapToItem(null, 0, 0);
         press(called("Left"));
         compare(Session.leftHanded, true);
         settle();
         verify(called("Left").Accessible.checked && !called("Right").Accessible.checked);
+        // They stay where they are: a second touch at the same place undoes nothing.
+        compare(called("Left").mapToItem(null, 0, 0), left);
+        verify(called("Left").mapToItem(null, 0, 0).x < called("Right").mapToItem(null, 0, 0).x);
         // The pin lies on the chosen one alone, one to a choice.
         const pins = all(item => item.objectName === "pin");
         compare(pins.length, 7);
