@@ -20,7 +20,7 @@ FocusScope {
         width: root.width - back.width - 3 * Theme.margin
         cap: Theme.capHead
         bold: true
-        text: qsTr("Language, light, hand and screen")
+        text: qsTr("Language and screen")
     }
     CutButton {
         id: back

@@ -176,7 +176,7 @@ FocusScope {
             readonly property bool wanted: true
             width: foot.wide(light)
             height: foot.high
-            text: qsTr("Light and language")
+            text: qsTr("Language and screen")
             onClicked: Session.view = "settings"
         }
         CutButton {
