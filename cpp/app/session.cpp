@@ -22,6 +22,14 @@ template <class T> std::optional<T> held(const Store &store, SettingKey<T> key)
     const auto value = store.setting(key);
     return value ? value.value() : std::optional<T>();
 }
+
+/// She is done with it for now: it is not what she left off at.
+bool wasPutAway(const Store &store, const QString &project)
+{
+    const auto rows = store.projects(true);
+    return rows && std::any_of(rows.value().begin(), rows.value().end(),
+                               [&](const ProjectRow &row) { return row.id == project && row.putAway; });
+}
 } // namespace
 
 Session::Session(Workspace &workspace) : m_workspace(workspace)
@@ -56,7 +64,8 @@ Session::Session(Workspace &workspace) : m_workspace(workspace)
 void Session::resume()
 {
     const auto project = held(m_workspace.store(), settings::openProject);
-    if (!project || project->isEmpty() || !m_workspace.open(*project))
+    if (!project || project->isEmpty() || wasPutAway(m_workspace.store(), *project) ||
+        !m_workspace.open(*project))
         return;
     m_station = static_cast<int>(held(m_workspace.store(), stationKey).value_or(0));
     m_view = QStringLiteral("station");

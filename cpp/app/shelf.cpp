@@ -35,18 +35,23 @@ void Shelf::reload()
 {
     beginResetModel();
     m_items.clear();
-    m_anyPutAway = false;
+    m_putAwayCount = 0;
     const auto rows = m_workspace.store().projects(true);
     if (rows)
         for (const ProjectRow &row : rows.value()) {
             if (!readable(row))
                 continue;
-            m_anyPutAway = m_anyPutAway || row.putAway;
+            m_putAwayCount += row.putAway ? 1 : 0;
             if (m_showPutAway || !row.putAway)
                 m_items.push_back({row, {}});
         }
     endResetModel();
     emit countChanged();
+    // None is left to hide again.
+    if (m_showPutAway && m_putAwayCount == 0) {
+        m_showPutAway = false;
+        emit showPutAwayChanged();
+    }
 }
 
 const ShelfPiece &Shelf::lookedAt(const Item &item) const

@@ -14,7 +14,7 @@ class Shelf : public QAbstractListModel, public Single<Shelf> {
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(bool showPutAway READ showPutAway WRITE setShowPutAway NOTIFY showPutAwayChanged FINAL)
-    Q_PROPERTY(bool anyPutAway READ anyPutAway NOTIFY countChanged FINAL)
+    Q_PROPERTY(int putAwayCount READ putAwayCount NOTIFY countChanged FINAL)
     /// The largest length and width on the shelf, in millimetres, to draw all in proportion to it.
     Q_PROPERTY(double longestAlongMm READ longestAlongMm NOTIFY countChanged FINAL)
     Q_PROPERTY(double longestAcrossMm READ longestAcrossMm NOTIFY countChanged FINAL)
@@ -44,7 +44,8 @@ public:
     [[nodiscard]] bool showPutAway() const { return m_showPutAway; }
     void setShowPutAway(bool show);
     [[nodiscard]] int count() const { return static_cast<int>(m_items.size()); }
-    [[nodiscard]] bool anyPutAway() const { return m_anyPutAway; }
+    /// How many were put away, shown or not.
+    [[nodiscard]] int putAwayCount() const { return m_putAwayCount; }
     [[nodiscard]] double longestAlongMm() const { return longest(&TableView::finishedAlongMm); }
     [[nodiscard]] double longestAcrossMm() const { return longest(&TableView::finishedAcrossMm); }
     void reload();
@@ -82,7 +83,7 @@ private:
     Session &m_session;
     std::vector<Item> m_items;
     bool m_showPutAway = false;
-    bool m_anyPutAway = false;
+    int m_putAwayCount = 0;
 };
 
 } // namespace matside

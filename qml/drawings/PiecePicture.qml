@@ -15,6 +15,8 @@ PrintCanvas {
     property var made: []
     /** Pixels to the millimetre of cloth: the same for all that hang beside each other. */
     property real toScale: 0
+    /** Put away: folded in half, and paler. */
+    property bool folded: false
     property string accessibleName
 
     /** Air around the piece, for its outline. */
@@ -23,9 +25,9 @@ PrintCanvas {
     readonly property real drop: Math.round(Theme.mm(2.6))
 
     implicitWidth: Math.ceil((view?.finishedAlongMm ?? 0) * toScale) + 2 * air
-    implicitHeight: drop + Math.ceil((view?.finishedAcrossMm ?? 0) * toScale) + air
+    implicitHeight: drop + Math.ceil((view?.finishedAcrossMm ?? 0) * toScale * (folded ? 0.5 : 1)) + (folded ? 3 : 1) * air
     mirrored: false
-    shows: [view, face, made]
+    shows: [view, face, made, folded]
 
     Accessible.name: accessibleName
     Accessible.ignored: accessibleName === ""
@@ -36,7 +38,10 @@ PrintCanvas {
         const w = width, h = height - drop + air, pens = { dark: Theme.day.ink, light: Theme.lamp.ink };
         context.save();
         context.translate(0, drop - air);
-        Pieces.paint(context, Theme.colors, view, face, made, pens, w, h, air, unit);
+        if (folded)
+            Pieces.folded(context, Theme.colors, view, face, made, pens, w, h, air, unit);
+        else
+            Pieces.paint(context, Theme.colors, view, face, made, pens, w, h, air, unit);
         context.restore();
         const inset = Math.min(w * 0.2, Theme.mm(16));
         Pieces.pegs(context, Theme.colors, [inset, w - inset], drop + Theme.mm(2.4), unit);

@@ -74,6 +74,27 @@ function corner(context, c, face, p, u) {
     context.stroke();
 }
 
+/** A piece that was put away: its upper half, faded, the fold at its foot and the lower half behind it. */
+function folded(context, c, view, face, made, pens, width, height, air, u) {
+    const x = air, y = air, w = width - 2 * air, h = height - 4 * air, behind = 2 * air;
+    context.save();
+    context.beginPath();
+    context.rect(x, y, w, h);
+    context.clip();
+    paint(context, c, view, face, made, pens, width, 2 * h + 2 * air, air, u);
+    context.globalAlpha = 0.5;
+    context.fillStyle = c.paper;
+    context.fillRect(x, y, w, h);
+    context.restore();
+    const line = 1.8 * u * c.lineScale;
+    context.fillStyle = face.back;
+    context.globalAlpha = 0.5;
+    context.fillRect(x, y + h, w, behind);
+    context.globalAlpha = 1;
+    Printing.roleRect(context, "solid", x, y, w, h + behind, c.ink, line);
+    Printing.strokeLine(context, x, y + h, x + w, y + h, c.ink, line);
+}
+
 /** The pegs it hangs by, from the board above down over its edge. */
 function pegs(context, c, places, foot, u) {
     for (const x of places) {

@@ -5,10 +5,12 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** The shelf before anything hangs on it: a piece in dots, one line of words, and the three ways to begin. */
+/** The shelf with nothing on it: a piece in dots, one line of words, and the three ways to begin, or the way to what was put away. */
 FocusScope {
     id: root
 
+    /** Pieces are there, all of them put away. */
+    readonly property bool putAway: Shelf.putAwayCount > 0
     readonly property bool upright: height > width
     /** On a low screen the ways to begin share what height there is. */
     readonly property real high: upright ? Theme.target : Math.max(Theme.step, Math.min(Theme.target, (height - invitation.height - 4 * air) / 2))
@@ -43,11 +45,13 @@ FocusScope {
                 width: parent.width
                 cap: Theme.capHead
                 bold: true
-                text: qsTr("The shelf is empty.")
+                //: every piece was put away, out of sight; %1 is how many
+                text: root.putAway ? qsTr("Pieces put away: %1").arg(Shelf.putAwayCount) : qsTr("The shelf is empty.")
             }
             Word {
                 width: parent.width
-                text: qsTr("Begin with the demo, ready to cut, or with nine blocks of your own.")
+                text: root.putAway ? qsTr("Nothing else is on the shelf. What was put away can be brought back.")
+                                   : qsTr("Begin with the demo, ready to cut, or with nine blocks of your own.")
             }
         }
         CutButton {
@@ -56,9 +60,14 @@ FocusScope {
             height: root.high
             focus: true
             kind: "action"
-            enabled: !Power.spent
-            text: qsTr("Open the demo")
-            onClicked: Shelf.openDemo()
+            enabled: root.putAway || !Power.spent
+            text: root.putAway ? qsTr("Show those put away") : qsTr("Open the demo")
+            onClicked: {
+                if (root.putAway)
+                    Shelf.showPutAway = true;
+                else
+                    Shelf.openDemo();
+            }
         }
         Row {
             id: own

@@ -59,9 +59,14 @@ Item {
             width: parent.width
             height: parent.height
             inList: true
-            accessibleName: root.name + ". " + root.nextText
-            accessibleDescription: root.stitchedText
-            onClicked: Session.openProject(root.id)
+            accessibleName: root.name + ". " + target.says
+            accessibleDescription: root.putAway ? aside.text + ". " + root.stitchedText : root.stitchedText
+            onClicked: {
+                if (root.putAway)
+                    Shelf.bringBack(root.id);
+                else
+                    Session.openProject(root.id);
+            }
 
             PiecePicture {
                 id: picture
@@ -71,6 +76,7 @@ Item {
                 view: root.view
                 face: root.face
                 made: root.made
+                folded: root.putAway
                 toScale: Math.min(root.toScale, root.pieceRoom / Math.max(1, root.view?.finishedAlongMm ?? 1))
             }
             Column {
@@ -93,6 +99,15 @@ Item {
                         text: root.name
                     }
                 }
+                Word {
+                    id: aside
+                    visible: root.putAway
+                    width: parent.width
+                    bold: true
+                    color: Theme.colors.inkSoft
+                    //: of a piece that lies folded at the back of the shelf
+                    text: qsTr("Put away for now")
+                }
                 InlineLength {
                     visible: root.sizeText !== ""
                     width: parent.width
@@ -105,12 +120,14 @@ Item {
                     text: root.stitchedText
                 }
                 ThreadLine {
+                    visible: !root.putAway
                     width: parent.width
                     share: root.share
                 }
                 Item {
                     id: target
-                    readonly property bool solid: root.goesOn
+                    readonly property bool solid: root.goesOn || root.putAway
+                    readonly property string says: root.putAway ? qsTr("Bring back") : root.nextText
                     width: parent.width
                     height: Math.max(Theme.mm(root.first && solid && !Theme.small ? 18 : 13), says.implicitHeight + Theme.mm(Theme.small ? 3 : 4))
                     CutShape {
@@ -128,7 +145,7 @@ Item {
                         bold: target.solid
                         color: target.solid ? (opens.pressed ? Theme.colors.accent : Theme.colors.actionInk)
                                             : opens.pressed ? Theme.colors.raised : Theme.colors.ink
-                        text: root.nextText
+                        text: target.says
                     }
                     FocusOutline { visible: opens.keyboardFocus }
                 }
@@ -183,12 +200,13 @@ Item {
             onClicked: Shelf.metricCopy(root.id)
         }
         CutButton {
+            visible: !root.putAway
             width: more.each
             height: Theme.step
             kind: "outline"
             cap: Theme.capWord
-            text: root.putAway ? qsTr("Bring back") : qsTr("Put away")
-            onClicked: root.putAway ? Shelf.bringBack(root.id) : Shelf.putAway(root.id)
+            text: qsTr("Put away")
+            onClicked: Shelf.putAway(root.id)
         }
         CutButton {
             width: more.each

@@ -163,7 +163,8 @@ FocusScope {
         }
         CutButton {
             id: away
-            readonly property bool wanted: Shelf.anyPutAway || Shelf.showPutAway
+            // On an empty shelf the way to them stands large above.
+            readonly property bool wanted: Shelf.putAwayCount > 0 && !root.empty
             visible: wanted
             width: foot.wide(away)
             height: foot.high

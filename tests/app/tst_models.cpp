@@ -65,6 +65,7 @@ private slots:
     void badEntriesLoseNothing();
     void dragsPlanAtEachStepAndAreOneChange();
     void spoiledPiecesAreToBeMadeAgain();
+    void whatWasPutAwayIsNotOpenedAtTheStart();
     void everySumCanBeOpened();
     void theFigureIsWhatTheRulerMeasures();
 };
@@ -270,6 +271,34 @@ void ModelsTest::dragsPlanAtEachStepAndAreOneChange()
     desk.session.undo();
     QCOMPARE(readProject(desk.workspace.document().toStdString()).value().project,
              readProject(before.toStdString()).value().project);
+}
+
+void ModelsTest::whatWasPutAwayIsNotOpenedAtTheStart()
+{
+    QTemporaryDir dir;
+    QString id;
+    {
+        Desk desk(dir.path());
+        setUp(desk);
+        id = desk.workspace.id();
+        desk.session.showShelf();
+        desk.shelf.putAway(id);
+        QCOMPARE(desk.shelf.putAwayCount(), 1);
+        QCOMPARE(desk.shelf.count(), 0);
+    }
+    Desk desk(dir.path());
+    desk.session.resume();
+    QCOMPARE(desk.session.view(), QStringLiteral("shelf"));
+    QVERIFY(!desk.workspace.isOpen());
+    // Shown and brought back, none is left to hide.
+    desk.shelf.setShowPutAway(true);
+    QCOMPARE(desk.shelf.count(), 1);
+    desk.shelf.bringBack(id);
+    QCOMPARE(desk.shelf.putAwayCount(), 0);
+    QVERIFY(!desk.shelf.showPutAway());
+    QCOMPARE(desk.shelf.count(), 1);
+    desk.session.resume();
+    QCOMPARE(desk.session.view(), QStringLiteral("station"));
 }
 
 void ModelsTest::spoiledPiecesAreToBeMadeAgain()

@@ -164,7 +164,7 @@ StationCase {
         verify(printed().includes("0 of 9 blocks stitched"), printed());
     }
     function test_whatWasPutAwayIsOfferedOnlyWhenThereIsAny() {
-        while (Shelf.anyPutAway) // of other tests
+        while (Shelf.putAwayCount > 0) // of other tests
             Session.undo();
         verify(!called("Show those put away"));
         const count = Shelf.count;
@@ -180,8 +180,40 @@ StationCase {
         press(called("Hide those put away"));
         tryCompare(Shelf, "count", count - 1);
         Session.undo();
-        tryCompare(Shelf, "anyPutAway", false);
+        tryCompare(Shelf, "putAwayCount", 0);
         settle();
-        verify(!called("Show those put away"));
+        verify(!called("Show those put away") && !called("Hide those put away"));
     }
+    /** All were put away: their number is said, the way to them stands large, and they hang folded. */
+    function test_whatWasPutAwayIsNotLost() {
+        const hung = Shelf.count;
+        for (let i = 0; i < hung; ++i)
+            Shelf.putAway(Shelf.data(Shelf.index(0, 0), idRole));
+        tryCompare(Shelf, "count", 0);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", all put away");
+        }
+        resize(screens[0]);
+        verify(printed().includes("Pieces put away: " + hung), printed());
+        verify(!printed().includes("The shelf is empty."));
+        compare(pressables().filter(item => item.accessibleName === "Show those put away").length, 1);
+        press(called("Show those put away"));
+        tryCompare(Shelf, "count", hung);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", put away shown");
+        }
+        resize(screens[0]);
+        verify(pieces().length > 0 && pieces().every(piece => piece.folded));
+        verify(printed().includes("Put away for now"));
+        const back = pressables().find(item => item.accessibleName.endsWith(". Bring back"));
+        press(back);
+        tryCompare(Shelf, "putAwayCount", hung - 1);
+        compare(Session.view, "shelf");
+        while (Shelf.putAwayCount > 0)
+            Session.undo();
+        tryVerify(() => !called("Hide those put away"));
+    }
+    readonly property int idRole: 257 // Qt::UserRole + 1
 }
