@@ -7,6 +7,8 @@
 #include "bench/record.h"
 #include "bench/sides.h"
 
+#include <algorithm>
+
 namespace matside {
 
 namespace {
@@ -24,6 +26,22 @@ bool takesWhatIsMade(const Step &step)
     return step.does == Does::Layer || step.station == Station::Join || step.station == Station::Edge;
 }
 
+/// Where the trial goes on once its own pieces are cut, while nothing was cut yet of what hangs on it. The
+/// cloth for all of the piece waits for it; a maker who began without, or who put it off, is not held up.
+std::optional<Station> trialComesFirst(const std::vector<Step> &all, const Step &step)
+{
+    if (step.trial || !step.notTried || step.station != Station::Cut)
+        return std::nullopt;
+    const bool begun = std::any_of(all.begin(), all.end(), [](const Step &each) {
+        return !each.trial && each.notTried && each.done > 0;
+    });
+    const auto open = std::find_if(all.begin(), all.end(),
+                                   [](const Step &each) { return each.trial && each.done < each.count; });
+    if (begun || open == all.end() || open->station == Station::Cut)
+        return std::nullopt;
+    return open->station;
+}
+
 } // namespace
 
 StepModel::Wait StepModel::waitNow() const
@@ -38,6 +56,16 @@ StepModel::Wait StepModel::waitNow() const
         return {};
     if (step->does == Does::LastLook && !pinsSettled(m_workspace.project()))
         return {tr("Pins first"), {}};
+    if (const auto where = trialComesFirst(all, *step)) {
+        const QString station = stationText(*where);
+        return {
+            *where == Station::Join
+                //: %1 is a station's name; the trial's join comes before cloth is cut; short: on a button
+                ? tr("First, at %1: test join").arg(station)
+                //: %1 is a station's name; the trial's block comes before cloth is cut; short: on a button
+                : tr("First, at %1: test block").arg(station),
+            where};
+    }
     if (waitsForScissors(all, *step))
         return {tr("First trim all its patches"), Station::Hoop};
     if (const auto more = stitchedBeforeApart(all, m_workspace.plan(), *step))

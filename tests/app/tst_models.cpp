@@ -66,6 +66,7 @@ private slots:
     void dragsPlanAtEachStepAndAreOneChange();
     void spoiledPiecesAreToBeMadeAgain();
     void whatWasPutAwayIsNotOpenedAtTheStart();
+    void theTrialComesBeforeAllTheCloth();
     void everySumCanBeOpened();
     void theFigureIsWhatTheRulerMeasures();
 };
@@ -299,6 +300,33 @@ void ModelsTest::whatWasPutAwayIsNotOpenedAtTheStart()
     QCOMPARE(desk.shelf.count(), 1);
     desk.session.resume();
     QCOMPARE(desk.session.view(), QStringLiteral("station"));
+}
+
+void ModelsTest::theTrialComesBeforeAllTheCloth()
+{
+    QTemporaryDir dir;
+    Desk desk(dir.path());
+    setUp(desk);
+    desk.session.setStation(static_cast<int>(Station::Cut));
+    while (desk.steps.trial()) {
+        QVERIFY(desk.steps.canGoNext());
+        desk.steps.next();
+    }
+    // Its own pieces are cut: the block is stitched before the cloth for all of them is touched.
+    QVERIFY(desk.steps.notTried() && !desk.steps.canGoNext());
+    QCOMPARE(desk.steps.waiting(), QStringLiteral("First, at Hoop: test block"));
+    QCOMPARE(desk.steps.waitsAt(), static_cast<int>(Station::Hoop));
+    const QString before = desk.workspace.document();
+    desk.steps.next();
+    QCOMPARE(desk.workspace.document(), before);
+    // Put off, it holds nothing up; nor does it when she took it back after she had begun.
+    desk.steps.putOffTrial();
+    QVERIFY(desk.steps.canGoNext());
+    desk.steps.next();
+    while (!desk.steps.notTried() || desk.steps.done() < 1)
+        desk.steps.next();
+    desk.steps.takeTrialBack();
+    QVERIFY(desk.steps.waiting().isEmpty());
 }
 
 void ModelsTest::spoiledPiecesAreToBeMadeAgain()
