@@ -208,48 +208,6 @@ QString nameOf(int station)
     return QString::fromLatin1(names[station]);
 }
 
-Scene shelfScene(Room &room)
-{
-    return {QStringLiteral("shelf"), true, [&room] { room.session().setView(QStringLiteral("shelf")); }};
-}
-
-/// The shelf as it is before anything lies on it.
-Scene firstScene(Room &room)
-{
-    const auto look = [&room] {
-        room.session().setView(QStringLiteral("settings"));
-        room.session().setView(QStringLiteral("shelf"));
-    };
-    return {QStringLiteral("first"), false,
-            [&room, look] {
-                (void)room.workspace().store().throwAway(room.workspace().id());
-                look();
-            },
-            [&room, look] {
-                (void)room.workspace().store().undoShelf();
-                look();
-            }};
-}
-
-/// All that was on the shelf put away; and as it hangs there once it is shown.
-Scene putAwayScene(Room &room, QQuickWindow &window, const char *name, bool shown)
-{
-    const auto turn = [&room](bool away) {
-        Store &store = room.workspace().store();
-        (void)(away ? store.putAway(room.workspace().id()) : store.bringBack(room.workspace().id()));
-        room.session().setView(QStringLiteral("settings"));
-        room.session().setView(QStringLiteral("shelf"));
-    };
-    return {QString::fromLatin1(name), false,
-            [&window, turn, shown] {
-                turn(true);
-                settle(40);
-                if (QQuickItem *way = shown ? visibleItem(window, QStringLiteral("demo")) : nullptr)
-                    QMetaObject::invokeMethod(way, "clicked");
-            },
-            [turn] { turn(false); }};
-}
-
 Scene stationScene(Room &room, int station)
 {
     const bool handed = station == static_cast<int>(Station::Fit) ||
@@ -296,9 +254,7 @@ QQuickItem *anyItem(QQuickWindow &window, const QString &name)
 
 std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
 {
-    std::vector<Scene> scenes{shelfScene(room), firstScene(room),
-                              putAwayScene(room, window, "put-away", false),
-                              putAwayScene(room, window, "put-away-shown", true)};
+    std::vector<Scene> scenes = shelfScenes(room, window);
     scenes.push_back(
         {QStringLiteral("settings"), false, [&room] { room.session().setView(QStringLiteral("settings")); }});
     for (int station = 0; station <= static_cast<int>(Station::Edge); ++station)

