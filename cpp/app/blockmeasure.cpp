@@ -5,6 +5,7 @@
 #include "app/findings.h"
 #include "app/readings.h"
 #include "bench/mishap.h"
+#include "bench/sides.h"
 
 #include <algorithm>
 #include <iterator>
@@ -253,10 +254,7 @@ QStringList BlockMeasure::effectOf(const CommonSize &common) const
 
 Project BlockMeasure::withCommon(const CommonSize &common) const
 {
-    Project next = asRead();
-    next.blocks.width = common.outline.along;
-    next.blocks.height = common.outline.across;
-    return next;
+    return withCommonSize(asRead(), common.outline);
 }
 
 void BlockMeasure::takeCommonSize()

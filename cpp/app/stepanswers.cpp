@@ -6,6 +6,7 @@
 #include "app/stepmodel.h"
 #include "app/sumwords.h"
 #include "app/wording.h"
+#include "bench/sides.h"
 #include "length/read.h"
 #include "plan/working.h"
 #include "project/preset.h"
@@ -137,11 +138,16 @@ QVariantList StepModel::workingFor(const QString &key) const
         return list;
     for (const Term &term : working->terms) {
         const bool deeper = !term.figure.empty() && workingOf(project, m_workspace.plan(), term.figure);
+        // A size that off-size blocks have in common was never entered, though it stands where hers stood.
+        const bool common =
+            (term.entered == "/blocks/width" && takenAsCommon(project, project.blocks.width)) ||
+            (term.entered == "/blocks/height" && takenAsCommon(project, project.blocks.height));
         const Whose whose = term.entered.empty() ? Whose::Reckoned : whoseIs(project, term.entered);
         list.append(QVariantMap{{QStringLiteral("name"), wordsOrCode(termWords(), term.name)},
                                 {QStringLiteral("text"), plainTerm(term, project.marks())},
                                 {QStringLiteral("figureKey"), deeper ? toQt(term.figure) : QString()},
-                                {QStringLiteral("entered"), whose == Whose::Hers},
+                                {QStringLiteral("entered"), whose == Whose::Hers && !common},
+                                {QStringLiteral("common"), whose == Whose::Hers && common},
                                 {QStringLiteral("preset"), whose == Whose::Preset}});
     }
     return list;

@@ -26,24 +26,40 @@ TrimLines linesThatHold(FindingKind kind)
 
 } // namespace
 
-TrimHold trimHoldOf(const std::optional<Finding> &finding, bool loggedOff, const Plan &plan, Marks marks,
-                    int side)
+Pair stitchedAs(const MadeBlock &block, const Plan &plan, Marks marks)
+{
+    if (block.outline)
+        return {(*block.outline)[0], (*block.outline)[1]};
+    const Pair &sent = plan.block.sent;
+    if (!block.sent || sent.along <= Length() || sent.across <= Length())
+        return plan.block.outline;
+    // What was sent to the machine larger than today's comes out larger by as much.
+    const Length fine = stepOf(Round::Fine, marks);
+    const auto drawnUp = [&](Length outline, Length was, Length is) {
+        return was == is ? outline : outline.scaled(was.count(), is.count()).nearestTo(fine);
+    };
+    return {drawnUp(plan.block.outline.along, (*block.sent)[0], sent.along),
+            drawnUp(plan.block.outline.across, (*block.sent)[1], sent.across)};
+}
+
+TrimHold trimHoldOf(const TrimBlock &block, const Plan &plan, Marks marks)
 {
     TrimHold hold;
     hold.line = plan.basis.allowance;
-    if (!finding) {
-        hold.holds = loggedOff ? TrimLines::Nothing : TrimLines::BothLines;
-        return hold;
-    }
-    hold.holds = linesThatHold(finding->kind);
+    hold.holds = block.finding ? linesThatHold(block.finding->kind)
+                 : block.off   ? TrimLines::Nothing
+                               : TrimLines::BothLines;
     if (hold.holds == TrimLines::Nothing)
         return hold;
     // Centred on its own size (F23): a larger block loses as much on both sides, a smaller one shows as much.
-    const bool along = side % 2 == 1;
-    hold.stitches = along ? finding->own.along : finding->own.across;
+    const bool along = block.side % 2 == 1;
+    const Pair &own = block.finding ? block.finding->own : block.stitched;
+    hold.stitches = along ? own.along : own.across;
     const Length trimmed = along ? plan.block.trimmed.along : plan.block.trimmed.across;
     const Length fine = stepOf(Round::Fine, marks);
-    const Length line = (trimmed - hold.stitches).scaled(1, 2);
+    // What was cut before its size was known is cut: then the rest of it lies on this side.
+    const Length line =
+        block.opposite ? trimmed - hold.stitches - *block.opposite : (trimmed - hold.stitches).scaled(1, 2);
     hold.own = (line - plan.basis.allowance).magnitude() >= fine;
     if (hold.own)
         hold.line = line.nearestTo(fine);

@@ -25,14 +25,23 @@ enum class TrimWay {
 struct TrimHold {
     TrimLines holds = TrimLines::BothLines;
     Length line;      ///< the ruler's, on the outer stitches at mid-side
-    bool own = false; ///< not the plan's: it centres a block larger or smaller than planned
+    bool own = false; ///< not the plan's: it centres a block larger or smaller than planned, or follows a cut
     Length stitches;  ///< the block's own size across this cut, where `own`
 };
 
-/// `side` 1…4: the first and the third lie along the block. Without a finding the plan holds, unless the
-/// block was logged off its size.
-[[nodiscard]] TrimHold trimHoldOf(const std::optional<Finding> &finding, bool loggedOff, const Plan &plan,
-                                  Marks marks, int side);
+/// The outline a block came off the hoop with, as far as is known without its readings: as it was logged,
+/// else as it was planned when it was stitched, which a common size taken since does not alter.
+[[nodiscard]] Pair stitchedAs(const MadeBlock &block, const Plan &plan, Marks marks);
+
+/// What is known of a block when a side of it is cut.
+struct TrimBlock {
+    std::optional<Finding> finding; ///< on its readings
+    Pair stitched;                  ///< without them
+    bool off = false;               ///< that is off its size
+    int side = 1;                   ///< 1…4: the first and the third lie along the block
+    std::optional<Length> opposite; ///< the line by which the side across from this one was cut
+};
+[[nodiscard]] TrimHold trimHoldOf(const TrimBlock &block, const Plan &plan, Marks marks);
 
 /// `common` is the size that could be taken, `other` the next block that has no size yet.
 [[nodiscard]] TrimWay trimWayOf(const TrimHold &hold, const std::optional<Finding> &finding,

@@ -31,9 +31,15 @@ void TrimModel::look()
     const auto common = commonOf(project, plan);
     if (m_finding)
         m_finding = besideOthers(*m_finding, block->block, *readings, common, project, plan);
-    const bool off = block && block->outline && offItsSize(project, plan, *block->outline);
-    m_loggedOff = off ? std::optional(Pair{(*block->outline)[0], (*block->outline)[1]}) : std::nullopt;
-    m_hold = trimHoldOf(m_finding, off, plan, project.marks(), side());
+    TrimBlock hand;
+    hand.finding = m_finding;
+    hand.stitched = block ? stitchedAs(*block, plan, project.marks()) : plan.block.outline;
+    hand.off = offItsSize(project, plan, {hand.stitched.along, hand.stitched.across}).has_value();
+    hand.side = side();
+    if (trimming())
+        hand.opposite = lineOppositeTo(project, *m_steps.current(), m_steps.block().toStdString());
+    m_loggedOff = hand.off && block && block->outline ? std::optional(hand.stitched) : std::nullopt;
+    m_hold = trimHoldOf(hand, plan, project.marks());
     m_drawn = m_finding;
     if (!m_drawn && m_loggedOff)
         m_drawn = judge(onMarks(readingsOfRectangle(*m_loggedOff), project.finest), Measured::Outline,
@@ -239,8 +245,9 @@ void TrimModel::cutSide()
     if (!m_steps.canGoNext())
         return;
     const Step &step = *m_steps.current();
+    const auto line = m_hold.holds == TrimLines::BothLines ? std::optional(m_hold.line) : std::nullopt;
     (void)m_workspace.commit(
-        "side-cut", withSideCut(m_workspace.project(), step, m_steps.block().toStdString()), step.id);
+        "side-cut", withSideCut(m_workspace.project(), step, m_steps.block().toStdString(), line), step.id);
 }
 
 } // namespace matside

@@ -10,21 +10,41 @@ namespace matside {
 namespace {
 
 constexpr const char *sideCut = "side-cut";
+constexpr const char *commonTaken = "common-size";
+
+/// The sides of the block in hand that are cut, the last first.
+std::vector<const MadeEvent *> cutsOf(const Project &project, const Step &step, const std::string &block)
+{
+    std::vector<const MadeEvent *> cuts;
+    const std::string does = progressName(step);
+    const auto &events = project.made.events;
+    for (auto event = events.rbegin(); event != events.rend(); ++event) {
+        if (event->event != sideCut) {
+            // A cut into the block begins its sides anew; a purchase, or work on another block, leaves them.
+            if (event->does == does || (!block.empty() && event->block == block))
+                break;
+        } else if (event->does == does && event->block == block && event->count == step.done + 1) {
+            cuts.push_back(&*event);
+        }
+    }
+    return cuts;
+}
 
 } // namespace
 
 std::int64_t sidesCut(const Project &project, const Step &step, const std::string &block)
 {
-    std::int64_t sides = 0;
-    const auto &events = project.made.events;
-    // Anything that happened since, such as a cut into the block, begins its sides anew.
-    for (auto event = events.rbegin(); event != events.rend() && event->event == sideCut; ++event)
-        if (event->does == progressName(step) && event->block == block && event->count == step.done + 1)
-            ++sides;
-    return std::min<std::int64_t>(sides, 3);
+    return std::min<std::int64_t>(static_cast<std::int64_t>(cutsOf(project, step, block).size()), 3);
 }
 
-Project withSideCut(const Project &project, const Step &step, const std::string &block)
+std::optional<Length> lineOppositeTo(const Project &project, const Step &step, const std::string &block)
+{
+    const auto cuts = cutsOf(project, step, block);
+    return cuts.size() < 2 ? std::nullopt : cuts[1]->length;
+}
+
+Project withSideCut(const Project &project, const Step &step, const std::string &block,
+                    const std::optional<Length> &line)
 {
     Project next = project;
     MadeEvent event;
@@ -32,8 +52,33 @@ Project withSideCut(const Project &project, const Step &step, const std::string 
     event.does = progressName(step);
     event.block = block;
     event.count = step.done + 1;
+    event.length = line;
     next.made.events.push_back(std::move(event));
     return next;
+}
+
+Project withCommonSize(const Project &project, const Pair &size)
+{
+    Project next = project;
+    next.blocks.width = size.along;
+    next.blocks.height = size.across;
+    for (const Length way : {size.along, size.across}) {
+        if (takenAsCommon(next, way))
+            continue;
+        MadeEvent event;
+        event.event = commonTaken;
+        event.length = way;
+        next.made.events.push_back(std::move(event));
+    }
+    return next;
+}
+
+bool takenAsCommon(const Project &project, Length size)
+{
+    const auto &events = project.made.events;
+    return std::any_of(events.begin(), events.end(), [&](const MadeEvent &event) {
+        return event.event == commonTaken && event.length == size;
+    });
 }
 
 std::int64_t stitchedBeforeApart(const std::vector<Step> &steps, const Plan &plan, const Step &step)

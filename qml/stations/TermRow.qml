@@ -7,7 +7,7 @@ import Matside.Theme
 Pressable {
     id: root
 
-    /** {name, text, figureKey, entered, preset}. */
+    /** {name, text, figureKey, entered, common, preset}. */
     required property var modelData
 
     readonly property bool worked: modelData.figureKey !== ""
@@ -46,6 +46,8 @@ Pressable {
             text: root.modelData.entered
                   //: stands under a value that the maker entered herself
                   ? qsTr("as you entered it")
+                  //: stands under the size of the blocks: one that blocks off size have in common, taken for all
+                  : root.modelData.common ? qsTr("the common size")
                   //: stands under a value that every new piece has and that she left as it was
                   : root.modelData.preset ? qsTr("preset") : ""
             Accessible.ignored: true

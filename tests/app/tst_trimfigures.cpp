@@ -21,6 +21,9 @@ private slots:
     void theOtherBlocksAreMeasuredFromHere();
     void whatIsOffIsToldAndDrawn();
     void theSidesThatTiltAreDrawnTilting();
+    void lineOutlineAndLineAreTheTrimmedSizeAtACommonSize();
+    void aCommonSizeIsNotSaidToBeEntered();
+    void whatIsCutStaysCut();
 };
 
 void TrimFigures::aBlockLoggedOffItsSizeIsMeasuredFirst()
@@ -222,6 +225,106 @@ void TrimFigures::theSidesThatTiltAreDrawnTilting()
     // Five times 1/16 in 7.
     QVERIFY2(std::abs(top - 5.0 / 16 / 7) < 0.004, qPrintable(QString::number(top)));
     QVERIFY2(std::abs(bottom - 5.0 / 16 / 7) < 0.004, qPrintable(QString::number(bottom)));
+}
+
+namespace {
+
+/// The lines on the stitches of sides 1 to 4, each side cut after it was read; the cut side's at 3 and 4.
+struct Lines {
+    QString first[4], second[4];
+};
+
+Lines linesOf(Desk &desk)
+{
+    Lines lines;
+    for (int side = 0; side < 4; ++side) {
+        lines.first[side] = desk.trim.figure().text;
+        lines.second[side] = desk.trim.second().text;
+        desk.trim.cut();
+    }
+    return lines;
+}
+
+} // namespace
+
+void TrimFigures::lineOutlineAndLineAreTheTrimmedSizeAtACommonSize()
+{
+    // A1 came out 6 7/8 × 7; A2 was logged 7, A3 logged 6 15/16, B1 not logged, sent for 7. F23: 6 7/8 + 1/16
+    // is the common size, trimmed to 7 15/16.
+    Project project = topper();
+    project.made.blocks[1].outline = {Length::inches(7), Length::inches(7)};
+    project.made.blocks[2].outline = {Length::inches(6, 15, 16), Length::inches(6, 15, 16)};
+    const Pair sent = plan(project).block.sent;
+    for (MadeBlock &block : project.made.blocks)
+        block.sent = {sent.along, sent.across};
+    Desk desk(project, Station::Trim);
+    desk.measure.begin();
+    for (const int side : {0, 2})
+        QVERIFY(desk.measure.enter(side, QStringLiteral("6 7/8")).isEmpty());
+    for (const int diagonal : {4, 5})
+        QVERIFY(desk.measure.enter(diagonal, QStringLiteral("9 13/16")).isEmpty());
+    desk.measure.takeCommonSize();
+    QCOMPARE(desk.kept().blocks.width, Length::inches(6, 15, 16));
+    // (7 15/16 − 6 7/8) / 2 = 17/32, (7 15/16 − 7) / 2 = 15/32, (7 15/16 − 6 15/16) / 2 = 1/2.
+    const QStringList along{QStringLiteral("17/32 in"), QStringLiteral("15/32 in"), QStringLiteral("1/2 in"),
+                            QStringLiteral("15/32 in")};
+    const QStringList across{QStringLiteral("15/32 in"), QStringLiteral("15/32 in"), QStringLiteral("1/2 in"),
+                             QStringLiteral("15/32 in")};
+    for (int block = 0; block < 4; ++block) {
+        const QString &one = along[block], &other = across[block];
+        const Lines lines = linesOf(desk);
+        QCOMPARE(lines.first[0], one);
+        QCOMPARE(lines.first[1], other);
+        QCOMPARE(lines.first[2], QStringLiteral("7 15/16 in"));
+        QCOMPARE(lines.second[2], one);
+        QCOMPARE(lines.first[3], QStringLiteral("7 15/16 in"));
+        QCOMPARE(lines.second[3], other);
+    }
+}
+
+void TrimFigures::aCommonSizeIsNotSaidToBeEntered()
+{
+    Project project = topper();
+    for (const auto &[at, size] : {std::pair(0U, Length::inches(6, 7, 8)), std::pair(1U, Length::inches(7))})
+        project.made.blocks[at].outline = {size, size};
+    Desk desk(project, Station::Trim);
+    const auto outline = [&](const char *told) {
+        return desk.steps.workingFor(QStringLiteral("block.trimmed.along"))[0]
+            .toMap()[QString::fromLatin1(told)]
+            .toBool();
+    };
+    QVERIFY(outline("entered") && !outline("common"));
+    desk.measure.takeCommonSize();
+    QVERIFY(!outline("entered") && outline("common"));
+    QVERIFY(!desk.steps.workingFor(QStringLiteral("block.trimmed.along"))[1]
+                 .toMap()[QStringLiteral("common")]
+                 .toBool());
+}
+
+void TrimFigures::whatIsCutStaysCut()
+{
+    Desk desk(topper(), Station::Trim);
+    desk.trim.cut();
+    desk.trim.cut();
+    QCOMPARE(desk.trim.side(), 3);
+    // Something bought, or a bobbin wound for another block, is no cut into this one.
+    Project next = desk.workspace.project();
+    next.made.events.push_back({"bought", "", "back", "", 0, 0, {}, {}});
+    next.made.events.push_back({"new-bobbin", "stitch-block", "", "B1", 0, 4, {}, {}});
+    QVERIFY(desk.workspace.commit("bought", next));
+    QCOMPARE(desk.trim.side(), 3);
+    desk.measure.begin();
+    QVERIFY(desk.measure.save());
+    QCOMPARE(desk.trim.side(), 3);
+    QCOMPARE(desk.trim.second().text, QStringLiteral("1/2 in"));
+    // Found to be 6 15/16 after it was cut by a line of 1/2: 8 − 1/2 − 6 15/16 = 9/16 is left on this side.
+    desk.measure.begin();
+    for (int at = 0; at < 6; ++at)
+        QVERIFY(
+            desk.measure.enter(at, at < 4 ? QStringLiteral("6 15/16") : QStringLiteral("9 13/16")).isEmpty());
+    QVERIFY(desk.measure.save());
+    QCOMPARE(desk.trim.side(), 3);
+    QCOMPARE(desk.trim.second().text, QStringLiteral("9/16 in"));
 }
 
 QTEST_GUILESS_MAIN(TrimFigures)
