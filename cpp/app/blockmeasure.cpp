@@ -47,11 +47,11 @@ void BlockMeasure::beginWith(const QString &name)
     const auto before = block ? readingsOf(*block) : std::nullopt;
     m_readings = before ? onMarks(*before, project.finest) : shown;
     m_measured = before.has_value();
-    // Of what was kept before, a reading that stands as it was shown may never have been taken; readings that
-    // disagree are kept only when all of them were.
+    // Of what was kept before, a reading that stands as it was shown may never have been taken. Readings that
+    // disagree are kept only when all of them were; and where all six stand so, she said that they do.
     m_taken = allTaken;
     judgeIt();
-    if (m_finding->kind == FindingKind::MeasureAgain)
+    if (m_finding->kind == FindingKind::MeasureAgain || (before && m_readings == shown))
         return;
     for (int at = 0; at < readingCount; ++at)
         m_taken[static_cast<std::size_t>(at)] = readingAt(m_readings, at) != readingAt(shown, at);
@@ -98,8 +98,8 @@ QString BlockMeasure::asShownSays() const
     const auto left = std::count(m_taken.begin(), m_taken.end(), false);
     if (!m_measured || left == 0 || !mayKeep())
         return {};
-    //: of the six readings of a block; they stand where the planned size put them
-    return tr("%1 of 6 stand as first shown").arg(left);
+    //: of the six readings of a block
+    return tr("%1 of 6 not yet read").arg(left);
 }
 
 bool BlockMeasure::onlyIfAsShown() const

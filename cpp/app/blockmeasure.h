@@ -39,7 +39,7 @@ public:
     [[nodiscard]] bool measured() const { return m_measured; }
     /// Not while the readings disagree and some of them stand where the planned size put them.
     [[nodiscard]] bool mayKeep() const;
-    /// How many readings stand as they were first shown, neither stepped nor typed.
+    /// How many readings were neither stepped, typed nor confirmed as they were first shown.
     [[nodiscard]] QString asShownSays() const;
     [[nodiscard]] QString kind() const;
     [[nodiscard]] QString verdict() const;

@@ -24,6 +24,7 @@ private slots:
     void lineOutlineAndLineAreTheTrimmedSizeAtACommonSize();
     void aCommonSizeIsNotSaidToBeEntered();
     void whatIsCutStaysCut();
+    void whatWasConfirmedAsShownIsRead();
 };
 
 void TrimFigures::aBlockLoggedOffItsSizeIsMeasuredFirst()
@@ -325,6 +326,30 @@ void TrimFigures::whatIsCutStaysCut()
     QVERIFY(desk.measure.save());
     QCOMPARE(desk.trim.side(), 3);
     QCOMPARE(desk.trim.second().text, QStringLiteral("9/16 in"));
+}
+
+void TrimFigures::whatWasConfirmedAsShownIsRead()
+{
+    // Logged 6 7/8 × 7 at the hoop, and all six confirmed as shown: none is left to read, now or at a common
+    // size.
+    Project project = topper();
+    project.made.blocks[0].outline = {Length::inches(6, 7, 8), Length::inches(7)};
+    project.made.blocks[1].outline = {Length::inches(7), Length::inches(7)};
+    Desk desk(project, Station::Trim);
+    desk.measure.begin();
+    QVERIFY(desk.measure.save());
+    desk.measure.begin();
+    QCOMPARE(desk.measure.asShownSays(), QString());
+    desk.measure.takeCommonSize();
+    QCOMPARE(desk.measure.kind(), QStringLiteral("plain"));
+    QVERIFY2(desk.measure.verdict() == desk.trim.verdict(), qPrintable(desk.measure.verdict()));
+    desk.measure.begin();
+    QCOMPARE(desk.measure.asShownSays(), QString());
+    // Where some were stepped and others not, those are still to be read.
+    Desk part(topper(), Station::Trim);
+    part.measure.begin();
+    part.measure.nudge(0, 1);
+    QCOMPARE(part.measure.asShownSays(), QStringLiteral("5 of 6 not yet read"));
 }
 
 QTEST_GUILESS_MAIN(TrimFigures)
