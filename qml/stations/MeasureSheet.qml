@@ -20,15 +20,29 @@ Item {
         return BlockMeasure.enter(parseInt(name), text);
     }
 
+    /** The readings ask for the common size: that is the one thing to do here. */
+    readonly property bool asksCommon: BlockMeasure.mayTakeCommon && BlockMeasure.kind === "common-size"
+    /** What it means was in sight, as much of it as the list holds: she is led there before she takes it. */
+    readonly property bool commonSeen: list.contentY + list.height >= meaning.y + Math.min(meaning.height, list.height) - 1
+
     /** Brings what a common size means into sight. */
     function showCommon() {
         laid.start();
+    }
+    function keep() {
+        BlockMeasure.save();
+        root.closed();
+    }
+    function takeCommon() {
+        BlockMeasure.takeCommonSize();
+        if (!BlockMeasure.mayTakeCommon)
+            root.closed();
     }
     // A turn later: the list is laid out only when it is shown.
     Timer {
         id: laid
         interval: 1
-        onTriggered: list.contentY = Math.max(0, list.contentHeight - list.height - (common.visible ? common.height + Theme.gap : 0))
+        onTriggered: list.contentY = Math.max(0, Math.min(meaning.y, list.contentHeight - list.height))
     }
 
     MoreBelow {
@@ -95,6 +109,8 @@ Item {
                 }
             }
             InlineLength {
+                id: meaning
+                objectName: "meaning"
                 width: parent.width
                 visible: BlockMeasure.commonSays.length > 0
                 text: BlockMeasure.commonSays
@@ -102,9 +118,9 @@ Item {
             CutButton {
                 width: parent.width
                 height: Theme.targetLeast
-                visible: BlockMeasure.mayTakeCommon
+                visible: BlockMeasure.mayTakeCommon && !root.asksCommon
                 text: qsTr("Take the common size")
-                onClicked: BlockMeasure.takeCommonSize()
+                onClicked: root.takeCommon()
             }
             Word {
                 width: parent.width
@@ -116,20 +132,27 @@ Item {
             }
         }
     }
-    // What a common size means stands under the readings: she is led there before she takes it.
+    // Beside the one thing to do: where that is the common size, the readings alone; else the way to what it means.
     CutButton {
         id: common
         objectName: "common"
-        visible: BlockMeasure.mayTakeCommon && list.contentY + list.height < list.contentHeight - Theme.control
+        visible: BlockMeasure.mayTakeCommon && (root.asksCommon || !root.commonSeen)
         anchors.bottom: done.top
         anchors.bottomMargin: Theme.gap
         width: parent.width
         height: Theme.control
-        text: qsTr("A common size")
-        onClicked: root.showCommon()
+        //: on a button: the block's readings are kept, and the common size is not taken
+        text: root.asksCommon ? qsTr("Keep only the readings") : qsTr("See the common size")
+        onClicked: {
+            if (root.asksCommon)
+                root.keep();
+            else
+                root.showCommon();
+        }
     }
     CutButton {
         id: done
+        objectName: "done"
         anchors.bottom: parent.bottom
         width: parent.width
         height: Theme.targetLeast
@@ -138,10 +161,15 @@ Item {
         enabled: BlockMeasure.mayKeep
         //: of a block's six readings
         reason: enabled ? "" : qsTr("read all six first")
-        text: BlockMeasure.measured ? qsTr("Keep these readings") : qsTr("All six are as shown")
+        text: root.asksCommon ? (root.commonSeen ? qsTr("Take the common size") : qsTr("See the common size"))
+                              : BlockMeasure.measured ? qsTr("Keep these readings") : qsTr("All six are as shown")
         onClicked: {
-            BlockMeasure.save();
-            root.closed();
+            if (!root.asksCommon)
+                root.keep();
+            else if (root.commonSeen)
+                root.takeCommon();
+            else
+                root.showCommon();
         }
     }
 }

@@ -70,6 +70,40 @@ StepCase {
         tryVerify(() => byName("sheet-measure"));
         compare(TrimModel.side, 1);
     }
+    function test_theCommonSizeThatIsAskedForIsTheMainButton_data() {
+        return screens;
+    }
+    function test_theCommonSizeThatIsAskedForIsTheMainButton(data) {
+        resize(data);
+        toTheBlock();
+        const mm = Session.units === "mm";
+        const read = () => {
+            const off = parseFloat(/[\d.]+/.exec(BlockMeasure.readings[0].figure.text)[0]) - (mm ? 3 : 0.125);
+            for (let at = 0; at < 6; ++at)
+                compare(BlockMeasure.enter(at, "" + (at < 4 ? off : mm ? Math.round(off * Math.SQRT2) : Math.round(off * Math.SQRT2 * 16) / 16)), "");
+            verify(BlockMeasure.save());
+        };
+        BlockMeasure.begin();
+        read();
+        BlockMeasure.beginOther();
+        read();
+        compare(TrimModel.way, "common");
+        compare(byName("action").text, "See the common size");
+        press(byName("action"));
+        tryVerify(() => byName("sheet-measure"));
+        // What it means is in sight, and to take it is the one thing to do; the other way is a plain button.
+        tryVerify(() => byName("done").text === "Take the common size");
+        compare(byName("done").kind, "action");
+        compare(byName("common").text, "Keep only the readings");
+        compare(byName("common").kind, "outline");
+        const meaning = placeOf(byName("meaning"));
+        verify(meaning.y < placeOf(byName("common")).y, data.tag + ": " + meaning);
+        compare(TrimModel.way, "common");
+        press(byName("done"));
+        tryVerify(() => !byName("sheet-measure"));
+        compare(TrimModel.way, "cut");
+        compare(TrimModel.side, 1);
+    }
     function test_theBlockIsMeasuredFromThePageItself_data() {
         return screens;
     }
