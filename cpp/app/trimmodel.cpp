@@ -176,7 +176,7 @@ QString TrimModel::anywayText() const
     if (m_way == TrimWay::Cut || !m_finding || m_finding->kind == FindingKind::MeasureAgain)
         return {};
     //: on a button: a side of the block is cut although its measures say it should not be
-    return tr("Cut all the same");
+    return tr("Cut it anyway");
 }
 
 QVariantMap TrimModel::apart() const
