@@ -4,6 +4,7 @@
 #include "bench/progress.h"
 
 #include <algorithm>
+#include <ranges>
 
 namespace matside {
 
@@ -17,14 +18,13 @@ std::vector<const MadeEvent *> cutsOf(const Project &project, const Step &step, 
 {
     std::vector<const MadeEvent *> cuts;
     const std::string does = progressName(step);
-    const auto &events = project.made.events;
-    for (auto event = events.rbegin(); event != events.rend(); ++event) {
-        if (event->event != sideCut) {
+    for (const MadeEvent &event : std::views::reverse(project.made.events)) {
+        if (event.event != sideCut) {
             // A cut into the block begins its sides anew; a purchase, or work on another block, leaves them.
-            if (event->does == does || (!block.empty() && event->block == block))
+            if (event.does == does || (!block.empty() && event.block == block))
                 break;
-        } else if (event->does == does && event->block == block && event->count == step.done + 1) {
-            cuts.push_back(&*event);
+        } else if (event.does == does && event.block == block && event.count == step.done + 1) {
+            cuts.push_back(&event);
         }
     }
     return cuts;
