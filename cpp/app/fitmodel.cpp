@@ -4,6 +4,7 @@
 #include "app/fielditems.h"
 #include "app/figures.h"
 #include "app/matsview.h"
+#include "app/prints.h"
 #include "app/reply.h"
 #include "app/wording.h"
 #include "project/codec.h"
@@ -45,6 +46,10 @@ void FitModel::refresh()
         m_drawing = std::move(drawing);
         m_mats = std::move(mats);
         emit drawingChanged();
+    }
+    if (QVariantMap cloths = clothsDrawn(project); cloths != m_cloths) {
+        m_cloths = std::move(cloths);
+        emit clothsChanged();
     }
 }
 

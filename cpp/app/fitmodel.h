@@ -22,6 +22,8 @@ class FitModel : public QObject, public Single<FitModel> {
     Q_PROPERTY(matside::FigureView block READ block NOTIFY blockChanged FINAL)
     Q_PROPERTY(matside::TableView drawing READ drawing NOTIFY drawingChanged FINAL)
     Q_PROPERTY(QVariantList mats READ mats NOTIFY drawingChanged FINAL)
+    Q_PROPERTY(QVariantMap cloths READ cloths NOTIFY clothsChanged FINAL)
+    Q_PROPERTY(bool sentToMend MEMBER m_sentToMend NOTIFY sentToMendChanged FINAL)
     Q_PROPERTY(matside::FieldsModel *fields READ fields CONSTANT FINAL)
     Q_PROPERTY(matside::FiguresModel *figures READ figures CONSTANT FINAL)
     Q_PROPERTY(matside::ProblemsModel *problems READ problems CONSTANT FINAL)
@@ -36,6 +38,8 @@ public:
     [[nodiscard]] TableView drawing() const { return m_drawing; }
     /// A set of mats, each as {x, y, turn}; empty for one piece.
     [[nodiscard]] QVariantList mats() const { return m_mats; }
+    /// The cloths the piece is cut of, as its drawings show them: see clothsDrawn().
+    [[nodiscard]] QVariantMap cloths() const { return m_cloths; }
     [[nodiscard]] FieldsModel *fields() { return &m_fields; }
     [[nodiscard]] FiguresModel *figures() { return &m_figures; }
     [[nodiscard]] ProblemsModel *problems() { return &m_problems; }
@@ -61,6 +65,8 @@ signals:
     void sizeChanged();
     void blockChanged();
     void drawingChanged();
+    void clothsChanged();
+    void sentToMendChanged();
     void itemTakenAway();
 
 private:
@@ -77,6 +83,8 @@ private:
     FigureView m_across;
     FigureView m_block;
     TableView m_drawing;
+    QVariantMap m_cloths;
+    bool m_sentToMend = false; ///< another station sent her here to what stands in the way
     QVariantList m_mats;
 };
 

@@ -4,6 +4,7 @@
 #include "project/project.h"
 
 #include <QString>
+#include <QVariantMap>
 
 namespace matside {
 
@@ -13,5 +14,15 @@ namespace matside {
 
 /// The cloth's colour, "#rrggbb"; where none is named, the one its print is drawn in by day.
 [[nodiscard]] QString colourDrawn(const Project &project, std::string_view cloth);
+
+/// The cloth a part is cut of: its own, or for sashing and binding that of the face it is sewn on. Null where
+/// the project names neither.
+[[nodiscard]] const Cloth *clothServing(const Project &project, ClothRole role);
+
+/// The cloths of the piece as its drawings show them: of "front", "back", "batting", "sashing", "binding" and,
+/// where it is reversible, "sashingBack" each {print, colour}: the print of the cloth it is cut of, and that
+/// cloth's colour, "#rrggbb", or "". What no cloth serves is missing. Of a framed piece the frame stands for
+/// the binding.
+[[nodiscard]] QVariantMap clothsDrawn(const Project &project);
 
 } // namespace matside

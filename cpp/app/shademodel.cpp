@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/shademodel.h"
 
+#include "app/prints.h"
 #include "app/shadewords.h"
 #include "app/wording.h"
 #include "plan/onstrip.h"
@@ -20,10 +21,9 @@ bool isSeen(ClothRole role)
     return role != ClothRole::Batting && role != ClothRole::Web;
 }
 
-std::optional<Colour> colourFor(const Project &project, ClothRole role, ClothRole otherwise)
+std::optional<Colour> colourFor(const Project &project, ClothRole role)
 {
-    const Cloth *cloth = clothFor(project, role);
-    return colourOf(cloth ? cloth : clothFor(project, otherwise));
+    return colourOf(clothServing(project, role));
 }
 
 } // namespace
@@ -152,13 +152,12 @@ void ShadeModel::drawFaces()
 {
     const Project &project = m_workspace.project();
     const auto face = [&](ClothRole cloth, ClothRole sashing) {
-        return QVariantMap{
-            {QStringLiteral("block"), shown(colourFor(project, cloth, cloth))},
-            {QStringLiteral("sashing"), shown(colourFor(project, sashing, cloth))},
-            {QStringLiteral("bound"), project.edge.kind == EdgeKind::Bound},
-            {QStringLiteral("binding"), shown(colourFor(project, ClothRole::Binding, ClothRole::Binding))},
-            {QStringLiteral("patches"), QVariantList()},
-            {QStringLiteral("at"), QVariantList()}};
+        return QVariantMap{{QStringLiteral("block"), shown(colourFor(project, cloth))},
+                           {QStringLiteral("sashing"), shown(colourFor(project, sashing))},
+                           {QStringLiteral("bound"), project.edge.kind == EdgeKind::Bound},
+                           {QStringLiteral("binding"), shown(colourFor(project, ClothRole::Binding))},
+                           {QStringLiteral("patches"), QVariantList()},
+                           {QStringLiteral("at"), QVariantList()}};
     };
     m_front = face(ClothRole::Front, ClothRole::SashingFront);
     // A clean back is one cloth from edge to edge.

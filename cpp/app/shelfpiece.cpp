@@ -26,12 +26,10 @@ QString drawn(const Project &project, std::string_view cloth)
     return QColor(colourDrawn(project, cloth)).name();
 }
 
-QString colourOfRole(const Project &project, ClothRole role, ClothRole otherwise)
+QString colourOfRole(const Project &project, ClothRole role)
 {
-    const Cloth *cloth = clothFor(project, role);
-    if (!cloth)
-        cloth = clothFor(project, otherwise);
-    return drawn(project, cloth ? cloth->id : spelling::wordFor(spelling::role, otherwise));
+    const Cloth *cloth = clothServing(project, role);
+    return drawn(project, cloth ? cloth->id : spelling::wordFor(spelling::role, role));
 }
 
 QVariantMap faceOf(const Project &project)
@@ -46,13 +44,10 @@ QVariantMap faceOf(const Project &project)
                                        {QStringLiteral("heightMm"), patch->height.asMm()}});
         designs.append(QVariant(patches));
     }
-    const auto colour = [&](ClothRole role, ClothRole otherwise) {
-        return colourOfRole(project, role, otherwise);
-    };
-    return {{QStringLiteral("block"), colour(ClothRole::Front, ClothRole::Front)},
-            {QStringLiteral("sashing"), colour(ClothRole::SashingFront, ClothRole::Front)},
-            {QStringLiteral("binding"), colour(ClothRole::Binding, ClothRole::Binding)},
-            {QStringLiteral("back"), colour(ClothRole::Back, ClothRole::Back)},
+    return {{QStringLiteral("block"), colourOfRole(project, ClothRole::Front)},
+            {QStringLiteral("sashing"), colourOfRole(project, ClothRole::SashingFront)},
+            {QStringLiteral("binding"), colourOfRole(project, ClothRole::Binding)},
+            {QStringLiteral("back"), colourOfRole(project, ClothRole::Back)},
             {QStringLiteral("bound"), project.edge.kind == EdgeKind::Bound},
             {QStringLiteral("patches"), designs},
             {QStringLiteral("at"), designsOfBlocks(project)}};

@@ -26,7 +26,7 @@ Item {
         Accessible.ignored: true
         onPrinting: context => {
             if (root.lie)
-                Bindings.paint(context, Theme.colors, root.view, root.lie, Theme.pxPerMm, unit);
+                Bindings.paint(context, dyedForWork(), root.view, root.lie, Theme.pxPerMm, unit);
         }
     }
     Row {

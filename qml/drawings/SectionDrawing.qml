@@ -49,7 +49,7 @@ Item {
         onPrinting: context => {
             if (!root.lie)
                 return;
-            const c = Theme.colors, g = root.lie, u = unit;
+            const c = dyedForWork(), g = root.lie, u = unit;
             Sections.paint(context, c, root.view, g, width, u);
             const above = g.top - 3.2 * g.cloth - 5 * root.mm;
             Printing.strokeLine(context, g.seamA, above - 3 * root.mm, g.seamA, g.top - 2 * g.cloth, c.ink, 1.4 * u);

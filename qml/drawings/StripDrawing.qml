@@ -82,7 +82,7 @@ Fingertip {
         Accessible.ignored: true
         onPrinting: context => {
             if (root.lie)
-                Strips.paint(context, Theme.colors, root.view, root.lie, unit);
+                Strips.paint(context, dyedForWork(), root.view, root.lie, unit);
         }
     }
     Pressable {

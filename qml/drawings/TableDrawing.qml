@@ -69,7 +69,7 @@ Item {
         Accessible.ignored: true
         onPrinting: context => {
             if (root.lie)
-                Tables.paint(context, Theme.colors, root.lie, root.face === "back", root.face === "back" ? [] : root.motif, unit);
+                Tables.paint(context, sheet.dyed(), root.lie, root.face === "back", root.face === "back" ? [] : root.motif, unit);
         }
     }
     Word {

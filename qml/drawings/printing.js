@@ -120,10 +120,60 @@ function pen(context, u) {
     };
 }
 
+/** How light a colour looks, 0 to 1. */
+function lightness(colour) {
+    return 0.3 * colour.r + 0.59 * colour.g + 0.11 * colour.b;
+}
+
+/** `colour` with so much of `other` in it that it is no darker, or with `under` no lighter, than `limit`. */
+function drawnTo(colour, other, limit, under) {
+    const from = lightness(colour), to = lightness(other);
+    if (under ? from <= limit : from >= limit)
+        return colour;
+    const part = (limit - from) / (to - from);
+    return Qt.rgba(colour.r + part * (other.r - colour.r), colour.g + part * (other.g - colour.g), colour.b + part * (other.b - colour.b), 1);
+}
+
+/**
+ * The colours of a set with the cloths of a piece in them: `cloths` gives of a role {print, colour}, the role its
+ * cloth is printed as and its colour, "" for the tone of that print. `pens` is the ink on a light and on a dark
+ * cloth, {dark, light}. `forWork`: lines in the colours of the set must stand out from every cloth.
+ */
+function dyed(c, cloths, pens, forWork) {
+    const own = { prints: {}, pens: {} };
+    for (const key in c)
+        own[key] = c[key];
+    const inkIsDark = lightness(c.ink) < 0.5;
+    for (const role in cloths) {
+        const colour = cloths[role].colour, print = cloths[role].print === "patch" ? "patchA" : cloths[role].print;
+        own.prints[role] = print;
+        if (colour === "") {
+            own[role] = c[print];
+            own[role + "Mark"] = c[print + "Mark"];
+            if (print !== role)
+                own.pens[role] = lightness(c[print]) > 0.5 ? pens.dark : pens.light;
+            continue;
+        }
+        const cloth = Qt.darker(colour, 1), pen = lightness(cloth) > 0.5 ? pens.dark : pens.light;
+        own[role] = !forWork ? cloth : inkIsDark ? drawnTo(cloth, pens.light, 0.6, false) : drawnTo(cloth, pens.dark, 0.35, true);
+        own[role + "Mark"] = Qt.tint(own[role], Qt.rgba(pen.r, pen.g, pen.b, 0.5));
+        if (!forWork)
+            own.pens[role] = pen;
+    }
+    return own;
+}
+
+/** The colours for what is drawn upon a cloth: its ink stands out from it. */
+function upon(c, role) {
+    const pen = c.pens?.[role];
+    return pen ? Object.assign({}, c, { ink: pen, stitched: pen, echo: pen }) : c;
+}
+
 /** Prints the marks of a role over the rectangle; the caller has clipped to the shape. */
 function marks(context, c, role, x, y, w, h, u) {
-    const hatch = hatches[role];
-    const print = prints[role];
+    const name = c.prints?.[role] ?? role;
+    const hatch = hatches[name];
+    const print = prints[name];
     if (!hatch && !print)
         return;
     context.strokeStyle = c[role + "Mark"];

@@ -132,15 +132,16 @@ function paint(context, c, view, g, width, u) {
     ribbon(context, c, "sashing", inB + gap / 2, g.seamB + thick / 2, g.top - thick - over / 2, thick, { right: true }, u);
     let foot = g.foot;
     if (backed) {
-        const fold = g.seamB + view.catchMm * g.scale, under = fold - view.foldMm * g.scale;
-        ribbon(context, c, "back", g.seamA - thick / 2, inA - gap / 2, g.foot + over / 2, thick, { left: true }, u);
+        const under = c.sashingBack ? "sashingBack" : "back";
+        const fold = g.seamB + view.catchMm * g.scale, turned = fold - view.foldMm * g.scale;
+        ribbon(context, c, under, g.seamA - thick / 2, inA - gap / 2, g.foot + over / 2, thick, { left: true }, u);
         if (view.doubled) {
             // Two cloths from the first seam to the fold that is ready made.
-            ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, 1.4 * thick, { left: true, right: true }, u);
+            ribbon(context, c, under, g.seamA - thick / 2, fold, g.foot + over + thick, 1.4 * thick, { left: true, right: true }, u);
             Printing.strokeLine(context, g.seamA, g.foot + over + 1.7 * thick, fold - thick, g.foot + over + 1.7 * thick, c.ink, 2 * u * c.lineScale);
         } else {
-            ribbon(context, c, "back", under, fold, g.foot + over / 2, thick, { right: true }, u);
-            ribbon(context, c, "back", g.seamA - thick / 2, fold, g.foot + over + thick, thick, { left: true, right: true }, u);
+            ribbon(context, c, under, turned, fold, g.foot + over / 2, thick, { right: true }, u);
+            ribbon(context, c, under, g.seamA - thick / 2, fold, g.foot + over + thick, thick, { left: true, right: true }, u);
         }
         foot = g.foot + over + 2 * thick;
         Printing.roleLine(context, "stitched", g.seamB + Math.min(view.catchMm * g.scale * 0.5, 10 * u), g.top - over, g.seamB + Math.min(view.catchMm * g.scale * 0.5, 10 * u), foot + 4 * u, c.stitched, 4 * u * c.lineScale);

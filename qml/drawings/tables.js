@@ -25,13 +25,14 @@ function paint(context, c, g, back, motif, u) {
 function piece(context, c, g, back, motif, u) {
     const p = g.piece;
     const cloth = back ? "back" : "front";
-    const between = g.sashing > 0 ? "sashing" : cloth;
+    const between = g.sashing > 0 ? back && c.sashingBack ? "sashingBack" : "sashing" : cloth;
     // Marks at half size: the cloth is far away here.
     Printing.clothRect(context, c, between, p.x, p.y, p.w, p.h, u * 0.5);
+    const on = Printing.upon(c, cloth);
     if (motif.length === 0 && TableLay.blockWidth(g) <= 40 * u)
-        manySmall(context, c, g, cloth, u);
+        manySmall(context, on, g, cloth, u);
     else
-        oneByOne(context, c, g, cloth, motif, u);
+        oneByOne(context, on, g, cloth, motif, u);
     edge(context, c, g, u);
 }
 
@@ -131,8 +132,16 @@ function edge(context, c, g, u) {
     context.strokeStyle = c.binding;
     context.lineWidth = width;
     context.strokeRect(p.x + width / 2, p.y + width / 2, p.w - width, p.h - width);
+    const line = c.pens?.binding;
+    if (line) {
+        // It may be of one cloth with what it binds: a line on either side tells it from that.
+        context.strokeStyle = line;
+        context.lineWidth = 1.2 * u * c.lineScale;
+        context.strokeRect(p.x, p.y, p.w, p.h);
+        context.strokeRect(p.x + width, p.y + width, p.w - 2 * width, p.h - 2 * width);
+    }
     if (width < 6 * u)
         return;
     for (const [x, y, dx, dy] of [[p.x, p.y, 1, 1], [p.x + p.w, p.y, -1, 1], [p.x + p.w, p.y + p.h, -1, -1], [p.x, p.y + p.h, 1, -1]])
-        Printing.strokeLine(context, x, y, x + dx * width, y + dy * width, c.raised, 1.1 * u * c.lineScale);
+        Printing.strokeLine(context, x, y, x + dx * width, y + dy * width, line ?? c.raised, 1.1 * u * c.lineScale);
 }

@@ -112,6 +112,7 @@ Window {
     // have, and not laid out a second time.
     Binding { target: Theme; property: "set"; value: Look.colourSet }
     Binding { target: Theme; property: "pxPerMm"; value: Look.pxPerMm }
+    Binding { target: Theme; property: "cloths"; value: FitModel.cloths }
     Binding { target: Theme; property: "left"; value: Session.leftHanded }
     Binding { target: Theme; property: "reducedMotion"; value: Look.reducedMotion }
     Binding { target: Theme; property: "small"; value: root.small }

@@ -24,6 +24,9 @@ QtObject {
     readonly property ColorSet contrast: ContrastColors {}
     readonly property ColorSet colors: set === "lamp" ? lamp : set === "contrast" ? contrast : day
 
+    /** The cloths the piece at hand is cut of: of "front", "back", "batting", "sashing" and "binding" each {print, colour}; drawings of it show them. */
+    property var cloths: ({})
+
     readonly property int motion: reducedMotion ? 0 : 120
     /** Milliseconds in which a second tap is taken for a slip of the hand, not for a second wish. */
     readonly property int slip: 700
