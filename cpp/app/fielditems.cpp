@@ -73,7 +73,7 @@ Cloth newCloth(const Project &project)
             break;
         }
     cloth.id = freeId(project);
-    cloth.name = inWords(QT_TRANSLATE_NOOP("Words", "new cloth")).toStdString();
+    cloth.name = nameGiven(cloth.role);
     const bool inch = project.system == System::Inch;
     cloth.soldBy = inch ? "1/8 yd" : "10 cm";
     cloth.soldStep = inch ? Length::inches(4, 1, 2) : Length::mm(100);
@@ -116,6 +116,15 @@ std::optional<QString> useOf(const Project &project, const Cloth &cloth)
 }
 
 } // namespace
+
+std::string nameGiven(ClothRole role)
+{
+    // There may be many patches: each is to be told from the next.
+    const QString name = role == ClothRole::Patch
+                             ? inWords(QT_TRANSLATE_NOOP("Words", "new cloth"))
+                             : clothText(Project(), spelling::wordFor(spelling::role, role));
+    return name.toStdString();
+}
 
 Result<Project, QString> withAnother(const Project &project, const std::string &list)
 {

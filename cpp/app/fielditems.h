@@ -14,6 +14,9 @@ namespace matside {
 /// "/rulers". At most 200 cloths and 50 rulers: the refusal in words.
 [[nodiscard]] Result<Project, QString> withAnother(const Project &project, const std::string &list);
 
+/// What a cloth is called until she names it: by the part it plays.
+[[nodiscard]] std::string nameGiven(ClothRole role);
+
 /// The project without the cloth or ruler at a pointer ("/cloths/2"). What is still used stays: the refusal
 /// in words says by what.
 [[nodiscard]] Result<Project, QString> withoutItem(const Project &project, const std::string &item);

@@ -3,6 +3,7 @@
 // The cloths and the rulers: each is a head with its own fields beneath it, and a way to take it away.
 #include "app/field.h"
 
+#include "app/fielditems.h"
 #include "length/read.h"
 #include "project/spelling.h"
 
@@ -88,8 +89,11 @@ Field clothRole(std::size_t index)
         [](const Cloth &cloth, const Plan &) { return spelling::wordFor(spelling::role, cloth.role); },
         [](Cloth &cloth, const OfferValue &value) {
             for (const Spelling<ClothRole> &role : spelling::role)
-                if (role.word == wordIn(value))
+                if (role.word == wordIn(value)) {
+                    if (cloth.name == nameGiven(cloth.role)) // she has not named it yet
+                        cloth.name = nameGiven(role.value);
                     cloth.role = role.value;
+                }
         });
     for (const Spelling<ClothRole> &role : spelling::role)
         field.choices.emplace_back(role.word);

@@ -23,6 +23,8 @@ FocusScope {
 
     Fingertip {
         anchors.fill: parent
+        // Over the letters until they are written on: they would set the mark among them at the first touch.
+        z: input.activeFocus ? 0 : 1
         pushed: true
         onStruck: {
             // The first touch takes the whole name, to be written over; the next one sets the mark.
@@ -48,6 +50,10 @@ FocusScope {
         font.pixelSize: Theme.fontSize(Theme.capHead)
         maximumLength: 80
         onAccepted: root.accepted(text)
+        onActiveFocusChanged: {
+            if (activeFocus)
+                selectAll();
+        }
 
         Accessible.role: Accessible.EditableText
         Accessible.name: root.accessibleName
