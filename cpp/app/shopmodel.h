@@ -20,6 +20,7 @@ class ShopModel : public QAbstractListModel, public Single<ShopModel> {
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(int count READ count NOTIFY changed FINAL)
+    Q_PROPERTY(int kits READ kits NOTIFY changed FINAL)
     Q_PROPERTY(QString totalSays READ totalSays NOTIFY changed FINAL)
     Q_PROPERTY(QString sundriesSays READ sundriesSays NOTIFY changed FINAL)
 public:
@@ -47,6 +48,8 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     [[nodiscard]] int count() const { return static_cast<int>(m_list.size()); }
     [[nodiscard]] const std::vector<Buy> &list() const { return m_list; }
+    /// For how many kits the list is.
+    [[nodiscard]] int kits() const { return static_cast<int>(m_of.kits); }
     /// What all cloths with a price cost together.
     [[nodiscard]] QString totalSays() const;
     /// Thread, bobbins and needles.

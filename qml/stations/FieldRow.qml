@@ -45,6 +45,9 @@ Item {
     readonly property bool plain: chosen || kind === "length" || kind === "count" || kind === "share"
     readonly property bool shown: open && inUse && (item === "" || kind === "head" || item === openItem)
 
+    /** Where what lies beneath its group's head begins. */
+    readonly property real bodyY: head.visible ? head.height : 0
+
     implicitHeight: (head.visible ? head.height : 0) + (shown ? body.height + Theme.gapTargets : 0)
     height: implicitHeight
 

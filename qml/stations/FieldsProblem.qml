@@ -4,8 +4,8 @@ import Matside.Parts
 import Matside.Theme
 
 /**
- * What stands in the way, said in full above the groups. A caution stops nothing: it takes two lines at most
- * until it is pressed, and the groups keep their place.
+ * What stands in the way, said in full above the groups; a press leads to its field. A caution stops nothing:
+ * until it is pressed it takes three lines at most, or its first sentence, and the groups keep their place.
  */
 Item {
     id: root
@@ -17,25 +17,36 @@ Item {
     required property var offers
 
     property bool open: false
+    /** It has a field to lead to. */
+    property bool leads: false
 
     signal turned()
+    signal led()
 
     readonly property real textX: mark.x + mark.width + Theme.gap
 
-    implicitHeight: caution ? (open ? head.height + row.implicitHeight : head.height) : row.implicitHeight
+    /** It would take too much of the list. */
+    readonly property bool lengthy: caution && whole.lineCount > 3
+
+    implicitHeight: head.height + (row.visible ? row.implicitHeight : 0)
     height: implicitHeight
 
     Pressable {
         id: head
-        visible: root.caution
+        enabled: root.caution || root.leads
         width: parent.width
         height: Math.max(Theme.step, line.height + Theme.mm(1))
         inList: true
         accessibleName: root.says
         Accessible.role: Accessible.Button
-        Accessible.checkable: true
+        Accessible.checkable: root.caution
         Accessible.checked: root.open
-        onClicked: root.turned()
+        onClicked: {
+            if (root.caution)
+                root.turned();
+            else
+                root.led();
+        }
 
         Rectangle {
             anchors.fill: parent
@@ -55,21 +66,25 @@ Item {
         }
         Word {
             id: line
-            /** No more than the beginning of what a press shows whole. */
-            readonly property bool preview: !root.open
             x: root.textX
             anchors.verticalCenter: parent.verticalCenter
             width: sign.x - x - Theme.gap
             bold: true
-            maximumLineCount: 2
-            elide: Text.ElideRight
-            color: head.pressed ? Theme.colors.raised : Theme.colors.caution
+            color: head.pressed ? Theme.colors.raised : root.caution ? Theme.colors.caution : Theme.colors.stop
             //: the head of a line that warns of something but stops nothing
-            text: root.open ? qsTr("Look at this") : root.says
+            text: root.open ? qsTr("Look at this") : root.lengthy ? root.says.match(/^.*?[.!?](?=\s|$)/)?.[0] ?? root.says : root.says
             Accessible.ignored: true
+        }
+        Word {
+            id: whole
+            visible: false
+            width: line.width
+            bold: true
+            text: root.says
         }
         CoverSign {
             id: sign
+            visible: root.caution || root.leads
             x: parent.width - width - Theme.margin
             anchors.verticalCenter: parent.verticalCenter
             open: root.open
@@ -80,13 +95,13 @@ Item {
     }
     ProblemRow {
         id: row
-        visible: !root.caution || root.open
+        visible: root.caution ? root.open : root.offers.length > 0
         x: Theme.margin
-        y: root.caution ? head.height : 0
+        y: head.height
         width: parent.width - 2 * x
         index: root.index
         at: root.at
-        says: root.says
+        says: root.caution ? root.says : ""
         caution: root.caution
         offers: root.offers
     }

@@ -27,6 +27,58 @@ Flickable {
     /** Asks for light and dark of the cloths. */
     signal shades()
 
+    /** Opens the field of the first thing that stands in the way. */
+    function toMend() {
+        for (let i = 0; i < hints.count; ++i) {
+            const hint = hints.itemAt(i) as FieldsProblem;
+            if (hint && !hint.caution) {
+                lead(hint.at);
+                return;
+            }
+        }
+    }
+    /** Opens the group a pointer of the project lies in, and the cloth or ruler. */
+    function lead(at: string) {
+        const row = leadsTo(at);
+        if (!row)
+            return;
+        openGroup = row.group;
+        if (row.item !== "")
+            openItem = row.item;
+        settled.bring(row.item !== "" ? "item" : "group");
+    }
+    function leadsTo(at: string): FieldRow {
+        return rowWith(row => row.inUse && (row.pointer === at || row.pointer.startsWith(at + "/") || at.startsWith(row.pointer + "/")));
+    }
+    function rowWith(wanted: var): FieldRow {
+        for (let i = 0; i < choices.count; ++i) {
+            const row = choices.itemAt(i) as FieldRow;
+            if (row && wanted(row))
+                return row;
+        }
+        return null;
+    }
+    /** Where the head of what was opened stands in the list. */
+    function headY(what: string): real {
+        if (what === "figures" || what === "file")
+            return what === "file" ? file.y : figures.y;
+        const row = what === "item" ? rowWith(each => each.kind === "head" && each.item === openItem)
+                                    : rowWith(each => each.firstOfGroup && each.group === openGroup);
+        return !row ? contentY : row.y + (what === "item" ? row.bodyY : 0);
+    }
+
+    // What was opened must be laid out before its head can be brought to the top.
+    Timer {
+        id: settled
+        property string what
+        function bring(head: string) {
+            what = head;
+            restart();
+        }
+        interval: 30
+        onTriggered: root.contentY = Math.max(0, Math.min(root.contentHeight - root.height, root.headY(what)))
+    }
+
     clip: true
     boundsBehavior: Flickable.StopAtBounds
     contentHeight: rows.height
@@ -43,9 +95,12 @@ Flickable {
         width: root.width
 
         Repeater {
+            id: hints
             model: FitModel.problems
             FieldsProblem {
                 width: rows.width
+                leads: root.leadsTo(at) !== null
+                onLed: root.lead(at)
                 open: root.openGroup === "problem" + index
                 onTurned: root.openGroup = open ? "" : "problem" + index
             }
@@ -66,12 +121,17 @@ Flickable {
             }
         }
         GroupHead {
+            id: figures
             visible: root.withFigures
             width: parent.width
             text: qsTr("What follows")
             pictogram: "figures"
             open: root.openGroup === "figures"
-            onClicked: root.openGroup = open ? "" : "figures"
+            onClicked: {
+                root.openGroup = open ? "" : "figures";
+                if (open)
+                    settled.bring("figures");
+            }
         }
         Loader {
             active: root.withFigures && root.openGroup === "figures"
@@ -82,13 +142,22 @@ Flickable {
             }
         }
         Repeater {
+            id: choices
             model: FitModel.fields
             FieldRow {
                 width: rows.width
                 open: root.openGroup === group
                 openItem: root.openItem
-                onTurned: root.openGroup = open ? "" : group
-                onItemTurned: item => root.openItem = item
+                onTurned: {
+                    root.openGroup = open ? "" : group;
+                    if (open)
+                        settled.bring("group");
+                }
+                onItemTurned: item => {
+                    root.openItem = item;
+                    if (item !== "")
+                        settled.bring("item");
+                }
                 onAsk: (pointer, label, kind, text) => root.ask(pointer, label, kind, text)
             }
         }
@@ -110,11 +179,16 @@ Flickable {
             }
         }
         GroupHead {
+            id: file
             width: parent.width
             text: qsTr("A file of this project")
             pictogram: "file"
             open: root.openGroup === "file"
-            onClicked: root.openGroup = open ? "" : "file"
+            onClicked: {
+                root.openGroup = open ? "" : "file";
+                if (open)
+                    settled.bring("file");
+            }
         }
         Loader {
             active: root.openGroup === "file"

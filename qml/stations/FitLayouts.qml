@@ -19,6 +19,8 @@ Item {
 
     signal ask(string key, string label, string kind, string text)
     signal closed()
+    /** Asks for the field of what stands in the way. */
+    signal mendWanted()
 
     function begin() {
         wishing = false;
@@ -77,11 +79,21 @@ Item {
         width: list.width
     }
     CautionLine {
+        id: none
         visible: !root.wishing && text !== ""
         y: list.y + Theme.gap
         width: parent.width
         height: implicitHeight
         text: WouldFit.noneSays
+    }
+    CutButton {
+        visible: none.visible && StepModel.waitsAt === 0
+        y: none.y + none.height + Theme.gap
+        width: parent.width
+        height: Math.max(Theme.control, contentHeight)
+        //: leads to the field that must be mended first
+        text: qsTr("Mend it")
+        onClicked: root.mendWanted()
     }
     FitWishes {
         id: wishes

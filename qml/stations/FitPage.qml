@@ -50,10 +50,22 @@ FocusScope {
         shows = "layouts";
         (layouts.item as FitLayouts).begin();
     }
+    /** Brings what stands in the way into view, at its field. */
+    function mend() {
+        if (shows === "layouts")
+            closeLayouts();
+        fields.toMend();
+    }
     function closeLayouts() {
         WouldFit.leave();
         face = "front";
         shows = "fields";
+    }
+
+    Component.onCompleted: {
+        if (FitModel.sentToMend)
+            mend();
+        FitModel.sentToMend = false;
     }
 
     Item {
@@ -156,6 +168,7 @@ FocusScope {
             onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
         }
         FieldsSheet {
+            id: fields
             visible: root.shows === "fields"
             y: head.implicitHeight + Theme.gap
             x: -Theme.margin
@@ -187,6 +200,9 @@ FocusScope {
             }
             function onClosed() {
                 root.closeLayouts();
+            }
+            function onMendWanted() {
+                root.mend();
             }
         }
         Later {

@@ -25,7 +25,7 @@ Column {
         text: root.caution ? root.says : ""
     }
     Word {
-        visible: !root.caution
+        visible: !root.caution && root.says !== ""
         width: parent.width
         color: Theme.colors.stop
         bold: true

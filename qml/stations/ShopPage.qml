@@ -77,7 +77,9 @@ FocusScope {
         width: shades.x - x - Theme.gap
         cap: Theme.capHead
         bold: true
-        text: ShopModel.count > 0 ? qsTr("To buy") : StepModel.elsewhereText
+        text: ShopModel.count === 0 ? StepModel.elsewhereText
+            //: heading of a shopping list; kits: all that a student needs for one piece, for so many students
+            : ShopModel.kits > 1 ? qsTr("To buy for %1 kits").arg(ShopModel.kits) : qsTr("To buy")
     }
     CutButton {
         id: shades
@@ -102,12 +104,26 @@ FocusScope {
         text: qsTr("List to take")
         onClicked: root.taking = true
     }
+    CutButton {
+        id: mend
+        visible: root.plain && ShopModel.count === 0 && StepModel.waitsAt >= 0
+        x: Theme.margin
+        y: head.y + head.height + Theme.margin
+        width: Math.min(parent.width - 2 * Theme.margin, Theme.mm(110))
+        height: visible ? Theme.target : 0
+        kind: "action"
+        text: StepModel.waiting
+        onClicked: {
+            FitModel.sentToMend = StepModel.waitsAt === 0;
+            Session.station = StepModel.waitsAt;
+        }
+    }
     ListView {
         id: list
         visible: root.plain
         // The keypad lies over it: what is covered takes no focus.
         enabled: !keypad.open
-        y: Math.max(head.y + head.height, shades.y + shades.height, take.visible ? take.y + take.height : 0) + Theme.gap
+        y: Math.max(head.y + head.height, shades.y + shades.height, take.visible ? take.y + take.height : 0, mend.visible ? mend.y + mend.height : 0) + Theme.gap
         width: parent.width
         height: parent.height - y
         clip: true

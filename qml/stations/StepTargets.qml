@@ -55,6 +55,7 @@ Item {
                 return;
             }
             if (root.elsewhere) {
+                FitModel.sentToMend = StepModel.waitsAt === 0;
                 Session.station = StepModel.waitsAt;
                 return;
             }

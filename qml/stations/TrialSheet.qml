@@ -102,6 +102,7 @@ Item {
         text: elsewhere ? StepModel.waiting : Object.keys(root.values).length > 0 ? qsTr("Take these measures") : qsTr("All are as shown")
         onClicked: {
             if (elsewhere) {
+                FitModel.sentToMend = StepModel.waitsAt === 0;
                 Session.station = StepModel.waitsAt;
                 return;
             }

@@ -75,6 +75,15 @@ bool Stage::begin(int station, bool trial)
     return m_room->session().view() == QStringLiteral("station");
 }
 
+bool Stage::forgetTheHoop()
+{
+    Project project = m_room->workspace().project();
+    project.hoop.outside.reset();
+    project.hoop.field.reset();
+    project.hoop.opening.reset();
+    return m_room->workspace().commit("edit", project) && !m_room->workspace().plan().problems.empty();
+}
+
 bool Stage::leaveUncut(const QString &kind)
 {
     Project project = m_room->workspace().project();

@@ -23,6 +23,8 @@ public:
     Q_INVOKABLE bool begin(int station, bool trial);
     /// Takes back all cuts whose name begins so: what hangs on them can be chosen again.
     Q_INVOKABLE bool leaveUncut(const QString &kind);
+    /// Forgets the hoop's sizes: nothing can be planned.
+    Q_INVOKABLE bool forgetTheHoop();
     /// How many repetitions of steps the store holds as done at a station.
     Q_INVOKABLE int done(int station) const;
     /// The figure of the first step not done at a station as the saved plan has it: "13 1/4 in".

@@ -2,6 +2,7 @@
 import QtQuick
 import Matside.Core
 import Matside.Stage
+import Matside.Theme
 
 StationCase {
     id: test
@@ -62,6 +63,52 @@ StationCase {
         compare(Stage.columns(), 7);
     }
 
+    function flickOf(item: var): var {
+        while (item && item.contentY === undefined)
+            item = item.parent;
+        return item;
+    }
+    /** Where something stands below the upper edge of the list. */
+    function below(item: var): real {
+        return item.mapToItem(flickOf(item), 0, 0).y;
+    }
+    /** What stands in the way leads to its field, pressed itself or from another station. */
+    function test_whatStandsInTheWayLeadsToItsField_data() {
+        return screens;
+    }
+    function test_whatStandsInTheWayLeadsToItsField(data) {
+        resize(data);
+        verify(Stage.forgetTheHoop());
+        tryVerify(() => pressables().some(item => /hoop's sizes/.test(item.accessibleName)));
+        const hoop = () => heads().find(item => item.text === "The hoop");
+        const missing = pressables().find(item => /hoop's sizes/.test(item.accessibleName));
+        verify(missing.enabled);
+        missing.press();
+        tryVerify(() => hoop().open);
+        tryVerify(() => Math.abs(below(hoop())) < 2, 2000, "" + below(hoop()));
+        for (const from of [1, 2]) {
+            Session.station = from;
+            wait(60);
+            press(called("First mend what Fit says"));
+            tryVerify(() => Session.station === 0);
+            tryVerify(() => hoop()?.open ?? false);
+            tryVerify(() => Math.abs(below(hoop())) < 2, 2000, "" + below(hoop()));
+        }
+    }
+    /** What was opened stands with its head at the top, as far as the list goes. */
+    function test_whatIsOpenedStandsAtTheTop_data() {
+        return screens;
+    }
+    function test_whatIsOpenedStandsAtTheTop(data) {
+        resize(data);
+        const cloths = () => heads().find(item => item.text === "The cloths");
+        cloths().press();
+        tryVerify(() => cloths().open && Math.abs(below(cloths())) < 2);
+        const cloth = pressables().filter(item => item.cloth === true)[2];
+        const name = cloth.text;
+        cloth.press();
+        tryVerify(() => Math.abs(below(pressables().find(item => item.cloth === true && item.text === name))) < Theme.mm(3));
+    }
     function layouts(): var {
         return pressables().filter(item => item.takesSays !== undefined);
     }

@@ -67,6 +67,7 @@ StationCase {
         tryVerify(() => called("students more"));
         called("students more").press();
         tryVerify(() => KitsModel.headSays.includes("3 kits"));
+        tryVerify(() => /To buy for 3 kits/.test(printed(null)));
         wait(60);
         verifySizes(data.tag + ", kits");
         called("students less").press();
