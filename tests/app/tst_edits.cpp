@@ -94,25 +94,6 @@ private slots:
         QVERIFY2(early.isEmpty(), qPrintable(early.join(u' ')));
     }
 
-    void anUnnamedClothIsCalledByItsPart()
-    {
-        Bench bench;
-        const auto added =
-            bench.fit.addItem(QStringLiteral("/cloths")).value(QStringLiteral("item")).toString();
-        QVERIFY(!added.isEmpty());
-        const auto role = added + QStringLiteral("/role");
-        bench.fit.choose(role, QStringLiteral("batting"));
-        QCOMPARE(bench.workspace.project().cloths.back().name, std::string("batting"));
-        bench.fit.choose(role, QStringLiteral("binding"));
-        QCOMPARE(bench.workspace.project().cloths.back().name, std::string("binding cloth"));
-        // Her own name stays, whatever part it plays.
-        QVERIFY(bench.fit.enter(added + QStringLiteral("/name"), QStringLiteral("Old sheet"))
-                    .value(QStringLiteral("ok"))
-                    .toBool());
-        bench.fit.choose(role, QStringLiteral("batting"));
-        QCOMPARE(bench.workspace.project().cloths.back().name, std::string("Old sheet"));
-    }
-
     void undoTakesEachChangeBack()
     {
         Bench bench;

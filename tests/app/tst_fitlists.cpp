@@ -106,6 +106,25 @@ private:
 class TestFit : public QObject {
     Q_OBJECT
 private slots:
+    void anUnnamedClothIsCalledByItsPart()
+    {
+        Desk desk;
+        const auto added =
+            desk.fit.addItem(QStringLiteral("/cloths")).value(QStringLiteral("item")).toString();
+        QVERIFY(!added.isEmpty());
+        const auto role = added + QStringLiteral("/role");
+        desk.fit.choose(role, QStringLiteral("batting"));
+        QCOMPARE(desk.workspace.project().cloths.back().name, std::string("batting"));
+        desk.fit.choose(role, QStringLiteral("binding"));
+        QCOMPARE(desk.workspace.project().cloths.back().name, std::string("binding cloth"));
+        // Her own name stays, whatever part it plays.
+        QVERIFY(desk.fit.enter(added + QStringLiteral("/name"), QStringLiteral("Old sheet"))
+                    .value(QStringLiteral("ok"))
+                    .toBool());
+        desk.fit.choose(role, QStringLiteral("batting"));
+        QCOMPARE(desk.workspace.project().cloths.back().name, std::string("Old sheet"));
+    }
+
     void aDragTellsOnlyWhatChanged()
     {
         Desk desk;
