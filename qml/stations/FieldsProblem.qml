@@ -5,7 +5,7 @@ import Matside.Theme
 
 /**
  * What stands in the way, said in full above the groups; a press leads to its field. A caution stops nothing:
- * until it is pressed it takes three lines at most, or its first sentence, and the groups keep their place.
+ * until it is pressed it takes two lines, or says the first thing of it, and the groups keep their place.
  */
 Item {
     id: root
@@ -26,7 +26,7 @@ Item {
     readonly property real textX: mark.x + mark.width + Theme.gap
 
     /** It would take too much of the list. */
-    readonly property bool lengthy: caution && whole.lineCount > 3
+    readonly property bool lengthy: caution && whole.lineCount > 2 && /[;.!?](\s|$)/.test(says)
 
     implicitHeight: head.height + (row.visible ? row.implicitHeight : 0)
     height: implicitHeight
@@ -72,7 +72,7 @@ Item {
             bold: true
             color: head.pressed ? Theme.colors.raised : root.caution ? Theme.colors.caution : Theme.colors.stop
             //: the head of a line that warns of something but stops nothing
-            text: root.open ? qsTr("Look at this") : root.lengthy ? root.says.match(/^.*?[.!?](?=\s|$)/)?.[0] ?? root.says : root.says
+            text: root.open ? qsTr("Look at this") : root.lengthy ? (root.says.match(/^.*?(?=[;.!?](\s|$))/)?.[0] ?? root.says) + " …" : root.says
             Accessible.ignored: true
         }
         Word {
