@@ -480,6 +480,19 @@
         <source>Open the demo</source>
         <translation>Das Beispiel öffnen</translation>
     </message>
+    <message>
+        <source>Pieces put away: %1</source>
+        <extracomment>every piece was put away, out of sight; %1 is how many</extracomment>
+        <translation>Weggelegte Stücke: %1</translation>
+    </message>
+    <message>
+        <source>Nothing else is on the shelf. What was put away can be brought back.</source>
+        <translation>Sonst liegt nichts im Regal. Weggelegtes lässt sich zurückholen.</translation>
+    </message>
+    <message>
+        <source>Show those put away</source>
+        <translation>Weggelegte zeigen</translation>
+    </message>
 </context>
 <context>
     <name>FitHead</name>
@@ -526,6 +539,11 @@
     <message>
         <source>Press one to see it on the table.</source>
         <translation>Eine antippen, um sie auf dem Tisch zu sehen.</translation>
+    </message>
+    <message>
+        <source>Mend it</source>
+        <extracomment>leads to the field that must be mended first</extracomment>
+        <translation>Beheben</translation>
     </message>
 </context>
 <context>
@@ -586,6 +604,11 @@
         <source>Block %1, %2</source>
         <extracomment>spoken: a block&apos;s name and its state</extracomment>
         <translation>Block %1, %2</translation>
+    </message>
+    <message>
+        <source>with a note</source>
+        <extracomment>spoken: words were written of the block</extracomment>
+        <translation>mit Notiz</translation>
     </message>
 </context>
 <context>
@@ -1138,15 +1161,6 @@
         <translation>Diese Maße eintragen</translation>
     </message>
     <message>
-        <source>Flagged</source>
-        <extracomment>marks something worth remembering of a block</extracomment>
-        <translation>Gemerkt</translation>
-    </message>
-    <message>
-        <source>Flag</source>
-        <translation>Merken</translation>
-    </message>
-    <message>
         <source>Not now</source>
         <translation>Nicht jetzt</translation>
     </message>
@@ -1154,6 +1168,11 @@
         <source>%1: %2</source>
         <extracomment>%1 is &quot;Block A1&quot;, %2 where it was stitched</extracomment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Flag or note</source>
+        <extracomment>marks something worth remembering of a block, or writes it in words</extracomment>
+        <translation>Merken, Notiz</translation>
     </message>
 </context>
 <context>
@@ -1313,13 +1332,18 @@
         <translation>Eine um 1/4 in falsch gelesene Seite fällt in vier von fünf Fällen auf, um 3/8 in immer.</translation>
     </message>
     <message>
-        <source>A common size</source>
-        <translation>Ein gemeinsames Maß</translation>
-    </message>
-    <message>
         <source>read all six first</source>
         <extracomment>of a block&apos;s six readings</extracomment>
         <translation>erst alle sechs messen</translation>
+    </message>
+    <message>
+        <source>Keep only the readings</source>
+        <extracomment>on a button: the block&apos;s readings are kept, and the common size is not taken</extracomment>
+        <translation>Nur die Messwerte behalten</translation>
+    </message>
+    <message>
+        <source>See the common size</source>
+        <translation>Gemeinsames Maß ansehen</translation>
     </message>
 </context>
 <context>
@@ -1941,6 +1965,11 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>what is cut for all students, and a page for each one&apos;s kit, as a PDF</extracomment>
         <translation>Blätter für einen Kurs</translation>
     </message>
+    <message>
+        <source>Put away for now</source>
+        <extracomment>of a piece that lies folded at the back of the shelf</extracomment>
+        <translation>Vorerst weggelegt</translation>
+    </message>
 </context>
 <context>
     <name>PutOff</name>
@@ -2086,10 +2115,6 @@ Schnittkante</translation>
 <context>
     <name>SettingsPage</name>
     <message>
-        <source>Language, light, hand and screen</source>
-        <translation>Sprache, Licht, Hand und Bildschirm</translation>
-    </message>
-    <message>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
@@ -2195,6 +2220,10 @@ Schnittkante</translation>
     <message>
         <source>Put it well away from the machine’s pedal. While a block is stitched it turns nothing.</source>
         <translation>Weit weg vom Fußpedal der Maschine stellen. Während ein Block gestickt wird, blättert es nicht.</translation>
+    </message>
+    <message>
+        <source>Language and screen</source>
+        <translation>Sprache und Anzeige</translation>
     </message>
 </context>
 <context>
@@ -2955,16 +2984,16 @@ Schnittkante</translation>
         <translation>Weggelegte zeigen</translation>
     </message>
     <message>
-        <source>Light and language</source>
-        <translation>Licht und Sprache</translation>
-    </message>
-    <message>
         <source>Undo: %1</source>
         <translation>Rückgängig: %1</translation>
     </message>
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Language and screen</source>
+        <translation>Sprache und Anzeige</translation>
     </message>
 </context>
 <context>
@@ -3023,6 +3052,11 @@ Schnittkante</translation>
         <source>How %1 is cut: %2 long, %3 wide</source>
         <extracomment>spoken: %1 a cloth, %2 and %3 its two sides</extracomment>
         <translation>Wie %1 geschnitten wird: %2 lang, %3 breit</translation>
+    </message>
+    <message>
+        <source>To buy for %1 kits</source>
+        <extracomment>heading of a shopping list; kits: all that a student needs for one piece, for so many students</extracomment>
+        <translation>Zu kaufen für %1 Sätze</translation>
     </message>
 </context>
 <context>
@@ -3240,6 +3274,11 @@ Schnittkante</translation>
         <source>preset</source>
         <extracomment>stands under a value that every new piece has and that she left as it was</extracomment>
         <translation>Voreinstellung</translation>
+    </message>
+    <message>
+        <source>the common size</source>
+        <extracomment>stands under the size of the blocks: one that blocks off size have in common, taken for all</extracomment>
+        <translation>das gemeinsame Maß</translation>
     </message>
 </context>
 <context>
@@ -6504,11 +6543,6 @@ Schnittkante</translation>
         <translation>%1 verliert je Seite %2 in die Nähte.</translation>
     </message>
     <message>
-        <source>%1 of 6 stand as first shown</source>
-        <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
-        <translation>%1 von 6 noch nicht gemessen</translation>
-    </message>
-    <message>
         <source>Square enough, if the rest is as shown.</source>
         <translation>Rechtwinklig genug, wenn der Rest stimmt.</translation>
     </message>
@@ -6520,6 +6554,11 @@ Schnittkante</translation>
         <source>A stitched line will show then: that of %1, by %2.</source>
         <extracomment>%1 is a block&apos;s name, &quot;A2&quot;: at the common size its stitched line lies outside the seam by %2</extracomment>
         <translation>Die gestickte Linie ist dann zu sehen: bei %1 um %2.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 not yet read</source>
+        <extracomment>of the six readings of a block</extracomment>
+        <translation>%1 von 6 noch nicht gemessen</translation>
     </message>
 </context>
 <context>
@@ -8134,6 +8173,15 @@ Schnittkante</translation>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Erst %2 Schritte bei %1</translation>
     </message>
+    <message>
+        <source>First, at %1: test join</source>
+        <translation>Zuerst bei %1: Probeverbindung</translation>
+    </message>
+    <message>
+        <source>First, at %1: test block</source>
+        <extracomment>%1 is a station&apos;s name; the trial&apos;s block comes before cloth is cut; short: on a button</extracomment>
+        <translation>Zuerst bei %1: Probeblock</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -8350,7 +8398,7 @@ Schnittkante</translation>
         <translation>Geplant %1. Vor dem Messen gilt keine Zahl.</translation>
     </message>
     <message>
-        <source>Cut all the same</source>
+        <source>Cut it anyway</source>
         <extracomment>on a button: a side of the block is cut although its measures say it should not be</extracomment>
         <translation>Trotzdem schneiden</translation>
     </message>

@@ -480,6 +480,19 @@
         <source>Open the demo</source>
         <translation>Abrir el ejemplo</translation>
     </message>
+    <message>
+        <source>Pieces put away: %1</source>
+        <extracomment>every piece was put away, out of sight; %1 is how many</extracomment>
+        <translation>Piezas apartadas: %1</translation>
+    </message>
+    <message>
+        <source>Nothing else is on the shelf. What was put away can be brought back.</source>
+        <translation>No hay nada más en el estante. Lo apartado se puede recuperar.</translation>
+    </message>
+    <message>
+        <source>Show those put away</source>
+        <translation>Mostrar lo apartado</translation>
+    </message>
 </context>
 <context>
     <name>FitHead</name>
@@ -526,6 +539,11 @@
     <message>
         <source>Press one to see it on the table.</source>
         <translation>Tocar uno para verlo sobre la mesa.</translation>
+    </message>
+    <message>
+        <source>Mend it</source>
+        <extracomment>leads to the field that must be mended first</extracomment>
+        <translation>Arreglarlo</translation>
     </message>
 </context>
 <context>
@@ -586,6 +604,11 @@
         <source>Block %1, %2</source>
         <extracomment>spoken: a block&apos;s name and its state</extracomment>
         <translation>Bloque %1, %2</translation>
+    </message>
+    <message>
+        <source>with a note</source>
+        <extracomment>spoken: words were written of the block</extracomment>
+        <translation>con nota</translation>
     </message>
 </context>
 <context>
@@ -1138,15 +1161,6 @@
         <translation>Anotar estas medidas</translation>
     </message>
     <message>
-        <source>Flagged</source>
-        <extracomment>marks something worth remembering of a block</extracomment>
-        <translation>Marcado</translation>
-    </message>
-    <message>
-        <source>Flag</source>
-        <translation>Señalar</translation>
-    </message>
-    <message>
         <source>Not now</source>
         <translation>Ahora no</translation>
     </message>
@@ -1154,6 +1168,11 @@
         <source>%1: %2</source>
         <extracomment>%1 is &quot;Block A1&quot;, %2 where it was stitched</extracomment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Flag or note</source>
+        <extracomment>marks something worth remembering of a block, or writes it in words</extracomment>
+        <translation>Señal o nota</translation>
     </message>
 </context>
 <context>
@@ -1313,13 +1332,18 @@
         <translation>Un lado mal leído por 1/4 in se nota cuatro veces de cinco; por 3/8 in, siempre.</translation>
     </message>
     <message>
-        <source>A common size</source>
-        <translation>Una medida común</translation>
-    </message>
-    <message>
         <source>read all six first</source>
         <extracomment>of a block&apos;s six readings</extracomment>
         <translation>leer antes las seis</translation>
+    </message>
+    <message>
+        <source>Keep only the readings</source>
+        <extracomment>on a button: the block&apos;s readings are kept, and the common size is not taken</extracomment>
+        <translation>Conservar solo las lecturas</translation>
+    </message>
+    <message>
+        <source>See the common size</source>
+        <translation>Ver la medida común</translation>
     </message>
 </context>
 <context>
@@ -1941,6 +1965,11 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>what is cut for all students, and a page for each one&apos;s kit, as a PDF</extracomment>
         <translation>Hojas para una clase</translation>
     </message>
+    <message>
+        <source>Put away for now</source>
+        <extracomment>of a piece that lies folded at the back of the shelf</extracomment>
+        <translation>Apartado por ahora</translation>
+    </message>
 </context>
 <context>
     <name>PutOff</name>
@@ -2086,10 +2115,6 @@ borde cortado</translation>
 <context>
     <name>SettingsPage</name>
     <message>
-        <source>Language, light, hand and screen</source>
-        <translation>Idioma, luz, mano y pantalla</translation>
-    </message>
-    <message>
         <source>Language</source>
         <translation>Idioma</translation>
     </message>
@@ -2195,6 +2220,10 @@ borde cortado</translation>
     <message>
         <source>Put it well away from the machine’s pedal. While a block is stitched it turns nothing.</source>
         <translation>Ponerlo lejos del pedal de la máquina. Mientras se borda un bloque no pasa los pasos.</translation>
+    </message>
+    <message>
+        <source>Language and screen</source>
+        <translation>Idioma y pantalla</translation>
     </message>
 </context>
 <context>
@@ -2955,16 +2984,16 @@ borde cortado</translation>
         <translation>Mostrar lo apartado</translation>
     </message>
     <message>
-        <source>Light and language</source>
-        <translation>Luz e idioma</translation>
-    </message>
-    <message>
         <source>Undo: %1</source>
         <translation>Deshacer: %1</translation>
     </message>
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Language and screen</source>
+        <translation>Idioma y pantalla</translation>
     </message>
 </context>
 <context>
@@ -3023,6 +3052,11 @@ borde cortado</translation>
         <source>How %1 is cut: %2 long, %3 wide</source>
         <extracomment>spoken: %1 a cloth, %2 and %3 its two sides</extracomment>
         <translation>Cómo se corta %1: %2 de largo, %3 de ancho</translation>
+    </message>
+    <message>
+        <source>To buy for %1 kits</source>
+        <extracomment>heading of a shopping list; kits: all that a student needs for one piece, for so many students</extracomment>
+        <translation>Compra para %1 kits</translation>
     </message>
 </context>
 <context>
@@ -3240,6 +3274,11 @@ borde cortado</translation>
         <source>preset</source>
         <extracomment>stands under a value that every new piece has and that she left as it was</extracomment>
         <translation>valor inicial</translation>
+    </message>
+    <message>
+        <source>the common size</source>
+        <extracomment>stands under the size of the blocks: one that blocks off size have in common, taken for all</extracomment>
+        <translation>la medida común</translation>
     </message>
 </context>
 <context>
@@ -6504,11 +6543,6 @@ borde cortado</translation>
         <translation>%1 pierde %2 por lado en las costuras.</translation>
     </message>
     <message>
-        <source>%1 of 6 stand as first shown</source>
-        <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
-        <translation>%1 de 6 siguen como se mostraron</translation>
-    </message>
-    <message>
         <source>Square enough, if the rest is as shown.</source>
         <translation>A escuadra, si el resto es como se muestra.</translation>
     </message>
@@ -6520,6 +6554,11 @@ borde cortado</translation>
         <source>A stitched line will show then: that of %1, by %2.</source>
         <extracomment>%1 is a block&apos;s name, &quot;A2&quot;: at the common size its stitched line lies outside the seam by %2</extracomment>
         <translation>Se verá entonces una línea bordada: la de %1, en %2.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 not yet read</source>
+        <extracomment>of the six readings of a block</extracomment>
+        <translation>%1 de 6 aún sin leer</translation>
     </message>
 </context>
 <context>
@@ -8134,6 +8173,15 @@ borde cortado</translation>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Antes, %2 pasos en %1</translation>
     </message>
+    <message>
+        <source>First, at %1: test join</source>
+        <translation>Primero en %1: unión de prueba</translation>
+    </message>
+    <message>
+        <source>First, at %1: test block</source>
+        <extracomment>%1 is a station&apos;s name; the trial&apos;s block comes before cloth is cut; short: on a button</extracomment>
+        <translation>Primero en %1: bloque de prueba</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -8350,7 +8398,7 @@ borde cortado</translation>
         <translation>Previsto %1. Antes de medir no vale ninguna cifra.</translation>
     </message>
     <message>
-        <source>Cut all the same</source>
+        <source>Cut it anyway</source>
         <extracomment>on a button: a side of the block is cut although its measures say it should not be</extracomment>
         <translation>Cortar de todos modos</translation>
     </message>

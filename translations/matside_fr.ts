@@ -480,6 +480,19 @@
         <source>Open the demo</source>
         <translation>Ouvrir l’exemple</translation>
     </message>
+    <message>
+        <source>Pieces put away: %1</source>
+        <extracomment>every piece was put away, out of sight; %1 is how many</extracomment>
+        <translation>Pièces rangées&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>Nothing else is on the shelf. What was put away can be brought back.</source>
+        <translation>Rien d’autre n’est sur l’étagère. Ce qui est rangé peut ressortir.</translation>
+    </message>
+    <message>
+        <source>Show those put away</source>
+        <translation>Montrer ce qui est rangé</translation>
+    </message>
 </context>
 <context>
     <name>FitHead</name>
@@ -526,6 +539,11 @@
     <message>
         <source>Press one to see it on the table.</source>
         <translation>En toucher une pour la voir sur la table.</translation>
+    </message>
+    <message>
+        <source>Mend it</source>
+        <extracomment>leads to the field that must be mended first</extracomment>
+        <translation>Corriger</translation>
     </message>
 </context>
 <context>
@@ -586,6 +604,11 @@
         <source>Block %1, %2</source>
         <extracomment>spoken: a block&apos;s name and its state</extracomment>
         <translation>Bloc %1, %2</translation>
+    </message>
+    <message>
+        <source>with a note</source>
+        <extracomment>spoken: words were written of the block</extracomment>
+        <translation>avec une note</translation>
     </message>
 </context>
 <context>
@@ -1138,15 +1161,6 @@
         <translation>Noter ces mesures</translation>
     </message>
     <message>
-        <source>Flagged</source>
-        <extracomment>marks something worth remembering of a block</extracomment>
-        <translation>Marqué</translation>
-    </message>
-    <message>
-        <source>Flag</source>
-        <translation>Signaler</translation>
-    </message>
-    <message>
         <source>Not now</source>
         <translation>Pas maintenant</translation>
     </message>
@@ -1154,6 +1168,11 @@
         <source>%1: %2</source>
         <extracomment>%1 is &quot;Block A1&quot;, %2 where it was stitched</extracomment>
         <translation>%1&#x202f;: %2</translation>
+    </message>
+    <message>
+        <source>Flag or note</source>
+        <extracomment>marks something worth remembering of a block, or writes it in words</extracomment>
+        <translation>Signaler, noter</translation>
     </message>
 </context>
 <context>
@@ -1313,13 +1332,18 @@
         <translation>Un côté mal lu de 1/4 in se remarque quatre fois sur cinq, de 3/8 in toujours.</translation>
     </message>
     <message>
-        <source>A common size</source>
-        <translation>Une taille commune</translation>
-    </message>
-    <message>
         <source>read all six first</source>
         <extracomment>of a block&apos;s six readings</extracomment>
         <translation>mesurer d’abord les six</translation>
+    </message>
+    <message>
+        <source>Keep only the readings</source>
+        <extracomment>on a button: the block&apos;s readings are kept, and the common size is not taken</extracomment>
+        <translation>Garder seulement les mesures</translation>
+    </message>
+    <message>
+        <source>See the common size</source>
+        <translation>Voir la taille commune</translation>
     </message>
 </context>
 <context>
@@ -1941,6 +1965,11 @@ what is told, and its value on the other tablet</extracomment>
         <extracomment>what is cut for all students, and a page for each one&apos;s kit, as a PDF</extracomment>
         <translation>Feuilles pour un cours</translation>
     </message>
+    <message>
+        <source>Put away for now</source>
+        <extracomment>of a piece that lies folded at the back of the shelf</extracomment>
+        <translation>Rangé pour l’instant</translation>
+    </message>
 </context>
 <context>
     <name>PutOff</name>
@@ -2086,10 +2115,6 @@ bord coupé</translation>
 <context>
     <name>SettingsPage</name>
     <message>
-        <source>Language, light, hand and screen</source>
-        <translation>Langue, lumière, main et écran</translation>
-    </message>
-    <message>
         <source>Language</source>
         <translation>Langue</translation>
     </message>
@@ -2195,6 +2220,10 @@ bord coupé</translation>
     <message>
         <source>Put it well away from the machine’s pedal. While a block is stitched it turns nothing.</source>
         <translation>À poser loin de la pédale de la machine. Pendant qu’un bloc se brode, elle ne tourne rien.</translation>
+    </message>
+    <message>
+        <source>Language and screen</source>
+        <translation>Langue et écran</translation>
     </message>
 </context>
 <context>
@@ -2955,16 +2984,16 @@ bord coupé</translation>
         <translation>Montrer ce qui est rangé</translation>
     </message>
     <message>
-        <source>Light and language</source>
-        <translation>Lumière et langue</translation>
-    </message>
-    <message>
         <source>Undo: %1</source>
         <translation>Annuler&#x202f;: %1</translation>
     </message>
     <message>
         <source>Undo</source>
         <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Language and screen</source>
+        <translation>Langue et écran</translation>
     </message>
 </context>
 <context>
@@ -3023,6 +3052,11 @@ bord coupé</translation>
         <source>How %1 is cut: %2 long, %3 wide</source>
         <extracomment>spoken: %1 a cloth, %2 and %3 its two sides</extracomment>
         <translation>Comment couper&#x202f;: %1, %2 de long, %3 de large</translation>
+    </message>
+    <message>
+        <source>To buy for %1 kits</source>
+        <extracomment>heading of a shopping list; kits: all that a student needs for one piece, for so many students</extracomment>
+        <translation>À acheter pour %1 kits</translation>
     </message>
 </context>
 <context>
@@ -3240,6 +3274,11 @@ bord coupé</translation>
         <source>preset</source>
         <extracomment>stands under a value that every new piece has and that she left as it was</extracomment>
         <translation>préréglé</translation>
+    </message>
+    <message>
+        <source>the common size</source>
+        <extracomment>stands under the size of the blocks: one that blocks off size have in common, taken for all</extracomment>
+        <translation>la taille commune</translation>
     </message>
 </context>
 <context>
@@ -6504,11 +6543,6 @@ bord coupé</translation>
         <translation>%1 perd %2 par côté dans les coutures.</translation>
     </message>
     <message>
-        <source>%1 of 6 stand as first shown</source>
-        <extracomment>of the six readings of a block; they stand where the planned size put them</extracomment>
-        <translation>%1 mesures sur 6 restent à prendre</translation>
-    </message>
-    <message>
         <source>Square enough, if the rest is as shown.</source>
         <translation>Assez d’équerre, si le reste se confirme.</translation>
     </message>
@@ -6520,6 +6554,11 @@ bord coupé</translation>
         <source>A stitched line will show then: that of %1, by %2.</source>
         <extracomment>%1 is a block&apos;s name, &quot;A2&quot;: at the common size its stitched line lies outside the seam by %2</extracomment>
         <translation>Une ligne brodée se verra alors&#x202f;: celle de %1, de %2.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 not yet read</source>
+        <extracomment>of the six readings of a block</extracomment>
+        <translation>%1 mesures sur 6 restent à prendre</translation>
     </message>
 </context>
 <context>
@@ -8134,6 +8173,15 @@ bord coupé</translation>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>D’abord %2 étapes à %1</translation>
     </message>
+    <message>
+        <source>First, at %1: test join</source>
+        <translation>D’abord&#x202f;: %1, assemblage d’essai</translation>
+    </message>
+    <message>
+        <source>First, at %1: test block</source>
+        <extracomment>%1 is a station&apos;s name; the trial&apos;s block comes before cloth is cut; short: on a button</extracomment>
+        <translation>D’abord&#x202f;: %1, bloc d’essai</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -8350,7 +8398,7 @@ bord coupé</translation>
         <translation>Prévu %1. Aucun chiffre ne vaut avant la mesure.</translation>
     </message>
     <message>
-        <source>Cut all the same</source>
+        <source>Cut it anyway</source>
         <extracomment>on a button: a side of the block is cut although its measures say it should not be</extracomment>
         <translation>Couper quand même</translation>
     </message>
