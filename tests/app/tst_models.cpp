@@ -3,7 +3,6 @@
 // From an empty start to the last step, killed and opened again: what the screen was told was saved first.
 #include "app/demo.h"
 #include "app/fitmodel.h"
-#include "app/prints.h"
 #include "app/session.h"
 #include "app/shelf.h"
 #include "app/stepmodel.h"
@@ -58,7 +57,6 @@ class ModelsTest : public QObject {
     Q_OBJECT
 private slots:
     void listsKeepTheirPromises();
-    void drawingsShowTheClothThatServes();
     void aSecondNewPieceIsNumbered();
     void theShelfTellsHowFarAPieceIs();
     void aSumTellsPresetFromEntered();
@@ -108,35 +106,6 @@ void ModelsTest::theShelfTellsHowFarAPieceIs()
     const ShelfPiece taught = shelfPiece(project);
     QCOMPARE(taught.made.size(), places);
     QVERIFY2(taught.stitched.contains(QString::number(3 * places)), qPrintable(taught.stitched));
-}
-
-void ModelsTest::drawingsShowTheClothThatServes()
-{
-    Project project = readProject(demoProject().toStdString()).value().project;
-    std::erase_if(project.cloths, [](const Cloth &cloth) {
-        return cloth.role != ClothRole::Front && cloth.role != ClothRole::Back;
-    });
-    const auto front = std::ranges::find(project.cloths, ClothRole::Front, &Cloth::role);
-    front->colour = "#8c2f39";
-    // Without cloths of their own sashing and binding are cut of the front's, and drawn so.
-    const QVariantMap linen{{QStringLiteral("print"), QStringLiteral("front")},
-                            {QStringLiteral("colour"), QStringLiteral("#8c2f39")}};
-    const QVariantMap cloths = clothsDrawn(project);
-    QCOMPARE(cloths.value(QStringLiteral("front")).toMap(), linen);
-    QCOMPARE(cloths.value(QStringLiteral("sashing")).toMap(), linen);
-    QCOMPARE(cloths.value(QStringLiteral("binding")).toMap(), linen);
-    QVERIFY(!cloths.contains(QStringLiteral("batting"))); // nothing serves for it
-    QCOMPARE(shelfPiece(project).face.value(QStringLiteral("binding")).toString(), QStringLiteral("#8c2f39"));
-
-    Cloth own;
-    own.id = "teal";
-    own.role = ClothRole::Binding;
-    own.colour = "#27535a";
-    project.cloths.push_back(own);
-    const QVariantMap bound = clothsDrawn(project).value(QStringLiteral("binding")).toMap();
-    QCOMPARE(bound.value(QStringLiteral("print")).toString(), QStringLiteral("binding"));
-    QCOMPARE(bound.value(QStringLiteral("colour")).toString(), QStringLiteral("#27535a"));
-    QCOMPARE(shelfPiece(project).face.value(QStringLiteral("binding")).toString(), QStringLiteral("#27535a"));
 }
 
 void ModelsTest::aSecondNewPieceIsNumbered()

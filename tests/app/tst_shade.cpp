@@ -2,8 +2,12 @@
 //
 // Light and dark: the cloths on the scale, the pair least apart, the order proposed, and a cloth's colour
 // from the palette, by steps and off a photograph.
+#include "app/demo.h"
+#include "app/prints.h"
 #include "app/shadewords.h"
+#include "app/shelfpiece.h"
 #include "app/wording.h"
+#include "project/codec.h"
 #include "shadebench.h"
 
 #include "testing.h"
@@ -18,6 +22,7 @@ class ShadeTest : public QObject {
 private slots:
     void initTestCase() { QLocale::setDefault(QLocale::c()); }
     void clothsOnTheScale();
+    void drawingsShowTheClothThatServes();
     void leastPairIsNamed();
     void whatIsMissingIsSaid();
     void orderIsTakenAndTakenBack();
@@ -329,6 +334,35 @@ void ShadeTest::passingPicturesAreRemoved()
     colour.setCloth({});
     QTRY_VERIFY(!QFile::exists(camera.path));
     QVERIFY(colour.picture().isEmpty());
+}
+
+void ShadeTest::drawingsShowTheClothThatServes()
+{
+    Project project = readProject(demoProject().toStdString()).value().project;
+    std::erase_if(project.cloths, [](const Cloth &cloth) {
+        return cloth.role != ClothRole::Front && cloth.role != ClothRole::Back;
+    });
+    const auto front = std::ranges::find(project.cloths, ClothRole::Front, &Cloth::role);
+    front->colour = "#8c2f39";
+    // Without cloths of their own sashing and binding are cut of the front's, and drawn so.
+    const QVariantMap linen{{QStringLiteral("print"), QStringLiteral("front")},
+                            {QStringLiteral("colour"), QStringLiteral("#8c2f39")}};
+    const QVariantMap cloths = clothsDrawn(project);
+    QCOMPARE(cloths.value(QStringLiteral("front")).toMap(), linen);
+    QCOMPARE(cloths.value(QStringLiteral("sashing")).toMap(), linen);
+    QCOMPARE(cloths.value(QStringLiteral("binding")).toMap(), linen);
+    QVERIFY(!cloths.contains(QStringLiteral("batting"))); // nothing serves for it
+    QCOMPARE(shelfPiece(project).face.value(QStringLiteral("binding")).toString(), QStringLiteral("#8c2f39"));
+
+    Cloth own;
+    own.id = "teal";
+    own.role = ClothRole::Binding;
+    own.colour = "#27535a";
+    project.cloths.push_back(own);
+    const QVariantMap bound = clothsDrawn(project).value(QStringLiteral("binding")).toMap();
+    QCOMPARE(bound.value(QStringLiteral("print")).toString(), QStringLiteral("binding"));
+    QCOMPARE(bound.value(QStringLiteral("colour")).toString(), QStringLiteral("#27535a"));
+    QCOMPARE(shelfPiece(project).face.value(QStringLiteral("binding")).toString(), QStringLiteral("#27535a"));
 }
 
 QTEST_MAIN(ShadeTest)
