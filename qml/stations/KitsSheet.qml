@@ -37,6 +37,7 @@ Column {
         KitBundles {
             id: bundles
             x: root.beside && Theme.left ? students.width + Theme.margin * 2 : 0
+            y: root.beside ? 0 : students.height + Theme.gap
             width: root.beside ? parent.width - students.width - Theme.margin * 2 : parent.width
             bundles: KitsModel.bundles
             colours: KitsModel.folded
@@ -45,7 +46,7 @@ Column {
         Amount {
             id: students
             x: root.beside && !Theme.left ? parent.width - width : 0
-            y: root.beside ? (parent.height - height) / 2 : bundles.height + Theme.gap
+            // Above the bundles: where they take another row it stays under the finger.
             width: root.beside ? Theme.mm(66) : parent.width
             figureCap: Theme.mm(18)
             amount: KitsModel.amounts[0] ?? ({})

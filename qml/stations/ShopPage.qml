@@ -237,6 +237,25 @@ FocusScope {
             onAsk: (group, key, label, kind, text) => root.begin(group, key, label, kind, text)
         }
     }
+    // Another number of kits lengthens the list above: what is pressed stays under the finger.
+    Connections {
+        target: KitsModel
+        function onChanged() {
+            if (root.opened === "kits" && list.footerItem && !stays.running) {
+                stays.at = list.footerItem.y - list.contentY;
+                stays.restart();
+            }
+        }
+    }
+    Timer {
+        id: stays
+        property real at: 0
+        interval: 1 // once the list has laid itself out
+        onTriggered: {
+            list.forceLayout();
+            list.contentY += list.footerItem.y - list.contentY - at;
+        }
+    }
     MoreBelow {
         over: list
         ground: Theme.colors.paper
