@@ -3,6 +3,7 @@ import QtQuick
 import Matside.Parts
 import Matside.Theme
 import "printing.js" as Printing
+import "strips.js" as Strips
 
 /** A block in place of its picture: its place in dots while it is to do, cloth with its stitched line once it is made. */
 Item {
@@ -11,20 +12,26 @@ Item {
     property string block
     property bool made: false
     property bool lost: false
+    /** What a stitched one looks like, as the strip's drawing has it. */
+    property var view: null
     property color ink: Theme.colors.ink
 
     PrintCanvas {
         anchors.fill: parent
         mirrored: false
-        shows: [root.made, root.lost]
+        shows: [root.made, root.lost, root.view]
         Accessible.ignored: true
         onPrinting: context => {
             const c = Theme.colors, u = unit, side = Math.min(width, height) - 4 * u;
             const x = (width - side) / 2, y = (height - side) / 2, inset = side * 0.11;
-            if (root.made)
-                Printing.clothRect(context, c, "front", x, y, side, side, u);
-            Printing.roleRect(context, root.made ? "stitched" : "planned", x + inset, y + inset, side - 2 * inset, side - 2 * inset,
-                              root.made ? c.stitched : c.ink, (root.made ? 3 : 2.2) * u * c.lineScale);
+            if (root.made && (root.view?.blockAlongMm ?? 0) > 0) {
+                Strips.block(context, dyedForWork(), root.view, width, height, false, u);
+            } else {
+                if (root.made)
+                    Printing.clothRect(context, c, "front", x, y, side, side, u);
+                Printing.roleRect(context, root.made ? "stitched" : "planned", x + inset, y + inset, side - 2 * inset, side - 2 * inset,
+                                  root.made ? c.stitched : c.ink, (root.made ? 3 : 2.2) * u * c.lineScale);
+            }
             if (root.lost)
                 Printing.strokeLine(context, x, y + side, x + side, y, c.stop, 4 * u * c.lineScale);
         }

@@ -81,6 +81,20 @@ function made(context, c, view, g, x, number, u) {
     Printing.roleRect(context, "stitched", x, y, g.bw, g.bh, c.stitched, 2.4 * u * c.lineScale);
 }
 
+/** One stitched block off the hoop, with the cloth around it: its front with the patches, or its back. */
+function block(context, c, view, w, h, back, u) {
+    const k = Math.min(w / view.blockAlongMm, h / view.blockAcrossMm) / 1.22;
+    const g = { k: k, bw: view.blockAlongMm * k, bh: view.blockAcrossMm * k, mid: h / 2 };
+    const x = (w - g.bw) / 2, y = (h - g.bh) / 2;
+    Printing.clothRect(context, c, back ? "back" : "front", x - 0.11 * g.bw, y - 0.11 * g.bh, 1.22 * g.bw, 1.22 * g.bh, u);
+    if (!back)
+        return made(context, c, view, g, x, 0, u);
+    for (const p of patchRects(view, g, x, y))
+        Printing.roleRect(context, "stitched", p.x, p.y, p.w, p.h, c.stitched, 2 * u * c.lineScale);
+    Printing.roleRect(context, "echo", x + 5 * u, y + 5 * u, g.bw - 10 * u, g.bh - 10 * u, c.echo, 1.4 * u * c.lineScale);
+    Printing.roleRect(context, "stitched", x, y, g.bw, g.bh, c.stitched, 2.4 * u * c.lineScale);
+}
+
 /** The patches' own rectangles, stacked from the foot of the block up, the lowest first. */
 function patchRects(view, g, x, y) {
     const all = view.patches.reduce((sum, p) => sum + p.heightMm, 0);

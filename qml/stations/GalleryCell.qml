@@ -16,6 +16,9 @@ Pressable {
     required property bool noted
     required property string sizeSays
 
+    /** What a stitched block looks like, as the strip's drawing has it. */
+    property var view: null
+
     signal chosen(string block)
 
     inList: true
@@ -36,6 +39,7 @@ Pressable {
         anchors.fill: small
         block: root.block
         made: root.blockState !== "to-do"
+        view: root.view
         lost: root.blockState === "spoiled" || root.blockState === "lost"
         ink: root.pressed && !made ? Theme.colors.raised : root.blockState === "to-do" ? Theme.colors.inkSoft : Theme.colors.ink
     }

@@ -58,6 +58,7 @@ Item {
         delegate: GalleryCell {
             width: grid.cellWidth
             height: grid.cellHeight
+            view: HoopModel.view
             onChosen: block => root.open = block
         }
     }

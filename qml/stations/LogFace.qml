@@ -10,9 +10,9 @@ Pressable {
 
     property string says
     property url picture
-    /** The cloth seen on this face, and the block's height to its width. */
-    property string role: "front"
-    property real ratio: 1
+    /** What the block looks like, as the strip's drawing has it. */
+    property var view: null
+    property bool back: false
 
     readonly property bool pictured: small.status === Image.Ready
 
@@ -27,14 +27,14 @@ Pressable {
         stroke: Theme.colors.ink
     }
     // Where no picture is yet the block itself, as it lies there.
-    ClothFill {
-        readonly property real room: Math.min(parent.width - Theme.mm(12), (parent.height - Theme.mm(22)) / root.ratio)
+    FaceSketch {
         visible: !root.pictured
-        x: (parent.width - width) / 2
-        y: (parent.height - word.height - Theme.mm(4) - height) / 2
-        width: Math.max(0, room)
-        height: width * root.ratio
-        role: root.role
+        x: Theme.mm(4)
+        y: Theme.mm(4)
+        width: Math.max(0, parent.width - 2 * x)
+        height: Math.max(0, parent.height - word.height - Theme.mm(10))
+        view: root.view
+        back: root.back
     }
     Image {
         id: small

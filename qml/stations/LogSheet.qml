@@ -20,7 +20,6 @@ Item {
     property string over
 
     readonly property bool upright: height > width
-    readonly property real ratio: BlockLog.along.mm > 0 ? BlockLog.across.mm / BlockLog.along.mm : 1
     readonly property bool low: !upright && height < Theme.mm(124)
     readonly property real side: upright ? width : low ? Theme.mm(86) : Theme.column
 
@@ -84,7 +83,7 @@ Item {
             width: (parent.width - 2 * Theme.margin - gap) / 2
             height: kept.y - y - Theme.gap
             says: qsTr("Front")
-            ratio: root.ratio
+            view: HoopModel.view
             picture: BlockLog.front
             onClicked: root.photograph(0)
         }
@@ -95,8 +94,8 @@ Item {
             width: front.width
             height: front.height
             says: qsTr("Back face")
-            role: "back"
-            ratio: root.ratio
+            back: true
+            view: HoopModel.view
             picture: BlockLog.back
             onClicked: root.photograph(1)
         }
