@@ -947,7 +947,7 @@
     </message>
     <message>
         <source>Touch two blocks to swap them; their labels stay with them.</source>
-        <translation>Zwei Blöcke antippen, um sie zu tauschen; ihre Schilder wandern mit.</translation>
+        <translation>Zwei Blöcke antippen, um sie zu tauschen; ihre Zettel wandern mit.</translation>
     </message>
     <message>
         <source>Now the other one.</source>
@@ -3278,7 +3278,7 @@ Schnittkante</translation>
     <message>
         <source>the common size</source>
         <extracomment>stands under the size of the blocks: one that blocks off size have in common, taken for all</extracomment>
-        <translation>das gemeinsame Maß</translation>
+        <translation>gemeinsames Maß</translation>
     </message>
 </context>
 <context>

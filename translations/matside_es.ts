@@ -7657,7 +7657,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>thread, web, needles</source>
-        <translation>hilo, entretela, agujas</translation>
+        <translation>hilo, entretela termoadhesiva, agujas</translation>
     </message>
     <message>
         <source>each of %1</source>

@@ -139,12 +139,12 @@
     <message>
         <source>long</source>
         <extracomment>a ruler&apos;s own name: the long one</extracomment>
-        <translation>grande</translation>
+        <translation>grand</translation>
     </message>
     <message>
         <source>square</source>
         <extracomment>a ruler&apos;s own name: the square one</extracomment>
-        <translation>carrée</translation>
+        <translation>carré</translation>
     </message>
 </context>
 <context>
@@ -193,7 +193,7 @@
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
-        <translation>carrée</translation>
+        <translation>carré</translation>
     </message>
     <message>
         <source>rounded</source>
@@ -483,7 +483,7 @@
     <message>
         <source>Pieces put away: %1</source>
         <extracomment>every piece was put away, out of sight; %1 is how many</extracomment>
-        <translation>Pièces rangées&#x202f;: %1</translation>
+        <translation>Ouvrages rangés&#x202f;: %1</translation>
     </message>
     <message>
         <source>Nothing else is on the shelf. What was put away can be brought back.</source>
@@ -936,7 +936,7 @@
     </message>
     <message>
         <source>True only after the screen was set against a card, at the foot of the shelf.</source>
-        <translation>Juste seulement une fois l’écran réglé avec une carte : au bas de l’étagère.</translation>
+        <translation>Juste seulement une fois l’écran réglé avec une carte&#x202f;: au bas de l’étagère.</translation>
     </message>
 </context>
 <context>
@@ -1057,7 +1057,7 @@
     <name>Keypad</name>
     <message>
         <source>Cancel</source>
-        <translation>Laisser</translation>
+        <translation>Abandonner</translation>
     </message>
     <message>
         <source>Done</source>
@@ -1099,7 +1099,7 @@
     </message>
     <message>
         <source>Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.</source>
-        <translation>Indiquer le nombre d’élèves : un kit chacun, un pour qui enseigne, et un de réserve par dizaine entamée.</translation>
+        <translation>Indiquer le nombre d’élèves&#x202f;: un kit chacun, un pour qui enseigne, et un de réserve par dizaine entamée.</translation>
     </message>
 </context>
 <context>
@@ -2283,7 +2283,7 @@ bord coupé</translation>
     <message>
         <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps stand clearly apart.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
-        <translation>Au plus près : %1 sur %2, %3 cran d’écart. De loin, cela paraît délavé : deux crans séparent nettement.</translation>
+        <translation>Au plus près&#x202f;: %1 sur %2, %3 cran d’écart. De loin, cela paraît délavé&#x202f;: deux crans séparent nettement.</translation>
     </message>
 </context>
 <context>
@@ -3847,7 +3847,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>square</source>
-        <translation>carrée</translation>
+        <translation>carré</translation>
     </message>
     <message>
         <source>rounded, on bias</source>
@@ -4696,7 +4696,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is off size: {%2}.</source>
-        <translation>Hors cote : {%2}.</translation>
+        <translation>Hors cote&#x202f;: {%2}.</translation>
     </message>
     <message>
         <source>The readings disagree by {%3}.</source>
@@ -6231,7 +6231,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Nothing may lie underneath.</source>
-        <translation>Vérifier : rien dessous.</translation>
+        <translation>Vérifier&#x202f;: rien dessous.</translation>
     </message>
 </context>
 <context>
@@ -6512,7 +6512,7 @@ bord coupé</translation>
     <message>
         <source>Planned {%1} × {%2}, off by {%3}: %4 says what to do</source>
         <extracomment>a stitched outline that is off its planned size %1 × %2 by %3; %4 is the station that judges it</extracomment>
-        <translation>Prévu {%1} × {%2}, écart de {%3} : « %4 » dira quoi faire</translation>
+        <translation>Prévu {%1} × {%2}, écart de {%3}&#x202f;: «&#x202f;%4&#x202f;» dira quoi faire</translation>
     </message>
 </context>
 <context>
@@ -6928,11 +6928,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>A piece is longer than the cloth is wide: sew strips end to end with straight seams, pressed open.</source>
-        <translation>Un morceau est plus long que la largeur du tissu : coudre des bandes bout à bout par coutures droites, ouvertes au fer.</translation>
+        <translation>Un morceau est plus long que la largeur du tissu&#x202f;: coudre des bandes bout à bout par coutures droites, ouvertes au fer.</translation>
     </message>
     <message>
         <source>The binding is cut: these corners can no longer be changed.</source>
-        <translation>La bande de finition est coupée : ces coins ne changent plus.</translation>
+        <translation>La bande de finition est coupée&#x202f;: ces coins ne changent plus.</translation>
     </message>
 </context>
 <context>
@@ -7657,7 +7657,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>thread, web, needles</source>
-        <translation>fil, voile, aiguilles</translation>
+        <translation>fil, voile thermocollant, aiguilles</translation>
     </message>
     <message>
         <source>each of %1</source>

@@ -77,7 +77,8 @@ QString demoByCustom()
 {
     const QString demo = demoProject();
     const auto read = readProject(demo.toStdString());
-    if (QLocale().language() == QLocale::English || !read.ok())
+    const QLocale::Language tongue = QLocale().language();
+    if (tongue == QLocale::English || tongue == QLocale::C || !read.ok())
         return demo;
     Project project = inWholeMillimetres(read.value().project);
     // Hers are sold by the centimetre.

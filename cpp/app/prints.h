@@ -19,10 +19,10 @@ namespace matside {
 /// the project names neither.
 [[nodiscard]] const Cloth *clothServing(const Project &project, ClothRole role);
 
-/// The cloths of the piece as its drawings show them: of "front", "back", "batting", "sashing", "binding" and,
-/// where it is reversible, "sashingBack" each {print, colour}: the print of the cloth it is cut of, and that
-/// cloth's colour, "#rrggbb", or "". What no cloth serves is missing. Of a framed piece the frame stands for
-/// the binding.
+/// The cloths of the piece as its drawings show them: of "front", "back", "batting", "sashing", "binding"
+/// and, where it is reversible, "sashingBack" each {print, colour}: the print of the cloth it is cut of, and
+/// that cloth's colour, "#rrggbb", or "". What no cloth serves is missing. Of a framed piece the frame stands
+/// for the binding.
 [[nodiscard]] QVariantMap clothsDrawn(const Project &project);
 
 } // namespace matside

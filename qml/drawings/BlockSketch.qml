@@ -37,7 +37,11 @@ Item {
         }
     }
     Rectangle {
-        anchors.centerIn: parent
+        id: plate
+        // In the corner of the cloth, as it is pinned there: what is stitched is seen.
+        readonly property real corner: root.view ? Math.min(root.width, root.height) * 0.04 : 0
+        x: root.view ? (root.width - Math.min(root.width, root.height)) / 2 + corner : (root.width - width) / 2
+        y: root.view ? (root.height - Math.min(root.width, root.height)) / 2 + corner : (root.height - height) / 2
         visible: root.made
         width: name.width + Theme.mm(2)
         height: name.implicitHeight
@@ -47,7 +51,8 @@ Item {
     }
     Word {
         id: name
-        anchors.centerIn: parent
+        x: root.made ? plate.x + (plate.width - width) / 2 : (root.width - width) / 2
+        y: root.made ? plate.y + (plate.height - height) / 2 : (root.height - height) / 2
         width: Math.min(implicitWidth, root.width)
         // A name stays on one line, however narrow the cell.
         wrapMode: Text.NoWrap

@@ -105,23 +105,31 @@ Item {
             showLean: false
         }
     }
-    Row {
+    Grid {
         id: parted
         objectName: "parted"
+        readonly property real from: Math.max(root.lie?.gapA ?? 0, root.lie?.gapB ?? 0) + Theme.mm(7)
+        // The word beside its figure, or below it and the arrows where the gap lies too near the edge.
+        readonly property bool beside: from + partedFigure.implicitWidth + columnSpacing + partedWord.implicitWidth <= root.width - Theme.mm(1)
+        columns: beside ? 2 : 1
+        columnSpacing: Theme.mm(1.6)
         visible: root.apart
-        x: root.place(Math.max(root.lie?.gapA ?? 0, root.lie?.gapB ?? 0) + Theme.mm(7), width, 0)
-        y: root.footY + Theme.mm(5) - height / 2
-        spacing: Theme.mm(1.6)
+        x: Math.max(0, Math.min(root.place(beside ? from : from - Theme.mm(10), width, 0), root.width - width))
+        y: root.footY + (beside ? Theme.mm(5) - height / 2 : Theme.mm(8))
+        horizontalItemAlignment: Theme.left ? Grid.AlignRight : Grid.AlignLeft
+        verticalItemAlignment: Grid.AlignVCenter
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         FigureText {
+            id: partedFigure
             figure: root.gap
             cap: Theme.mm(7)
             showUnit: false
             showLean: false
         }
         Word {
-            anchors.verticalCenter: parent.verticalCenter
+            id: partedWord
             bold: true
+            wrapMode: Text.NoWrap
             //: by how much the two allowances inside a sashing lie over each other
             text: (root.view?.gapMm ?? 0) < 0 ? qsTr("overlap")
                 //: what is left between the two allowances inside a sashing

@@ -34,6 +34,7 @@ Item {
         usableMm: root.told.usableMm ?? 0
         lengthSays: root.told.lengthSays ?? ""
         widthSays: root.told.widthSays ?? ""
+        accessibleName: (lengthSays + " × " + widthSays).replace(/[{}]/g, "")
         scaleLengthMm: root.scaleLengthMm
         scaleWidthMm: root.scaleWidthMm
     }

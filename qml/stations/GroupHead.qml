@@ -52,7 +52,10 @@ Pressable {
     }
     Pictogram {
         id: picture
-        visible: name !== ""
+        // It gives way before a word has to be broken.
+        readonly property real longest: root.text.split(" ").reduce((most, word) => Math.max(most, root.lengthOf(word, heavy)), 0)
+        readonly property real besides: sign.width + 2 * Theme.margin + (length.active ? length.width + Theme.gap : 0)
+        visible: name !== "" && longest + width + 2 * Theme.gap <= root.width - besides
         x: Theme.margin
         width: Theme.mm(8.4)
         anchors.verticalCenter: parent.verticalCenter

@@ -247,14 +247,17 @@ FocusScope {
             }
         }
     }
+    Connections {
+        target: list.footerItem
+        function onYChanged() {
+            if (stays.running && !list.moving)
+                list.contentY = list.footerItem.y - stays.at;
+        }
+    }
     Timer {
         id: stays
         property real at: 0
-        interval: 1 // once the list has laid itself out
-        onTriggered: {
-            list.forceLayout();
-            list.contentY += list.footerItem.y - list.contentY - at;
-        }
+        interval: 300 // by then every cloth is told anew
     }
     MoreBelow {
         over: list

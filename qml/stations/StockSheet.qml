@@ -33,6 +33,7 @@ Column {
             usableMm: root.remnant.widthMm ?? 0
             lengthSays: root.remnant.lengthSays ?? ""
             widthSays: root.remnant.widthSays ?? ""
+            accessibleName: (lengthSays + " × " + widthSays).replace(/[{}]/g, "")
             scaleLengthMm: root.remnant.roomLengthMm ?? 0
             scaleWidthMm: root.remnant.roomWidthMm ?? 0
         }
@@ -102,6 +103,7 @@ Column {
                     clothRole: owned.drawn?.print ?? "front"
                     lengthMm: owned.drawn?.lengthMm ?? 0
                     usableMm: owned.drawn?.widthMm ?? 0
+                    accessibleName: words.text.replace(/[{}]/g, "")
                     scaleLengthMm: StockModel.mostLengthMm
                     scaleWidthMm: StockModel.mostWidthMm
                 }
