@@ -75,7 +75,7 @@ QString demoProject()
 
 QString demoByCustom()
 {
-    const QString demo = demoProject();
+    QString demo = demoProject();
     const auto read = readProject(demo.toStdString());
     const QLocale::Language tongue = QLocale().language();
     if (tongue == QLocale::English || tongue == QLocale::C || !read.ok())

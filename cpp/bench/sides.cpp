@@ -4,7 +4,6 @@
 #include "bench/progress.h"
 
 #include <algorithm>
-#include <ranges>
 
 namespace matside {
 
@@ -18,7 +17,9 @@ std::vector<const MadeEvent *> cutsOf(const Project &project, const Step &step, 
 {
     std::vector<const MadeEvent *> cuts;
     const std::string does = progressName(step);
-    for (const MadeEvent &event : std::views::reverse(project.made.events)) {
+    const std::vector<MadeEvent> &events = project.made.events;
+    for (std::size_t at = events.size(); at-- > 0;) {
+        const MadeEvent &event = events[at];
         if (event.event != sideCut) {
             // A cut into the block begins its sides anew; a purchase, or work on another block, leaves them.
             if (event.does == does || (!block.empty() && event.block == block))

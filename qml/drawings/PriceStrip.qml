@@ -51,10 +51,15 @@ Item {
         lies = laid;
     }
 
-    onPartsChanged: Qt.callLater(place)
-    onPitchChanged: Qt.callLater(place)
-    onUprightChanged: Qt.callLater(place)
-    onRunChanged: Qt.callLater(place)
+    Timer {
+        id: later
+        interval: 0 // once all of it was told
+        onTriggered: root.place()
+    }
+    onPartsChanged: later.restart()
+    onPitchChanged: later.restart()
+    onUprightChanged: later.restart()
+    onRunChanged: later.restart()
 
     implicitHeight: upright ? labels.height + Theme.gap + sum.height : end + Theme.mm(1) + Math.max(labels.height, sum.height)
     height: implicitHeight
@@ -108,8 +113,8 @@ Item {
                 y: root.upright ? root.lies[index]?.at ?? 0 : 0
                 width: root.lies[index]?.width ?? root.pitch
                 height: root.upright ? root.pitch : says.y + says.height
-                onLeastChanged: Qt.callLater(root.place)
-                onWantedChanged: Qt.callLater(root.place)
+                onLeastChanged: later.restart()
+                onWantedChanged: later.restart()
 
                 Accessible.role: Accessible.StaticText
                 //: spoken: %1 is a part of the price, %2 its amount

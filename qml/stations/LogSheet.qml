@@ -105,7 +105,7 @@ Item {
             x: Theme.margin
             y: trouble.y - (text === "" ? 0 : height + Theme.gap)
             width: parent.width - 2 * Theme.margin
-            text: BlockLog.flags.filter(flag => flag.chosen).map(flag => flag.says).concat(BlockLog.words.trim() === "" ? [] : [BlockLog.words.trim()]).join(". ")
+            text: [...BlockLog.flags].filter(flag => flag.chosen).map(flag => flag.says).concat(BlockLog.words.trim() === "" ? [] : [BlockLog.words.trim()]).join(". ")
         }
         CautionLine {
             id: trouble
