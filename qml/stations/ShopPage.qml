@@ -237,28 +237,6 @@ FocusScope {
             onAsk: (group, key, label, kind, text) => root.begin(group, key, label, kind, text)
         }
     }
-    // Another number of kits lengthens the list above: what is pressed stays under the finger.
-    Connections {
-        target: KitsModel
-        function onChanged() {
-            if (root.opened === "kits" && list.footerItem && !stays.running) {
-                stays.at = list.footerItem.y - list.contentY;
-                stays.restart();
-            }
-        }
-    }
-    Connections {
-        target: list.footerItem
-        function onYChanged() {
-            if (stays.running && !list.moving)
-                list.contentY = list.footerItem.y - stays.at;
-        }
-    }
-    Timer {
-        id: stays
-        property real at: 0
-        interval: 300 // by then every cloth is told anew
-    }
     MoreBelow {
         over: list
         ground: Theme.colors.paper
