@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/demo.h"
 
+#include "app/language.h"
 #include "project/codec.h"
 
 #include <QCoreApplication>
 #include <QFile>
-#include <QLocale>
 
 #include <nlohmann/json.hpp>
 
@@ -77,8 +77,7 @@ QString demoByCustom()
 {
     QString demo = demoProject();
     const auto read = readProject(demo.toStdString());
-    const QLocale::Language tongue = QLocale().language();
-    if (tongue == QLocale::English || tongue == QLocale::C || !read.ok())
+    if (!metricIsTheCustom() || !read.ok())
         return demo;
     Project project = inWholeMillimetres(read.value().project);
     // Hers are sold by the centimetre.

@@ -18,6 +18,12 @@ QString roleOf(std::size_t patch)
     return patch % 2 == 0 ? QStringLiteral("patchA") : QStringLiteral("patchB");
 }
 
+/// Millimetres and tenths, as the machine is told a size.
+QString tenths(Length length)
+{
+    return inSign(QString::number(length.asMm(), 'f', 1));
+}
+
 /// Draw-up of the outlines logged so far, once there are two of them. Each is held against the size it was
 /// sent at; where that was not logged, against the plan's, as long as nothing was taken from them yet.
 std::optional<std::array<Share, 2>> drawUpOfFirst(const Project &project, const Plan &plan)
@@ -144,16 +150,6 @@ QString HoopModel::timeSays() const
         .arg(inSign(QString::number(metres, 'f', 1)))
         .arg(inSign(QString::number(m_forecast.use.bobbin.asMm() / 1000, 'f', 1)));
 }
-
-namespace {
-
-/// Millimetres and tenths, as the machine is told a size.
-QString tenths(Length length)
-{
-    return inSign(QString::number(length.asMm(), 'f', 1));
-}
-
-} // namespace
 
 QString HoopModel::sentShort() const
 {

@@ -44,6 +44,12 @@ QLocale localeOf(const QString &code)
 
 } // namespace
 
+bool metricIsTheCustom()
+{
+    const QLocale::Language tongue = QLocale().language(); // as localeOf() chose it
+    return tongue != QLocale::English && tongue != QLocale::C;
+}
+
 QStringList Spoken::known()
 {
     QStringList codes;

@@ -27,6 +27,9 @@ private:
     QString m_code;
 };
 
+/// Whether lengths are read in millimetres by custom where this is read: wherever that is not in English.
+[[nodiscard]] bool metricIsTheCustom();
+
 /// The language she reads: the one asked for, or the one she chose before, or the system's.
 class Language : public QObject, public Single<Language> {
     Q_OBJECT
@@ -44,8 +47,8 @@ public:
     void setCode(const QString &code);
     /// {value, says}: each language by its own name.
     [[nodiscard]] QVariantList choices() const;
-    /// Whether a new piece is first offered in millimetres: the custom wherever this is read but in English.
-    [[nodiscard]] bool metricFirst() const { return code() != QStringLiteral("en"); }
+    /// Whether a new piece is first offered in millimetres.
+    [[nodiscard]] bool metricFirst() const { return metricIsTheCustom(); }
 
 signals:
     /// Every word and every number on the screen is to be told anew.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "plan/formulas.h"
 
+#include "project/basis.h"
+
 #include <cmath>
 
 namespace matside {
@@ -13,8 +15,9 @@ Measures inchMeasures()
     const auto thirtySeconds = [](std::int64_t n) { return Length::inches(0, n, 32); };
     Measures m;
     m.fray = m.leastFold = m.magnetMargin = m.tight = m.parElse = sixteenths(4);
-    m.eighth = m.gapOpen = m.truing = m.foldOver = m.usualCatch = m.bindingStep = sixteenths(2);
+    m.eighth = m.truing = m.foldOver = m.usualCatch = m.bindingStep = sixteenths(2);
     m.bindingMachine = m.bagLess = m.webLess = sixteenths(2);
+    m.gapOpen = gapLeftOpen(System::Inch);
     m.leastCatch = thirtySeconds(3);
     m.mostCatch = sixteenths(3);
     m.cutStep = m.bindingHand = sixteenths(1);
@@ -33,7 +36,7 @@ Measures metricMeasures()
     Measures m;
     m.fray = m.leastFold = m.magnetMargin = m.tight = m.parElse = Length::mm(6);
     m.eighth = Length::mm(2);
-    m.gapOpen = Length::mm(3);
+    m.gapOpen = gapLeftOpen(System::Metric);
     m.truing = m.foldOver = m.usualCatch = m.bindingMachine = m.bagLess = m.webLess = Length::mm(3);
     m.leastCatch = Length::mmTenths(24);
     m.mostCatch = Length::mmTenths(48);

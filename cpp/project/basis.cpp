@@ -66,11 +66,9 @@ Pair fieldOf(const Project &project)
 
 Length gapWanted(System system, Length finished, Length allowance)
 {
-    const bool inch = system == System::Inch;
-    const Length least = inch ? Length::inches(0, 1, 32) : Length::mmTenths(8);
-    const Length open = inch ? Length::inches(0, 1, 8) : Length::mm(3); // a wider one is filled (F7)
+    const Length least = system == System::Inch ? Length::inches(0, 1, 32) : Length::mmTenths(8);
     const Length planned = finished - allowance * 2;
-    return planned > open ? least : max(least, planned);
+    return planned > gapLeftOpen(system) ? least : max(least, planned);
 }
 
 void takeTestJoin(const Project &project, Basis &basis)
@@ -151,6 +149,11 @@ Share drawUp(Length sent, Length outline)
         1.0L - static_cast<long double>(outline.count()) / static_cast<long double>(sent.count());
     const long double millionths = share * whole;
     return Share{static_cast<std::int64_t>(millionths < 0 ? millionths - 0.5L : millionths + 0.5L)};
+}
+
+Length gapLeftOpen(System system)
+{
+    return system == System::Inch ? Length::inches(0, 1, 8) : Length::mm(3);
 }
 
 Basis basisOf(const Project &project)

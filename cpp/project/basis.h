@@ -39,6 +39,9 @@ struct Basis {
 
 [[nodiscard]] Basis basisOf(const Project &project);
 
+/// 1/8 in | 3 mm: a gap between two allowances that may stay open; a wider one is filled (F7).
+[[nodiscard]] Length gapLeftOpen(System system);
+
 /// The piece is bagged out: no binding, seam on the outline (F11).
 [[nodiscard]] bool isBagged(const Project &project);
 

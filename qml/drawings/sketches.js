@@ -140,16 +140,21 @@ function mat(context, c) {
     Printing.blade(context, c, 94, 95, 8, 48, 0.4);
 }
 
+/** Lines of print from `x` on: of each how far down and how long. */
+function printed(context, x, lines) {
+    context.beginPath();
+    for (const [y, length] of lines) {
+        context.moveTo(x, y);
+        context.lineTo(x + length, y);
+    }
+    context.stroke();
+}
+
 /** A sheet lying over the page: it has come up from below, or it is simply there. */
 function sheet(context, c, slides) {
     box(context, c, 8, 4, 134, 92, c.paper, 4);
     pen(context, c, 3, c.line);
-    context.beginPath();
-    for (const y of [20, 32, 44]) {
-        context.moveTo(20, y);
-        context.lineTo(y === 32 ? 40 : 48, y);
-    }
-    context.stroke();
+    printed(context, 20, [[20, 28], [32, 20], [44, 28]]);
     if (slides) {
         for (const [y, dots] of [[66, [2, 2.4]], [80, [1, 3]]]) {
             context.fillStyle = c.paper;
@@ -275,12 +280,7 @@ function pedal(context, c, turns) {
     }
     box(context, c, 104, 12, 40, 50, c.paper, 2.6);
     pen(context, c, 2.4, c.inkSoft);
-    context.beginPath();
-    for (const y of [24, 33, 42]) {
-        context.moveTo(111, y);
-        context.lineTo(y === 42 ? 126 : 137, y);
-    }
-    context.stroke();
+    printed(context, 111, [[24, 26], [33, 26], [42, 15]]);
     if (turns)
         leaf(context, c);
     context.beginPath();
