@@ -128,6 +128,8 @@ Item {
             id: clothName
             x: swatch.width + Theme.gap
             width: parent.width - x - (root.caution !== "" ? Theme.control : 0)
+            // A long word reaches into the room kept for the mark, rather than be broken.
+            wrapMode: Text.WordWrap
             text: StepModel.clothName
         }
     }
