@@ -117,14 +117,14 @@ private:
     // NOLINTNEXTLINE(misc-no-recursion)
     std::vector<Part> bracket()
     {
-        std::vector<Part> parts;
+        std::vector<Part> inside;
         do {
             take();
-            parts.push_back(part());
+            inside.push_back(part());
         } while (!m_rest.empty() && m_rest.front() == ',');
         if (!m_rest.empty())
             take();
-        return parts;
+        return inside;
     }
 
     std::string_view m_rest;
