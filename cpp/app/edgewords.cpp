@@ -233,6 +233,10 @@ QString EdgeModel::verdict() const
     if (!found)
         return {};
     const Marks marks = m_workspace.project().marks();
+    if (found->measureAgain && found->otherDiagonal > Length())
+        //: of a piece's six measures; %1 and %2 are lengths
+        return tr("With these sides and one diagonal of %1, the other would be %2.")
+            .arg(braced(read().diagonals[0], marks), braced(found->otherDiagonal, marks));
     if (found->measureAgain)
         return tr("The readings disagree by %1.").arg(braced(found->K.magnitude(), marks));
     if (found->good)

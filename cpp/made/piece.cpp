@@ -4,6 +4,23 @@
 #include <cmath>
 
 namespace matside {
+namespace {
+
+double squareOf(Length length)
+{
+    const auto ticks = static_cast<double>(length.count());
+    return ticks * ticks;
+}
+
+Length diagonalBeside(const Readings &readings)
+{
+    double left = -squareOf(readings.diagonals[0]);
+    for (const Length side : readings.sides)
+        left += squareOf(side);
+    return left > 0 ? toLength(std::sqrt(left)) : Length();
+}
+
+} // namespace
 
 PieceFinding judgePiece(const Readings &readings, const Tolerances &tolerances, Marks marks)
 {
@@ -13,6 +30,7 @@ PieceFinding judgePiece(const Readings &readings, const Tolerances &tolerances, 
     if (!fit.settled)
         return finding;
     finding.K = toLength(quickCheck(inTicks(readings)));
+    finding.otherDiagonal = diagonalBeside(readings);
     // A tape is trusted half as far as a ruler: twice the disagreement is still none.
     const auto most = static_cast<double>((tolerances.doubtful * 2).count());
     if (finding.K.magnitude() > tolerances.doubtful * 2 || std::abs(fit.disagreement) > most)

@@ -14,6 +14,10 @@ namespace matside {
 struct PieceFinding {
     bool measureAgain = true; ///< the readings disagree: nothing else is said
     Length K;                 ///< by how much (F23)
+    /// What the diagonal from the top right would be by the sides and the other diagonal (Euler: the squares
+    /// of a parallelogram's sides make those of its diagonals), so that the maker can trace the disagreement.
+    /// Zero where the sides cannot hold the other one.
+    Length otherDiagonal;
     Length ends;              ///< top − bottom
     Length flanks;            ///< right − left
     Length diagonals;         ///< from top left − from top right

@@ -37,6 +37,7 @@ private slots:
     void largePieceMayBeOffByMore();
     void equalDiagonalsDoNotProveThePiece();
     void misreadTape();
+    void misreadDiagonalIsTold();
 };
 
 void RowsAndPieceTest::rowsNearTheMeanAreLeft()
@@ -172,6 +173,22 @@ void RowsAndPieceTest::misreadTape()
     QCOMPARE(judgePiece(read, usual, sixteenths()).trueSize, Pair{});
     read.sides[1] = Length();
     QVERIFY(judgePiece(read, usual, sixteenths()).measureAgain);
+}
+
+void RowsAndPieceTest::misreadDiagonalIsTold()
+{
+    // From coordinates: a leaning block read off whole, then one diagonal misread. What the sides and the
+    // diagonal that was read rightly ask for is what the other was.
+    Readings read = readOff(block(21, 30, 0.5));
+    const Length truly = read.diagonals[1];
+    read.diagonals[1] += in(2);
+    const PieceFinding found = judgePiece(read, usual, sixteenths());
+    QVERIFY(found.measureAgain);
+    QVERIFY2((found.otherDiagonal - truly).magnitude() <= in(0, 1, 16),
+             qPrintable(QString::number(found.otherDiagonal.asInches())));
+    // Four sides of 21 and 30 in cannot hold a diagonal of 60: nothing is told of the other.
+    read.diagonals[0] = in(60);
+    QCOMPARE(judgePiece(read, usual, sixteenths()).otherDiagonal, Length());
 }
 
 QTEST_APPLESS_MAIN(RowsAndPieceTest)
