@@ -3,12 +3,13 @@ import QtQuick
 import Matside.Parts
 import Matside.Theme
 import "sketches.js" as Sketches
+import "wishes.js" as Wishes
 
 /** A small picture of what a choice does; the word beside it says the same. */
 PrintCanvas {
     id: root
 
-    /** "light", "label", "hand-right", "slides", … as sketches.js has them. */
+    /** "light", "label", "hand-right", "slides", … as sketches.js has them, or wishes.js. */
     property string scene
     /** The colours it is drawn in: for a light, that light's own. */
     property ColorSet inks: Theme.colors
@@ -19,7 +20,12 @@ PrintCanvas {
     mirrored: false
     shows: [scene, inks]
     Accessible.ignored: true
-    onPrinting: context => Sketches.paint(context, inks, scene, width, height, Theme.family)
+    onPrinting: context => {
+        if (Wishes.has(scene))
+            Wishes.paint(context, inks, scene, width, height);
+        else
+            Sketches.paint(context, inks, scene, width, height, Theme.family);
+    }
 
     FigureText {
         visible: root.scene === "light"

@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Theme
 import Matside.Parts
+import "sidemarks.js" as SideMarks
 import "tablelay.js" as TableLay
 import "tables.js" as Tables
 
@@ -40,6 +41,8 @@ Item {
     property string face: "front"
     /** Patches on each block: list of {role, points: [[x, y], …]}, 0 to 1 of the outline. */
     property var motif: []
+    /** What is being set at "along" (both ends) or "across" (both sides) is marked; or "". */
+    property string marked
     property bool dragEnabled: false
     property string accessibleName
 
@@ -65,11 +68,14 @@ Item {
     PrintCanvas {
         id: sheet
         anchors.fill: parent
-        shows: [root.lie, root.face, root.motif]
+        shows: [root.lie, root.face, root.motif, root.marked]
         Accessible.ignored: true
         onPrinting: context => {
-            if (root.lie)
-                Tables.paint(context, sheet.dyed(), root.lie, root.face === "back", root.face === "back" ? [] : root.motif, unit);
+            if (!root.lie)
+                return;
+            Tables.paint(context, sheet.dyed(), root.lie, root.face === "back", root.face === "back" ? [] : root.motif, unit);
+            if (root.marked !== "")
+                SideMarks.paint(context, Theme.colors, root.lie, root.marked, unit);
         }
     }
     Word {

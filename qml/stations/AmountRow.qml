@@ -18,8 +18,6 @@ Item {
 
     readonly property bool choice: amount.kind === "choice"
     readonly property string label: amount.says ?? ""
-    /** What a choice is about is said above it, unless the value before it has said so. */
-    readonly property bool headed: choice && !(amount.key ?? "").startsWith("hangs")
 
     implicitHeight: choice ? cells.y + cells.implicitHeight
                            : Math.max(Theme.step, name.implicitHeight + length.implicitHeight + Theme.mm(1.2))
@@ -72,7 +70,7 @@ Item {
     }
     Word {
         id: head
-        visible: root.headed
+        visible: root.choice
         width: parent.width
         text: root.label
         Accessible.ignored: true

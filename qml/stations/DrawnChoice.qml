@@ -9,10 +9,17 @@ import Matside.Theme
 Item {
     id: root
 
-    /** List of {value, says, scene, inks, words}: the last three as a ChoiceSketch takes them. */
+    /**
+     * List of {value, says, scene, inks, words}: the last three as a ChoiceSketch takes them; or of
+     * {value, says, print, colour}: each is a swatch of that cloth itself.
+     */
     property var choices: []
     property var value
     property string accessibleName
+    /** The word stands at the picture's right where it fits: lower than beneath it. */
+    property bool beside: false
+    /** How high a picture may be, mm. */
+    property real pictureMost: Theme.small ? 18 : 22
 
     signal chosen(var value)
 
@@ -25,8 +32,13 @@ Item {
     readonly property real leastTile: letters.font.pixelSize > 0 ? 2 * side + Theme.mm(2) + longestWord(choices) : 1
     readonly property int lines: Math.max(1, Math.ceil(choices.length / columns))
     readonly property real tileWidth: Math.floor((width - (columns - 1) * gap) / columns)
-    readonly property real pictureHeight: Math.round(Math.min(Theme.mm(Theme.small ? 18 : 22), (tileWidth - 2 * side) * 0.66))
-    readonly property real tileHeight: tooth + pictureHeight + tallest + Theme.mm(1.6) + tooth
+    readonly property real pictureHeight: Math.round(Math.min(Theme.mm(pictureMost), sideways ? tileWidth : (tileWidth - 2 * side) * 0.66))
+    readonly property real pictureWidth: sideways ? tileWidth - besideWord : tileWidth - 2 * side
+    readonly property real tileHeight: sideways ? 2 * tooth + Math.max(pictureHeight + side, tallest)
+                                                : 2 * tooth + pictureHeight + tallest + Theme.mm(1.6)
+    /** What the longest word takes of a tile beside its picture. */
+    readonly property real besideWord: Math.max(3 * side + longestWord(choices) + Theme.mm(0.6), tileWidth * 0.5)
+    readonly property bool sideways: beside && tileWidth >= Theme.mm(40) && tileWidth - besideWord >= Theme.mm(16)
     property real tallest: 0
 
     function longestWord(choices: var): real {
@@ -78,6 +90,8 @@ Item {
                 readonly property bool isChosen: modelData.value === root.value
                 readonly property bool solid: isChosen !== pressed
                 readonly property real nameHeight: says.implicitHeight
+                readonly property bool cloth: modelData.print !== undefined
+                readonly property color ink: !cloth ? (solid ? Theme.colors.raised : Theme.colors.ink) : pressed ? Theme.colors.accent : Theme.colors.ink
                 readonly property real line: isChosen ? Theme.keyBold : Theme.keyThin
 
                 width: root.tileWidth
@@ -92,36 +106,47 @@ Item {
                 Component.onCompleted: root.measure()
 
                 Cutout {
+                    visible: !tile.cloth
                     anchors.fill: parent
                     fill: tile.solid ? Theme.colors.ink : Theme.colors.raised
                     stroke: Theme.colors.ink
                     strokeWidth: tile.line
                     corners: root.outline(width, height)
                 }
+                DyedCloth {
+                    visible: tile.cloth
+                    width: parent.width
+                    height: root.tooth + root.pictureHeight
+                    clothRole: tile.modelData.print ?? "front"
+                    colour: tile.modelData.colour ?? ""
+                    line: tile.isChosen ? Theme.keyBold : Theme.mm(0.3) * Theme.colors.lineScale
+                }
                 ChoiceSketch {
+                    visible: !tile.cloth
                     x: root.side
                     y: root.tooth + root.side
-                    width: parent.width - 2 * x
-                    height: Math.round(root.pictureHeight - root.side)
-                    scene: tile.modelData.scene
+                    width: root.pictureWidth
+                    height: Math.round(root.pictureHeight - root.side * (root.sideways ? 0.4 : 1))
+                    scene: tile.modelData.scene ?? ""
                     inks: tile.modelData.inks ?? Theme.colors
                     words: tile.modelData.words ?? ""
                 }
                 Word {
                     id: says
-                    x: root.side
-                    y: root.tooth + root.pictureHeight + Theme.mm(0.8) + (root.tallest - implicitHeight) / 2
-                    width: parent.width - 2 * x
-                    horizontalAlignment: Text.AlignHCenter
+                    x: root.sideways ? 2 * root.side + root.pictureWidth : root.side
+                    y: root.sideways ? (parent.height - implicitHeight) / 2
+                                     : root.tooth + root.pictureHeight + Theme.mm(0.8) + (tile.cloth ? 0 : (root.tallest - implicitHeight) / 2)
+                    width: parent.width - x - root.side
+                    horizontalAlignment: root.sideways ? Text.AlignLeft : Text.AlignHCenter
                     bold: tile.isChosen
-                    color: tile.solid ? Theme.colors.raised : Theme.colors.ink
+                    color: tile.ink
                     text: tile.modelData.says
                     Accessible.ignored: true
                 }
                 PinSketch {
                     objectName: "pin"
                     visible: tile.isChosen
-                    anchors.horizontalCenter: parent.horizontalCenter
+                    x: root.sideways ? root.side + (root.pictureWidth - width) / 2 : (parent.width - width) / 2
                     y: -Theme.mm(1.6)
                 }
                 FocusOutline { visible: tile.keyboardFocus }

@@ -16,6 +16,8 @@ Item {
     property string face: "front"
     /** What is wanted lies open. */
     property bool wishing: false
+    /** Which measure of the table is being set there: "along", "across" or "". */
+    readonly property string marked: wishing ? wishes.marked : ""
 
     signal ask(string key, string label, string kind, string text)
     signal closed()
@@ -98,7 +100,7 @@ Item {
     FitWishes {
         id: wishes
         visible: root.wishing
-        y: title.implicitHeight + Theme.gap
+        y: title.implicitHeight + Theme.mm(1)
         width: parent.width
         height: Math.max(0, buttons.y - y - Theme.gap)
         onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)

@@ -116,6 +116,7 @@ FocusScope {
             view: FitModel.drawing
             mats: FitModel.mats
             face: root.face
+            marked: (layouts.item as FitLayouts)?.marked ?? ""
             dragEnabled: !Session.readOnly && root.shows !== "layouts"
             accessibleName: mats.length > 0
                 //: place mats: so many, and their two sides

@@ -172,8 +172,12 @@ StationCase {
         wait(60);
         verifySizes(data.tag + ", what is wanted");
         const said = WouldFit.wishSays;
+        const table = all(item => item.marked !== undefined && item.lie !== undefined)[0];
+        compare(table.marked, "");
         press(called("bare at each end more"));
         tryVerify(() => WouldFit.wishSays !== said);
+        compare(table.marked, "along", "the ends of the table are marked in its drawing");
+        everyWishIsDrawn();
         press(pressables().find(item => /^bare at each end \d/.test(item.accessibleName)));
         tryVerify(() => called("Done"));
         wait(250);
@@ -185,6 +189,14 @@ StationCase {
         tryVerify(() => /\{9 in\} over at the ends/.test(WouldFit.wishSays));
         press(called("Show what fits"));
         tryVerify(() => called("Take this layout"));
+        compare(table.marked, "");
+    }
+    /** Each choice has its pictures, each amount the sign of what it measures. */
+    function everyWishIsDrawn() {
+        const wishes = all(item => item.wish !== undefined && item.scenes !== undefined);
+        compare(wishes.length, WouldFit.wishes.length);
+        for (const shown of wishes)
+            compare(shown.scenes.length, shown.choice ? shown.wish.choices.length : 1, shown.wish.key);
     }
     /** A set of mats in place of one piece: asked for, looked at on the table, taken and taken back. */
     function test_aSetOfMats_data() {
@@ -201,6 +213,7 @@ StationCase {
         tryVerify(() => /^\d mats of \{18\} × \{12 in\}/.test(WouldFit.wishSays), 2000, WouldFit.wishSays);
         wait(60);
         verifySizes(data.tag + ", mats wanted");
+        everyWishIsDrawn();
         verify(pressables().some(item => /^mats, \d at most \d/.test(item.accessibleName)), printed(null));
         verify(!pressables().some(item => /^bare at each end/.test(item.accessibleName)));
         press(called("Show what fits"));
