@@ -20,6 +20,8 @@ const QString lengthName = QStringLiteral("length");
 const QString widthName = QStringLiteral("width");
 const QString lengthSide = QStringLiteral("lengthMm");
 const QString widthSide = QStringLiteral("widthMm");
+const QString printName = QStringLiteral("print");
+const QString colourName = QStringLiteral("colour");
 
 Length stepOf(System system)
 {
@@ -78,7 +80,9 @@ QVariantList StockModel::amounts() const
     QVariantList choices;
     for (const Cloth &cloth : project.cloths)
         choices << QVariantMap{{QStringLiteral("value"), toQt(cloth.id)},
-                               {QStringLiteral("says"), clothAmongAll(project, cloth.id)}};
+                               {QStringLiteral("says"), clothAmongAll(project, cloth.id)},
+                               {printName, printOf(project, cloth.id)},
+                               {colourName, toQt(cloth.colour)}};
     const auto amount = [&](const QString &key, const QString &says, Length length) {
         return QVariantMap{
             {QStringLiteral("key"), key},
@@ -90,8 +94,7 @@ QVariantList StockModel::amounts() const
                         {QStringLiteral("says"), tr("a piece of")},
                         {QStringLiteral("kind"), QStringLiteral("choice")},
                         {QStringLiteral("value"), toQt(m_cloth)},
-                        {QStringLiteral("choices"), choices},
-                        {QStringLiteral("perRow"), std::min<int>(static_cast<int>(choices.size()), 2)}},
+                        {QStringLiteral("choices"), choices}},
             amount(lengthName, tr("its length, along the selvage"), m_length),
             amount(widthName, tr("its width, selvages off"), m_width)};
 }
@@ -113,12 +116,14 @@ QStringList StockModel::pieces() const
 QVariantMap StockModel::remnant() const
 {
     const Project &project = m_workspace.project();
-    if (!clothNamed(project, m_cloth))
+    const Cloth *cloth = clothNamed(project, m_cloth);
+    if (!cloth)
         return {};
     const Marks marks = project.marks();
     const double broad = std::max(m_width.asMm(), m_workspace.plan().strip.usable.asMm());
     constexpr double least = 1.2; // as long as broad and a little
-    return {{QStringLiteral("print"), printOf(project, m_cloth)},
+    return {{printName, printOf(project, m_cloth)},
+            {colourName, toQt(cloth->colour)},
             {lengthSide, m_length.asMm()},
             {widthSide, m_width.asMm()},
             {QStringLiteral("lengthSays"), braced(m_length, marks)},
@@ -133,7 +138,8 @@ QVariantList StockModel::drawn() const
     QVariantList all;
     for (const Cloth &cloth : project.cloths)
         for (const OwnedPiece &owned : cloth.owned)
-            all << QVariantMap{{QStringLiteral("print"), printOf(project, cloth.id)},
+            all << QVariantMap{{printName, printOf(project, cloth.id)},
+                               {colourName, toQt(cloth.colour)},
                                {lengthSide, owned.length.asMm()},
                                {widthSide, owned.width.asMm()}};
     return all;

@@ -29,15 +29,15 @@ public:
 
     /// "2 pieces"; empty when there is none.
     [[nodiscard]] QString headSays() const;
-    /// The piece being entered: which cloth, its length, its width.
+    /// The piece being entered: which cloth (its choices with {print, colour}), its length, its width.
     [[nodiscard]] QVariantList amounts() const;
     /// What is there, piece by piece.
     [[nodiscard]] QStringList pieces() const;
-    /// The piece being entered as it is drawn: {print, lengthMm, widthMm, lengthSays, widthSays,
+    /// The piece being entered as it is drawn: {print, colour, lengthMm, widthMm, lengthSays, widthSays,
     /// roomLengthMm, roomWidthMm}, the last two what of its cloth is drawn at the least, so that a small
     /// piece looks small.
     [[nodiscard]] QVariantMap remnant() const;
-    /// {print, lengthMm, widthMm} of each of `pieces`, and the most of either side.
+    /// {print, colour, lengthMm, widthMm} of each of `pieces`, and the most of either side.
     [[nodiscard]] QVariantList drawn() const;
     [[nodiscard]] double mostLengthMm() const;
     [[nodiscard]] double mostWidthMm() const;

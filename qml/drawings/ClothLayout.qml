@@ -5,6 +5,7 @@ import Matside.Parts
 import Matside.Theme
 import "layouts.js" as Layouts
 import "printing.js" as Printing
+import "swatches.js" as Swatches
 
 /** How one cloth is cut, to scale: strips across or along it, the pieces of each, and what is left; its two sides are measured where they are told. It never lies mirrored. */
 Item {
@@ -18,6 +19,8 @@ Item {
     property real usableMm: 0
     property real lengthMm: 0
     property string clothRole: "front"
+    /** The cloth's own colour, "#rrggbb"; "" for that of its print. */
+    property string colour
     /** "cloth", with a "roll" before it, a "package" unfolded, or a "remnant" that is nothing but cloth. */
     property string kind: "cloth"
     /** What the drawing is scaled to; several that stand together share it. */
@@ -48,13 +51,14 @@ Item {
     PrintCanvas {
         anchors.fill: parent
         mirrored: false
-        shows: [root.strips, root.lie, root.run, root.wide, root.clothRole, root.kind, extent.naturalWidth, breadth.implicitHeight]
+        shows: [root.strips, root.lie, root.run, root.wide, root.clothRole, root.colour, root.kind, extent.naturalWidth, breadth.implicitHeight]
         Accessible.ignored: true
         onPrinting: context => {
             if (!root.lie)
                 return;
             const c = Theme.colors;
-            Layouts.paint(context, c, root.lie, { role: root.clothRole, strips: root.strips, run: root.lengthMm, wide: root.usableMm, kind: root.kind }, unit);
+            const cloth = Swatches.dyed(c, { dark: Theme.day.ink, light: Theme.lamp.ink }, root.clothRole, root.colour);
+            Layouts.paint(context, cloth.c, root.lie, { role: cloth.role, strips: root.strips, run: root.lengthMm, wide: root.usableMm, kind: root.kind }, unit);
             if (root.widthSays !== "")
                 Layouts.upright(context, c, breadth.x + breadth.width / 2, root.lie.y, root.lie.y + root.wide, breadth.implicitHeight + Theme.mm(1), unit);
             if (root.lengthSays !== "" && extent.beside)

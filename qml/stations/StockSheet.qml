@@ -14,57 +14,44 @@ Column {
 
     readonly property bool beside: width > Theme.mm(150)
     readonly property real half: beside ? (width - Theme.margin * 2) / 2 : width
-    readonly property var remnant: StockModel.remnant
+    readonly property real clothsWidth: beside ? (width - Theme.margin * 2) * 0.52 : width
+    /** Which cloth it is a piece of. */
+    readonly property var choice: StockModel.amounts[0] ?? ({})
 
     spacing: Theme.gap
 
     Item {
         width: parent.width
-        height: root.beside ? Math.max(terms.height, piece.height) : piece.height + Theme.gap + terms.height
+        height: root.beside ? Math.max(cloths.y + cloths.height, piece.height) : cloths.y + cloths.height
 
-        ClothLayout {
+        StockPiece {
             id: piece
             x: root.beside && Theme.left ? root.width - width : 0
-            width: root.half
-            height: Theme.mm(root.beside ? 66 : 50)
-            kind: "remnant"
-            clothRole: root.remnant.print ?? "front"
-            lengthMm: root.remnant.lengthMm ?? 0
-            usableMm: root.remnant.widthMm ?? 0
-            lengthSays: root.remnant.lengthSays ?? ""
-            widthSays: root.remnant.widthSays ?? ""
-            accessibleName: (lengthSays + " × " + widthSays).replace(/[{}]/g, "")
-            scaleLengthMm: root.remnant.roomLengthMm ?? 0
-            scaleWidthMm: root.remnant.roomWidthMm ?? 0
+            width: root.beside ? root.width - root.clothsWidth - Theme.margin * 2 : root.width
+            onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
         }
         Column {
-            id: terms
+            id: cloths
             x: root.beside && !Theme.left ? root.width - width : 0
             y: root.beside ? 0 : piece.height + Theme.gap
-            width: root.half
-            spacing: Theme.mm(1.5)
+            width: root.clothsWidth
+            // A pin stands up out of the first row.
+            spacing: Theme.mm(1.8)
 
-            Repeater {
-                model: StockModel.amounts.length
-                AmountRow {
-                    required property int index
-                    enabled: !Session.readOnly
-                    width: terms.width
-                    height: implicitHeight
-                    amount: StockModel.amounts[index] ?? ({})
-                    onNudged: (key, steps) => StockModel.nudge(key, steps)
-                    onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
-                    onPicked: (key, value) => StockModel.pick(value)
-                }
-            }
-            CutButton {
+            Word {
                 width: parent.width
-                enabled: StockModel.whyNot === "" && !Session.readOnly
-                //: adds the piece of cloth just entered
-                text: qsTr("Add this piece")
-                height: Math.max(Theme.control, contentHeight)
-                reason: StockModel.whyNot
-                onClicked: StockModel.add()
+                text: root.choice.says ?? ""
+                Accessible.ignored: true
+            }
+            DrawnChoice {
+                enabled: !Session.readOnly
+                width: parent.width
+                height: implicitHeight
+                pictureMost: 14
+                accessibleName: root.choice.says ?? ""
+                choices: root.choice.choices ?? []
+                value: root.choice.value
+                onChosen: value => StockModel.pick(value)
             }
         }
     }
@@ -101,6 +88,7 @@ Column {
                     height: Theme.mm(24)
                     kind: "remnant"
                     clothRole: owned.drawn?.print ?? "front"
+                    colour: owned.drawn?.colour ?? ""
                     lengthMm: owned.drawn?.lengthMm ?? 0
                     usableMm: owned.drawn?.widthMm ?? 0
                     accessibleName: words.text.replace(/[{}]/g, "")

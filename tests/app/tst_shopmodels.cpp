@@ -223,6 +223,15 @@ void ShopModels::aPieceSheHas()
              QStringLiteral("{40 1/2 in}"));
     at.stock.add();
     QCOMPARE(at.stock.drawn().size(), 1);
+    // Drawn as the cloth it is: the chooser's swatch, the piece under the tape and the piece in the list
+    // alike.
+    const QVariantMap swatch =
+        at.stock.amounts().front().toMap().value(QStringLiteral("choices")).toList().front().toMap();
+    for (const QString &what : {QStringLiteral("print"), QStringLiteral("colour")}) {
+        QVERIFY2(swatch.contains(what), qPrintable(what));
+        QCOMPARE(at.stock.remnant().value(what), swatch.value(what));
+        QCOMPARE(at.stock.drawn().front().toMap().value(what), swatch.value(what));
+    }
     QCOMPARE(at.stock.mostLengthMm(), 26 * 25.4);
     QCOMPARE(at.stock.mostWidthMm(), 40.5 * 25.4);
     QCOMPARE(at.stock.pieces().size(), 1);

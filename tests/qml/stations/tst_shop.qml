@@ -86,6 +86,15 @@ StationCase {
         tryVerify(() => called("Add this piece"));
         wait(60);
         verifySizes(data.tag + ", stock");
+        // The piece under the tape is of the cloth whose swatch is pressed, in that cloth's own colour.
+        const drawn = all(item => item.roomWidthMm !== undefined && item.clothRole !== undefined)[0];
+        const cloths = StockModel.amounts[0].choices, was = cloths[0], other = cloths[1];
+        verify(other.colour !== was.colour, other.says);
+        called(other.says).press();
+        tryCompare(drawn, "colour", other.colour);
+        compare(drawn.clothRole, other.print);
+        called(was.says).press();
+        tryCompare(drawn, "colour", was.colour);
         // A length of cloth is typed with the marks of her ruler, as everywhere.
         pressables().find(item => /^its length, along the selvage \d/.test(item.accessibleName)).press();
         tryVerify(() => called("Done"));
