@@ -136,6 +136,7 @@ void ShadeModel::sortCloths()
             {QStringLiteral("name"), clothText(project, cloth->id)},
             {QStringLiteral("part"),
              wordsOrCode(choiceWords(), spelling::wordFor(spelling::role, cloth->role))},
+            {QStringLiteral("print"), printOf(project, cloth->id)},
             {QStringLiteral("known"), colour.has_value()},
             {QStringLiteral("colour"), colour ? toQt(writeColour(*colour)) : QString()},
             {QStringLiteral("grey"), colour ? toQt(writeColour(greyOf(*colour))) : QString()},

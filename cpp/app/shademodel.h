@@ -39,8 +39,8 @@ public:
     void setGrey(bool grey);
     /// The ten steps, darkest first: {step, grey "#rrggbb"}.
     [[nodiscard]] QVariantList scale() const;
-    /// The cloths that are seen, lightest first, those without a colour last: {id, letter, name, part, known,
-    /// step, colour, grey, value (0…10), says}.
+    /// The cloths that are seen, lightest first, those without a colour last: {id, letter, name, part, print,
+    /// known, step, colour, grey, value (0…10), says}.
     [[nodiscard]] QVariantList cloths() const { return m_cloths; }
     /// {value, says}; empty when all blocks are alike.
     [[nodiscard]] QVariantList designs() const;

@@ -15,6 +15,13 @@ Item {
     /** What lies over it: "", "photo" (to take or choose one). */
     property string over
     readonly property bool upright: height > width
+    /** As which cloth it is printed. */
+    readonly property string clothRole: {
+        for (const cloth of ShadeModel.cloths)
+            if (cloth.id === ClothColour.cloth)
+                return cloth.print;
+        return "front";
+    }
     readonly property bool tapping: over === "" && String(ClothColour.picture) !== ""
 
     /** Closes what lies over it; false when nothing did. */
@@ -43,6 +50,7 @@ Item {
     }
     ShadePalette {
         objectName: "shade-palette"
+        clothRole: root.clothRole
         visible: root.over === "" && !root.tapping
         x: root.upright || !Theme.left ? 0 : hand.width
         width: root.upright ? parent.width : parent.width - hand.width
@@ -75,6 +83,10 @@ Item {
                 x: Theme.margin
                 width: parent.width - 2 * Theme.margin
                 tapping: root.tapping
+                clothRole: root.clothRole
+                // Beside all three targets and its words, whether or not all are there: it never jumps.
+                swatch: root.upright || root.tapping ? Theme.mm(18)
+                    : Math.max(Theme.mm(18), Math.min(Theme.mm(46), root.height - 2 * Theme.margin - 3 * (Theme.targetLeast + Theme.gap) - Theme.mm(28)))
             }
         }
         Column {

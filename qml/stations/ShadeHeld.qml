@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
 import Matside.Core
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
@@ -9,6 +10,10 @@ Column {
     id: root
 
     property bool tapping: false
+    /** As which cloth it is printed. */
+    property string clothRole: "front"
+    /** How high it is shown. */
+    property real swatch: Theme.mm(18)
 
     spacing: Theme.gap
 
@@ -21,17 +26,19 @@ Column {
     Row {
         visible: ClothColour.colour !== ""
         width: parent.width
-        height: Theme.mm(18)
+        height: root.swatch
         spacing: Theme.gap
-        SwatchPinked {
+        DyedCloth {
             width: (parent.width - Theme.gap) * 0.64
             height: parent.height
-            colour: ClothColour.colour !== "" ? ClothColour.colour : Theme.colors.raised
+            clothRole: root.clothRole
+            colour: ClothColour.colour
         }
-        SwatchPinked {
+        DyedCloth {
             width: (parent.width - Theme.gap) * 0.36
             height: parent.height
-            colour: ClothColour.colour !== "" ? ClothColour.grey : Theme.colors.raised
+            clothRole: root.clothRole
+            colour: ClothColour.grey
         }
     }
     Word {

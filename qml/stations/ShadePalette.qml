@@ -2,12 +2,16 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** Three pairs of steps, then the palette, light to dark. */
+/** A dyer's card of the cloth, light to dark, under three fans: lighter or darker, on by the hue, stronger or greyer. */
 Flickable {
     id: root
+
+    /** As which cloth it is printed. */
+    property string clothRole: "front"
 
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -21,6 +25,8 @@ Flickable {
         spacing: Theme.gap
 
         Flow {
+            id: fans
+            readonly property real each: Math.max(2 * Theme.step + Theme.gap, Math.min(Theme.mm(44), (width - 2 * spacing) / 3 - 0.5))
             width: parent.width
             spacing: Theme.gap
             Repeater {
@@ -37,11 +43,20 @@ Flickable {
                     spacing: Theme.mm(1)
                     Word {
                         width: steps.width
+                        horizontalAlignment: Text.AlignHCenter
                         text: pair.modelData.says
+                    }
+                    SwatchFan {
+                        width: fans.each
+                        height: Theme.mm(Theme.small ? 10 : 14)
+                        clothRole: root.clothRole
+                        colour: ClothColour.colour
+                        what: pair.modelData.what
                     }
                     Row {
                         id: steps
-                        spacing: Theme.gap
+                        width: fans.each
+                        spacing: width - 2 * Theme.step
                         StepButton {
                             sign: "-"
                             enabled: !Session.readOnly
@@ -62,15 +77,16 @@ Flickable {
                 }
             }
         }
-        FieldSwatches {
-            readonly property real fitting: (parent.width - 6 * Theme.gap) / 7
+        DyersCard {
             /** A hue a column where seven find room; else a hue a row. */
-            readonly property bool columns: fitting >= Theme.control
-            readonly property int across: columns ? 7 : 5
-            // Half a pixel over, so that rounding never breaks a row early.
-            width: Math.min(parent.width, across * cell + (across - 1) * spacing + 0.5)
-            cell: columns ? Math.min(Theme.step, fitting) : Theme.step
+            readonly property bool columns: parent.width - Theme.mm(6) >= 7 * Theme.control
+            readonly property real room: root.height - 2 * Theme.margin - fans.height - Theme.gap - Theme.mm(6)
+            width: Math.min(parent.width, Theme.mm(columns ? 150 : 120))
+            height: implicitHeight
+            across: columns ? 7 : 5
+            cellHeight: Math.max(Theme.step, Math.min(Theme.mm(22), room / (columns ? 5 : 7)))
             enabled: !Session.readOnly
+            clothRole: root.clothRole
             choices: columns ? ClothColour.palette : ClothColour.paletteByHue
             value: ClothColour.colour
             onChosen: value => ClothColour.choose(value)

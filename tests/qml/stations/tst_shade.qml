@@ -52,9 +52,11 @@ StationCase {
         called(first.name).press();
         tryVerify(() => byName("shade-palette"));
         verify(!byName("shade-take"), "there is nothing to take yet");
+        compare(byName("shade-palette").clothRole, first.print, "the card is of the cloth in hand");
         const snip = ClothColour.palette[16];
         press(called(snip.says.split(",")[0] + ", " + snip.says.split(", ")[1]));
         compare(ClothColour.colour, snip.value);
+        tryVerify(() => byName("pin"), 1000, "the snip in hand is pinned");
         tryVerify(() => byName("shade-take"));
         press(byName("shade-take"));
         tryVerify(() => byName("shade-back"));
