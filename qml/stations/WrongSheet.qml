@@ -54,8 +54,8 @@ Item {
     Word {
         id: head
         width: parent.width
-        // On a low screen the answers need the room.
-        cap: Theme.small && !root.answered ? Theme.capWord : Theme.capHead
+        // The answers need the room on a low screen, and where a block's name makes a second line of it.
+        cap: (Theme.small || StepModel.block !== "") && !root.answered && !root.picking ? Theme.capWord : Theme.capHead
         bold: true
         text: root.picking ? qsTr("Which block?") : root.answered ? qsTr("Here is what that means")
               //: %1 is a block's name, "B2": the one in hand
@@ -79,12 +79,16 @@ Item {
             text: root.answered ? StepModel.lastAnswer : root.error
         }
     }
-    CutButton {
+    MishapCard {
         id: disagree
         visible: !root.answered && !root.picking && StepModel.sided
         y: (answer.visible ? answer.y + told.implicitHeight : head.height) + Theme.gap
         width: parent.width
-        height: !visible ? 0 : Theme.small ? Theme.mm(14) : Theme.target
+        height: !visible ? 0 : Math.max(Theme.mm(14), leastHeight)
+        inList: false
+        beside: true
+        pictureHeight: Theme.mm(11)
+        kind: "sides-disagree"
         text: qsTr("They disagree: measure the block")
         onClicked: root.measure()
     }
@@ -100,31 +104,18 @@ Item {
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height + 1
 
-        // Two beside each other: six are seen at once, on a low screen too.
-        Grid {
+        MishapCards {
             id: answers
-            readonly property int lines: Math.ceil(StepModel.wrongAnswers.length / 2)
-            readonly property real cell: Math.max(Theme.small ? Theme.control : Theme.targetLeast, Math.min(Theme.mm(32), (list.height - (lines - 1) * Theme.gap) / lines))
-            columns: 2
-            spacing: Theme.gap
-            Repeater {
-                model: StepModel.wrongAnswers
-                CutButton {
-                    required property var modelData
-                    width: (list.width - Theme.gap) / 2
-                    height: Math.max(answers.cell, contentHeight - 2 * padding + Theme.mm(1))
-                    kind: "outline"
-                    guardShown: true
-                    text: modelData.says
-                    onClicked: {
-                        if (modelData.block)
-                            root.asking = modelData.kind;
-                        else if (modelData.asks.length > 0)
-                            root.enter(modelData.kind, modelData.asks);
-                        else
-                            root.settle(StepModel.wrong(modelData.kind));
-                    }
-                }
+            width: list.width
+            room: list.height
+            answers: StepModel.wrongAnswers
+            onChosen: answer => {
+                if (answer.block)
+                    root.asking = answer.kind;
+                else if (answer.asks.length > 0)
+                    root.enter(answer.kind, answer.asks);
+                else
+                    root.settle(StepModel.wrong(answer.kind));
             }
         }
     }
@@ -140,22 +131,13 @@ Item {
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height + 1
 
-        Grid {
+        BlockChoice {
             id: blocks
-            columns: Math.max(1, Math.floor((choice.width + Theme.gap) / (Theme.mm(24) + Theme.gap)))
-            spacing: Theme.gap
-            Repeater {
-                model: root.picking ? StepModel.blocksMade : []
-                CutButton {
-                    required property string modelData
-                    width: (choice.width - (blocks.columns - 1) * Theme.gap) / blocks.columns
-                    height: Theme.targetLeast
-                    kind: "outline"
-                    guardShown: true
-                    text: modelData
-                    onClicked: root.pick(modelData)
-                }
-            }
+            width: choice.width
+            made: root.picking ? StepModel.blocksMade : []
+            places: root.picking ? JoinModel.blocks : []
+            columns: JoinModel.columns
+            onPicked: block => root.pick(block)
         }
         Word {
             width: parent.width
@@ -188,7 +170,8 @@ Item {
         objectName: "close"
         y: parent.height - height
         width: parent.width
-        height: Theme.target
+        // What is drawn above needs the room.
+        height: root.answered && !root.picking ? Theme.target : Theme.targetLeast
         kind: root.answered && !root.picking ? "action" : "outline"
         guardShown: true
         text: root.picking ? qsTr("Back") : root.answered ? qsTr("On with the work") : qsTr("Close")
