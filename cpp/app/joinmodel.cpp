@@ -138,12 +138,17 @@ QVariantList JoinModel::blocks() const
     const std::vector<std::string> &names = layout().labels;
     const bool shorts = doing("join-short");
     const bool longs = doing("join-long-row");
-    const int row = shorts && across > 1 ? at() / (across - 1) : longs ? at() : -1;
+    const bool tape = measuring();
+    const int row = shorts && across > 1 ? at() / (across - 1)
+                    : longs              ? at()
+                    : tape               ? at() % std::max(rows(), 1)
+                                         : -1;
     for (int i = 0; i < all && static_cast<std::size_t>(i) < names.size(); ++i) {
         const int r = i / across;
         const int c = i % across;
-        const bool now = shorts ? r == row && (c == at() % (across - 1) || c == at() % (across - 1) + 1)
-                                : longs && (r == row || r == row + 1);
+        const bool now = shorts  ? r == row && (c == at() % (across - 1) || c == at() % (across - 1) + 1)
+                         : longs ? r == row || r == row + 1
+                                 : tape && r == row;
         const bool joined = shorts ? r < row || (r == row && c < at() % (across - 1)) : longs && r < row;
         list.append(
             QVariantMap{{QStringLiteral("block"), toQt(names[static_cast<std::size_t>(i)])},

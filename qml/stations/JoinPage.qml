@@ -63,6 +63,18 @@ WidePage {
         accessibleName: qsTr("Match marks from the row’s raw end, now at %1").arg(JoinModel.marks[root.mark]?.figure?.text ?? "")
         onScanned: mark => root.mark = mark
     }
+    RowTape {
+        anchors.fill: parent
+        anchors.bottomMargin: more.visible ? more.height + Theme.gap : 0
+        visible: JoinModel.measuring && !StepModel.finished
+        view: EdgeModel.view
+        blocks: JoinModel.blocks
+        // One row alone has no long sashing whose length it sets.
+        figure: JoinModel.rows > 1 ? JoinModel.figure : null
+        markMm: Session.units === "mm" ? 50 : 25.4
+        group: Session.units === "mm" ? 2 : 12
+        accessibleName: qsTr("Layout of the blocks; next: %1").arg(JoinModel.title)
+    }
     JoinMap {
         readonly property bool whole: !JoinModel.marking || JoinModel.marks.length === 0
         x: Theme.margin
@@ -70,7 +82,7 @@ WidePage {
         width: parent.width - 2 * Theme.margin
         height: parent.height - y - Theme.mm(2) - (more.visible ? more.height + Theme.gap : 0)
         // Under a tape on a low screen there is no room for a map that could be read.
-        visible: !root.sewing && !StepModel.finished && cell >= Theme.mm(3)
+        visible: !root.sewing && !JoinModel.measuring && !StepModel.finished && cell >= Theme.mm(3)
         columns: JoinModel.columns
         rows: JoinModel.rows
         blocks: JoinModel.blocks

@@ -47,6 +47,7 @@ private slots:
     void aCleanBackHasNoBackToClose();
     void aLostBlockIsNamedByATouch();
     void aBlockCutThroughAtTheJoinIsGivenUp();
+    void theRowOnTheTapeIsTheOneInHand();
 };
 
 void JoinWaysTest::theBackIsTurnedOrDoubled()
@@ -133,6 +134,25 @@ void JoinWaysTest::aLostBlockIsNamedByATouch()
              qPrintable(desk.steps.lastAnswer()));
     QCOMPARE(desk.kept().made.blocks[4].state, BlockState::Lost);
     QCOMPARE(desk.steps.blocksMade().size(), 8);
+}
+
+void JoinWaysTest::theRowOnTheTapeIsTheOneInHand()
+{
+    Desk desk(topper(9), Station::Join);
+    for (int i = 0; i < 6; ++i)
+        desk.steps.next();
+    const auto inHand = [&desk] {
+        QStringList names;
+        for (const QVariant &block : desk.join.blocks())
+            if (block.toMap().value(QStringLiteral("now")).toBool())
+                names.append(block.toMap().value(QStringLiteral("block")).toString());
+        return names.join(u' ');
+    };
+    QVERIFY(desk.join.measuring());
+    QCOMPARE(inHand(), QStringLiteral("A1 A2 A3"));
+    desk.steps.next();
+    QVERIFY(desk.join.measuring());
+    QCOMPARE(inHand(), QStringLiteral("B1 B2 B3"));
 }
 
 void JoinWaysTest::aBlockCutThroughAtTheJoinIsGivenUp()
