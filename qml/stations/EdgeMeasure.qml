@@ -1,24 +1,26 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** The piece's four sides and two diagonals, each stepped or typed and kept at once, with what they say. */
+/**
+ * The piece's four sides and two diagonals: the tape taken in hand on the drawing is stepped or typed here and kept
+ * at once, with what all of them say.
+ */
 Flickable {
     id: root
+
+    /** The reading in hand, 0 to 5 as the model has them. */
+    property int held: 0
+    readonly property var reading: EdgeModel.readings[held] ?? null
+    readonly property string label: reading?.says ?? ""
 
     signal enter(string name, string title, string text)
 
     /** What is wrong with a typed reading, or nothing. */
     function take(name: string, text: string): string {
         return EdgeModel.enter(parseInt(name), text);
-    }
-
-    /** Cut shapes that lie wholly outside the clip are drawn all the same without a graphics card: Qt 6.4.2. */
-    function inSight(item: Item): bool {
-        return item.y < contentY + height && item.y + item.height > contentY;
     }
 
     clip: true
@@ -55,19 +57,49 @@ Flickable {
             text: EdgeModel.roundSays
         }
         KeyLine { width: parent.width }
-        Repeater {
-            model: 6
-            Stepper {
-                id: stepper
-                required property int index
-                readonly property var reading: EdgeModel.readings[index]
-                width: rows.width
-                opacity: root.inSight(stepper) ? 1 : 0
-                label: reading.says
-                figure: reading.figure
-                onLess: EdgeModel.nudge(index, -1)
-                onMore: EdgeModel.nudge(index, 1)
-                onAskKeypad: root.enter(String(index), reading.says, spokenValue)
+        Pressable {
+            id: value
+            width: parent.width
+            height: length.y + length.height + Theme.mm(1)
+            inList: true
+            accessibleName: root.label + " " + (root.reading?.figure?.text ?? "")
+            onClicked: root.enter(String(root.held), root.label, root.reading?.figure?.text ?? "")
+
+            Word {
+                id: name
+                width: parent.width
+                text: root.label
+                bold: true
+                Accessible.ignored: true
+            }
+            FigureText {
+                id: length
+                y: name.implicitHeight + Theme.mm(0.6)
+                figure: root.reading?.figure ?? null
+                cap: Theme.small ? Theme.capThird : Theme.capSecond
+                availableWidth: parent.width
+                color: value.pressed ? Theme.colors.accent : Theme.colors.ink
+                accessibleIgnored: true
+            }
+            FocusOutline { visible: value.keyboardFocus }
+        }
+        Row {
+            spacing: Theme.gap
+            StepButton {
+                sign: "-"
+                width: (rows.width - Theme.gap) / 2
+                height: Theme.small ? Theme.step : Theme.targetLeast
+                //: spoken name of a minus button; %1 is what it lessens
+                accessibleName: qsTr("%1 less").arg(root.label)
+                onStepped: EdgeModel.nudge(root.held, -1)
+            }
+            StepButton {
+                sign: "+"
+                width: (rows.width - Theme.gap) / 2
+                height: Theme.small ? Theme.step : Theme.targetLeast
+                //: spoken name of a plus button; %1 is what it adds to
+                accessibleName: qsTr("%1 more").arg(root.label)
+                onStepped: EdgeModel.nudge(root.held, 1)
             }
         }
         Word {

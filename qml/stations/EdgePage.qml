@@ -15,6 +15,8 @@ WidePage {
     readonly property bool opens: root.small && !StepModel.finished
     /** While she reads where the joins fall, the drawing shows them. */
     readonly property bool laying: root.side === "joins" && EdgeModel.lay.length > 0
+    /** The piece on the tape, while it is measured. */
+    readonly property EdgeMeasure taping: root.sidePage as EdgeMeasure
     readonly property real panel: Theme.mm(84)
     /** Over the foot there is room for the pins alone; beside a column of full height also for the drawing. */
     readonly property bool alone: root.counting && (root.upright || root.small || pins.parent.height < Theme.mm(92))
@@ -31,7 +33,7 @@ WidePage {
         // Beside the pins, where it has room.
         x: root.counting && !root.alone && Theme.left ? root.panel : 0
         y: root.opens ? more.height + Theme.gap : 0
-        visible: !root.alone
+        visible: !root.alone && root.taping === null
         width: parent.width - (root.counting && !root.alone ? root.panel : 0)
         height: parent.height - y
         view: EdgeModel.view
@@ -42,6 +44,17 @@ WidePage {
         accessibleName: phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
                         : phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
                         : phase === "frame" ? qsTr("The piece with its frame") : qsTr("The finished piece")
+    }
+    TapedPiece {
+        anchors.fill: parent
+        visible: root.taping !== null
+        view: EdgeModel.view
+        readings: visible ? EdgeModel.readings : []
+        held: root.taping?.held ?? 0
+        markMm: Session.units === "mm" ? 50 : 25.4
+        group: Session.units === "mm" ? 2 : 12
+        accessibleName: drawing.accessibleName
+        onTaken: reading => root.taping.held = reading
     }
     EdgePins {
         id: pins
@@ -54,7 +67,7 @@ WidePage {
     CutButton {
         id: more
         objectName: "more"
-        visible: root.opens
+        visible: root.opens && root.taping === null
         x: Theme.left ? parent.width - width - Theme.gap : Theme.gap
         y: Theme.gap
         width: Theme.mm(30)

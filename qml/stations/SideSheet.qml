@@ -10,6 +10,8 @@ SheetColumn {
     /** The page shown; empty for none. A page may ask for the keypad (`enter`, `take`) and for another page (`opened`). */
     property string source
     property bool topLine: false
+    /** The page itself, once it is made: its drawing may show what is in hand there. */
+    readonly property Item shown: page.item as Item
 
     signal closed()
     signal opened(string side)

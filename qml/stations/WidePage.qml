@@ -20,6 +20,8 @@ FocusScope {
     /** The pages that can be opened, by name; "more" is the aside itself. */
     property var sides: ({})
     property string side
+    /** What stands opened there; null for none. */
+    readonly property Item sidePage: side !== "" ? sideSheet.shown : null
     /** A sheet of the page's own that lies over everything, with `leave()`. */
     property Item over
     /** False where the foot or the hand works something else: the pedal turns no page and logs nothing. */

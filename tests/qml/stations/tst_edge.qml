@@ -43,6 +43,26 @@ StepCase {
         verify(EdgeModel.measured);
         lookAt("measure", "Square within");
     }
+    function test_theTapeTouchedOnTheDrawingIsTheOneInHand() {
+        page().openSide("measure");
+        tryVerify(() => called("top more"));
+        for (const screen of screens) {
+            resize(screen);
+            const tapes = EdgeModel.readings.map(reading => pressables().filter(item => item.inHand !== undefined && item.reading.says === reading.says)[0]);
+            compare(tapes.filter(tape => !tape).length, 0);
+            for (let at = 5; at >= 0; --at) {
+                press(tapes[at]);
+                tryVerify(() => tapes[at].inHand && called(EdgeModel.readings[at].says + " more") !== null, 5000, screen.tag + ", " + at);
+            }
+        }
+        const right = EdgeModel.readings[1].figure.text;
+        press(begins("right"));
+        tryVerify(() => called("right less"));
+        press(called("right less"));
+        tryVerify(() => EdgeModel.readings[1].figure.text !== right);
+        press(called("Back to the work"));
+        tryVerify(() => !called("right less"));
+    }
     function test_thePagesBesideTheWork() {
         lookAt("joins", "Lay the binding round");
         lookAt("section", "Double fold");
