@@ -41,6 +41,8 @@ FocusScope {
     readonly property real headWidth: flat ? width - 3 * margin - buttons.width : beside ? Theme.column - 2 * margin : width - 2 * margin
     readonly property real headX: beside && !Theme.left ? width - margin - headWidth : margin
     readonly property var shown: Lengths.parse(entry)
+    /** A length: a tape shows it. */
+    readonly property bool tapes: !counting && (unit === "in" || unit === "mm")
 
     implicitWidth: Theme.mm(116)
     /** Beneath the value what is wrong has its room before it is said: the keys stay where they are. */
@@ -157,6 +159,18 @@ FocusScope {
             den: root.shown.den, unit: root.unit, lean: "", text: (root.entry + " " + root.unit).trim()
         })
         onOfferTaken: index => root.offerTaken(index)
+    }
+    UnrolledTape {
+        objectName: "tape"
+        // Where there is room for it, in the place of what may be wrong.
+        readonly property real foot: (root.beside ? buttons.y : keys.y) - Theme.mm(1)
+        visible: root.tapes && root.error === "" && root.offers.length === 0 && y + height <= foot
+        x: head.x
+        y: head.y + head.bare + Theme.mm(0.6)
+        width: head.width
+        height: implicitHeight
+        figure: root.shown
+        metric: root.unit === "mm"
     }
     KeypadKeys {
         id: keys
