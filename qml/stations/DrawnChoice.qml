@@ -55,18 +55,6 @@ Item {
             most = Math.max(most, tiles.itemAt(i)?.nameHeight ?? 0);
         tallest = most;
     }
-    /** A swatch: pinked along its head and its foot, cut straight at its sides. */
-    function outline(w: real, h: real): var {
-        const points = [], teeth = Math.max(4, Math.round(w / (2 * root.tooth))), step = w / teeth;
-        for (let i = 0; i < teeth; ++i)
-            points.push(Qt.point(i * step, root.tooth), Qt.point((i + 0.5) * step, 0));
-        points.push(Qt.point(w, root.tooth));
-        for (let i = teeth; i > 0; --i)
-            points.push(Qt.point(i * step, h - root.tooth), Qt.point((i - 0.5) * step, h));
-        points.push(Qt.point(0, h - root.tooth));
-        return points;
-    }
-
     implicitHeight: lines * tileHeight + (lines - 1) * gap
 
     Accessible.role: Accessible.Grouping
@@ -105,13 +93,12 @@ Item {
                 onNameHeightChanged: root.measure()
                 Component.onCompleted: root.measure()
 
-                Cutout {
+                PinkedShape {
                     visible: !tile.cloth
                     anchors.fill: parent
+                    tooth: root.tooth
                     fill: tile.solid ? Theme.colors.ink : Theme.colors.raised
-                    stroke: Theme.colors.ink
                     strokeWidth: tile.line
-                    corners: root.outline(width, height)
                 }
                 DyedCloth {
                     visible: tile.cloth

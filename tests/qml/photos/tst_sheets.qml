@@ -123,12 +123,31 @@ TestCase {
         const log = made(screens[0]);
         press(findChild(log, "flag"));
         const flags = findChild(log, "flags");
-        tryVerify(() => flags.itemAtIndex(0) !== null);
-        press(flags.itemAtIndex(0));
+        compare(flags.count, BlockLog.flags.length);
+        press(flags.itemAt(0));
         verify(BlockLog.flags[0].chosen);
+        verify(flags.itemAt(0).Accessible.checked && findChild(flags.itemAt(0), "pin").visible);
+        verify(!findChild(flags.itemAt(1), "pin").visible);
         press(findChild(log, "flagged"));
         press(findChild(log, "log-it"));
         compare(Gallery.history("A1")[0].flagsSays, BlockLog.flags[0].says);
+    }
+    /** Every card and the tag have a place of their own on every screen, the pictures all of one size. */
+    function test_flagsLieApart_data() { return screens; }
+    function test_flagsLieApart(screen) {
+        const log = made(screen);
+        press(findChild(log, "flag"));
+        const flags = findChild(log, "flags");
+        const items = [findChild(log, "words"), findChild(log, "flagged")];
+        for (let i = 0; i < flags.count; ++i)
+            items.push(flags.itemAt(i));
+        for (const a of items) {
+            verify(a.x >= 0 && a.y >= 0 && a.x + a.width <= log.width && a.y + a.height <= log.height, a);
+            for (const b of items)
+                verify(a === b || a.x + a.width <= b.x || b.x + b.width <= a.x || a.y + a.height <= b.y || b.y + b.height <= a.y, a + " on " + b);
+        }
+        for (let i = 0; i < flags.count; ++i)
+            verify(findChild(flags.itemAt(i), "sketch").height >= Theme.mm(12), flags.itemAt(i).says);
     }
     function test_aNoteIsFoundAndStaysInSight_data() { return screens; }
     function test_aNoteIsFoundAndStaysInSight(screen) {
