@@ -7,6 +7,7 @@ Item {
     id: root
 
     property string text
+    property real cap: Theme.capWord
     property bool folded: false
     /** What stands beside the mark where the words are folded away. */
     property string brief
@@ -22,8 +23,8 @@ Item {
     Pictogram {
         id: mark
         name: "warning"
-        width: Theme.mm(5)
-        y: Theme.mm(0.9)
+        width: root.cap * 1.25
+        y: root.cap * 0.225
         ink: Theme.colors.caution
         ground: Theme.colors.raised
     }
@@ -32,6 +33,7 @@ Item {
         visible: text !== ""
         x: mark.width + Theme.mm(3)
         width: root.width - x
+        cap: root.cap
         text: root.folded ? root.brief : root.text
         color: Theme.colors.caution
         Accessible.ignored: true

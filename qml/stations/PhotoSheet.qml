@@ -19,6 +19,11 @@ PictureFinder {
     //: %1 is "the front" or "the back", %2 a block's name
     chooseText: qsTr("Choose a picture of %1, block %2").arg(faceSays).arg(BlockLog.block)
     tapText: qsTr("Tap anywhere: %1 of block %2").arg(faceSays).arg(BlockLog.block)
+    //: a tap takes another picture after the last one came to nothing; %1 is "the front" or "the back"
+    againText: qsTr("Tap anywhere to try again: %1 of block %2").arg(faceSays).arg(BlockLog.block)
+    plainText: qsTr("A picture of %1, block %2").arg(faceSays).arg(BlockLog.block)
+    view: HoopModel.view
+    back: BlockLog.face === 1
     //: %1 is "the front" or "the back"
     shutterName: qsTr("Take a picture of %1").arg(faceSays)
     backText: qsTr("Back without a picture")

@@ -2,12 +2,13 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
 /**
  * One picture: where there is a camera the whole sheet is its shutter, with a frame for what is to be in it;
- * where there is none, a picture is chosen from large rows. What is done with it is the owner's business.
+ * where there is none, a picture is chosen from large prints. What is done with it is the owner's business.
  */
 Item {
     id: root
@@ -23,13 +24,29 @@ Item {
     /** The frame's height over its width. */
     property real frameRatio: 1
     property string keepingText
+    /** What the head says: where a list to choose from lies below, where a tap takes the picture, where it tries again, and where nothing is to be had yet. */
     property string chooseText
     property string tapText
+    property string againText
+    property string plainText
     property string shutterName
     property string backText
     /** Said beneath the list, before anything is chosen. */
     property string note
+    /** What the picture is of, where that is a block: as StripDrawing has it. */
+    property var view: null
+    property bool back: false
     readonly property bool picking: choosing || !camera.present
+    /** There is nothing to choose from. */
+    readonly property bool bare: picking && picker.folder.count === 0
+    /** The camera shows what it sees. */
+    readonly property bool live: !picking && String(camera.view) !== ""
+    readonly property bool gone: camera.trouble === PhotoSource.Gone
+    /** What is drawn, by PhotoScene's names. */
+    readonly property string scene: problem !== "" || camera.trouble === PhotoSource.Failed ? "torn" : gone ? "unplugged"
+                                    : camera.trouble === PhotoSource.Stalled ? "blank" : bare ? "drawer" : picking || live ? "" : "held"
+    readonly property string headText: keeping || camera.busy ? keepingText : bare ? plainText : picking ? chooseText
+                                       : !camera.ready ? plainText : says !== "" ? againText : tapText
     /** She comes back to the window, and may have put pictures there meanwhile. */
     readonly property bool front: Window.active
 
@@ -60,19 +77,18 @@ Item {
         accessibleName: root.shutterName
         onClicked: root.camera.capture()
 
-        CutShape {
-            readonly property real room: Math.min(parent.width - 2 * Theme.margin, (foot.y - Theme.gap - Theme.mm(24)) / root.frameRatio)
+        PhotoMounts {
+            readonly property real room: Math.min(parent.width - 2 * Theme.margin, (told.y - y - Theme.gap) / root.frameRatio)
+            visible: root.live
             anchors.horizontalCenter: parent.horizontalCenter
-            y: Theme.mm(20)
+            y: head.y + head.height + Theme.mm(6)
             width: room
             height: room * root.frameRatio
-            fill: "transparent"
-            stroke: Theme.colors.accent
-            strokeWidth: Theme.keyBold
         }
         FocusOutline { visible: shutter.keyboardFocus }
     }
     Rectangle {
+        visible: root.live
         width: parent.width
         height: head.height + Theme.mm(6)
         color: Theme.colors.raised
@@ -84,72 +100,84 @@ Item {
         width: parent.width - 2 * Theme.margin
         cap: Theme.capHead
         bold: true
-        text: root.keeping || root.camera.busy ? root.keepingText : root.picking ? root.chooseText : root.tapText
+        text: root.headText
     }
-    ListView {
+    GridView {
         id: list
         objectName: "pictures"
-        visible: root.picking
+        readonly property int across: Math.max(2, Math.floor(width / Theme.mm(46)))
+        visible: root.picking && !root.bare
+        x: Theme.margin - Theme.mm(2)
         y: head.height + Theme.mm(6)
-        width: parent.width
-        height: visible ? foot.y - y - Theme.gap : 0
+        width: parent.width - 2 * x
+        height: visible ? told.y - y - Theme.gap : 0
+        cellWidth: Math.floor(width / across)
+        cellHeight: Math.ceil(cellWidth * 0.75 + Theme.mm(11))
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         model: root.picking && root.visible ? root.picker.folder : null
-        delegate: PictureRow {
-            width: list.width
+        delegate: PicturePrint {
+            width: list.cellWidth
+            height: list.cellHeight
             onChosen: row => root.picker.choose(row)
         }
     }
     MoreBelow { over: list }
-    Word {
-        visible: root.picking && root.picker.folder.count === 0
-        x: Theme.margin
-        y: list.y + Theme.gap
-        width: parent.width - 2 * Theme.margin
-        //: %1 is the name of a folder
-        text: qsTr("There are no pictures in the folder “%1”. Put them there, or go on without one.").arg(root.picker.folder.title)
-    }
     Rectangle {
-        anchors.fill: foot
-        anchors.margins: -Theme.gap
+        visible: root.live
+        y: told.y - Theme.gap
+        width: parent.width
+        height: parent.height - y
         color: Theme.colors.raised
     }
-    Column {
-        id: foot
+    PictureTold {
+        id: told
+        readonly property real from: head.y + head.height + Theme.margin
+        // A drawing to itself, unless there are pictures to be seen.
+        brief: root.live || root.picking && !root.bare
         x: Theme.margin
-        y: parent.height - height - Theme.margin
+        y: brief ? foot.y - height - (height > 0 ? Theme.gap : 0) : from
         width: parent.width - 2 * Theme.margin
-        spacing: Theme.gap
-        Word {
-            visible: text !== ""
-            width: parent.width
-            text: root.note
-        }
-        CautionLine {
-            objectName: "says"
-            width: parent.width
-            text: root.says
-        }
+        height: brief ? implicitHeight : Math.max(0, foot.y - Theme.margin - from)
+        scene: root.scene
+        view: root.view
+        back: root.back
+        label: root.picker.folder.title
+        says: root.says
+        //: %1 is the name of a folder
+        told: root.bare ? qsTr("There are no pictures in the folder “%1”. Put them there, or go on without one.").arg(root.picker.folder.title) : ""
+        note: root.note
+    }
+    Row {
+        id: foot
+        readonly property int count: 1 + (up.visible ? 1 : 0) + (other.visible ? 1 : 0)
+        /** One alone is no bar across the sheet: it lies at the working hand. */
+        readonly property real room: root.width - 2 * Theme.margin
+        readonly property real each: (room - (Math.max(2, count) - 1) * spacing) / Math.max(2, count)
+        x: Theme.left || count > 1 ? Theme.margin : root.width - Theme.margin - each
+        y: parent.height - height - Theme.margin
+        spacing: Theme.gapTargets
         CutButton {
+            id: up
             visible: root.picking && root.picker.folder.canGoUp
-            height: visible ? Theme.targetLeast : 0
-            width: parent.width
+            height: Theme.targetLeast
+            width: foot.each
             text: qsTr("Folder above")
             onClicked: root.picker.folder.goUp()
         }
         CutButton {
+            id: other
             objectName: "other"
             visible: root.camera.present
-            height: visible ? Theme.targetLeast : 0
-            width: parent.width
+            height: Theme.targetLeast
+            width: foot.each
             text: root.choosing ? qsTr("Use the camera") : qsTr("Choose a picture")
             onClicked: root.choosing = !root.choosing
         }
         CutButton {
             objectName: "back"
-            width: parent.width
             height: Theme.targetLeast
+            width: foot.each
             text: root.backText
             onClicked: root.closed()
         }

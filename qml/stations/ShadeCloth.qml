@@ -141,6 +141,9 @@ Item {
         //: %1 is a cloth
         chooseText: qsTr("Choose a picture of %1").arg(ClothColour.name)
         tapText: qsTr("Tap anywhere: %1").arg(ClothColour.name)
+        againText: qsTr("Tap anywhere to try again: %1").arg(ClothColour.name)
+        //: %1 is a cloth
+        plainText: qsTr("A picture of %1").arg(ClothColour.name)
         shutterName: qsTr("Take a picture of %1").arg(ClothColour.name)
         backText: qsTr("Back without a picture")
         note: picking ? qsTr("A photograph holds the light of the room as well as the cloth. Take it by daylight, without flash. The picture is only looked at: it is not kept.") : ""

@@ -77,6 +77,8 @@ TestCase {
         compare(log.over, "photo");
         const shutter = findChild(log, "shutter");
         verify(shutter.visible && shutter.enabled);
+        compare(findChild(log, "photo").headText, "Tap anywhere: the front of block A1");
+        compare(findChild(log, "photo").scene, "held");
         verify(shutter.width >= log.width && shutter.height >= log.height);
         mouseClick(shutter, 40, 200);
         tryCompare(log, "over", "");
@@ -85,15 +87,22 @@ TestCase {
         compare(log.doneCount, 1);
     }
     function test_whatTheCameraDoesIsSaid_data() {
-        return [{ tag: "stalls" }, { tag: "refuses" }, { tag: "vanishes" }, { tag: "cut" }];
+        return [{ tag: "stalls", drawn: "blank" }, { tag: "refuses", drawn: "torn" }, { tag: "vanishes", drawn: "unplugged" }, { tag: "cut", drawn: "torn" }];
     }
     function test_whatTheCameraDoesIsSaid(manner) {
         const log = made(screens[0]);
         Desk.camera(manner.tag);
         press(findChild(log, "front"));
+        const finder = findChild(log, "photo");
+        verify(finder.headText.startsWith("Tap anywhere"), finder.headText);
         mouseClick(findChild(log, "shutter"), 40, 200);
         tryVerify(() => findChild(log, "says").text !== "");
         compare(log.over, "photo"); // she stays where she can try again
+        // A tap is spoken of exactly where it takes a picture.
+        tryVerify(() => !finder.headText.startsWith("Keeping"));
+        compare(finder.headText.startsWith("Tap anywhere to try again: "), findChild(log, "shutter").enabled);
+        compare(finder.scene, manner.drawn);
+        verify(findChild(log, "says").height > 0);
         press(findChild(findChild(log, "photo"), "back"));
         compare(log.over, "");
         press(findChild(log, "log-it"));
@@ -106,6 +115,7 @@ TestCase {
         const list = findChild(log, "pictures");
         verify(list.visible);
         tryCompare(list, "count", 3);
+        verify(findChild(log, "photo").headText.startsWith("Choose a picture"));
         wait(60);
         for (let row = 0; row < list.count; ++row) {
             if (BlockLog.front.toString() !== "")
