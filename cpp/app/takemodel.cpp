@@ -49,6 +49,7 @@ std::vector<TakeModel::Line> TakeModel::linesNow() const
             line.detail =
                 tr("at least %1 wide between the selvages").arg(braced(buy.usable, project.marks()));
         line.colour = m_shop.data(at, ShopModel::Colour).toString();
+        line.drawnAs = m_shop.data(at, ShopModel::DrawnAs).toString();
         line.ticked = m_shop.data(at, ShopModel::Bought).toBool();
         lines.push_back(std::move(line));
     }
@@ -60,6 +61,7 @@ std::vector<TakeModel::Line> TakeModel::linesNow() const
         line.sundry = sundry;
         line.says = says;
         line.detail = detail;
+        line.drawnAs = toQt(line.sundry);
         line.ticked = sundryTicked(project, sundry);
         lines.push_back(std::move(line));
     };
@@ -103,6 +105,8 @@ QVariant TakeModel::data(const QModelIndex &index, int role) const
         return line.detail;
     case Colour:
         return line.colour;
+    case DrawnAs:
+        return line.drawnAs;
     case Ticked:
         return line.ticked;
     default:
@@ -112,7 +116,7 @@ QVariant TakeModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> TakeModel::roleNames() const
 {
-    return {{Says, "says"}, {Detail, "detail"}, {Colour, "colour"}, {Ticked, "ticked"}};
+    return {{Says, "says"}, {Detail, "detail"}, {Colour, "colour"}, {DrawnAs, "drawnAs"}, {Ticked, "ticked"}};
 }
 
 QString TakeModel::leftSays() const

@@ -7,7 +7,7 @@
 
 namespace matside {
 
-/// The list to take to the shop: what to put into the basket, each with a box to tick. Ticks are kept with
+/// The list to take to the shop: what to put into the basket, each to tick. Ticks are kept with
 /// the piece and can be undone; that of a cloth is the one on the Shop page.
 class TakeModel : public QAbstractListModel, public Single<TakeModel> {
     Q_OBJECT
@@ -16,7 +16,13 @@ class TakeModel : public QAbstractListModel, public Single<TakeModel> {
     Q_PROPERTY(int count READ count NOTIFY changed FINAL)
     Q_PROPERTY(QString leftSays READ leftSays NOTIFY changed FINAL)
 public:
-    enum Role { Says = Qt::UserRole + 1, Detail, Colour, Ticked };
+    enum Role {
+        Says = Qt::UserRole + 1,
+        Detail,
+        Colour,
+        DrawnAs, ///< the print of a cloth, "thread" or "needles"
+        Ticked
+    };
     TakeModel(Workspace &workspace, Session &session, ShopModel &shop);
     using Single<TakeModel>::create;
 
@@ -36,7 +42,7 @@ private:
     struct Line {
         int cloth = -1;     ///< row of the shopping list, −1 none
         std::string sundry; ///< "thread", "needles"
-        QString says, detail, colour;
+        QString says, detail, colour, drawnAs;
         bool ticked = false;
         friend bool operator==(const Line &, const Line &) = default;
     };

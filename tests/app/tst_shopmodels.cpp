@@ -73,6 +73,10 @@ void ShopModels::ticksAreKeptAndUndone()
     const int rows = at.list.count();
     QVERIFY(rows >= 5); // three cloths, thread and needles
     QVERIFY(at.take(0, TakeModel::Says).contains(QStringLiteral("oat")));
+    // Each is drawn as what it is.
+    QCOMPARE(at.take(0, TakeModel::DrawnAs), QStringLiteral("front"));
+    QCOMPARE(at.take(rows - 2, TakeModel::DrawnAs), QStringLiteral("thread"));
+    QCOMPARE(at.take(rows - 1, TakeModel::DrawnAs), QStringLiteral("needles"));
     QVERIFY(!at.ticked(0));
     at.list.tick(0);
     QVERIFY(at.ticked(0));

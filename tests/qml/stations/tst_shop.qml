@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
 import Matside.Core
+import Matside.Theme
 
 StationCase {
     name: "Shop"
@@ -130,9 +131,15 @@ StationCase {
         verifySizes(data.tag + ", list to take");
         verify(TakeModel.count > 2);
         const before = TakeModel.leftSays;
-        TakeModel.tick(0);
+        const slip = called(pressables().find(item => item.drawnAs !== undefined).accessibleName);
+        verify(slip.drawnAs === "front" && !all(item => item.objectName === "pin", slip)[0], slip.accessibleName);
+        slip.press();
         tryVerify(() => TakeModel.leftSays !== before);
-        TakeModel.tick(0);
+        // The pin goes through it, and enough of the cloth is still to be seen.
+        verify(slip.ticked && all(item => item.objectName === "pin", slip)[0]);
+        verify(all(item => item.kind === "front", slip)[0].shown >= Theme.mm(14));
+        slip.press();
+        tryCompare(TakeModel, "leftSays", before);
         page.taking = false;
     }
 }
