@@ -148,6 +148,19 @@
     </message>
 </context>
 <context>
+    <name>DimensionSteps</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1, menos</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1, más</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -289,6 +302,16 @@
     <message>
         <source>What you do not change stands as planned. The limits are common practice; no published ones are known.</source>
         <translation>Lo que no se cambia queda como se planeó. Los límites son de uso común; no se conocen publicados.</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1, menos</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1, más</translation>
     </message>
 </context>
 <context>
@@ -1830,6 +1853,15 @@ what is told, and its value on the other tablet</extracomment>
         <source>Back without a picture</source>
         <translation>Volver sin foto</translation>
     </message>
+    <message>
+        <source>Tap anywhere to try again: %1 of block %2</source>
+        <extracomment>a tap takes another picture after the last one came to nothing; %1 is &quot;the front&quot; or &quot;the back&quot;</extracomment>
+        <translation>Tocar para repetir la foto: %1 del bloque %2</translation>
+    </message>
+    <message>
+        <source>A picture of %1, block %2</source>
+        <translation>Foto: %1, bloque %2</translation>
+    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -1875,7 +1907,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
 </context>
 <context>
-    <name>PictureRow</name>
+    <name>PicturePrint</name>
     <message>
         <source>Folder %1</source>
         <extracomment>spoken name of a folder of pictures in a list</extracomment>
@@ -2332,6 +2364,15 @@ borde cortado</translation>
     <message>
         <source>A photograph holds the light of the room as well as the cloth. Take it by daylight, without flash. The picture is only looked at: it is not kept.</source>
         <translation>Una foto lleva también la luz del cuarto, no solo la tela. Tomarla con luz de día y sin flash. La foto solo se mira: no se guarda.</translation>
+    </message>
+    <message>
+        <source>Tap anywhere to try again: %1</source>
+        <translation>Tocar para repetir la foto: %1</translation>
+    </message>
+    <message>
+        <source>A picture of %1</source>
+        <extracomment>%1 is a cloth</extracomment>
+        <translation>Foto: %1</translation>
     </message>
 </context>
 <context>
@@ -3136,12 +3177,15 @@ borde cortado</translation>
     </message>
 </context>
 <context>
-    <name>StockSheet</name>
+    <name>StockPiece</name>
     <message>
         <source>Add this piece</source>
         <extracomment>adds the piece of cloth just entered</extracomment>
         <translation>Añadir este trozo</translation>
     </message>
+</context>
+<context>
+    <name>StockSheet</name>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
         <translation>Estos se cortan primero. Pulsar uno para quitarlo.</translation>
@@ -3241,6 +3285,9 @@ borde cortado</translation>
         <extracomment>puts the list to take away again</extracomment>
         <translation>Volver</translation>
     </message>
+</context>
+<context>
+    <name>TakeSlip</name>
     <message>
         <source>in the basket</source>
         <translation>en la cesta</translation>
@@ -6933,6 +6980,11 @@ borde cortado</translation>
     <message>
         <source>The binding is cut: these corners can no longer be changed.</source>
         <translation>El ribete está cortado: estas esquinas ya no se cambian.</translation>
+    </message>
+    <message>
+        <source>With these sides and one diagonal of %1, the other would be %2.</source>
+        <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths</extracomment>
+        <translation>Con estos lados y una diagonal de %1, la otra sería de %2.</translation>
     </message>
 </context>
 <context>

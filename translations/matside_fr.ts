@@ -148,6 +148,19 @@
     </message>
 </context>
 <context>
+    <name>DimensionSteps</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1&#x202f;: moins</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1&#x202f;: plus</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -289,6 +302,16 @@
     <message>
         <source>What you do not change stands as planned. The limits are common practice; no published ones are known.</source>
         <translation>Ce qui n’est pas changé reste comme prévu. Les limites sont d’usage courant&#x202f;; on n’en connaît pas de publiées.</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1&#x202f;: moins</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1&#x202f;: plus</translation>
     </message>
 </context>
 <context>
@@ -1830,6 +1853,15 @@ what is told, and its value on the other tablet</extracomment>
         <source>Back without a picture</source>
         <translation>Retour sans image</translation>
     </message>
+    <message>
+        <source>Tap anywhere to try again: %1 of block %2</source>
+        <extracomment>a tap takes another picture after the last one came to nothing; %1 is &quot;the front&quot; or &quot;the back&quot;</extracomment>
+        <translation>Toucher pour réessayer&#x202f;: %1 du bloc %2</translation>
+    </message>
+    <message>
+        <source>A picture of %1, block %2</source>
+        <translation>Image&#x202f;: %1, bloc %2</translation>
+    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -1875,7 +1907,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
 </context>
 <context>
-    <name>PictureRow</name>
+    <name>PicturePrint</name>
     <message>
         <source>Folder %1</source>
         <extracomment>spoken name of a folder of pictures in a list</extracomment>
@@ -2332,6 +2364,15 @@ bord coupé</translation>
     <message>
         <source>A photograph holds the light of the room as well as the cloth. Take it by daylight, without flash. The picture is only looked at: it is not kept.</source>
         <translation>Une photo montre la lumière du lieu autant que le tissu. La prendre à la lumière du jour, sans flash. L’image est seulement regardée&#x202f;: elle n’est pas gardée.</translation>
+    </message>
+    <message>
+        <source>Tap anywhere to try again: %1</source>
+        <translation>Toucher pour réessayer&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>A picture of %1</source>
+        <extracomment>%1 is a cloth</extracomment>
+        <translation>Image&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -3136,12 +3177,15 @@ bord coupé</translation>
     </message>
 </context>
 <context>
-    <name>StockSheet</name>
+    <name>StockPiece</name>
     <message>
         <source>Add this piece</source>
         <extracomment>adds the piece of cloth just entered</extracomment>
         <translation>Ajouter ce morceau</translation>
     </message>
+</context>
+<context>
+    <name>StockSheet</name>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
         <translation>Ceux-ci sont coupés d’abord. En toucher un pour le retirer.</translation>
@@ -3241,6 +3285,9 @@ bord coupé</translation>
         <extracomment>puts the list to take away again</extracomment>
         <translation>Retour</translation>
     </message>
+</context>
+<context>
+    <name>TakeSlip</name>
     <message>
         <source>in the basket</source>
         <translation>dans le panier</translation>
@@ -6933,6 +6980,11 @@ bord coupé</translation>
     <message>
         <source>The binding is cut: these corners can no longer be changed.</source>
         <translation>La bande de finition est coupée&#x202f;: ces coins ne changent plus.</translation>
+    </message>
+    <message>
+        <source>With these sides and one diagonal of %1, the other would be %2.</source>
+        <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths</extracomment>
+        <translation>Avec ces côtés et une diagonale de %1, l’autre serait de %2.</translation>
     </message>
 </context>
 <context>
