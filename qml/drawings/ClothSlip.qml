@@ -11,7 +11,7 @@ PrintCanvas {
     property string kind
     /** The cloth's own colour. */
     property string colour
-    /** It is pinned through instead of hung by its pegs, and has a bolder edge. */
+    /** A pin goes through it: its edge is bolder. */
     property bool pinned: false
     /** So much of it stays free of words, from its upper edge, px. */
     property real shown: Theme.mm(16)
@@ -30,6 +30,6 @@ PrintCanvas {
         context.translate(air, drop);
         Slips.paint(context, c, kind, colour, { dark: Theme.day.ink, light: Theme.lamp.ink }, width - 2 * air, height - drop, shown, line, unit);
         context.restore();
-        Slips.hung(context, c, width, drop + Theme.mm(4.4), !root.pinned, unit);
+        Slips.hung(context, c, width, drop + Theme.mm(4.4), unit);
     }
 }

@@ -9,7 +9,7 @@ PrintCanvas {
     /** "too-narrow", "spoiled", … as the mishaps are named. */
     property string kind
     /** There is a picture of it. */
-    readonly property bool drawn: Mishaps.draws(kind)
+    readonly property bool pictured: Mishaps.draws(kind)
 
     mirrored: false
     shows: root.kind

@@ -3,6 +3,7 @@ import QtQuick
 import Matside.Parts
 import Matside.Theme
 import "photos.js" as Photos
+import "printing.js" as Printing
 
 /** How a picture of a block comes about, or what keeps it from coming; the words beside it say the same. */
 PrintCanvas {
@@ -13,17 +14,21 @@ PrintCanvas {
     /** The block, as StripDrawing has it, or null. */
     property var view: null
     property bool back: false
+    /** Where the picture is of a cloth instead: its colour. */
+    property string colour
     /** What stands on the drawer's label. */
     property string label
 
     readonly property real scaled: Math.min(width / Photos.wide, height / Photos.high)
 
     mirrored: false
-    shows: [scene, view, back]
+    shows: [scene, view, back, colour]
     Accessible.ignored: true
     onPrinting: context => {
-        if (width > 0 && height > 0)
-            Photos.paint(context, dyedForWork(), scene, view, back, width, height);
+        if (width <= 0 || height <= 0)
+            return;
+        const cloth = { front: { print: "", colour: colour } }, pens = { dark: Theme.day.ink, light: Theme.lamp.ink };
+        Photos.paint(context, colour === "" ? dyedForWork() : Printing.dyed(Theme.colors, cloth, pens, false), scene, view, back, width, height);
     }
 
     Word {

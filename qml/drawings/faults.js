@@ -15,9 +15,6 @@ function paint(context, c, scene, w, h, u) {
     const k = Math.min(w / wide, 1.14 * h / high), x = (w - wide * k) / 2, y = (h - high * k) / 2;
     Printing.clothRect(context, c, cloth, 0, 0, w, h, u);
     context.save();
-    context.beginPath();
-    context.rect(0, 0, w, h);
-    context.clip();
     context.translate(x, y);
     context.scale(k, k);
     context.lineJoin = "round";
@@ -223,15 +220,17 @@ function look(context, c, field) {
     Printing.strokeLine(context, x + 26, y + 26, x + 62, y + 62, c.ink, 13 * c.lineScale);
     Printing.strokeLine(context, x + 30, y + 30, x + 62, y + 62, c.table, 13 * c.lineScale - 5);
     context.lineCap = "butt";
+    const glass = () => context.arc(x, y, r, 0, 2 * Math.PI);
+    // One clip at a time: two within each other are not cut to both.
+    Printing.clothShape(context, c, "front", x - r, y - r, 2 * r, 2 * r, 1.1, glass);
     context.save();
     context.beginPath();
-    context.arc(x, y, r, 0, 2 * Math.PI);
+    glass();
     context.clip();
-    Printing.clothRect(context, c, "front", x - r, y - r, 2 * r, 2 * r, 1.1);
     stitches(context, c, 7, [[x - r, y + 14], [x + 14, y + 14], [x + 14, y - r]]);
     context.restore();
     context.beginPath();
-    context.arc(x, y, r, 0, 2 * Math.PI);
+    glass();
     pen(context, c, 8);
     context.stroke();
     pen(context, c, 3, c.raised);

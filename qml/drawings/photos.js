@@ -87,11 +87,11 @@ function held(context, c, view, back, field) {
     Printing.clothRect(context, c, "table", field.left, top, across, down, 0.5);
     pen(context, c, 1.4);
     context.strokeRect(field.left + 0.7, top + 0.7, across - 1.4, down - 1.4);
-    // The strip it was stitched on runs on below the tablet.
+    // The strip it was stitched on, or the cloth, runs on below the tablet.
     Printing.clothRect(context, c, back ? "back" : "front", field.left + 0.7, 22, across - 1.4, 66, 0.4);
     for (const y of [22, 88])
         Printing.strokeLine(context, field.left, y, field.right, y, c.ink, 1.4 * c.lineScale);
-    for (const x of [-57, 167])
+    for (const x of view ? [-57, 167] : [])
         Printing.roleRect(context, "planned", x, 30, 50, 50, c.ink, 1.4 * c.lineScale);
     for (const side of [1, -1])
         hand(context, c, side, foot);

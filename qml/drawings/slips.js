@@ -65,16 +65,15 @@ function paint(context, c, kind, colour, pens, w, h, shown, line, u) {
     context.restore();
 }
 
-/** The line the slips hang from, from edge to edge of one place, and its pegs; `pegged`: none while it is pinned. */
-function hung(context, c, w, h, pegged, u) {
+/** The line the slips hang from, from edge to edge of one place, and its pegs. */
+function hung(context, c, w, h, u) {
     context.strokeStyle = c.ink;
     context.lineWidth = 2.6 * u * c.lineScale;
     context.beginPath();
     context.moveTo(0, h * 0.22);
     context.quadraticCurveTo(w / 2, h * 0.5, w, h * 0.22);
     context.stroke();
-    if (pegged)
-        Pieces.pegs(context, c, [w * 0.2, w * 0.8], h, 1.5 * u);
+    Pieces.pegs(context, c, [w * 0.2, w * 0.8], h, 1.5 * u);
 }
 
 /** A spool of thread on its side of 100 by 48, its end hanging loose. */

@@ -195,12 +195,12 @@ function arrow(context, c, x1, y1, x2, y2) {
 
 /** A table from its side, `most` wide, a quilted cloth on it: wood shows beyond its ends, or they hang over. */
 function standing(context, c, w, most, hangs) {
-    const wide = Math.min(most, w - 34), x = (w - wide) / 2, top = 36, thick = 8;
+    const wide = Math.min(most, w - (hangs ? 60 : 16)), x = (w - wide) / 2, top = 36, thick = 8;
     Sketches.box(context, c, x + 3, top + 9, wide - 6, 8, c.table, 2.4);
     for (const leg of [x + 8, x + wide - 17])
         Sketches.box(context, c, leg, top + 17, 9, 100, c.table, 2.4);
     Sketches.box(context, c, x, top, wide, 9, c.table, 3);
-    const inset = hangs ? 0 : 25, from = x + inset, to = x + wide - inset;
+    const inset = hangs ? 0 : wide * 0.23, from = x + inset, to = x + wide - inset;
     for (const [line, colour] of [[thick + 4, c.ink], [thick, c.front]]) {
         Sketches.pen(context, c, line, colour);
         context.beginPath();
@@ -248,7 +248,7 @@ function standing(context, c, w, most, hangs) {
 
 /** A table whose halves meet, its leaf stood beside it; or with the leaf laid in. */
 function leaf(context, c, w, isIn) {
-    const half = 52, deep = 34, wide = 2 * half + deep + (isIn ? 0 : 12), x = (w - wide) / 2;
+    const half = 46, deep = 30, wide = 2 * half + deep + (isIn ? 0 : 12), x = (w - wide) / 2;
     const boardAt = (at, width) => {
         Printing.clothRect(context, c, "table", at, 8, width, 84, 0.5);
         Sketches.pen(context, c, 3);

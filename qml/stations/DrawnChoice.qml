@@ -102,7 +102,8 @@ Item {
                 }
                 DyedCloth {
                     visible: tile.cloth
-                    width: parent.width
+                    y: root.sideways ? (parent.height - height) / 2 : 0
+                    width: root.sideways ? root.pictureWidth + root.side : parent.width
                     height: root.tooth + root.pictureHeight
                     clothRole: tile.modelData.print ?? "front"
                     colour: tile.modelData.colour ?? ""

@@ -34,7 +34,7 @@ Pressable {
         x: root.side
         y: card.tooth + root.side
         width: parent.width - 2 * x
-        height: Math.max(0, Math.floor(parent.height - y - root.wordsHeight - Theme.mm(1) - card.tooth))
+        height: Math.max(0, Math.floor(parent.height - y - root.wordsHeight - Theme.mm(0.6) - card.tooth))
         fault: root.fault
     }
     Word {

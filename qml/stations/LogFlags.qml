@@ -15,7 +15,7 @@ Item {
 
     readonly property bool upright: height > width
     readonly property bool low: !upright && height < Theme.mm(124)
-    readonly property real footHeight: low ? Theme.mm(14.6) : Theme.targetLeast
+    readonly property real footHeight: low ? Theme.mm(14) : Theme.targetLeast
     readonly property int columns: upright ? 2 : 3
     readonly property int rows: upright ? 3 : 2
     /** The block itself lies first in the lowest row, above its tag. */

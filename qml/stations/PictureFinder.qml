@@ -36,6 +36,8 @@ Item {
     /** What the picture is of, where that is a block: as StripDrawing has it. */
     property var view: null
     property bool back: false
+    /** And where it is of a cloth, that cloth's colour. */
+    property string colour
     readonly property bool picking: choosing || !camera.present
     /** There is nothing to choose from. */
     readonly property bool bare: picking && picker.folder.count === 0
@@ -142,6 +144,7 @@ Item {
         scene: root.scene
         view: root.view
         back: root.back
+        colour: root.colour
         label: root.picker.folder.title
         says: root.says
         //: %1 is the name of a folder

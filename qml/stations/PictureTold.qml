@@ -14,6 +14,7 @@ Item {
     property string scene
     property var view: null
     property bool back: false
+    property string colour
     property string label
     /** What went wrong and what to do. */
     property string says
@@ -27,7 +28,7 @@ Item {
     readonly property bool low: beside && height < Theme.mm(76)
     readonly property real cap: brief || low ? Theme.capWord : Theme.mm(4.6)
     /** So much of the width the drawing has beside the words. */
-    readonly property real share: !low ? 0.52 : note !== "" ? 0.24 : 0.42
+    readonly property real share: !low ? 0.52 : note !== "" ? 0.24 : says !== "" && told !== "" ? 0.34 : 0.42
 
     implicitHeight: words.height > 0 || drawing.visible && brief ? Math.max(words.height, drawing.visible ? Theme.mm(22) : 0) : 0
 
@@ -41,6 +42,7 @@ Item {
         scene: root.scene
         view: root.view
         back: root.back
+        colour: root.colour
         label: root.label
     }
     Column {
@@ -50,7 +52,7 @@ Item {
         y: root.brief ? Math.max(0, (drawing.visible ? drawing.height : 0) - height) / 2
            : root.beside ? Math.max(0, (root.height - height) / 2) : (drawing.visible ? drawing.height + Theme.margin : 0)
         width: root.width - from
-        spacing: Theme.margin
+        spacing: root.low ? Theme.gap : Theme.margin
         CautionLine {
             objectName: "says"
             width: parent.width

@@ -16,12 +16,7 @@ Item {
     property string over
     readonly property bool upright: height > width
     /** As which cloth it is printed. */
-    readonly property string clothRole: {
-        for (const cloth of ShadeModel.cloths)
-            if (cloth.id === ClothColour.cloth)
-                return cloth.print;
-        return "front";
-    }
+    property string clothRole: "front"
     readonly property bool tapping: over === "" && String(ClothColour.picture) !== ""
 
     /** Closes what lies over it; false when nothing did. */
@@ -136,6 +131,7 @@ Item {
         camera: ClothColour.camera
         picker: ClothColour.picker
         keeping: ClothColour.looking
+        colour: ClothColour.colour
         problem: ClothColour.problem
         keepingText: qsTr("Opening the picture")
         //: %1 is a cloth

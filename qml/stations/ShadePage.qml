@@ -89,6 +89,12 @@ FocusScope {
     ShadeCloth {
         id: sheet
         objectName: "shade-cloth"
+        clothRole: {
+            for (const cloth of ShadeModel.cloths)
+                if (cloth.id === ClothColour.cloth)
+                    return cloth.print;
+            return "front";
+        }
         visible: ClothColour.cloth !== ""
         anchors.fill: parent
     }

@@ -48,6 +48,8 @@ Column {
                 width: parent.width
                 height: implicitHeight
                 pictureMost: 14
+                // Where a long word leaves room for one in a row only.
+                beside: columns === 1
                 accessibleName: root.choice.says ?? ""
                 choices: root.choice.choices ?? []
                 value: root.choice.value

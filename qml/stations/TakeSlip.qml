@@ -39,8 +39,8 @@ Pressable {
     }
     Rectangle {
         id: label
-        x: Theme.mm(3.6)
-        y: parent.height - height - Theme.mm(3)
+        x: Math.round(Theme.mm(3.6))
+        y: Math.floor(parent.height - height - Theme.mm(3))
         width: parent.width - 2 * x
         height: Math.ceil(words.height + Theme.mm(3))
         color: root.solid ? Theme.colors.ink : Theme.colors.raised
@@ -55,6 +55,8 @@ Pressable {
         InlineLength {
             width: parent.width
             bold: true
+            // What has no length to speak up says its number larger.
+            cap: root.colour === "" ? Theme.capHead : Theme.capWord
             lengthCap: Theme.mm(8)
             color: root.lettering
             text: root.says

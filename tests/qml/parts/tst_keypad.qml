@@ -3,6 +3,7 @@ import QtQuick
 import QtTest
 import Matside.Theme
 import Matside.Parts
+import "qrc:/qt/qml/Matside/Parts/unrolled.js" as Unrolled
 
 PartCase {
     id: test
@@ -58,6 +59,22 @@ PartCase {
         }
     }
 
+    function test_aTapeIsRolledOutForALength() {
+        const pad = createTemporaryObject(made, test);
+        const tape = findChild(pad, "tape");
+        pad.height = Theme.mm(161);
+        press(pad, ["1", "2", "3/8"]);
+        verify(tape.visible);
+        compare(Unrolled.reach(tape.figure), 12.375);
+        verify(Unrolled.stretch(12.375, false)[0] > 12.375);
+        verify(tape.y + tape.height <= find(pad, "7").mapToItem(pad, 0, 0).y, "it lies on the keys");
+        // What is wrong has its place.
+        pad.error = "Too long.";
+        verify(!tape.visible);
+        pad.error = "";
+        pad.counting = true;
+        verify(!tape.visible);
+    }
     function test_digitsAndAFraction() {
         const pad = createTemporaryObject(made, test);
         press(pad, ["1", "3", "1/4"]);

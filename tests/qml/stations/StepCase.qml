@@ -147,9 +147,9 @@ StationCase {
             resize(screen);
             verifySizes(screen.tag + ", what went wrong");
         }
-        const sketches = all(item => item.kind !== undefined && item.drawn !== undefined, byName("sheet-wrong"));
+        const sketches = all(item => item.kind !== undefined && item.pictured !== undefined, byName("sheet-wrong"));
         compare(sketches.length, StepModel.wrongAnswers.length + (StepModel.sided ? 1 : 0));
-        compare(sketches.filter(sketch => !sketch.drawn).map(sketch => sketch.kind), [], "not drawn");
+        compare(sketches.filter(sketch => !sketch.pictured).map(sketch => sketch.kind), [], "not drawn");
         press(called("Close"));
         tryVerify(() => !byName("sheet-wrong"));
         compare(Stage.done(station), done);
