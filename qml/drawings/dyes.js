@@ -1,28 +1,20 @@
 // SPDX-License-Identifier: MIT
 .pragma library
+.import "printing.js" as Printing
 .import "swatches.js" as Swatches
 
 // One cloth in many dyes: a dyer's card of them, a fan of those next to the one in hand.
 
-function line(context, x1, y1, x2, y2, colour, width) {
-    context.strokeStyle = colour;
-    context.lineWidth = width;
-    context.beginPath();
-    context.moveTo(x1, y1);
-    context.lineTo(x2, y2);
-    context.stroke();
-}
-
 /** The cord as it lies on cloth of any colour. */
 function cord(context, c, x1, x2, y, u) {
-    line(context, x1, y, x2, y, c.raised, 6 * u);
-    line(context, x1, y, x2, y, c.ink, 3 * u * c.lineScale);
+    Printing.strokeLine(context, x1, y, x2, y, c.raised, 6 * u);
+    Printing.strokeLine(context, x1, y, x2, y, c.ink, 3 * u * c.lineScale);
 }
 
 /** A knot before the first snip and behind the last, its ends hanging. */
 function knot(context, c, x, y, side, u) {
-    line(context, x, y, x + side * 4 * u, y + 15 * u, c.ink, 2.4 * u * c.lineScale);
-    line(context, x, y, x - side * 3 * u, y + 13 * u, c.ink, 2.4 * u * c.lineScale);
+    Printing.strokeLine(context, x, y, x + side * 4 * u, y + 15 * u, c.ink, 2.4 * u * c.lineScale);
+    Printing.strokeLine(context, x, y, x - side * 3 * u, y + 13 * u, c.ink, 2.4 * u * c.lineScale);
     context.beginPath();
     context.arc(x, y, 4.4 * u, 0, 2 * Math.PI);
     context.fillStyle = c.ink;

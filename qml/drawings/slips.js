@@ -2,36 +2,12 @@
 .pragma library
 .import "printing.js" as Printing
 .import "pieces.js" as Pieces
+.import "swatches.js" as Swatches
 
 // What is to be taken at the shop, as slips that hang from a line: cloth in its own colour and print, and what is
 // no cloth as the thing itself on its card.
 
 const things = { thread: spool, needles: packet };
-
-/** Adds to the path a rectangle pinked all round. */
-function pinked(context, x, y, w, h, tooth) {
-    const across = Math.max(4, Math.round(w / (2 * tooth))), down = Math.max(4, Math.round(h / (2 * tooth)));
-    const dx = (w - 2 * tooth) / across, dy = (h - 2 * tooth) / down;
-    const l = x + tooth, t = y + tooth, r = x + w - tooth, f = y + h - tooth;
-    context.moveTo(l, t);
-    for (let i = 0; i < across; ++i) {
-        context.lineTo(l + (i + 0.5) * dx, y);
-        context.lineTo(l + (i + 1) * dx, t);
-    }
-    for (let i = 0; i < down; ++i) {
-        context.lineTo(x + w, t + (i + 0.5) * dy);
-        context.lineTo(r, t + (i + 1) * dy);
-    }
-    for (let i = across; i > 0; --i) {
-        context.lineTo(l + (i - 0.5) * dx, y + h);
-        context.lineTo(l + (i - 1) * dx, f);
-    }
-    for (let i = down; i > 0; --i) {
-        context.lineTo(x, t + (i - 0.5) * dy);
-        context.lineTo(l, t + (i - 1) * dy);
-    }
-    context.closePath();
-}
 
 /**
  * A slip of w by h: cloth printed as `kind` in its colour, or the card of "thread" or "needles", of which `shown`
@@ -44,13 +20,13 @@ function paint(context, c, kind, colour, pens, w, h, shown, line, u) {
         context.fillRect(edge, edge, w - line, h - line);
     } else {
         const dyed = Printing.dyed(c, { slip: { print: kind, colour: colour } }, pens, false);
-        Printing.clothShape(context, dyed, "slip", 0, 0, w, h, 1.15 * u, () => pinked(context, edge, edge, w - line, h - line, tooth));
+        Printing.clothShape(context, dyed, "slip", 0, 0, w, h, 1.15 * u, () => Swatches.pinked(context, edge, edge, w - line, h - line, 2 * tooth, tooth));
     }
     context.beginPath();
     if (thing)
         context.rect(edge, edge, w - line, h - line);
     else
-        pinked(context, edge, edge, w - line, h - line, tooth);
+        Swatches.pinked(context, edge, edge, w - line, h - line, 2 * tooth, tooth);
     context.strokeStyle = c.ink;
     context.lineWidth = line;
     context.lineJoin = "round";
