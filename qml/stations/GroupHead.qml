@@ -23,6 +23,9 @@ Pressable {
     /** What is said does not stand beside the head, but under it; measured apart, it hangs on no width of theirs. */
     readonly property bool under: said.visible && lengthOf(text, heavy) + lengthOf(summary, light) + 2 * Theme.gap > sign.x - words.x
 
+    /** What is left beside what stands at the end. */
+    readonly property real free: (length.visible ? length.x : sign.x) - words.x - Theme.gap
+
     function lengthOf(words: string, letters: FontMetrics): real {
         return letters.font.pixelSize > 0 ? Math.ceil(letters.advanceWidth(words)) : 0;
     }
@@ -66,7 +69,7 @@ Pressable {
     Word {
         id: words
         x: Theme.margin + (picture.visible ? picture.width + Theme.gap : 0)
-        width: (said.visible && !root.under ? said.x : length.visible ? length.x : sign.x) - x - Theme.gap
+        width: said.visible && !root.under ? said.x - x - Theme.gap : root.free
         y: (parent.height - implicitHeight - (root.under ? said.implicitHeight : 0)) / 2
         cap: Theme.capWord
         bold: true
@@ -79,7 +82,7 @@ Pressable {
         visible: !root.open && root.summary !== ""
         y: root.under ? words.y + words.implicitHeight : (parent.height - implicitHeight) / 2
         x: root.under ? words.x : sign.x - width - Theme.gap
-        width: root.under ? words.width : implicitWidth
+        width: root.under ? root.free : implicitWidth
         wrapMode: root.under ? Text.Wrap : Text.NoWrap
         color: root.ink
         text: root.summary
