@@ -21,7 +21,9 @@ void DotLine::geometryChange(const QRectF &now, const QRectF &before)
 QSGNode *DotLine::updatePaintNode(QSGNode *node, UpdatePaintNodeData *)
 {
     const int dots = std::max(1, m_step > 0 ? static_cast<int>(width() / m_step) : 1);
-    QSGNode *line = node ? node : new QSGNode;
+    // Not a plain node: the software renderer of Qt 6.4 keeps the place of transform nodes only, and dots
+    // added later to a plain one are painted far from it.
+    QSGNode *line = node ? node : new QSGTransformNode;
     while (line->childCount() > dots) {
         QSGNode *last = line->lastChild();
         line->removeChildNode(last);
