@@ -3417,7 +3417,7 @@ bord coupé</translation>
     <message>
         <source>Patch not covered</source>
         <extracomment>patch: a shape of cloth stitched onto the block</extracomment>
-        <translation>Pièce pas couverte</translation>
+        <translation>Pièce mal couverte</translation>
     </message>
     <message>
         <source>Stain or hoop mark</source>

@@ -33,16 +33,18 @@ Item {
         for (let i = 0; i < cells.count; ++i) {
             const cell = cells.itemAt(i);
             if (cell?.part)
-                all.push({ at: cell.part.from * run, least: cell.least, most: Math.max(cell.least, cell.wanted) });
+                all.push({ at: cell.part.from * run, least: cell.least, whole: cell.whole, most: Math.max(cell.whole, cell.wanted) });
         }
-        // Each has room for its amount; what is left over goes to those whose words need it.
-        const least = all.reduce((sum, label) => sum + label.least, 0), most = all.reduce((sum, label) => sum + label.most, 0);
+        // Each has room for its amount; what is left over goes to words that would be broken, then to long names.
+        const sumOf = key => all.reduce((sum, label) => sum + label[key], 0);
+        const [low, high] = sumOf("whole") > labels.width ? ["least", "whole"] : ["whole", "most"];
+        const most = sumOf(high), least = sumOf(low);
         const given = most > least ? Math.max(0, Math.min(1, (labels.width - least) / (most - least))) : 0;
         let from = 0;
         const laid = all.map((label, i) => {
             if (upright)
                 return { at: i * pitch, width: labels.width };
-            const lie = { at: Math.max(from, label.at), width: label.least + given * (label.most - label.least) };
+            const lie = { at: Math.max(from, label.at), width: label[low] + given * (label[high] - label[low]) };
             from = lie.at + lie.width;
             return lie;
         });
@@ -106,20 +108,29 @@ Item {
                 id: label
                 required property int index
                 readonly property var part: root.parts[index] ?? null
+                readonly property real least: value.implicitWidth + air
+                /** Breaks no word. */
+                readonly property real whole: Math.max(value.implicitWidth, longest + 2) + air
+                readonly property real longest: letters.font.pixelSize > 0 ? Math.max(0, ...says.text.split(" ").map(word => letters.advanceWidth(word))) : 0
                 /** On one line, where there is room for it. */
-                readonly property real least: value.implicitWidth + Theme.margin
-                readonly property real wanted: says.implicitWidth + Theme.margin
+                readonly property real wanted: says.implicitWidth + air
+                readonly property real air: Theme.mm(2)
                 x: root.upright ? 0 : root.lies[index]?.at ?? 0
                 y: root.upright ? root.lies[index]?.at ?? 0 : 0
                 width: root.lies[index]?.width ?? root.pitch
                 height: root.upright ? root.pitch : says.y + says.height
                 onLeastChanged: later.restart()
+                onWholeChanged: later.restart()
                 onWantedChanged: later.restart()
 
                 Accessible.role: Accessible.StaticText
                 //: spoken: %1 is a part of the price, %2 its amount
                 Accessible.name: qsTr("%1: %2").arg(part?.says ?? "").arg(part?.value ?? "")
 
+                FontMetrics {
+                    id: letters
+                    font: says.font
+                }
                 FigureText {
                     id: value
                     figure: ({ whole: label.part?.value ?? "", text: label.part?.value ?? "" })
@@ -129,7 +140,7 @@ Item {
                 Word {
                     id: says
                     y: value.implicitHeight + Theme.mm(1)
-                    width: parent.width - Theme.gap
+                    width: parent.width - label.air
                     text: label.part?.says ?? ""
                     Accessible.ignored: true
                 }

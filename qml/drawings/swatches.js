@@ -79,8 +79,12 @@ function tape(context, c, run, deep, unit, cap, to, family, u) {
     context.fillStyle = c.ink;
     context.font = Math.round(cap / 0.75) + "px \"" + family + "\"";
     context.textAlign = "right";
-    for (let i = 1; i * step * unit < run; ++i)
-        context.fillText(String(i * step), i * step * unit - 3 * u, deep - 5 * u);
+    for (let i = 1; i * step * unit < run; ++i) {
+        const at = i * step * unit;
+        // The mark of the measure would strike this figure through.
+        if (to < at - 2.4 * cap || to > at)
+            context.fillText(String(i * step), at - 3 * u, deep - 5 * u);
+    }
     context.strokeStyle = c.accent;
     context.lineWidth = 5 * u * c.lineScale;
     context.beginPath();

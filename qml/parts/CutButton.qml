@@ -38,7 +38,7 @@ Pressable {
     /** And smaller again when the lines would otherwise not stand in the height. */
     readonly property real setCap: capByHeight()
     /** The least width that breaks no word. */
-    readonly property real leastWidth: Math.ceil(1.03 * longest * leastCap / cap) + 2 * sidePadding + 2
+    readonly property real leastWidth: Math.ceil(1.05 * longest * Theme.fontSize(leastCap) / Theme.fontSize(cap)) + 2 * sidePadding + 2
     /** The least height that holds the words; a low button in a list may take just this. */
     readonly property real contentHeight: reasonHeight + 2 * padding
         + (figure ? length.implicitHeight : linesAt(capByWidth) * lineHeight(capByWidth))
