@@ -1195,7 +1195,7 @@
     <message>
         <source>Flag or note</source>
         <extracomment>marks something worth remembering of a block, or writes it in words</extracomment>
-        <translation>Merken, Notiz</translation>
+        <translation>Merken oder Notiz</translation>
     </message>
 </context>
 <context>
@@ -3417,7 +3417,7 @@ Schnittkante</translation>
     <message>
         <source>Patch not covered</source>
         <extracomment>patch: a shape of cloth stitched onto the block</extracomment>
-        <translation>Flicken nicht gedeckt</translation>
+        <translation>Flickenkante frei</translation>
     </message>
     <message>
         <source>Stain or hoop mark</source>
@@ -6975,7 +6975,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>A piece is longer than the cloth is wide: sew strips end to end with straight seams, pressed open.</source>
-        <translation>Ein Teil ist länger, als der Stoff breit ist: Streifen mit geraden Nähten aneinandernähen, auseinandergebügelt.</translation>
+        <translation>Ein Teil ist länger, als der Stoff breit ist: Streifen mit geraden Nähten aneinandernähen, die Nähte auseinanderbügeln.</translation>
     </message>
     <message>
         <source>The binding is cut: these corners can no longer be changed.</source>
@@ -6984,7 +6984,7 @@ Schnittkante</translation>
     <message>
         <source>With these sides and one diagonal of %1, the other would be %2.</source>
         <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths</extracomment>
-        <translation>Zu diesen Seiten und einer Diagonale von %1 gehört als andere %2.</translation>
+        <translation>Zu diesen Seiten und einer Diagonale von %1 passt als zweite Diagonale %2.</translation>
     </message>
 </context>
 <context>
@@ -7132,7 +7132,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>%1, of %2</source>
-        <translation>%1, von %2</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>the outer line, last</source>
@@ -8447,7 +8447,7 @@ Schnittkante</translation>
     <message>
         <source>Planned %1. No figure holds before it is measured.</source>
         <extracomment>%1 is the planned size of the trimmed block</extracomment>
-        <translation>Geplant %1. Vor dem Messen gilt keine Zahl.</translation>
+        <translation>Geplant %1. Kein Maß gilt, bevor er gemessen ist.</translation>
     </message>
     <message>
         <source>Cut it anyway</source>

@@ -7132,7 +7132,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1, of %2</source>
-        <translation>%1, en %2</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>the outer line, last</source>
