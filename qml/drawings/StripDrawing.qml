@@ -159,28 +159,44 @@ Fingertip {
             }
         }
     }
-    // Figure of the place that follows, in its empty outline.
-    Column {
+    // Figure of the place that follows: a paper flag that stands on the tape at that centre, for it is read there.
+    Rectangle {
         id: following
         readonly property var place: root.places[root.at + 1] ?? null
         visible: root.ready && place !== null && !(place?.stitched ?? true) && (root.nextFigure?.valid ?? false)
                  && number.implicitWidth < (root.lie?.bw ?? 0) - Theme.mm(1)
         x: root.middle(root.px(place?.centreMm ?? 0), width)
-        y: root.lie ? root.lie.mid - height / 2 + Theme.mm(3) : 0
-        width: Math.max(number.implicitWidth, nextWord.implicitWidth)
-        Word {
-            id: nextWord
-            anchors.horizontalCenter: parent.horizontalCenter
-            visible: (root.lie?.bh ?? 0) > Theme.mm(24)
-            text: qsTr("next")
+        y: root.lie ? root.lie.tapeTop - height - Theme.mm(3.4) : 0
+        width: Math.max(number.implicitWidth, nextWord.visible ? nextWord.implicitWidth : 0) + Theme.mm(2)
+        height: flag.height + Theme.mm(1.6)
+        color: Theme.colors.raised
+        border.color: Theme.colors.ink
+        border.width: Theme.mm(0.3)
+        Rectangle {
+            x: (parent.width - width) / 2
+            y: parent.height
+            width: Theme.mm(0.6)
+            height: Theme.mm(3.4)
+            color: Theme.colors.ink
         }
-        FigureText {
-            id: number
-            anchors.horizontalCenter: parent.horizontalCenter
-            figure: root.nextFigure
-            cap: Theme.capInText
-            showUnit: false
-            showLean: false
+        Column {
+            id: flag
+            anchors.centerIn: parent
+            width: parent.width - Theme.mm(2)
+            Word {
+                id: nextWord
+                anchors.horizontalCenter: parent.horizontalCenter
+                visible: (root.lie?.bh ?? 0) > Theme.mm(24)
+                text: qsTr("next")
+            }
+            FigureText {
+                id: number
+                anchors.horizontalCenter: parent.horizontalCenter
+                figure: root.nextFigure
+                cap: Theme.capInText
+                showUnit: false
+                showLean: false
+            }
         }
     }
 
