@@ -1847,7 +1847,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>Tap anywhere: %1 of block %2</source>
-        <translation>Tocar para la foto: %1 del bloque %2</translation>
+        <translation>Tocar para hacer la foto: %1 del bloque %2</translation>
     </message>
     <message>
         <source>Back without a picture</source>
@@ -2351,7 +2351,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Tap anywhere: %1</source>
-        <translation>Tocar para la foto: %1</translation>
+        <translation>Tocar para hacer la foto: %1</translation>
     </message>
     <message>
         <source>Take a picture of %1</source>
@@ -3356,7 +3356,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>All are as shown</source>
-        <translation>Todo es como se ve</translation>
+        <translation>Todo coincide con el dibujo</translation>
     </message>
 </context>
 <context>
@@ -4743,7 +4743,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>It is off size: {%2}.</source>
-        <translation>No tiene la medida: {%2}.</translation>
+        <translation>Está fuera de medida: {%2}.</translation>
     </message>
     <message>
         <source>The readings disagree by {%3}.</source>
@@ -5717,7 +5717,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>It measures wrong</source>
-        <translation>Mide mal</translation>
+        <translation>Medida equivocada</translation>
     </message>
     <message>
         <source>Sewn wrong</source>
@@ -8447,7 +8447,7 @@ borde cortado</translation>
     <message>
         <source>Planned %1. No figure holds before it is measured.</source>
         <extracomment>%1 is the planned size of the trimmed block</extracomment>
-        <translation>Previsto %1. Antes de medir no vale ninguna cifra.</translation>
+        <translation>Previsto %1. Ninguna medida vale antes de medirlo.</translation>
     </message>
     <message>
         <source>Cut it anyway</source>
