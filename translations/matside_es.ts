@@ -7709,7 +7709,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>thread, web, needles</source>
-        <translation>hilo, entretela termoadhesiva, agujas</translation>
+        <translation>hilo, entretela termoadhesiva y agujas</translation>
     </message>
     <message>
         <source>each of %1</source>
