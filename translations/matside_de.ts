@@ -657,13 +657,13 @@
 <context>
     <name>GalleryPage</name>
     <message>
-        <source>%1 of %2 blocks have a picture</source>
-        <extracomment>%1 of %2 blocks have a picture</extracomment>
-        <translation>%1 von %2 Blöcken haben ein Bild</translation>
-    </message>
-    <message>
         <source>Back to the work</source>
         <translation>Zurück zur Arbeit</translation>
+    </message>
+    <message>
+        <source>%1 of %2 blocks have a photograph</source>
+        <extracomment>%1 of %2 blocks have a photograph</extracomment>
+        <translation>%1 von %2 Blöcken haben ein Foto</translation>
     </message>
 </context>
 <context>
@@ -864,10 +864,6 @@
 <context>
     <name>HoopStrips</name>
     <message>
-        <source>Strip before</source>
-        <translation>Streifen davor</translation>
-    </message>
-    <message>
         <source>Next strip</source>
         <translation>Nächster Streifen</translation>
     </message>
@@ -882,6 +878,10 @@
     <message>
         <source>Take it for the blocks to come</source>
         <translation>Für die nächsten Blöcke nehmen</translation>
+    </message>
+    <message>
+        <source>Previous strip</source>
+        <translation>Streifen davor</translation>
     </message>
 </context>
 <context>
@@ -4941,10 +4941,6 @@ Schnittkante</translation>
         <translation>Die Spule zählt ab hier als neu.</translation>
     </message>
     <message>
-        <source>A pleat under {1/2 in} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
-        <translation>Eine Falte unter {1/2 in} auf der Rückseite darf bleiben. Eine längere oder ein Schnitt durch den Grundstoff heißt: neuer Block.</translation>
-    </message>
-    <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
         <translation>Nadel gebrochen? Vor dem Weitermachen alle Teile finden.</translation>
     </message>
@@ -6280,6 +6276,10 @@ Schnittkante</translation>
         <source>Nothing may lie underneath.</source>
         <translation>Es darf nichts darunterliegen.</translation>
     </message>
+    <message>
+        <source>A pleat under {%1} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
+        <translation>Eine Falte unter {%1} auf der Rückseite darf bleiben. Eine längere oder ein Schnitt durch den Grundstoff heißt: neuer Block.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6985,6 +6985,11 @@ Schnittkante</translation>
         <source>With these sides and one diagonal of %1, the other would be %2.</source>
         <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths</extracomment>
         <translation>Zu diesen Seiten und einer Diagonale von %1 passt als zweite Diagonale %2.</translation>
+    </message>
+    <message>
+        <source>along, as the rows measure, and %1 across, raw</source>
+        <extracomment>after a large length: the piece&apos;s side is as long as its measured rows</extracomment>
+        <translation>längs, wie die Reihen messen, und %1 quer, unversäubert</translation>
     </message>
 </context>
 <context>
@@ -8233,6 +8238,11 @@ Schnittkante</translation>
         <source>First, at %1: test block</source>
         <extracomment>%1 is a station&apos;s name; the trial&apos;s block comes before cloth is cut; short: on a button</extracomment>
         <translation>Zuerst bei %1: Probeblock</translation>
+    </message>
+    <message>
+        <source>First measure again</source>
+        <extracomment>the readings of the piece&apos;s sides and diagonals cannot all be right; short: it stands on a button</extracomment>
+        <translation>Erst neu messen</translation>
     </message>
 </context>
 <context>

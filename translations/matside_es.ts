@@ -657,13 +657,13 @@
 <context>
     <name>GalleryPage</name>
     <message>
-        <source>%1 of %2 blocks have a picture</source>
-        <extracomment>%1 of %2 blocks have a picture</extracomment>
-        <translation>%1 de %2 bloques tienen foto</translation>
-    </message>
-    <message>
         <source>Back to the work</source>
         <translation>Volver al trabajo</translation>
+    </message>
+    <message>
+        <source>%1 of %2 blocks have a photograph</source>
+        <extracomment>%1 of %2 blocks have a photograph</extracomment>
+        <translation>%1 de %2 bloques tienen foto</translation>
     </message>
 </context>
 <context>
@@ -864,10 +864,6 @@
 <context>
     <name>HoopStrips</name>
     <message>
-        <source>Strip before</source>
-        <translation>Tira anterior</translation>
-    </message>
-    <message>
         <source>Next strip</source>
         <translation>Tira siguiente</translation>
     </message>
@@ -882,6 +878,10 @@
     <message>
         <source>Take it for the blocks to come</source>
         <translation>Tomarlo para los bloques que vienen</translation>
+    </message>
+    <message>
+        <source>Previous strip</source>
+        <translation>Tira anterior</translation>
     </message>
 </context>
 <context>
@@ -4734,7 +4734,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>It is square enough.</source>
-        <translation>Está a escuadra.</translation>
+        <translation>Está bastante a escuadra.</translation>
     </message>
     <message>
         <source>It leans by {%1}.</source>
@@ -4939,10 +4939,6 @@ borde cortado</translation>
     <message>
         <source>The bobbin is counted as new from here.</source>
         <translation>La canilla cuenta como nueva desde aquí.</translation>
-    </message>
-    <message>
-        <source>A pleat under {1/2 in} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
-        <translation>Un pliegue de menos de {1/2 in} por detrás puede quedarse. Uno más largo, o un corte en la tela de fondo, pide un bloque nuevo.</translation>
     </message>
     <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
@@ -6280,6 +6276,10 @@ borde cortado</translation>
         <source>Nothing may lie underneath.</source>
         <translation>Sin nada debajo.</translation>
     </message>
+    <message>
+        <source>A pleat under {%1} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
+        <translation>Un pliegue de menos de {%1} por detrás puede quedarse. Uno más largo, o un corte en la tela de fondo, pide un bloque nuevo.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6985,6 +6985,11 @@ borde cortado</translation>
         <source>With these sides and one diagonal of %1, the other would be %2.</source>
         <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths</extracomment>
         <translation>Con estos lados y una diagonal de %1, la otra sería de %2.</translation>
+    </message>
+    <message>
+        <source>along, as the rows measure, and %1 across, raw</source>
+        <extracomment>after a large length: the piece&apos;s side is as long as its measured rows</extracomment>
+        <translation>de largo, como miden las filas, y %1 de ancho, sin rematar</translation>
     </message>
 </context>
 <context>
@@ -8233,6 +8238,11 @@ borde cortado</translation>
         <source>First, at %1: test block</source>
         <extracomment>%1 is a station&apos;s name; the trial&apos;s block comes before cloth is cut; short: on a button</extracomment>
         <translation>Primero en %1: bloque de prueba</translation>
+    </message>
+    <message>
+        <source>First measure again</source>
+        <extracomment>the readings of the piece&apos;s sides and diagonals cannot all be right; short: it stands on a button</extracomment>
+        <translation>Primero medir de nuevo</translation>
     </message>
 </context>
 <context>

@@ -657,13 +657,13 @@
 <context>
     <name>GalleryPage</name>
     <message>
-        <source>%1 of %2 blocks have a picture</source>
-        <extracomment>%1 of %2 blocks have a picture</extracomment>
-        <translation>Blocs avec image&#x202f;: %1 sur %2</translation>
-    </message>
-    <message>
         <source>Back to the work</source>
         <translation>Retour au travail</translation>
+    </message>
+    <message>
+        <source>%1 of %2 blocks have a photograph</source>
+        <extracomment>%1 of %2 blocks have a photograph</extracomment>
+        <translation>Blocs avec photo&#x202f;: %1 sur %2</translation>
     </message>
 </context>
 <context>
@@ -864,10 +864,6 @@
 <context>
     <name>HoopStrips</name>
     <message>
-        <source>Strip before</source>
-        <translation>Bande précédente</translation>
-    </message>
-    <message>
         <source>Next strip</source>
         <translation>Bande suivante</translation>
     </message>
@@ -882,6 +878,10 @@
     <message>
         <source>Take it for the blocks to come</source>
         <translation>Prendre pour les blocs à venir</translation>
+    </message>
+    <message>
+        <source>Previous strip</source>
+        <translation>Bande précédente</translation>
     </message>
 </context>
 <context>
@@ -4941,10 +4941,6 @@ bord coupé</translation>
         <translation>La canette compte comme pleine à partir d’ici.</translation>
     </message>
     <message>
-        <source>A pleat under {1/2 in} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
-        <translation>Un faux pli de moins de {1/2 in} au dos peut rester. Plus long, ou si le fond est coupé, il faut un nouveau bloc.</translation>
-    </message>
-    <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
         <translation>Aiguille cassée&#x202f;? Trouver tous les morceaux avant de continuer.</translation>
     </message>
@@ -6280,6 +6276,10 @@ bord coupé</translation>
         <source>Nothing may lie underneath.</source>
         <translation>Vérifier&#x202f;: rien dessous.</translation>
     </message>
+    <message>
+        <source>A pleat under {%1} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
+        <translation>Un faux pli de moins de {%1} au dos peut rester. Plus long, ou si le fond est coupé, il faut un nouveau bloc.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6985,6 +6985,11 @@ bord coupé</translation>
         <source>With these sides and one diagonal of %1, the other would be %2.</source>
         <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths</extracomment>
         <translation>Avec ces côtés et une diagonale de %1, l’autre serait de %2.</translation>
+    </message>
+    <message>
+        <source>along, as the rows measure, and %1 across, raw</source>
+        <extracomment>after a large length: the piece&apos;s side is as long as its measured rows</extracomment>
+        <translation>en long, comme mesurent les rangées, et %1 en travers, brut</translation>
     </message>
 </context>
 <context>
@@ -8233,6 +8238,11 @@ bord coupé</translation>
         <source>First, at %1: test block</source>
         <extracomment>%1 is a station&apos;s name; the trial&apos;s block comes before cloth is cut; short: on a button</extracomment>
         <translation>D’abord&#x202f;: %1, bloc d’essai</translation>
+    </message>
+    <message>
+        <source>First measure again</source>
+        <extracomment>the readings of the piece&apos;s sides and diagonals cannot all be right; short: it stands on a button</extracomment>
+        <translation>D’abord mesurer de nouveau</translation>
     </message>
 </context>
 <context>

@@ -8,6 +8,7 @@
 #include "app/readings.h"
 #include "app/wording.h"
 #include "length/read.h"
+#include "made/rows.h"
 #include "plan/formulas.h"
 #include "plan/parts.h"
 
@@ -53,7 +54,9 @@ bool EdgeModel::beforeFrame() const
 Pair EdgeModel::squaredTo() const
 {
     const SizePlan &size = m_workspace.plan().size;
-    return m_workspace.plan().frame && !beforeFrame() ? size.finished : size.raw;
+    if (m_workspace.plan().frame && !beforeFrame())
+        return size.finished;
+    return {joinedAlong(m_workspace.project().made.rows, size.raw.along), size.raw.across};
 }
 
 EdgeView EdgeModel::view() const

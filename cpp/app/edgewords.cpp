@@ -14,6 +14,13 @@ namespace matside {
 
 namespace {
 
+/// The next mark that is no less: a limit is not told with "a generous".
+Length markAbove(Length length, Marks marks)
+{
+    const Length below = show(length, marks, Round::Down).mark;
+    return below < length ? below + marks.finest : below;
+}
+
 QString sideText(Side side)
 {
     switch (side) {
@@ -212,6 +219,10 @@ QString EdgeModel::tells() const
     const Plan &plan = m_workspace.plan();
     const Marks marks = project.marks();
     const QString phase = this->phase();
+    if (phase == QStringLiteral("square") && squaredTo().along != plan.size.raw.along && !plan.frame)
+        //: after a large length: the piece's side is as long as its measured rows
+        return tr("along, as the rows measure, and %1 across, raw")
+            .arg(figureText(squaredTo().across, marks));
     if (phase == QStringLiteral("square"))
         return plan.frame && !beforeFrame()
                    ? tr("along, and %1 across, with its frame").arg(figureText(squaredTo().across, marks))
@@ -240,7 +251,7 @@ QString EdgeModel::verdict() const
     if (found->measureAgain)
         return tr("The readings disagree by %1.").arg(braced(found->K.magnitude(), marks));
     if (found->good)
-        return tr("Square within %1.").arg(braced(max(found->within, marks.finest), marks));
+        return tr("Square within %1.").arg(braced(markAbove(max(found->within, marks.finest), marks), marks));
     if (found->ends.magnitude() > found->oppositeLimit)
         return tr("Top and bottom differ by %1.").arg(braced(found->ends.magnitude(), marks));
     if (found->flanks.magnitude() > found->oppositeLimit)

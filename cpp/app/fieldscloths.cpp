@@ -4,6 +4,7 @@
 #include "app/field.h"
 
 #include "app/fielditems.h"
+#include "app/rulerwords.h"
 #include "length/read.h"
 #include "project/spelling.h"
 
@@ -196,7 +197,10 @@ void addRuler(std::vector<Field> &fields, std::size_t index, System system)
 {
     fields.push_back(itemField("rulers", index, "head", FieldKind::Head));
     fields.push_back(rulerField(
-        index, "name", FieldKind::Name, [](const Ruler &ruler, const Project &) { return ruler.name; },
+        index, "name", FieldKind::Name,
+        [](const Ruler &ruler, const Project &) {
+            return ruler.name.empty() ? ruler.name : rulerText(ruler.name).toStdString();
+        },
         [](Ruler &ruler, const OfferValue &value, System) { ruler.name = wordIn(value); }));
     fields.push_back(rulerSide(index, "length", &Ruler::length));
     fields.push_back(rulerSide(index, "width", &Ruler::width));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/figures.h"
 
+#include "app/rulerwords.h"
 #include "app/wording.h"
 #include "plan/working.h"
 
@@ -161,7 +162,7 @@ RulerView rulerView(const Step &step, const Project &project, const Plan &plan)
     const Marks marks = project.marks();
     view.show = true;
     view.layers = static_cast<int>(ruler.layers);
-    view.firstName = toQt(ruler.first);
+    view.firstName = ruler.first.empty() ? QString() : rulerText(ruler.first);
     view.firstLengthIn = ruler.firstLength.asInches();
     view.firstWidthIn = ruler.firstWidth.asInches();
     view.lineIn = ruler.line.asInches();
@@ -170,7 +171,7 @@ RulerView rulerView(const Step &step, const Project &project, const Plan &plan)
               : ruler.on == LineOn::Fold  ? QStringLiteral("fold")
                                           : QStringLiteral("cut-edge");
     if (ruler.second) {
-        view.secondName = toQt(*ruler.second);
+        view.secondName = rulerText(*ruler.second);
         view.secondLengthIn = ruler.secondLength.asInches();
         view.secondWidthIn = ruler.secondWidth.asInches();
         view.secondFigure = figureOf(ruler.secondWidth, marks);

@@ -5,6 +5,7 @@
 #include "app/prints.h"
 #include "app/wording.h"
 #include "bench/account.h"
+#include "bench/lacking.h"
 #include "bench/record.h"
 #include "bench/sides.h"
 
@@ -26,6 +27,20 @@ Project readyForTheNext(Project project, const Step &step)
     if (step.does == Does::SquarePiece && (another || (isFramed(project) && step.figure == "size.raw.along")))
         project.made.piece.reset();
     return project;
+}
+
+/// While the next strip is still to be stitched, the blocks already cut apart can be trimmed: the first step
+/// at hand that lacks nothing, instead of the one that waits.
+std::size_t readyMeanwhile(const std::vector<Step> &all, const Plan &plan,
+                           const std::vector<std::size_t> &rows, std::size_t next)
+{
+    if (!stitchedBeforeApart(all, plan, all[next]))
+        return next;
+    const auto ready = std::find_if(rows.begin(), rows.end(), [&](std::size_t row) {
+        const Step &step = all[row];
+        return step.done < step.count && !stitchedBeforeApart(all, plan, step) && !lackingFor(all, step);
+    });
+    return ready == rows.end() ? next : *ready;
 }
 
 } // namespace
@@ -62,6 +77,8 @@ void StepModel::refresh()
         if (!m_current && all[i].done < all[i].count)
             m_current = i;
     }
+    if (station == Station::Trim && m_current)
+        m_current = readyMeanwhile(all, m_workspace.plan(), rows, *m_current);
     if (m_chosen && *m_chosen < all.size() && all[*m_chosen].done < all[*m_chosen].count)
         m_current = m_chosen;
     m_steps.show(std::move(rows), m_current);
@@ -111,12 +128,14 @@ FigureView StepModel::figure() const
     if (FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), step->figure);
         figure.valid) {
         // A short is cut with its spare: the figure on the ruler is the cut, its sum the length beneath it.
+        // A piece is squared to what its rows measure, which no sum of the plan tells.
         const bool spare = step->does == Does::CutShort || step->does == Does::CutLong;
-        if (!spare || !step->size)
+        const bool square = step->does == Does::SquarePiece;
+        if ((!spare && !square) || !step->size)
             return figure;
         FigureView cut = figureOf(step->size->along, m_workspace.project().marks());
         cut.key = figure.key;
-        cut.hasWorking = figure.hasWorking;
+        cut.hasWorking = figure.hasWorking && (spare || cut.text == figure.text);
         return cut;
     }
     if (!step->size)

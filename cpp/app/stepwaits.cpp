@@ -6,6 +6,7 @@
 #include "bench/lacking.h"
 #include "bench/record.h"
 #include "bench/sides.h"
+#include "made/piece.h"
 
 #include <algorithm>
 
@@ -17,6 +18,15 @@ namespace {
 bool pinsSettled(const Project &project)
 {
     return project.made.pins && project.made.pins->settled();
+}
+
+/// The piece was measured, and its readings cannot all be right: nothing is cut by them.
+bool measuredAmiss(const Project &project)
+{
+    if (!project.made.piece)
+        return false;
+    const Readings readings{project.made.piece->sides, project.made.piece->diagonals};
+    return judgePiece(readings, usualTolerances(project.system), project.marks()).measureAgain;
 }
 
 /// Layered, joined or edged ahead of what it is made of, a thing would be counted that is not there; at the
@@ -56,6 +66,9 @@ StepModel::Wait StepModel::waitNow() const
         return {};
     if (step->does == Does::LastLook && !pinsSettled(m_workspace.project()))
         return {tr("Pins first"), {}};
+    if (step->does == Does::SquarePiece && measuredAmiss(m_workspace.project()))
+        //: the readings of the piece's sides and diagonals cannot all be right; short: it stands on a button
+        return {tr("First measure again"), {}};
     if (const auto where = trialComesFirst(all, *step)) {
         const QString station = stationText(*where);
         return {

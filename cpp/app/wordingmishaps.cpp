@@ -74,7 +74,7 @@ constexpr std::array said{
     Worded{"restart-thread", QT_TRANSLATE_NOOP("Words", "Pick the thread back about {1 in} and start again "
                                                         "on the line. Inside stippling it will not show.")},
     Worded{"change-bobbin", QT_TRANSLATE_NOOP("Words", "The bobbin is counted as new from here.")},
-    Worded{"judge-pleat", QT_TRANSLATE_NOOP("Words", "A pleat under {1/2 in} on the back may stay. A longer "
+    Worded{"judge-pleat", QT_TRANSLATE_NOOP("Words", "A pleat under {%1} on the back may stay. A longer "
                                                      "one, or a cut through the ground, means a new block.")},
     Worded{"find-needle", QT_TRANSLATE_NOOP("Words", "Needle broken? Find all the pieces before you go on.")},
     Worded{"patch-again",
@@ -208,8 +208,9 @@ Argument inHerWords(const Argument &argument, const Project &project, const std:
     const std::string *name = std::get_if<std::string>(&argument);
     if (!name)
         return argument;
-    if (clothNamed(project, *name))
-        return clothText(project, *name).toStdString();
+    // A cloth no one has named goes by its use.
+    if (const QString cloth = clothText(project, *name); clothNamed(project, *name) || cloth != toQt(*name))
+        return cloth.toStdString();
     for (const Step &step : steps)
         if (step.id == *name)
             return doesText(step, project).toStdString();

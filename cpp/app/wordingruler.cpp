@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include "app/rulerwords.h"
 #include "app/wording.h"
+
+#include <QCoreApplication>
 
 #include <array>
 
@@ -118,12 +121,17 @@ QString onWords(LineOn on)
     return inWords(QT_TRANSLATE_NOOP("Words", "the cut edge"));
 }
 
-QString rulerWords(std::string_view name)
-{
-    return name.empty() ? inWords(QT_TRANSLATE_NOOP("Words", "ruler")) : toQt(name);
-}
-
 } // namespace
+
+QString rulerText(std::string_view name)
+{
+    if (name.empty())
+        return inWords(QT_TRANSLATE_NOOP("Words", "ruler"));
+    for (const char *preset : {"long", "square"}) // the two of every new project
+        if (name == preset)
+            return QCoreApplication::translate("Demo", preset);
+    return toQt(name);
+}
 
 std::span<const Worded> checkWords()
 {
@@ -152,17 +160,17 @@ QStringList rulerLines(const RulerPlace &ruler, Marks marks)
                                                   "The fold on a line of the mat, the cut along another."))
                       //: "%1" is the ruler's name; its lines that run across it square the cut to the fold
                       : inWords(QT_TRANSLATE_NOOP("Words", "\"%1\" with a cross line on the fold."))
-                            .arg(rulerWords(ruler.first)));
+                            .arg(rulerText(ruler.first)));
     } else if (ruler.fence == Fence::Mat || ruler.first.empty()) {
         lines << inWords(QT_TRANSLATE_NOOP("Words", "By the mat's lines: %1 from %2, at both ends."))
                      .arg(line, on);
     } else if (ruler.second) {
         //: two rulers laid side by side; "%1" and "%4" are their names
         lines << inWords(QT_TRANSLATE_NOOP("Words", "\"%1\" with its %2 line on %3, \"%4\" against it."))
-                     .arg(rulerWords(ruler.first), line, on, rulerWords(*ruler.second));
+                     .arg(rulerText(ruler.first), line, on, rulerText(*ruler.second));
     } else {
         lines << inWords(QT_TRANSLATE_NOOP("Words", "\"%1\" with its %2 line on %3."))
-                     .arg(rulerWords(ruler.first), line, on);
+                     .arg(rulerText(ruler.first), line, on);
     }
     QString second;
     if (ruler.fence == Fence::SlideAlong)

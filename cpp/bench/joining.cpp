@@ -2,6 +2,7 @@
 #include "bench/account.h"
 #include "bench/build.h"
 #include "bench/clothlay.h"
+#include "made/rows.h"
 
 namespace matside {
 
@@ -68,6 +69,8 @@ void squarePiece(Bench &bench, std::vector<Piece> takes, bool withFrame)
     square.takes = std::move(takes);
     square.makes = {{withFrame ? "squared-frame" : "squared-piece", 1}};
     square.size = withFrame ? bench.plan.size.finished : bench.plan.size.raw;
+    if (!withFrame) // cloth cannot be trimmed longer than it is
+        square.size->along = joinedAlong(bench.project.made.rows, square.size->along);
     square.figure = withFrame ? "size.finished.along" : "size.raw.along";
     square.check = "diagonals-alike";
     square.caution = "blade";

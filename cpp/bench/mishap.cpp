@@ -358,7 +358,8 @@ Answered answerTo(const Project &project, const Plan &plan, const std::vector<St
     case Mishap::ThreadRanOut:
         return threadRanOut(at);
     case Mishap::PleatOrHole: {
-        Answered answer = unchanged(at, {{"judge-pleat", {}}, {"find-needle", {}}});
+        const Length small = project.system == System::Inch ? Length::inches(0, 1, 2) : Length::mm(12);
+        Answered answer = unchanged(at, {{"judge-pleat", {Told{small}}}, {"find-needle", {}}});
         answer.mayRemake = true;
         return answer;
     }

@@ -39,15 +39,22 @@ std::string_view nameOf(RowRemedy remedy)
     return remedies.at(static_cast<std::size_t>(remedy));
 }
 
+Length joinedAlong(const std::vector<MadeRow> &rows, Length planned)
+{
+    if (rows.empty())
+        return planned;
+    Length sum;
+    for (const MadeRow &row : rows)
+        sum += row.length;
+    return sum.scaled(1, static_cast<std::int64_t>(rows.size()));
+}
+
 RowsFinding judgeRows(const std::vector<MadeRow> &rows, std::int64_t columns, const Tolerances &tolerances)
 {
     RowsFinding finding;
     if (rows.empty() || columns < 1)
         return finding;
-    Length sum;
-    for (const MadeRow &row : rows)
-        sum += row.length;
-    finding.mean = sum.scaled(1, static_cast<std::int64_t>(rows.size()));
+    finding.mean = joinedAlong(rows, Length());
     for (const MadeRow &row : rows)
         finding.rows.push_back(judgeRow(row, finding.mean, columns, tolerances));
     return finding;

@@ -34,6 +34,10 @@ struct RowsFinding {
 [[nodiscard]] RowsFinding judgeRows(const std::vector<MadeRow> &rows, std::int64_t columns,
                                     const Tolerances &tolerances);
 
+/// What the joined rows measure along: their mean, to which all are eased, or what is planned while none is
+/// measured.
+[[nodiscard]] Length joinedAlong(const std::vector<MadeRow> &rows, Length planned);
+
 /// How far the joins of each later row lie from the first row's, at worst: the
 /// crossings a judge looks at. Joins that one of the rows lacks are not compared.
 struct CrossingsFinding {

@@ -32,31 +32,7 @@ Flickable {
         width: root.width
         spacing: Theme.gap
 
-        Word {
-            width: parent.width
-            visible: !EdgeModel.measured
-            cap: Theme.capHead
-            bold: true
-            text: qsTr("Measure all six, raw edge to raw edge.")
-        }
-        InlineLength {
-            width: parent.width
-            visible: EdgeModel.measured
-            bold: true
-            cap: Theme.capHead
-            text: EdgeModel.verdict
-        }
-        InlineLength {
-            width: parent.width
-            visible: EdgeModel.measured
-            text: EdgeModel.remedy
-        }
-        InlineLength {
-            width: parent.width
-            visible: text !== ""
-            text: EdgeModel.roundSays
-        }
-        KeyLine { width: parent.width }
+        // First, so that what the readings say does not move it under the finger.
         Pressable {
             id: value
             width: parent.width
@@ -101,6 +77,31 @@ Flickable {
                 accessibleName: qsTr("%1 more").arg(root.label)
                 onStepped: EdgeModel.nudge(root.held, 1)
             }
+        }
+        KeyLine { width: parent.width }
+        Word {
+            width: parent.width
+            visible: !EdgeModel.measured
+            cap: Theme.capHead
+            bold: true
+            text: qsTr("Measure all six, raw edge to raw edge.")
+        }
+        InlineLength {
+            width: parent.width
+            visible: EdgeModel.measured
+            bold: true
+            cap: Theme.capHead
+            text: EdgeModel.verdict
+        }
+        InlineLength {
+            width: parent.width
+            visible: EdgeModel.measured
+            text: EdgeModel.remedy
+        }
+        InlineLength {
+            width: parent.width
+            visible: text !== ""
+            text: EdgeModel.roundSays
         }
         Word {
             width: parent.width

@@ -35,8 +35,8 @@ Item {
         width: parent.width - 2 * Theme.margin
         cap: Theme.capHead
         bold: true
-        //: %1 of %2 blocks have a picture
-        text: qsTr("%1 of %2 blocks have a picture").arg(Gallery.pictured).arg(Gallery.count)
+        //: %1 of %2 blocks have a photograph
+        text: qsTr("%1 of %2 blocks have a photograph").arg(Gallery.pictured).arg(Gallery.count)
     }
     GridView {
         id: grid

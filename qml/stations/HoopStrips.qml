@@ -36,7 +36,7 @@ Flickable {
                 width: (parent.width - parent.spacing) / 2
                 height: Theme.targetLeast
                 enabled: HoopModel.strip > 1
-                text: qsTr("Strip before")
+                text: qsTr("Previous strip")
                 onClicked: HoopModel.strip = HoopModel.strip - 1
             }
             CutButton {

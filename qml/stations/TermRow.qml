@@ -31,8 +31,9 @@ Pressable {
     }
     Column {
         id: words
-        y: root.beneath ? Theme.mm(1.5) : (parent.height - height) / 2
-        width: root.width - (root.beneath ? 0 : value.width + Theme.gap)
+        // A sum that is told anew lets its rows go one by one: their last bindings find no row.
+        y: root?.beneath ? Theme.mm(1.5) : (parent.height - height) / 2
+        width: (root?.width ?? 0) - (root?.beneath ? 0 : value.width + Theme.gap)
         Word {
             width: parent.width
             color: root.pressed ? Theme.colors.raised : Theme.colors.ink
@@ -55,9 +56,9 @@ Pressable {
     }
     InlineLength {
         id: value
-        x: root.width - width
-        y: root.beneath ? words.y + words.height : (root.height - height) / 2 - (root.worked ? Theme.mm(0.8) : 0)
-        width: Math.min(implicitWidth, root.width)
+        x: (root?.width ?? 0) - width
+        y: root?.beneath ? words.y + words.height : ((root?.height ?? 0) - height) / 2 - (root?.worked ? Theme.mm(0.8) : 0)
+        width: Math.min(implicitWidth, root?.width ?? 0)
         height: implicitHeight
         color: root.pressed ? Theme.colors.raised : Theme.colors.ink
         text: "{" + root.modelData.text + "}"

@@ -4,6 +4,7 @@
 // pins that must agree before it is finished.
 #include "app/desk.h"
 #include "app/edgemodel.h"
+#include "app/wording.h"
 #include "bench/record.h"
 
 #include "testing.h"
@@ -45,6 +46,7 @@ private slots:
     void aRoundPillowIsCutByItsFront();
     void aLeaningPieceIsSquaredSmaller();
     void readingsThatDisagreeGiveNoCuttingAdvice();
+    void aPieceIsSquaredToItsMeasuredRows();
     void readingsAreSavedAtOnceAndUndone();
     void theBindingIsHeldAgainstTheMeasuredPiece();
     void theBindingIsLaidRound();
@@ -146,10 +148,32 @@ void EdgeTest::readingsThatDisagreeGiveNoCuttingAdvice()
 {
     Desk desk(upTo(topper(), Does::SquarePiece));
     QVERIFY(desk.edge.enter(4, QStringLiteral("31")).isEmpty());
-    QVERIFY(desk.edge.verdict().contains(QStringLiteral("disagree")));
+    // The squares of a parallelogram's four sides are those of its diagonals: 4 × 21² − 31² = 803.
+    const Length other = Length::inches(0, std::llround(std::sqrt(803.0) * 16), 16);
+    QVERIFY2(desk.edge.verdict().contains(
+                 figureText(other, desk.workspace.project().marks()).remove(QStringLiteral(" in"))),
+             qPrintable(desk.edge.verdict()));
     QVERIFY(desk.edge.remedy().contains(QStringLiteral("Do not cut")));
+    QVERIFY(!desk.steps.canGoNext());
+    QCOMPARE(desk.steps.waiting(), QStringLiteral("First measure again"));
     QVERIFY(!desk.edge.enter(4, QStringLiteral("wide")).isEmpty());
     QVERIFY(!desk.edge.enter(4, QStringLiteral("0")).isEmpty());
+    QVERIFY(desk.edge.enter(4, QStringLiteral("29 11/16")).isEmpty());
+    QVERIFY(desk.steps.canGoNext());
+}
+
+void EdgeTest::aPieceIsSquaredToItsMeasuredRows()
+{
+    // Cloth cannot be trimmed longer than it is: rows of 20 3/4 and 21 in are eased to their mean.
+    Project project = upTo(topper(), Does::SquarePiece);
+    project.made.rows = {{"A", Length::inches(20, 3, 4), {}, {}}, {"B", Length::inches(21), {}, {}}};
+    Desk desk(project);
+    QCOMPARE(desk.steps.figure().text, QStringLiteral("20 7/8 in"));
+    QVERIFY(!desk.steps.figure().hasWorking);
+    QVERIFY2(desk.edge.tells().contains(QStringLiteral("as the rows measure")),
+             qPrintable(desk.edge.tells()));
+    desk.edge.nudge(5, 1);
+    QCOMPARE(desk.kept().made.piece->sides[0], Length::inches(20, 7, 8));
 }
 
 void EdgeTest::readingsAreSavedAtOnceAndUndone()

@@ -25,7 +25,29 @@ private slots:
     void aCommonSizeIsNotSaidToBeEntered();
     void whatIsCutStaysCut();
     void whatWasConfirmedAsShownIsRead();
+    void blocksApartAreTrimmedWhileTheNextStripIsStitched();
 };
+
+void TrimFigures::blocksApartAreTrimmedWhileTheNextStripIsStitched()
+{
+    // One strip of four is stitched, pressed and cut apart; the other strips are not begun.
+    Project project = topper();
+    project.made.blocks.resize(4);
+    for (MadeCut &cut : project.made.cut)
+        cut.count = 4;
+    {
+        Desk desk(project, Station::Trim);
+        QVERIFY2(desk.steps.canGoNext(), qPrintable(desk.steps.waiting()));
+        QVERIFY(desk.steps.current()->does == Does::TrimBlock);
+        QCOMPARE(desk.steps.block(), QStringLiteral("A1"));
+    }
+    // All of them trimmed: the next strip comes first.
+    for (MadeBlock &block : project.made.blocks)
+        block.state = BlockState::Trimmed;
+    Desk desk(project, Station::Trim);
+    QVERIFY(!desk.steps.canGoNext());
+    QVERIFY(desk.steps.current()->does == Does::RoughApart);
+}
 
 void TrimFigures::aBlockLoggedOffItsSizeIsMeasuredFirst()
 {
