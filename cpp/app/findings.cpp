@@ -36,10 +36,20 @@ struct Drawn {
 constexpr double leastSeen = 0.01;
 constexpr double mostDrawn = 0.2;
 
+/// The rectangle of a size, its corners from the top left.
+Shape rectangleOf(const Pair &size)
+{
+    const auto w = static_cast<double>(size.along.count()), h = static_cast<double>(size.across.count());
+    return {{Point{0, 0}, Point{w, 0}, Point{w, h}, Point{0, h}}};
+}
+
 /// The shape laid so that a tilted side is seen to tilt: straight is the one across from it, or the narrower
-/// end of a taper. Any other lies on its top as it was fitted.
+/// end of a taper. Any other lies on its top as it was fitted. Where it is the size that is spoken of, the
+/// size is what is seen: whether it tilts is judged at the common one.
 Shape laidStraight(const Finding &finding)
 {
+    if (finding.kind == FindingKind::CommonSize)
+        return rectangleOf(finding.own);
     Shape shape = *finding.shape;
     if (!finding.side)
         return shape;
@@ -53,9 +63,11 @@ Shape laidStraight(const Finding &finding)
     return shape;
 }
 
+/// The corners of the size it should have, and how far the block's are from them; readings that make no shape
+/// leave them where they should be.
 std::array<Drawn, 4> drawnOf(const Finding &finding)
 {
-    const Shape shape = laidStraight(finding);
+    const Shape shape = finding.shape ? laidStraight(finding) : rectangleOf(finding.wanted);
     Point middle;
     for (const Point &corner : shape.corner) {
         middle.x += corner.x / 4;
@@ -186,8 +198,6 @@ QVariantList cornersOf(const Finding &finding, double times)
 QVariantList plannedCorners(const Finding &finding)
 {
     QVariantList list;
-    if (!finding.shape)
-        return list;
     for (const Drawn &corner : drawnOf(finding))
         list.append(
             QVariantMap{{QStringLiteral("x"), corner.square.x}, {QStringLiteral("y"), corner.square.y}});

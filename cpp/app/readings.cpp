@@ -41,8 +41,10 @@ Readings onMarks(Readings readings, Length mark)
 
 QVariantMap readingView(Readings readings, int at, Marks marks)
 {
+    const Length reading = readingAt(readings, at);
     return {{QStringLiteral("says"), readingText(static_cast<std::size_t>(at))},
-            {QStringLiteral("figure"), QVariant::fromValue(figureOf(readingAt(readings, at), marks))}};
+            {QStringLiteral("figure"), QVariant::fromValue(figureOf(reading, marks))},
+            {QStringLiteral("mm"), reading.asMm()}};
 }
 
 bool nudgeReading(Readings &readings, int at, int marks, Length mark)

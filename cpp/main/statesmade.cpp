@@ -45,8 +45,8 @@ void trimStates(States &states)
     finding("finding-large", {3, 3, 3, 3, 4, 4});
     finding("finding-lean", {0, 0, 0, 0, 2, -2});
     finding("finding-leaning-far", {0, 0, 0, 0, 5, -5});
-    finding("finding-tilt", {0, 2, 0, 0, 1, 1});
-    finding("finding-taper", {3, 0, 0, 0, 1, 1});
+    finding("finding-tilt", {2, 0, 0, 0, 0, 2});
+    finding("finding-taper", {2, 0, 0, 0, 1, 1});
     finding("finding-again", {6, 0, 0, 0, 0, 0});
     states.add("finding-rest", trim, until(Does::TrimBlock), [stage = states.stage()] {
         measured(stage, {})();

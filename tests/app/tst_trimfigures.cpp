@@ -21,6 +21,7 @@ private slots:
     void theOtherBlocksAreMeasuredFromHere();
     void whatIsOffIsToldAndDrawn();
     void theSidesThatTiltAreDrawnTilting();
+    void whatIsOffSizeIsDrawnAsASize();
     void lineOutlineAndLineAreTheTrimmedSizeAtACommonSize();
     void aCommonSizeIsNotSaidToBeEntered();
     void whatIsCutStaysCut();
@@ -248,6 +249,28 @@ void TrimFigures::theSidesThatTiltAreDrawnTilting()
     // Five times 1/16 in 7.
     QVERIFY2(std::abs(top - 5.0 / 16 / 7) < 0.004, qPrintable(QString::number(top)));
     QVERIFY2(std::abs(bottom - 5.0 / 16 / 7) < 0.004, qPrintable(QString::number(bottom)));
+}
+
+void TrimFigures::whatIsOffSizeIsDrawnAsASize()
+{
+    // Its top is wider by 3/16, so that it is 7 3/32 on the mean: over 1/16 off, and that is what is said of
+    // it.
+    Desk desk(topper(), Station::Trim);
+    desk.measure.begin();
+    desk.measure.nudge(0, 3);
+    desk.measure.nudge(4, 1);
+    desk.measure.nudge(5, 1);
+    QCOMPARE(desk.measure.kind(), QStringLiteral("common-size"));
+    const QVariantList corners = desk.measure.corners();
+    QCOMPARE(at(corners, 0, "x"), at(corners, 3, "x"));
+    QCOMPARE(at(corners, 1, "x"), at(corners, 2, "x"));
+    // Five times 3/32 in 7, half of it at either side.
+    QVERIFY(std::abs(at(corners, 1, "x") - 0.5 - 5.0 * 3 / 32 / 7 / 2) < 0.001);
+    // Readings that make no shape have none drawn, but the planned one is.
+    desk.measure.nudge(0, 12);
+    QCOMPARE(desk.measure.kind(), QStringLiteral("measure-again"));
+    QCOMPARE(desk.measure.corners().size(), 0);
+    QCOMPARE(desk.measure.planned().size(), 4);
 }
 
 namespace {
