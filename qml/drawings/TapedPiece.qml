@@ -70,45 +70,16 @@ Item {
     Repeater {
         id: plates
         model: root.readings.length
-        Pressable {
-            id: plate
+        ReadingPlate {
             required property int index
-            readonly property var reading: root.readings[index] ?? null
-            readonly property bool inHand: index === root.held
-            readonly property bool solid: inHand !== pressed
             readonly property var at: Tapes.plateAt(index, root.x0, root.y0, root.w, root.h, root.reach, root.lift, root.widest)
-            implicitWidth: Math.max(Theme.step, length.implicitWidth + Theme.mm(3))
+            reading: root.readings[index] ?? null
+            inHand: index === root.held
             x: Math.max(0, Math.min(root.width - width, at[0] - width / 2))
             y: Math.max(0, Math.min(root.height - height, at[1] - height / 2))
-            width: implicitWidth
-            height: Theme.step
-            accessibleName: (reading?.says ?? "") + " " + (reading?.figure?.text ?? "")
-            Accessible.role: Accessible.RadioButton
-            Accessible.checkable: true
-            Accessible.checked: inHand
             onClicked: root.taken(index)
             onImplicitWidthChanged: root.measure()
             Component.onCompleted: root.measure()
-
-            Rectangle {
-                anchors.centerIn: parent
-                width: parent.width
-                height: Math.min(parent.height, length.implicitHeight + Theme.mm(2.4))
-                color: plate.solid ? Theme.colors.ink : Theme.colors.raised
-                border.color: Theme.colors.ink
-                border.width: Theme.key
-            }
-            FigureText {
-                id: length
-                anchors.centerIn: parent
-                figure: plate.reading?.figure ?? null
-                cap: Theme.mm(plate.inHand ? 6 : 5)
-                color: plate.solid ? Theme.colors.raised : Theme.colors.ink
-                showUnit: false
-                showLean: false
-                accessibleIgnored: true
-            }
-            FocusOutline { visible: plate.keyboardFocus }
         }
     }
 }

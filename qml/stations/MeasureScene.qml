@@ -5,23 +5,28 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** The block as measured, its departure drawn larger than it is, with what it means and what to do. */
+/** The block under its six tapes, its departure drawn larger than it is, with what it means and what to do. */
 Rectangle {
     id: root
 
-    /** Lower than wide: verdict and drawing beside each other. */
-    readonly property bool beside: width > height * 1.2
+    /** The reading in hand, 0 to 5 as the model has them. */
+    property int held: 0
+
+    signal taken(int reading)
+
     readonly property bool judged: BlockMeasure.measured
+    /** Over little height the words stand back for the tapes. */
+    readonly property bool low: height < Theme.mm(112)
+    readonly property bool metric: Session.units === "mm"
 
     color: Theme.colors.paper
 
     FindingBlock {
         id: finding
         visible: root.judged
-        // Beside the drawing its lines are short and many: every word of what to do has to stand there.
-        mostCap: Theme.small || root.beside ? Theme.capThird : Theme.capSecond
-        mostRemedyCap: Theme.small || root.beside ? Theme.capWord : Theme.capHead
-        width: root.beside ? root.width * 0.62 : root.width
+        mostCap: root.low ? Theme.capInText : Theme.capThird
+        mostRemedyCap: Theme.capWord
+        width: root.width
         head: BlockMeasure.asShownSays
         verdict: BlockMeasure.verdict
         remedy: BlockMeasure.remedy
@@ -31,18 +36,25 @@ Rectangle {
         visible: !root.judged
         x: Theme.margin
         y: Theme.margin
-        width: (root.beside ? root.width * 0.55 : root.width) - 2 * Theme.margin
-        cap: Theme.capHead
+        width: root.width - 2 * Theme.margin
+        cap: root.low ? Theme.capWord : Theme.capHead
         text: qsTr("Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.")
     }
-    BlockShape {
-        x: root.beside ? finding.width + Theme.margin : Theme.margin
-        y: root.beside ? Theme.margin : (root.judged ? finding.implicitHeight : asked.y + asked.implicitHeight) + Theme.gap
-        width: root.width - x - Theme.margin
-        height: root.height - y - Theme.margin
+    TapedBlock {
+        x: Theme.mm(1)
+        y: (root.judged ? finding.implicitHeight : asked.y + asked.implicitHeight) + Theme.mm(1)
+        width: root.width - 2 * x
+        height: Math.max(0, root.height - y - Theme.mm(1.5))
+        visible: height >= Theme.mm(24)
         corners: BlockMeasure.corners
         planned: BlockMeasure.planned
         times: BlockMeasure.times
+        judged: root.judged
+        readings: BlockMeasure.readings
+        held: root.held
+        markMm: root.metric ? 10 : 12.7
+        group: root.metric ? 5 : 2
         accessibleName: root.judged ? BlockMeasure.verdict.replace(/[{}]/g, "") : asked.text
+        onTaken: reading => root.taken(reading)
     }
 }

@@ -6,12 +6,16 @@ import Matside.Parts
 import Matside.Theme
 
 /**
- * Six readings to step. They keep their places while the verdict, over the drawing beside them, follows; then
- * they go with the block.
+ * The reading in hand, stepped or typed, of the six on the drawing beside it. What is pressed keeps its place while
+ * the verdict over the drawing follows; then the readings go with the block.
  */
 Item {
     id: root
 
+    /** The reading in hand, 0 to 5 as the model has them. */
+    property int held: 0
+
+    signal turned(int reading)
     signal closed()
     signal enter(string name, string title, string text)
 
@@ -60,53 +64,18 @@ Item {
         Column {
             id: rows
             width: list.width
-            // Close enough that both diagonals are seen without rolling.
-            spacing: Theme.mm(1.2)
+            spacing: Theme.mm(2)
 
             Word {
                 width: parent.width
                 bold: true
                 text: qsTr("Block %1: outer stitches").arg(BlockMeasure.block)
             }
-            Grid {
-                id: six
+            ReadingInHand {
                 width: parent.width
-                columns: Math.max(1, Math.min(3, Math.floor((width + columnSpacing) / (2 * Theme.step + Theme.gap + columnSpacing))))
-                columnSpacing: Theme.gap
-                rowSpacing: Theme.mm(1.4)
-                /** Counts them as they are made: what is asked of a neighbour is asked again. */
-                property int made: 0
-                readonly property real each: (width - (columns - 1) * columnSpacing) / columns
-
-                /** The steppers in the row of one: they share one level. */
-                function beside(index: int): var {
-                    const first = index - index % columns, row = [];
-                    for (let at = first; made > 0 && at < Math.min(6, first + columns); ++at)
-                        row.push(steppers.itemAt(at));
-                    return row.filter(one => one);
-                }
-
-                Repeater {
-                    id: steppers
-                    model: 6
-                    onItemAdded: ++six.made
-                    Stepper {
-                        required property int index
-                        readonly property var reading: BlockMeasure.readings[index]
-                        width: six.each
-                        // Short enough to stand beside its figure; the drawing shows both diagonals.
-                        label: index < 4 ? reading.says : index === 4 ? qsTr("from top left") : qsTr("from top right")
-                        figure: reading.figure
-                        noted: false
-                        stacked: six.beside(index).some(one => !one.besideFits)
-                        headLeast: Math.max(0, ...six.beside(index).map(one => one.headWanted))
-                        reckoned: BlockMeasure.measured && !reading.taken
-                        problem: reading.suspect ? qsTr("measure this one again first") : ""
-                        onLess: BlockMeasure.nudge(index, -1)
-                        onMore: BlockMeasure.nudge(index, 1)
-                        onAskKeypad: root.enter(String(index), reading.says, spokenValue)
-                    }
-                }
+                held: root.held
+                onTurned: reading => root.turned(reading)
+                onEnter: (name, title, text) => root.enter(name, title, text)
             }
             InlineLength {
                 id: meaning
@@ -161,8 +130,10 @@ Item {
         enabled: BlockMeasure.mayKeep
         //: of a block's six readings
         reason: enabled ? "" : qsTr("read all six first")
+        // What nobody read yet is kept only as what she says it is.
         text: root.asksCommon ? (root.commonSeen ? qsTr("Take the common size") : qsTr("See the common size"))
-                              : BlockMeasure.measured ? qsTr("Keep these readings") : qsTr("All six are as shown")
+                              : !BlockMeasure.measured ? qsTr("All six are as shown")
+                              : BlockMeasure.asShownSays !== "" ? qsTr("The rest is as shown") : qsTr("Keep these readings")
         onClicked: {
             if (!root.asksCommon)
                 root.keep();

@@ -4,6 +4,9 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
+// A Loader of Qt 6.4 cannot make bound components, so what it makes reaches this file's ids unqualified.
+// qmllint disable unqualified
+
 /**
  * A station where steps are done one after the other: a scene (the drawing, or the list of steps) that
  * bleeds to the edges, and the column at the cutting hand. Pedals and keys press the same targets as the
@@ -77,7 +80,10 @@ FocusScope {
         y: area.y
         width: area.width
         height: area.height
-        sourceComponent: MeasureScene {}
+        sourceComponent: MeasureScene {
+            held: column.heldReading
+            onTaken: reading => column.heldReading = reading
+        }
     }
     // The keypad lies over it: what is covered takes no focus.
     StepSheets {

@@ -4,6 +4,9 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
+// A Loader of Qt 6.4 cannot make bound components, so what it makes reaches this file's ids unqualified.
+// qmllint disable unqualified
+
 /** The column of a station of steps: the work, or what lies over it. No dialog box: one sheet at a time. */
 SheetColumn {
     id: root
@@ -12,12 +15,15 @@ SheetColumn {
     /** What she opened over the work: "work" (nothing), "working", "wrong", "notes". */
     property string shows: "work"
     property bool topLine: false
+    /** Of a block's six readings the one in hand. */
+    property int heldReading: 0
     readonly property string sheet: StepModel.resuming ? "resume" : root.shows !== "work" ? root.shows
                                     : StepModel.askUndoDone ? "undone"
                                     : StepModel.trialKind.length > 0 && !StepModel.finished ? "trial" : "work"
 
     /** The height at which nothing has to give way. */
-    readonly property real wanted: sheet === "work" ? work.wanted + 2 * Theme.margin : Theme.mm(136)
+    readonly property real wanted: sheet === "work" ? work.wanted + 2 * Theme.margin
+                                   : sheet === "measure" ? Theme.mm(94) : Theme.mm(136)
 
     /** Asks for the keypad for one measure. */
     signal enter(string name, string title, string text)
@@ -47,9 +53,17 @@ SheetColumn {
             BlockMeasure.beginOther();
         else
             BlockMeasure.begin();
+        heldReading = doubted();
         shows = "measure";
         if (way === "common")
             (readings.item as MeasureSheet).showCommon();
+    }
+    /** The reading to take in hand first: the likeliest misread, where there is one. */
+    function doubted(): int {
+        for (let at = 0; at < BlockMeasure.readings.length; ++at)
+            if (BlockMeasure.readings[at].suspect)
+                return at;
+        return 0;
     }
     /** Opens the sum behind a figure, or the answers to what went wrong. */
     function work(key: string) {
@@ -107,6 +121,8 @@ SheetColumn {
         objectName: "sheet-measure"
         wanted: root.sheet === "measure"
         sourceComponent: MeasureSheet {
+            held: root.heldReading
+            onTurned: reading => root.heldReading = reading
             onEnter: (name, title, text) => root.enter(name, title, text)
             onClosed: () => root.done()
         }

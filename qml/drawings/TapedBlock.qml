@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+import "blocks.js" as Blocks
+
+/**
+ * A block with the six tapes it is measured by, its departure drawn several times over; each tape has its figure,
+ * and a touch takes it in hand. The block's own left and right are never mirrored.
+ */
+Item {
+    id: root
+
+    /** As BlockShape has them; no corners where the readings make no shape. */
+    property var corners: []
+    property var planned: []
+    property real times: 1
+    /** Something was read: before, the block is drawn as planned and nothing is told of it. */
+    property bool judged: false
+    /** Six {says, figure, mm, taken, suspect}: the sides clockwise from the top, then the diagonals. */
+    property var readings: []
+    property int held: 0
+    /** Millimetres from mark to mark of a tape, and how many make a longer one. */
+    property real markMm: 12.7
+    property int group: 2
+    property string accessibleName
+
+    signal taken(int reading)
+
+    readonly property bool shaped: corners.length === 4
+    /** Over little height the plates of the diagonals stand at the corners those begin at, beside the block. */
+    readonly property bool low: height < Theme.mm(66)
+    readonly property real tape: Theme.mm(low ? 3 : 4.4)
+    readonly property real air: Theme.mm(0.6)
+    readonly property real reach: air + tape / 2
+    readonly property real lift: low ? reach : reach + Theme.mm(3)
+    /** What is seen of a plate; where it is low what is pressed reaches over that. */
+    readonly property real pad: lift + (low ? Theme.mm(4.8) : Theme.step / 2)
+    readonly property real padSide: reach + Theme.mm(1) + (low ? widest + tape : widest / 2)
+    property real widest: Theme.mm(16)
+    readonly property real foot: legend.visible ? legend.height + Theme.mm(1) : 0
+    readonly property var shape: corners.length === 4 ? corners : planned
+    /** The plates hang round the block; a larger one that was planned needs room for its line alone. */
+    readonly property real k: planned.length === 4 ? Math.min(Blocks.fit(shape, width / 2 - padSide, (height - foot) / 2 - pad),
+                                                              Blocks.fit(planned, width / 2 - Theme.mm(1), (height - foot) / 2 - Theme.mm(1))) : 0
+    readonly property var own: Blocks.placed(shape, width / 2, (height - foot) / 2, k)
+    readonly property var due: Blocks.placed(planned, width / 2, (height - foot) / 2, k)
+
+    function measure() {
+        let most = 0;
+        for (let i = 0; i < plates.count; ++i)
+            most = Math.max(most, plates.itemAt(i)?.implicitWidth ?? 0);
+        widest = most;
+    }
+
+    Accessible.role: Accessible.Grouping
+    Accessible.name: accessibleName
+
+    PrintCanvas {
+        anchors.fill: parent
+        shows: [root.own, root.due, root.readings, root.held, root.judged]
+        mirrored: false
+        Accessible.ignored: true
+        onPrinting: context => {
+            if (root.k > 0)
+                Blocks.taped(context, dyedForWork(), {
+                    corners: root.own, planned: root.judged ? root.due : [], shaped: root.shaped, readings: root.readings, held: root.held,
+                    high: root.tape, air: root.air, markMm: root.markMm, group: root.group
+                }, unit);
+        }
+    }
+    Repeater {
+        id: plates
+        model: root.planned.length === 4 ? root.readings.length : 0
+        ReadingPlate {
+            required property int index
+            readonly property var at: root.low ? Blocks.plateBeside(index, root.own, root.reach, root.tape + width / 2, Theme.step + Theme.mm(0.6))
+                                               : Blocks.plateAt(index, root.own, root.reach, root.lift, root.widest)
+            reading: root.readings[index] ?? null
+            inHand: index === root.held
+            unread: !(reading?.taken ?? true) || !root.judged
+            doubted: reading?.suspect ?? false
+            z: inHand ? 1 : 0
+            x: Math.max(0, Math.min(root.width - width, at[0] - width / 2))
+            y: Math.max(root.low ? -Theme.mm(1.7) : 0, Math.min(root.height - height, at[1] - height / 2))
+            onClicked: root.taken(index)
+            onImplicitWidthChanged: root.measure()
+            Component.onCompleted: root.measure()
+        }
+    }
+    BlockLegend {
+        id: legend
+        visible: root.judged && root.height >= Theme.mm(30) && (plannedShown || times > 1)
+        anchors.bottom: parent.bottom
+        width: parent.width
+        low: root.low
+        plannedShown: root.planned.length === 4 && (!root.shaped || !Blocks.same(root.corners, root.planned))
+        times: root.shaped ? root.times : 1
+    }
+}
