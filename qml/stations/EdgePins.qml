@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Parts
@@ -11,64 +10,42 @@ Column {
 
     readonly property bool none: EdgeModel.pinsIn === 0 && EdgeModel.pinsOut === 0
     readonly property bool wide: width > Theme.mm(100)
-    /** Three digits stand here. */
-    readonly property real digits: Theme.mm(17)
+    /** Without its drawings, where another one needs the room. */
+    property bool plain: false
+    /** The height there is: what words and buttons leave of it is drawn on. */
+    property real room: 0
+    /** What lies over a corner of the drawings, on the hand's far side. */
+    property real notch: 0
+    property real notchHeight: 0
+    readonly property real spare: wide ? room - foot.height - spacing - Math.max(into.bare, out.bare) - Theme.gap
+                                       : (room - foot.height - 2 * spacing - into.bare - out.bare) / 2 - Theme.gap
+    readonly property real drawn: plain || spare < Math.max(Theme.mm(10), notchHeight) ? 0 : Math.min(spare, Theme.mm(44))
 
-    spacing: Theme.gap
+    spacing: Theme.mm(4)
 
     Flow {
         width: parent.width
-        spacing: Theme.gap
-        Repeater {
-            model: [[true, qsTr("pins in")], [false, qsTr("pins out")]]
-            // The number has a place of its own between its buttons; the word never shares it.
-            Item {
-                id: count
-                required property var modelData
-                readonly property bool going: modelData[0]
-                readonly property int value: going ? EdgeModel.pinsIn : EdgeModel.pinsOut
-                width: root.wide ? (root.width - Theme.gap) / 2 : root.width
-                height: less.y + less.height
-                Word {
-                    id: name
-                    y: root.wide ? 0 : (less.height - height) / 2
-                    width: root.wide ? parent.width : less.x - Theme.gap
-                    horizontalAlignment: root.wide ? Text.AlignHCenter : Text.AlignLeft
-                    text: count.modelData[1]
-                }
-                StepButton {
-                    id: less
-                    x: root.wide ? 0 : more.x - width - root.digits
-                    y: root.wide ? name.height : 0
-                    width: root.wide ? Theme.mm(15) : Theme.step
-                    sign: "-"
-                    enabled: count.value > 0
-                    accessibleName: qsTr("%1 less").arg(count.modelData[1])
-                    onStepped: EdgeModel.nudgePins(count.going, -1)
-                }
-                Word {
-                    objectName: count.going ? "pins-in" : "pins-out"
-                    x: less.x + less.width
-                    y: less.y
-                    width: more.x - x
-                    height: less.height
-                    horizontalAlignment: Text.AlignHCenter
-                    verticalAlignment: Text.AlignVCenter
-                    wrapMode: Text.NoWrap
-                    cap: Theme.capInText
-                    bold: true
-                    text: count.value
-                }
-                StepButton {
-                    id: more
-                    x: parent.width - width
-                    y: less.y
-                    width: less.width
-                    sign: "+"
-                    accessibleName: qsTr("%1 more").arg(count.modelData[1])
-                    onStepped: EdgeModel.nudgePins(count.going, 1)
-                }
-            }
+        spacing: root.wide ? Math.min(Theme.mm(12), width * 0.06) : root.spacing
+        PinCount {
+            id: into
+            width: root.wide ? (root.width - parent.spacing) / 2 : root.width
+            says: qsTr("pins in")
+            lessSays: qsTr("%1 less").arg(says)
+            moreSays: qsTr("%1 more").arg(says)
+            wide: root.wide
+            drawn: root.drawn
+            notch: Theme.left ? 0 : root.notch
+        }
+        PinCount {
+            id: out
+            width: into.width
+            going: false
+            says: qsTr("pins out")
+            lessSays: qsTr("%1 less").arg(says)
+            moreSays: qsTr("%1 more").arg(says)
+            wide: root.wide
+            drawn: root.drawn
+            notch: Theme.left ? -root.notch : 0
         }
     }
     Flow {
@@ -88,7 +65,7 @@ Column {
             width: foot.beside ? parent.width * 0.58 : parent.width
             height: Math.max(foot.beside ? Theme.targetLeast : Theme.mm(15), implicitHeight)
             visible: !EdgeModel.pinsMatch
-            text: root.none ? qsTr("No pins were used") : qsTr("I know where they are")
+            text: root.none ? qsTr("No pins were used") : EdgeModel.pinsIn - EdgeModel.pinsOut === 1 ? qsTr("I know where it is") : qsTr("I know where they are")
             onHeld: EdgeModel.explainPins()
         }
     }

@@ -40,6 +40,8 @@ FocusScope {
     readonly property bool working: column.sheet === "work" && side === ""
     /** The least height left to the drawing on an upright screen, millimetres. */
     property real sceneMm: 50
+    /** The most height for the figure on an upright screen, millimetres. */
+    property real figureMm: 62
     /** A column lies over the foot: the drawing takes what the column leaves. */
     readonly property bool covered: column.sheet !== "work" || (side !== "" && !(root.over?.visible ?? false))
 
@@ -131,7 +133,7 @@ FocusScope {
                    : root.small ? parent.width - foot.targetsWidth - 3 * Theme.margin : Theme.mm(66)
             small: root.small
             // Upright it leaves a place to what is to be minded, between it and the targets.
-            height: root.upright ? Math.min(Theme.mm(62), targets.y - y - Theme.mm(5) - (StepModel.caution !== "" ? Theme.control : 0))
+            height: root.upright ? Math.min(Theme.mm(root.figureMm), targets.y - y - Theme.mm(5) - (StepModel.caution !== "" ? Theme.control : 0))
                                  : parent.height - Theme.mm(6)
             onWorking: key => column.work(key)
             onNotes: column.shows = "notes"
