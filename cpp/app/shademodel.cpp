@@ -84,8 +84,12 @@ void ShadeModel::setDesign(int design)
 
 void ShadeModel::refresh()
 {
-    if (!m_active)
+    if (!m_active) {
+        // The finished piece lies at the edge in its cloths, while nobody looks at its shades.
+        drawFaces();
+        emit changed();
         return;
+    }
     const Project &project = m_workspace.project();
     m_design = std::clamp(m_design, 0, std::max(0, static_cast<int>(project.designs.size()) - 1));
     const auto at = static_cast<std::size_t>(m_design);
@@ -168,11 +172,15 @@ void ShadeModel::drawFaces()
     for (std::size_t i = 0; i < std::max<std::size_t>(project.designs.size(), 1); ++i) {
         QVariantList patches;
         for (const Patch *patch :
-             patchesOf(project, i < project.designs.size() ? &project.designs[i] : nullptr))
-            patches.append(
-                QVariantMap{{QStringLiteral("colour"), shown(colourOf(clothNamed(project, patch->cloth)))},
-                            {QStringLiteral("widthMm"), patch->width.asMm()},
-                            {QStringLiteral("heightMm"), patch->height.asMm()}});
+             patchesOf(project, i < project.designs.size() ? &project.designs[i] : nullptr)) {
+            const std::optional<Colour> own = colourOf(clothNamed(project, patch->cloth));
+            // The dye stays as it is while the face is looked at in grey: the finished piece is drawn with
+            // it.
+            patches.append(QVariantMap{{QStringLiteral("colour"), shown(own)},
+                                       {QStringLiteral("dye"), own ? toQt(writeColour(*own)) : QString()},
+                                       {QStringLiteral("widthMm"), patch->width.asMm()},
+                                       {QStringLiteral("heightMm"), patch->height.asMm()}});
+        }
         all.append(QVariant(patches));
     }
     m_front.insert(QStringLiteral("patches"), all);

@@ -26,8 +26,11 @@ WidePage {
     heading: EdgeModel.heading
     telling: EdgeModel.tells
     figure: StepModel.figure
-    sceneMm: root.counting ? 72 : 50
-    figureMm: root.counting ? 48 : 62
+    closing: StepModel.elsewhereText
+    closingWords: Session.projectName
+    sceneMm: root.counting ? 72 : StepModel.finished ? 118 : 50
+    footMm: StepModel.finished ? 56 : 64
+    figureMm: root.counting ? 48 : StepModel.finished ? 28 : 62
     aside: "EdgeAside.qml"
     sides: ({ measure: "EdgeMeasure.qml", joins: "EdgeJoins.qml", section: "EdgeSection.qml", corners: "EdgeCorners.qml",
               care: "EdgeCare.qml", frame: "EdgeFrame.qml" })
@@ -37,7 +40,7 @@ WidePage {
         // Beside the pins, where it has room.
         x: root.counting && !root.alone && Theme.left ? root.panel : 0
         y: root.opens ? more.height + Theme.gap : 0
-        visible: !root.alone && !root.turned && root.taping === null
+        visible: !root.alone && !root.turned && !done.visible && root.taping === null
         width: parent.width - (root.counting && !root.alone ? root.panel : 0)
         height: parent.height - y
         view: EdgeModel.view
@@ -48,6 +51,14 @@ WidePage {
         accessibleName: phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
                         : phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
                         : phase === "frame" ? qsTr("The piece with its frame") : qsTr("The finished piece")
+    }
+    DoneDrawing {
+        id: done
+        visible: StepModel.finished && !root.turned && root.taping === null
+        anchors.fill: parent
+        view: EdgeModel.view
+        face: ShadeModel.front
+        accessibleName: drawing.accessibleName
     }
     TapedPiece {
         anchors.fill: parent

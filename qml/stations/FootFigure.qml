@@ -11,6 +11,9 @@ Item {
     property string heading
     property string telling
     property var figure: null
+    /** At the end, the head and the words under it; empty for the step's own. */
+    property string closing
+    property string closingWords
 
     signal working(string key)
     signal notes()
@@ -33,6 +36,7 @@ Item {
         id: head
         // A low foot has no room for more than the figure's title; the trial is put off beside its figure.
         visible: !(root.small && root.figured) && (StepModel.trial || !root.placed)
+        closing: root.closing
         width: parent.width
     }
     Word {
@@ -115,6 +119,7 @@ Item {
     }
     StepWords {
         id: words
+        closing: root.closing !== "" ? root.closingWords : StepModel.elsewhereText
         readonly property bool beside: root.figured && number.worked && !root.placed
         y: root.placed ? says.y + says.implicitHeight + Theme.mm(1)
            : root.figured ? number.y + number.height - Theme.mm(number.worked ? 9.2 : -1) : root.headHeight + Theme.mm(2)

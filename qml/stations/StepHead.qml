@@ -8,6 +8,8 @@ import Matside.Theme
 Item {
     id: root
 
+    /** What stands here at the end, where the page has words of its own for it. */
+    property string closing
     readonly property bool finished: StepModel.finished
     readonly property bool trying: StepModel.trial && !finished
 
@@ -34,7 +36,7 @@ Item {
         width: parent.width - (root.trying ? off.width + Theme.gap : tally.visible ? tally.width + Theme.gap : 0)
         cap: Math.max(Theme.capWord, Math.min(root.mostCap, Theme.capHead * 0.97 * width / root.longest))
         bold: true
-        text: !root.finished ? (StepModel.sided ? TrimModel.title : StepModel.title) : qsTr("Nothing left to do here")
+        text: !root.finished ? (StepModel.sided ? TrimModel.title : StepModel.title) : root.closing !== "" ? root.closing : qsTr("Nothing left to do here")
     }
     Tally {
         id: tally

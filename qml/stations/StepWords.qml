@@ -48,7 +48,9 @@ Item {
     readonly property string firstCaution: (caution.match(/^.*?[.!?:](?=\s|$)/) ?? [caution])[0]
     readonly property string check: finished ? "" : siding ? TrimModel.checkSays : StepModel.check
     readonly property bool siding: StepModel.sided && !finished
-    readonly property string line: finished ? StepModel.elsewhereText
+    /** What is said at the end; by itself what comes next, elsewhere. */
+    property string closing: StepModel.elsewhereText
+    readonly property string line: finished ? closing
         : siding ? TrimModel.firstSays + (TrimModel.second.valid ? " " + qsTr("and {%1} %2").arg(TrimModel.second.text).arg(TrimModel.secondSays) : "")
         : StepModel.figure.valid && StepModel.firstLine.length > 0 ? StepModel.firstLine : StepModel.doesText
     /** What a figure is that no ruler shows: "fold under". */

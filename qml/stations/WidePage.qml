@@ -15,6 +15,8 @@ FocusScope {
     property alias heading: figure.heading
     property alias telling: figure.telling
     property alias figure: figure.figure
+    property alias closing: figure.closing
+    property alias closingWords: figure.closingWords
     /** What stands beside the figure: a page with `opened(side)`. */
     property string aside
     /** The pages that can be opened, by name; "more" is the aside itself. */
@@ -40,6 +42,8 @@ FocusScope {
     readonly property bool working: column.sheet === "work" && side === ""
     /** The least height left to the drawing on an upright screen, millimetres. */
     property real sceneMm: 50
+    /** Height of the foot where the screen is neither upright nor low, millimetres. */
+    property real footMm: 64
     /** The most height for the figure on an upright screen, millimetres. */
     property real figureMm: 62
     /** A column lies over the foot: the drawing takes what the column leaves. */
@@ -116,7 +120,7 @@ FocusScope {
         visible: area.visible && !root.covered
         readonly property real targetsWidth: root.small ? Math.min(width * 0.64, Theme.mm(StepModel.trial ? 88 : 94)) : Theme.column - 2 * Theme.margin
         width: parent.width
-        height: root.upright ? Math.min(root.height - Theme.mm(root.sceneMm), Theme.mm(166)) : Theme.mm(root.small ? 36 : 64)
+        height: root.upright ? Math.min(root.height - Theme.mm(root.sceneMm), Theme.mm(166)) : Theme.mm(root.small ? 36 : root.footMm)
         y: parent.height - height
 
         Rectangle {
