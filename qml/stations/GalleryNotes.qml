@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
@@ -16,66 +17,41 @@ Item {
 
     Rectangle {
         anchors.fill: parent
-        color: Theme.colors.raised
+        color: Theme.colors.paper
+    }
+    NotebookSheet {
+        id: leaf
+        x: Theme.gap
+        y: Theme.gap
+        width: parent.width - 2 * Theme.gap
+        height: close.y - 2 * Theme.gap
     }
     Word {
         id: head
-        x: Theme.margin
-        y: Theme.margin
-        width: parent.width - 2 * Theme.margin
+        x: leaf.x + (Theme.left ? Theme.margin : leaf.seam)
+        y: leaf.y + Theme.mm(4)
+        width: leaf.width - leaf.seam - Theme.margin
         cap: Theme.capHead
         bold: true
         text: root.notes.length > 0 ? qsTr("Block %1").arg(root.block) : qsTr("Nothing is noted of block %1 yet").arg(root.block)
     }
     ListView {
         id: list
-        x: Theme.margin
+        x: head.x
         y: head.y + head.height + Theme.gap
-        width: parent.width - 2 * Theme.margin
-        height: close.y - y - Theme.gap
+        width: head.width
+        height: leaf.y + leaf.height - y - Theme.mm(4)
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         spacing: Theme.gap
         model: root.notes
-        delegate: Column {
-            id: note
-            required property var modelData
+        delegate: NoteEntry {
+            id: entry
             width: list.width
-            spacing: Theme.mm(1.5)
-            KeyLine { width: parent.width }
-            InlineLength {
-                width: parent.width
-                //: %1 is a block's name, %2 its measured size
-                text: qsTr("%1: %2").arg(note.modelData.block).arg(note.modelData.sizeSays)
-            }
-            Word {
-                visible: text !== ""
-                width: parent.width
-                color: Theme.colors.caution
-                text: note.modelData.flagsSays
-            }
-            Word {
-                visible: text !== ""
-                width: parent.width
-                text: note.modelData.words
-            }
-            Row {
-                spacing: Theme.gap
-                Repeater {
-                    model: [note.modelData.front, note.modelData.back].filter(address => address.toString() !== "")
-                    Image {
-                        required property url modelData
-                        width: (list.width - Theme.gap) / 2
-                        height: Theme.mm(60)
-                        source: modelData
-                        sourceSize.width: width
-                        asynchronous: true
-                        autoTransform: true
-                        cache: false
-                        fillMode: Image.PreserveAspectFit
-                    }
-                }
-            }
+            //: %1 is a block's name, %2 its measured size
+            sizeSays: qsTr("%1: %2").arg(entry.modelData.block).arg(entry.modelData.sizeSays)
+            frontSays: qsTr("Front")
+            backSays: qsTr("Back face")
         }
     }
     CutButton {
