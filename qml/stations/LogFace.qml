@@ -14,6 +14,10 @@ Pressable {
     property var view: null
     property bool back: false
 
+    /** How high the block with the cloth around it is to its width. */
+    readonly property real share: (view?.blockAlongMm ?? 0) > 0 ? view.blockAcrossMm / view.blockAlongMm : 1
+    /** The caption below it, with its air. */
+    readonly property real wordHeight: word.height + Theme.mm(5)
     readonly property bool pictured: small.status === Image.Ready
 
     implicitHeight: Theme.target * 1.4
@@ -29,10 +33,10 @@ Pressable {
     // Where no picture is yet the block itself, as it lies there.
     FaceSketch {
         visible: !root.pictured
-        x: Theme.mm(4)
-        y: Theme.mm(4)
+        x: Theme.mm(2)
+        y: Theme.mm(2)
         width: Math.max(0, parent.width - 2 * x)
-        height: Math.max(0, parent.height - word.height - Theme.mm(10))
+        height: Math.max(0, parent.height - root.wordHeight - y)
         view: root.view
         back: root.back
     }
@@ -52,7 +56,8 @@ Pressable {
         id: word
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Theme.mm(2.5)
-        width: parent.width
+        anchors.horizontalCenter: parent.horizontalCenter
+        width: parent.width - Theme.mm(3)
         horizontalAlignment: Text.AlignHCenter
         cap: root.pictured ? Theme.capWord : Theme.mm(3.84)
         bold: root.pictured

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
 import Matside.Core
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
@@ -74,14 +75,23 @@ Item {
             //: %1 is "Block A1", %2 where it was stitched
             text: BlockLog.placeSays === "" ? BlockLog.head : qsTr("%1: %2").arg(BlockLog.head).arg(BlockLog.placeSays)
         }
+        // The table both lie on.
+        ClothFill {
+            id: table
+            y: head.y + head.height + Theme.gap
+            width: parent.width
+            height: kept.y - y - Theme.gap
+            role: "table"
+            outlined: false
+        }
         LogFace {
             id: front
-            readonly property real gap: root.low ? Theme.gap : Theme.gapTargets
+            readonly property real gap: Theme.gap
             objectName: "front"
-            x: Theme.margin
-            y: head.y + head.height + Theme.gap
-            width: (parent.width - 2 * Theme.margin - gap) / 2
-            height: kept.y - y - Theme.gap
+            x: (parent.width - 2 * width - gap) / 2
+            y: table.y + (table.height - height) / 2
+            width: Math.min((parent.width - 2 * Theme.gap - gap) / 2, (table.height - 2 * Theme.gap - wordHeight) / Math.min(1.5, share))
+            height: Math.min(table.height - 2 * Theme.gap, width * Math.min(1.5, share) + wordHeight)
             says: qsTr("Front")
             view: HoopModel.view
             picture: BlockLog.front
