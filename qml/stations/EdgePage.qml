@@ -28,9 +28,9 @@ WidePage {
     figure: StepModel.figure
     closing: StepModel.elsewhereText
     closingWords: Session.projectName
-    sceneMm: root.counting ? 72 : StepModel.finished ? 118 : 50
+    sceneMm: root.counting ? 76 : StepModel.finished ? 118 : 50
     footMm: StepModel.finished ? 56 : 64
-    figureMm: root.counting ? 48 : StepModel.finished ? 28 : 62
+    figureMm: root.counting ? 47 : StepModel.finished ? 28 : 62
     aside: "EdgeAside.qml"
     sides: ({ measure: "EdgeMeasure.qml", joins: "EdgeJoins.qml", section: "EdgeSection.qml", corners: "EdgeCorners.qml",
               care: "EdgeCare.qml", frame: "EdgeFrame.qml" })

@@ -48,6 +48,7 @@ Item {
         delegate: NoteEntry {
             id: entry
             width: list.width
+            seen: list.height
             //: %1 is a block's name, %2 its measured size
             sizeSays: qsTr("%1: %2").arg(entry.modelData.block).arg(entry.modelData.sizeSays)
             frontSays: qsTr("Front")

@@ -10,6 +10,8 @@ Item {
 
     required property var modelData
     property string sizeSays
+    /** The height that is seen of the list it is in. */
+    property real seen: Theme.mm(90)
     property string frontSays
     property string backSays
 
@@ -60,6 +62,7 @@ Item {
             width: root.rest / (root.front && root.back ? 2 : 1)
             says: root.frontSays
             role: "front"
+            most: root.seen
             picture: root.modelData.front
         }
         NotedFace {
@@ -67,6 +70,7 @@ Item {
             width: root.rest / (root.front && root.back ? 2 : 1)
             says: root.backSays
             role: "back"
+            most: root.seen
             picture: root.modelData.back
         }
     }

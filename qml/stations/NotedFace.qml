@@ -12,6 +12,9 @@ Item {
     property string role
     property url picture
 
+    /** The most height it may take, so that it is seen whole. */
+    property real most: Theme.mm(90)
+
     readonly property real air: Theme.mm(3)
 
     implicitHeight: photograph.y + photograph.height + air + Math.max(snip.height, word.height)
@@ -20,7 +23,7 @@ Item {
         id: photograph
         x: (parent.width - width) / 2
         y: root.air
-        width: Math.min(parent.width - 2 * root.air, Theme.mm(62))
+        width: Math.min(parent.width - 2 * root.air, Theme.mm(62), Math.max(Theme.mm(18), root.most - snip.height - 3 * root.air))
         height: width
         color: Theme.colors.raised
         border.color: Theme.colors.ink
