@@ -64,7 +64,12 @@
     </message>
 </context>
 <context>
-    <name>BlockShape</name>
+    <name>BlockLegend</name>
+    <message>
+        <source>as planned</source>
+        <extracomment>beside a beaded line: the block&apos;s outline as it should be</extracomment>
+        <translation>wie geplant</translation>
+    </message>
     <message>
         <source>drawn %1 times as far off</source>
         <translation>Abweichung %1-fach gezeichnet</translation>
@@ -340,6 +345,15 @@
         <source>The piece with its frame</source>
         <translation>Das Stück mit seinem Rahmen</translation>
     </message>
+    <message>
+        <source>As a pillow, from the back</source>
+        <translation>Als Kissen, von hinten</translation>
+    </message>
+    <message>
+        <source>The pillow goes in between the two hems.</source>
+        <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
+        <translation>Das Kissen kommt zwischen die beiden Säume.</translation>
+    </message>
 </context>
 <context>
     <name>EdgePins</name>
@@ -366,6 +380,10 @@
     <message>
         <source>I know where they are</source>
         <translation>Ich weiß, wo sie sind</translation>
+    </message>
+    <message>
+        <source>I know where it is</source>
+        <translation>Ich weiß, wo sie ist</translation>
     </message>
 </context>
 <context>
@@ -652,6 +670,14 @@
         <source>%1: %2</source>
         <extracomment>%1 is a block&apos;s name, %2 its measured size</extracomment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Vorderseite</translation>
+    </message>
+    <message>
+        <source>Back face</source>
+        <translation>Rückseite</translation>
     </message>
 </context>
 <context>
@@ -1315,10 +1341,6 @@
 <context>
     <name>MeasureSheet</name>
     <message>
-        <source>measure this one again first</source>
-        <translation>diese zuerst noch einmal messen</translation>
-    </message>
-    <message>
         <source>Take the common size</source>
         <translation>Gemeinsames Maß nehmen</translation>
     </message>
@@ -1333,14 +1355,6 @@
     <message>
         <source>Block %1: outer stitches</source>
         <translation>Block %1: äußere Stiche</translation>
-    </message>
-    <message>
-        <source>from top left</source>
-        <translation>↘ links oben</translation>
-    </message>
-    <message>
-        <source>from top right</source>
-        <translation>↙ rechts oben</translation>
     </message>
     <message>
         <source>All six are as shown</source>
@@ -1367,6 +1381,10 @@
     <message>
         <source>See the common size</source>
         <translation>Gemeinsames Maß ansehen</translation>
+    </message>
+    <message>
+        <source>The rest is as shown</source>
+        <translation>Der Rest wie gezeigt</translation>
     </message>
 </context>
 <context>
@@ -2009,6 +2027,49 @@ what is told, and its value on the other tablet</extracomment>
         <source>Trial later</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
         <translation>Probe später</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingInHand</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
+    </message>
+    <message>
+        <source>Read: it is as shown</source>
+        <extracomment>of one of a block&apos;s six readings: she read just what is shown</extracomment>
+        <translation>Gemessen: wie gezeigt</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <extracomment>on a button: %1 is the side or diagonal of a block to read next, &quot;right&quot;</extracomment>
+        <translation>Weiter: %1</translation>
+    </message>
+    <message>
+        <source>measure this one again first</source>
+        <translation>diese zuerst noch einmal messen</translation>
+    </message>
+    <message>
+        <source>not yet read</source>
+        <translation>noch nicht gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingPlate</name>
+    <message>
+        <source>measure this one again first</source>
+        <extracomment>of a reading of a block</extracomment>
+        <translation>diese zuerst noch einmal messen</translation>
+    </message>
+    <message>
+        <source>not yet read</source>
+        <translation>noch nicht gemessen</translation>
     </message>
 </context>
 <context>

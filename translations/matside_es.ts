@@ -64,7 +64,12 @@
     </message>
 </context>
 <context>
-    <name>BlockShape</name>
+    <name>BlockLegend</name>
+    <message>
+        <source>as planned</source>
+        <extracomment>beside a beaded line: the block&apos;s outline as it should be</extracomment>
+        <translation>como se planeó</translation>
+    </message>
     <message>
         <source>drawn %1 times as far off</source>
         <translation>desvío dibujado %1 veces mayor</translation>
@@ -340,6 +345,15 @@
         <source>The piece with its frame</source>
         <translation>La pieza con su marco</translation>
     </message>
+    <message>
+        <source>As a pillow, from the back</source>
+        <translation>Como cojín, por detrás</translation>
+    </message>
+    <message>
+        <source>The pillow goes in between the two hems.</source>
+        <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
+        <translation>El cojín se mete entre los dos dobladillos.</translation>
+    </message>
 </context>
 <context>
     <name>EdgePins</name>
@@ -366,6 +380,10 @@
     <message>
         <source>I know where they are</source>
         <translation>Sé dónde están</translation>
+    </message>
+    <message>
+        <source>I know where it is</source>
+        <translation>Sé dónde está</translation>
     </message>
 </context>
 <context>
@@ -652,6 +670,14 @@
         <source>%1: %2</source>
         <extracomment>%1 is a block&apos;s name, %2 its measured size</extracomment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Delantera</translation>
+    </message>
+    <message>
+        <source>Back face</source>
+        <translation>Trasera</translation>
     </message>
 </context>
 <context>
@@ -1315,10 +1341,6 @@
 <context>
     <name>MeasureSheet</name>
     <message>
-        <source>measure this one again first</source>
-        <translation>medir este otra vez primero</translation>
-    </message>
-    <message>
         <source>Take the common size</source>
         <translation>Tomar la medida común</translation>
     </message>
@@ -1333,14 +1355,6 @@
     <message>
         <source>Block %1: outer stitches</source>
         <translation>Bloque %1: puntadas exteriores</translation>
-    </message>
-    <message>
-        <source>from top left</source>
-        <translation>↘ arriba izda.</translation>
-    </message>
-    <message>
-        <source>from top right</source>
-        <translation>↙ arriba dcha.</translation>
     </message>
     <message>
         <source>All six are as shown</source>
@@ -1367,6 +1381,10 @@
     <message>
         <source>See the common size</source>
         <translation>Ver la medida común</translation>
+    </message>
+    <message>
+        <source>The rest is as shown</source>
+        <translation>El resto es como se ve</translation>
     </message>
 </context>
 <context>
@@ -2009,6 +2027,49 @@ what is told, and its value on the other tablet</extracomment>
         <source>Trial later</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
         <translation>Aplazar la prueba</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingInHand</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1, menos</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1, más</translation>
+    </message>
+    <message>
+        <source>Read: it is as shown</source>
+        <extracomment>of one of a block&apos;s six readings: she read just what is shown</extracomment>
+        <translation>Leído: es como se ve</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <extracomment>on a button: %1 is the side or diagonal of a block to read next, &quot;right&quot;</extracomment>
+        <translation>Sigue: %1</translation>
+    </message>
+    <message>
+        <source>measure this one again first</source>
+        <translation>medir este otra vez primero</translation>
+    </message>
+    <message>
+        <source>not yet read</source>
+        <translation>aún sin leer</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingPlate</name>
+    <message>
+        <source>measure this one again first</source>
+        <extracomment>of a reading of a block</extracomment>
+        <translation>medir este otra vez primero</translation>
+    </message>
+    <message>
+        <source>not yet read</source>
+        <translation>aún sin leer</translation>
     </message>
 </context>
 <context>

@@ -64,7 +64,12 @@
     </message>
 </context>
 <context>
-    <name>BlockShape</name>
+    <name>BlockLegend</name>
+    <message>
+        <source>as planned</source>
+        <extracomment>beside a beaded line: the block&apos;s outline as it should be</extracomment>
+        <translation>comme prévu</translation>
+    </message>
     <message>
         <source>drawn %1 times as far off</source>
         <translation>écart dessiné %1 fois plus grand</translation>
@@ -340,6 +345,15 @@
         <source>The piece with its frame</source>
         <translation>L’ouvrage avec son encadrement</translation>
     </message>
+    <message>
+        <source>As a pillow, from the back</source>
+        <translation>En coussin, vu de dos</translation>
+    </message>
+    <message>
+        <source>The pillow goes in between the two hems.</source>
+        <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
+        <translation>Le coussin se glisse entre les deux ourlets.</translation>
+    </message>
 </context>
 <context>
     <name>EdgePins</name>
@@ -366,6 +380,10 @@
     <message>
         <source>I know where they are</source>
         <translation>Elles sont retrouvées</translation>
+    </message>
+    <message>
+        <source>I know where it is</source>
+        <translation>Elle est retrouvée</translation>
     </message>
 </context>
 <context>
@@ -652,6 +670,14 @@
         <source>%1: %2</source>
         <extracomment>%1 is a block&apos;s name, %2 its measured size</extracomment>
         <translation>%1&#x202f;: %2</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Devant</translation>
+    </message>
+    <message>
+        <source>Back face</source>
+        <translation>Dos</translation>
     </message>
 </context>
 <context>
@@ -1315,10 +1341,6 @@
 <context>
     <name>MeasureSheet</name>
     <message>
-        <source>measure this one again first</source>
-        <translation>remesurer d’abord celui-ci</translation>
-    </message>
-    <message>
         <source>Take the common size</source>
         <translation>Prendre la taille commune</translation>
     </message>
@@ -1333,14 +1355,6 @@
     <message>
         <source>Block %1: outer stitches</source>
         <translation>Bloc %1&#x202f;: piqûre extérieure</translation>
-    </message>
-    <message>
-        <source>from top left</source>
-        <translation>haut gauche ↘</translation>
-    </message>
-    <message>
-        <source>from top right</source>
-        <translation>haut droit ↙</translation>
     </message>
     <message>
         <source>All six are as shown</source>
@@ -1367,6 +1381,10 @@
     <message>
         <source>See the common size</source>
         <translation>Voir la taille commune</translation>
+    </message>
+    <message>
+        <source>The rest is as shown</source>
+        <translation>Le reste comme affiché</translation>
     </message>
 </context>
 <context>
@@ -2009,6 +2027,49 @@ what is told, and its value on the other tablet</extracomment>
         <source>Trial later</source>
         <extracomment>the trial: one test block and one test join, made before the cloth for the piece is cut</extracomment>
         <translation>Essai après</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingInHand</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1&#x202f;: moins</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1&#x202f;: plus</translation>
+    </message>
+    <message>
+        <source>Read: it is as shown</source>
+        <extracomment>of one of a block&apos;s six readings: she read just what is shown</extracomment>
+        <translation>Mesuré&#x202f;: comme affiché</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <extracomment>on a button: %1 is the side or diagonal of a block to read next, &quot;right&quot;</extracomment>
+        <translation>Ensuite&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>measure this one again first</source>
+        <translation>remesurer d’abord celui-ci</translation>
+    </message>
+    <message>
+        <source>not yet read</source>
+        <translation>pas encore mesuré</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingPlate</name>
+    <message>
+        <source>measure this one again first</source>
+        <extracomment>of a reading of a block</extracomment>
+        <translation>remesurer d’abord celui-ci</translation>
+    </message>
+    <message>
+        <source>not yet read</source>
+        <translation>pas encore mesuré</translation>
     </message>
 </context>
 <context>
