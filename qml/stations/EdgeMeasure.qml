@@ -90,7 +90,7 @@ Flickable {
             width: parent.width
             visible: EdgeModel.measured
             bold: true
-            cap: Theme.capHead
+            cap: Theme.capWord
             text: EdgeModel.verdict
         }
         InlineLength {
