@@ -21,7 +21,7 @@ Column {
     /** Where there is room what steps it stands beside the figure. */
     readonly property bool wide: width > Theme.mm(96)
 
-    spacing: Theme.mm(2)
+    spacing: Theme.gap
 
     KeyLine { width: parent.width }
     Item {

@@ -53,17 +53,21 @@ SheetColumn {
             BlockMeasure.beginOther();
         else
             BlockMeasure.begin();
-        heldReading = doubted();
+        heldReading = firstToRead();
         shows = "measure";
         if (way === "common")
             (readings.item as MeasureSheet).showCommon();
     }
-    /** The reading to take in hand first: the likeliest misread, where there is one. */
-    function doubted(): int {
-        for (let at = 0; at < BlockMeasure.readings.length; ++at)
+    /** The reading to take in hand first: the likeliest misread, where there is one, else one not yet read. */
+    function firstToRead(): int {
+        let unread = 0;
+        for (let at = BlockMeasure.readings.length - 1; at >= 0; --at) {
             if (BlockMeasure.readings[at].suspect)
                 return at;
-        return 0;
+            if (!BlockMeasure.readings[at].taken)
+                unread = at;
+        }
+        return unread;
     }
     /** Opens the sum behind a figure, or the answers to what went wrong. */
     function work(key: string) {
