@@ -42,7 +42,7 @@ Item {
     PhotoMounts {
         anchors.fill: photograph
         anchors.margins: -Theme.mm(1.6)
-        corner: Theme.mm(9)
+        corner: Math.min(Theme.mm(9), photograph.width * 0.22)
     }
     Row {
         y: photograph.y + photograph.height + root.air

@@ -59,6 +59,9 @@ void ShadeTest::clothsOnTheScale()
     next.patches.pop_back(); // the sail was cut from it
     QVERIFY(bench.open.workspace.commit("edit", next));
     QCOMPARE(bench.shade.cloths().size(), 6); // nobody looks
+    // The finished piece is drawn from the front all the same.
+    const QVariantList drawn = bench.shade.front().value(QStringLiteral("patches")).toList();
+    QCOMPARE(drawn.value(0).toList().size(), static_cast<qsizetype>(next.patches.size()));
     bench.shade.setActive(true);
     QCOMPARE(bench.shade.cloths().size(), 5);
 }
@@ -159,7 +162,9 @@ void ShadeTest::orderThatStays()
 
 void ShadeTest::facesInGreyAndInColour()
 {
-    Bench bench;
+    Project red = boat();
+    red.cloths[4].colour = "#8c4a2a"; // the hull's
+    Bench bench(red);
     QVERIFY(bench.shade.grey());
     const auto back = [&](const char *key) {
         return bench.shade.back().value(QLatin1String(key)).toString();
@@ -168,7 +173,15 @@ void ShadeTest::facesInGreyAndInColour()
     QCOMPARE(back("block"), QStringLiteral("#626262"));
     QCOMPARE(back("sashing"), back("block")); // none listed: cut from the back
     QCOMPARE(back("binding"), QString());
+    const auto patch = [&](const char *key) {
+        const QVariantList own =
+            bench.shade.front().value(QStringLiteral("patches")).toList().value(0).toList();
+        return own.value(0).toMap().value(QLatin1String(key)).toString();
+    };
+    QCOMPARE(patch("dye"), QStringLiteral("#8c4a2a"));
+    QVERIFY(patch("colour") != patch("dye"));
     bench.shade.setGrey(false);
+    QCOMPARE(patch("colour"), patch("dye"));
     QCOMPARE(back("block"), QStringLiteral("#4a6480"));
 }
 

@@ -2,6 +2,7 @@
 import QtQuick
 import Matside.Core
 import Matside.Stage
+import Matside.Theme
 
 StepCase {
     id: test
@@ -123,10 +124,32 @@ StepCase {
         press(called("pins in more"));
         tryCompare(byName("pins-in"), "text", "1");
         verify(!byName("action").enabled);
+        compare(byName("pins-known").text, "I know where it is");
+        press(called("pins in more"));
+        tryCompare(byName("pins-known"), "text", "I know where they are");
+        press(called("pins in less"));
         press(called("pins out more"));
         tryVerify(() => byName("action").enabled);
         doOnce();
         verify(StepModel.finished);
+        tryVerify(() => printed(null).includes("Everything is done."));
+        verify(!printed(null).includes("Nothing left to do here"));
+    }
+    /** The pins are drawn wherever their page is not shared with another drawing, and stay beside it where it is. */
+    function test_thePinsAndThePillowAreDrawn() {
+        doOnce();
+        doOnce();
+        for (const screen of screens) {
+            resize(screen);
+            const drawn = all(item => item.into !== undefined && item.going !== undefined && item.back !== undefined);
+            compare(drawn.map(item => item.going), [true, false], screen.tag);
+            for (const drawing of drawn)
+                verify(drawing.height >= Theme.mm(10) && drawing.width >= Theme.mm(30), screen.tag);
+        }
+        resize(screens[0]);
+        page().openSide("care");
+        tryVerify(() => all(item => item.accessibleName === "As a pillow, from the back").length === 1);
+        verify(all(item => item.accessibleName === "As a pillow, from the back")[0].height > Theme.mm(22));
     }
     /** A safety count: both numbers, their words and buttons are seen whole, and none lies on another. */
     function test_thePinsAreSeenWhole() {
