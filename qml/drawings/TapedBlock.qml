@@ -28,7 +28,10 @@ Item {
 
     signal taken(int reading)
 
-    readonly property bool shaped: corners.length === 4
+    /** There is height for the words under it. */
+    readonly property bool told: height >= Theme.mm(36)
+    /** Nothing is drawn further off than it is where that cannot be told. */
+    readonly property bool shaped: corners.length === 4 && (told || times <= 1)
     /** Over little height the plates of the diagonals stand at the corners those begin at, beside the block. */
     readonly property bool low: height < Theme.mm(66)
     readonly property real tape: Theme.mm(low ? 3 : 4.4)
@@ -40,7 +43,7 @@ Item {
     readonly property real padSide: reach + Theme.mm(1) + (low ? widest + tape : widest / 2)
     property real widest: Theme.mm(16)
     readonly property real foot: legend.visible ? legend.height + Theme.mm(1) : 0
-    readonly property var shape: corners.length === 4 ? corners : planned
+    readonly property var shape: shaped && corners.length === 4 ? corners : planned
     /** The plates hang round the block; a larger one that was planned needs room for its line alone. */
     readonly property real k: planned.length === 4 ? Math.min(Blocks.fit(shape, width / 2 - padSide, (height - foot) / 2 - pad),
                                                               Blocks.fit(planned, width / 2 - Theme.mm(1), (height - foot) / 2 - Theme.mm(1))) : 0
@@ -59,13 +62,13 @@ Item {
 
     PrintCanvas {
         anchors.fill: parent
-        shows: [root.own, root.due, root.readings, root.held, root.judged]
+        shows: [root.own, root.due, root.readings, root.held, legend.visible]
         mirrored: false
         Accessible.ignored: true
         onPrinting: context => {
             if (root.k > 0)
                 Blocks.taped(context, dyedForWork(), {
-                    corners: root.own, planned: root.judged ? root.due : [], shaped: root.shaped, readings: root.readings, held: root.held,
+                    corners: root.own, planned: legend.visible ? root.due : [], shaped: root.shaped, readings: root.readings, held: root.held,
                     high: root.tape, air: root.air, markMm: root.markMm, group: root.group
                 }, unit);
         }
@@ -75,6 +78,7 @@ Item {
         model: root.planned.length === 4 ? root.readings.length : 0
         ReadingPlate {
             required property int index
+            readonly property real over: root.low ? Theme.mm(1.7) : 0
             readonly property var at: root.low ? Blocks.plateBeside(index, root.own, root.reach, root.tape + width / 2, Theme.step + Theme.mm(0.6))
                                                : Blocks.plateAt(index, root.own, root.reach, root.lift, root.widest)
             reading: root.readings[index] ?? null
@@ -83,7 +87,7 @@ Item {
             doubted: reading?.suspect ?? false
             z: inHand ? 1 : 0
             x: Math.max(0, Math.min(root.width - width, at[0] - width / 2))
-            y: Math.max(root.low ? -Theme.mm(1.7) : 0, Math.min(root.height - height, at[1] - height / 2))
+            y: Math.max(-over, Math.min(root.height - root.foot - height + over, at[1] - height / 2))
             onClicked: root.taken(index)
             onImplicitWidthChanged: root.measure()
             Component.onCompleted: root.measure()
@@ -91,7 +95,7 @@ Item {
     }
     BlockLegend {
         id: legend
-        visible: root.judged && root.height >= Theme.mm(30) && (plannedShown || times > 1)
+        visible: root.judged && root.told && (plannedShown || times > 1)
         anchors.bottom: parent.bottom
         width: parent.width
         low: root.low

@@ -45,7 +45,7 @@ Rectangle {
         y: (root.judged ? finding.implicitHeight : asked.y + asked.implicitHeight) + Theme.mm(1)
         width: root.width - 2 * x
         height: Math.max(0, root.height - y - Theme.mm(1.5))
-        visible: height >= Theme.mm(24)
+        visible: height >= Theme.mm(27)
         corners: BlockMeasure.corners
         planned: BlockMeasure.planned
         times: BlockMeasure.times
