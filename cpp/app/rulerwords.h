@@ -7,8 +7,8 @@
 
 namespace matside {
 
-/// A ruler's name for the reader: her own as she gave it; those every new project has, in her language; "ruler"
-/// for one without a name.
+/// A ruler's name for the reader: her own as she gave it; those every new project has, in her language;
+/// "ruler" for one without a name.
 [[nodiscard]] QString rulerText(std::string_view name);
 
 } // namespace matside

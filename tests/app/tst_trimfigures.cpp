@@ -42,12 +42,11 @@ void TrimFigures::blocksApartAreTrimmedWhileTheNextStripIsStitched()
         QVERIFY(desk.steps.current()->does == Does::TrimBlock);
         QCOMPARE(desk.steps.block(), QStringLiteral("A1"));
     }
-    // All of them trimmed: the next strip comes first.
     for (MadeBlock &block : project.made.blocks)
         block.state = BlockState::Trimmed;
     Desk desk(project, Station::Trim);
     QVERIFY(!desk.steps.canGoNext());
-    QVERIFY(desk.steps.current()->does == Does::RoughApart);
+    QVERIFY(desk.steps.current()->does == Does::RoughApart); // the next strip comes first
 }
 
 void TrimFigures::aBlockLoggedOffItsSizeIsMeasuredFirst()
