@@ -18,6 +18,9 @@ Pressable {
     readonly property real share: (view?.blockAlongMm ?? 0) > 0 ? view.blockAcrossMm / view.blockAlongMm : 1
     /** The caption below it, with its air. */
     readonly property real wordHeight: word.height + Theme.mm(5)
+    /** Breaks no word of the caption. */
+    readonly property real leastWidth: letters.font.pixelSize > 0
+        ? Math.max(...word.text.split(" ").map(each => letters.advanceWidth(each))) + Theme.mm(1.2) + 2 : 0
     readonly property bool pictured: small.status === Image.Ready
 
     implicitHeight: Theme.target * 1.4
@@ -57,13 +60,17 @@ Pressable {
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Theme.mm(2.5)
         anchors.horizontalCenter: parent.horizontalCenter
-        width: parent.width - Theme.mm(3)
+        width: parent.width - Theme.mm(1.2)
         horizontalAlignment: Text.AlignHCenter
         cap: root.pictured ? Theme.capWord : Theme.mm(3.84)
         bold: root.pictured
         text: root.pictured ? root.says : root.accessibleName
         color: root.pressed ? Theme.colors.raised : Theme.colors.ink
         Accessible.ignored: true
+    }
+    FontMetrics {
+        id: letters
+        font: word.font
     }
     FocusOutline { visible: root.keyboardFocus }
 }

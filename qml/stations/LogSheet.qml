@@ -87,10 +87,11 @@ Item {
         LogFace {
             id: front
             readonly property real gap: Theme.gap
+            readonly property real edge: Theme.small ? Theme.mm(0.8) : Theme.gap
             objectName: "front"
             x: (parent.width - 2 * width - gap) / 2
             y: table.y + (table.height - height) / 2
-            width: Math.min((parent.width - 2 * Theme.gap - gap) / 2, (table.height - 2 * Theme.gap - wordHeight) / Math.min(1.5, share))
+            width: Math.min((parent.width - 2 * edge - gap) / 2, Math.max(leastWidth, rear.leastWidth, (table.height - 2 * Theme.gap - wordHeight) / Math.min(1.5, share)))
             height: Math.min(table.height - 2 * Theme.gap, width * Math.min(1.5, share) + wordHeight)
             says: qsTr("Front")
             view: HoopModel.view
@@ -98,6 +99,7 @@ Item {
             onClicked: root.photograph(0)
         }
         LogFace {
+            id: rear
             objectName: "rear"
             x: front.x + front.width + front.gap
             y: front.y
