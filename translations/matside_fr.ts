@@ -8305,6 +8305,11 @@ bord coupé</translation>
         <extracomment>the readings of the piece&apos;s sides and diagonals cannot all be right; short: it stands on a button</extracomment>
         <translation>D’abord mesurer de nouveau</translation>
     </message>
+    <message>
+        <source>%1, from the piece you have</source>
+        <extracomment>%1 is a cloth; the next strip is cut from a piece of it that she entered as what she has</extracomment>
+        <translation>%1, du morceau disponible</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>

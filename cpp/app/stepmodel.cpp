@@ -2,6 +2,7 @@
 #include "app/stepmodel.h"
 
 #include "app/figures.h"
+#include "app/fromowned.h"
 #include "app/prints.h"
 #include "app/wording.h"
 #include "bench/account.h"
@@ -178,7 +179,13 @@ QString StepModel::check() const
 QString StepModel::clothName() const
 {
     const Step *step = current();
-    return step && !step->cloth.empty() ? clothText(m_workspace.project(), step->cloth) : QString();
+    if (!step || step->cloth.empty())
+        return {};
+    const QString name = clothText(m_workspace.project(), step->cloth);
+    return comesFromOwned(m_workspace.project(), m_workspace.plan(), m_workspace.steps(), *step)
+               //: %1 is a cloth; the next strip is cut from a piece of it that she entered as what she has
+               ? tr("%1, from the piece you have").arg(name)
+               : name;
 }
 
 QString StepModel::clothColour() const
