@@ -14,13 +14,6 @@ namespace matside {
 
 namespace {
 
-/// The next mark that is no less: a limit is not told with "a generous".
-Length markAbove(Length length, Marks marks)
-{
-    const Length below = show(length, marks, Round::Down).mark;
-    return below < length ? below + marks.finest : below;
-}
-
 QString sideText(Side side)
 {
     switch (side) {
@@ -219,14 +212,16 @@ QString EdgeModel::tells() const
     const Plan &plan = m_workspace.plan();
     const Marks marks = project.marks();
     const QString phase = this->phase();
-    if (phase == QStringLiteral("square") && squaredTo().along != plan.size.raw.along && !plan.frame)
-        //: after a large length: the piece's side is as long as its measured rows
-        return tr("along, as the rows measure, and %1 across, raw")
-            .arg(figureText(squaredTo().across, marks));
-    if (phase == QStringLiteral("square"))
-        return plan.frame && !beforeFrame()
-                   ? tr("along, and %1 across, with its frame").arg(figureText(squaredTo().across, marks))
-                   : tr("along, and %1 across, raw").arg(figureText(squaredTo().across, marks));
+    if (phase == QStringLiteral("square")) {
+        const Pair size = squaredTo();
+        const QString across = figureText(size.across, marks);
+        if (plan.frame && !beforeFrame())
+            return tr("along, and %1 across, with its frame").arg(across);
+        return size.along == plan.size.raw.along
+                   ? tr("along, and %1 across, raw").arg(across)
+                   //: after a large length: the piece's side is as long as its measured rows
+                   : tr("along, as the rows measure, and %1 across, raw").arg(across);
+    }
     if (phase == QStringLiteral("frame") && plan.frame)
         return tr("long, cut %1 wide").arg(figureText(plan.frame->cut, marks));
     if (phase == QStringLiteral("last"))
@@ -250,8 +245,9 @@ QString EdgeModel::verdict() const
             .arg(braced(read().diagonals[0], marks), braced(found->otherDiagonal, marks));
     if (found->measureAgain)
         return tr("The readings disagree by %1.").arg(braced(found->K.magnitude(), marks));
-    if (found->good)
-        return tr("Square within %1.").arg(braced(markAbove(max(found->within, marks.finest), marks), marks));
+    if (found->good) // the mark above: a limit is not told with "a generous"
+        return tr("Square within %1.")
+            .arg(braced(max(found->within, marks.finest).upTo(marks.finest), marks));
     if (found->ends.magnitude() > found->oppositeLimit)
         return tr("Top and bottom differ by %1.").arg(braced(found->ends.magnitude(), marks));
     if (found->flanks.magnitude() > found->oppositeLimit)

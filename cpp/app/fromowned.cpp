@@ -9,15 +9,9 @@ namespace matside {
 
 namespace {
 
-/// The cloth that lies there in pieces of its own, or nothing.
-const Cloth *inPieces(const Project &project, const std::string &id)
+bool isThere(const OwnedPiece &piece)
 {
-    const auto found = std::find_if(project.cloths.begin(), project.cloths.end(),
-                                    [&](const Cloth &cloth) { return cloth.id == id; });
-    const bool any =
-        found != project.cloths.end() && std::any_of(found->owned.begin(), found->owned.end(),
-                                                     [](const OwnedPiece &piece) { return !piece.package; });
-    return any ? &*found : nullptr;
+    return !piece.package;
 }
 
 /// That strip lies in a piece that is there, right across it.
@@ -25,7 +19,7 @@ bool liesThere(const ShopStrip &strip, const Cloth &cloth)
 {
     const auto piece = static_cast<std::size_t>(strip.owned);
     return strip.run == Length() && piece > 0 && piece <= cloth.owned.size() &&
-           !cloth.owned[piece - 1].package;
+           isThere(cloth.owned[piece - 1]);
 }
 
 } // namespace
@@ -33,8 +27,9 @@ bool liesThere(const ShopStrip &strip, const Cloth &cloth)
 bool comesFromOwned(const Project &project, const Plan &plan, const std::vector<Step> &steps,
                     const Step &step)
 {
-    const Cloth *cloth = step.station == Station::Cut && step.size ? inPieces(project, step.cloth) : nullptr;
-    if (!cloth)
+    const Cloth *cloth = clothNamed(project, step.cloth);
+    if (step.station != Station::Cut || !step.size || !cloth ||
+        std::none_of(cloth->owned.begin(), cloth->owned.end(), isThere))
         return false;
     std::int64_t there = 0;
     for (const Buy &buy : shoppingList(project, plan, steps))

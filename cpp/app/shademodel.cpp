@@ -84,9 +84,7 @@ void ShadeModel::setDesign(int design)
 
 void ShadeModel::refresh()
 {
-    if (!m_active) {
-        // The finished piece lies at the edge in its cloths, while nobody looks at its shades.
-        drawFaces();
+    if (!m_active) { // Edge may still show a face
         emit changed();
         return;
     }
@@ -105,7 +103,6 @@ void ShadeModel::refresh()
     m_least = leastOf(m_pairs);
     m_order = betterOrder(m_layers);
     sortCloths();
-    drawFaces();
     emit changed();
 }
 
@@ -153,21 +150,21 @@ void ShadeModel::sortCloths()
     }
 }
 
-void ShadeModel::drawFaces()
+QVariantMap ShadeModel::face(ClothRole cloth, ClothRole sashing) const
 {
     const Project &project = m_workspace.project();
-    const auto face = [&](ClothRole cloth, ClothRole sashing) {
-        return QVariantMap{{QStringLiteral("block"), shown(colourFor(project, cloth))},
-                           {QStringLiteral("sashing"), shown(colourFor(project, sashing))},
-                           {QStringLiteral("bound"), project.edge.kind == EdgeKind::Bound},
-                           {QStringLiteral("binding"), shown(colourFor(project, ClothRole::Binding))},
-                           {QStringLiteral("patches"), QVariantList()},
-                           {QStringLiteral("at"), QVariantList()}};
-    };
-    m_front = face(ClothRole::Front, ClothRole::SashingFront);
-    // A clean back is one cloth from edge to edge.
-    m_back =
-        face(ClothRole::Back, project.build == Build::Reversible ? ClothRole::SashingBack : ClothRole::Back);
+    return {{QStringLiteral("block"), shown(colourFor(project, cloth))},
+            {QStringLiteral("sashing"), shown(colourFor(project, sashing))},
+            {QStringLiteral("bound"), project.edge.kind == EdgeKind::Bound},
+            {QStringLiteral("binding"), shown(colourFor(project, ClothRole::Binding))},
+            {QStringLiteral("patches"), QVariantList()},
+            {QStringLiteral("at"), QVariantList()}};
+}
+
+QVariantMap ShadeModel::front() const
+{
+    const Project &project = m_workspace.project();
+    QVariantMap front = face(ClothRole::Front, ClothRole::SashingFront);
     QVariantList all;
     for (std::size_t i = 0; i < std::max<std::size_t>(project.designs.size(), 1); ++i) {
         QVariantList patches;
@@ -183,8 +180,16 @@ void ShadeModel::drawFaces()
         }
         all.append(QVariant(patches));
     }
-    m_front.insert(QStringLiteral("patches"), all);
-    m_front.insert(QStringLiteral("at"), designsOfBlocks(project));
+    front.insert(QStringLiteral("patches"), all);
+    front.insert(QStringLiteral("at"), designsOfBlocks(project));
+    return front;
+}
+
+QVariantMap ShadeModel::back() const
+{
+    // A clean back is one cloth from edge to edge.
+    const bool pieced = m_workspace.project().build == Build::Reversible;
+    return face(ClothRole::Back, pieced ? ClothRole::SashingBack : ClothRole::Back);
 }
 
 QVariantList ShadeModel::scale() const

@@ -56,10 +56,10 @@ public:
     [[nodiscard]] QString orderSays() const;
     [[nodiscard]] bool canReorder() const;
     /// What its drawing needs of a face: {block, sashing, binding (colours; "" not known), patches (a list a
-    /// design of {colour, widthMm, heightMm}), at (a design's number a block, row by row; empty: all the
-    /// first)}.
-    [[nodiscard]] QVariantMap front() const { return m_front; }
-    [[nodiscard]] QVariantMap back() const { return m_back; }
+    /// design of {colour, dye (never grey), widthMm, heightMm}), at (a design's number a block, row by row;
+    /// empty: all the first)}.
+    [[nodiscard]] QVariantMap front() const;
+    [[nodiscard]] QVariantMap back() const;
 
     /// Lays the patches in the order proposed; one command that can be undone.
     Q_INVOKABLE bool takeOrder();
@@ -70,7 +70,7 @@ signals:
 private:
     void refresh();
     void sortCloths();
-    void drawFaces();
+    [[nodiscard]] QVariantMap face(ClothRole cloth, ClothRole sashing) const;
     [[nodiscard]] QString shown(const std::optional<Colour> &colour) const;
     [[nodiscard]] QString nameOf(std::size_t layer) const;
     [[nodiscard]] std::size_t patchCount() const;
@@ -89,8 +89,6 @@ private:
     std::vector<Meeting> m_pairs;
     std::optional<Meeting> m_least;
     std::optional<Order> m_order;
-    QVariantMap m_front;
-    QVariantMap m_back;
 };
 
 /// The colour of a cloth as it stands in the file; nothing when there is none, or it is no colour.

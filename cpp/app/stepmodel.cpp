@@ -82,6 +82,8 @@ void StepModel::refresh()
         m_current = readyMeanwhile(all, m_workspace.plan(), rows, *m_current);
     if (m_chosen && *m_chosen < all.size() && all[*m_chosen].done < all[*m_chosen].count)
         m_current = m_chosen;
+    const Step *step = current();
+    m_fromOwned = step && comesFromOwned(m_workspace.project(), m_workspace.plan(), all, *step);
     m_steps.show(std::move(rows), m_current);
     emit changed();
 }
@@ -182,7 +184,7 @@ QString StepModel::clothName() const
     if (!step || step->cloth.empty())
         return {};
     const QString name = clothText(m_workspace.project(), step->cloth);
-    return comesFromOwned(m_workspace.project(), m_workspace.plan(), m_workspace.steps(), *step)
+    return m_fromOwned
                //: %1 is a cloth; the next strip is cut from a piece of it that she entered as what she has
                ? tr("%1, from the piece you have").arg(name)
                : name;

@@ -186,6 +186,7 @@ private:
     StepsModel m_steps;
     std::optional<std::size_t> m_current;
     std::optional<std::size_t> m_chosen;
+    bool m_fromOwned = false; ///< the next piece is cut from cloth that is there
     QString m_answer;
     bool m_mayRemake = false;
     bool m_asksBlock = false;

@@ -209,7 +209,7 @@ Argument inHerWords(const Argument &argument, const Project &project, const std:
     if (!name)
         return argument;
     // A cloth no one has named goes by its use.
-    if (const QString cloth = clothText(project, *name); clothNamed(project, *name) || cloth != toQt(*name))
+    if (const QString cloth = clothText(project, *name); cloth != toQt(*name))
         return cloth.toStdString();
     for (const Step &step : steps)
         if (step.id == *name)

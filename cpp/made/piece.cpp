@@ -6,17 +6,10 @@
 namespace matside {
 namespace {
 
-double squareOf(Length length)
+Length diagonalBeside(const Six &six)
 {
-    const auto ticks = static_cast<double>(length.count());
-    return ticks * ticks;
-}
-
-Length diagonalBeside(const Readings &readings)
-{
-    double left = -squareOf(readings.diagonals[0]);
-    for (const Length side : readings.sides)
-        left += squareOf(side);
+    const auto &[a, b, c, d, p, q] = six;
+    const double left = a * a + b * b + c * c + d * d - p * p;
     return left > 0 ? toLength(std::sqrt(left)) : Length();
 }
 
@@ -29,8 +22,9 @@ PieceFinding judgePiece(const Readings &readings, const Tolerances &tolerances, 
     const Fit fit = fitTo(readings, {mark, mark});
     if (!fit.settled)
         return finding;
-    finding.K = toLength(quickCheck(inTicks(readings)));
-    finding.otherDiagonal = diagonalBeside(readings);
+    const Six six = inTicks(readings);
+    finding.K = toLength(quickCheck(six));
+    finding.otherDiagonal = diagonalBeside(six);
     // A tape is trusted half as far as a ruler: twice the disagreement is still none.
     const auto most = static_cast<double>((tolerances.doubtful * 2).count());
     if (finding.K.magnitude() > tolerances.doubtful * 2 || std::abs(fit.disagreement) > most)

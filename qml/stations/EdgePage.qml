@@ -57,7 +57,7 @@ WidePage {
         visible: StepModel.finished && !root.turned && root.taping === null
         anchors.fill: parent
         view: EdgeModel.view
-        face: ShadeModel.front
+        face: visible ? ShadeModel.front : null
         accessibleName: drawing.accessibleName
     }
     TapedPiece {

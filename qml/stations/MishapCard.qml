@@ -27,24 +27,11 @@ Pressable {
     inList: true
     accessibleName: text
 
-    /** Pinked along its head and its foot, cut straight at its sides. */
-    function outline(w: real, h: real): var {
-        const points = [], teeth = Math.max(4, Math.round(w / (2 * tooth))), step = w / teeth;
-        for (let i = 0; i < teeth; ++i)
-            points.push(Qt.point(i * step, tooth), Qt.point((i + 0.5) * step, 0));
-        points.push(Qt.point(w, tooth));
-        for (let i = teeth; i > 0; --i)
-            points.push(Qt.point(i * step, h - tooth), Qt.point((i - 0.5) * step, h));
-        points.push(Qt.point(0, h - tooth));
-        return points;
-    }
-
-    Cutout {
+    PinkedShape {
         anchors.fill: parent
+        tooth: root.tooth
         fill: root.ground
-        stroke: Theme.colors.ink
         strokeWidth: Theme.keyThin
-        corners: root.outline(width, height)
     }
     Rectangle {
         anchors.fill: sketch
