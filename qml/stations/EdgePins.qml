@@ -28,7 +28,8 @@ Column {
         spacing: root.wide ? Math.min(Theme.mm(12), width * 0.06) : root.spacing
         PinCount {
             id: into
-            width: root.wide ? (root.width - parent.spacing) / 2 : root.width
+            // A hair too wide, and the second goes below the screen's foot.
+            width: root.wide ? Math.floor((root.width - parent.spacing) / 2) : root.width
             says: qsTr("pins in")
             lessSays: qsTr("%1 less").arg(says)
             moreSays: qsTr("%1 more").arg(says)

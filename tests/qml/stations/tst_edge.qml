@@ -151,6 +151,9 @@ StepCase {
         tryVerify(() => all(item => item.accessibleName === "As a pillow, from the back").length === 1);
         verify(all(item => item.accessibleName === "As a pillow, from the back")[0].height > Theme.mm(22));
     }
+    function cleanup() {
+        Look.pxPerMm = 5.87;
+    }
     /** A safety count: both numbers, their words and buttons are seen whole, and none lies on another. */
     function test_thePinsAreSeenWhole() {
         doOnce();
@@ -160,7 +163,8 @@ StepCase {
         for (let pin = 0; pin < 12; ++pin)
             EdgeModel.nudgePins(false, 1);
         for (const side of ["", "care"])
-            for (const screen of screens) {
+            for (const screen of [...screens, { tag: "10.4 in, fine", width: 2000, height: 1200, pxPerMm: 8.83 }]) {
+                Look.pxPerMm = screen.pxPerMm ?? 5.87;
                 resize(screen);
                 page().openSide(side);
                 // Upright what she opened lies over them.
