@@ -3,6 +3,7 @@
 
 #include "app/wording.h"
 #include "length/read.h"
+#include "project/fields.h"
 
 #include <QRegularExpression>
 
@@ -13,7 +14,6 @@ namespace matside {
 
 namespace {
 
-constexpr Share mostDrawUp{150'000};
 constexpr int longestName = 80;
 constexpr std::int64_t tenthOfPercent = 1'000; ///< in millionths
 

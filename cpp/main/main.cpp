@@ -17,6 +17,7 @@
 #include <QTemporaryDir>
 #include <QTranslator>
 
+#include <algorithm>
 #include <cstdio>
 #include <cstring>
 #include <optional>
@@ -230,10 +231,8 @@ void describe(QCommandLineParser &options)
 /// What is only asked of the command line is answered without a screen.
 bool asksAboutItself(int argc, char **argv)
 {
-    for (const char *option : {"--help", "-h", "--help-all", "--version", "-v"})
-        if (asked(argc, argv, option))
-            return true;
-    return false;
+    const auto options = {"--help", "-h", "--help-all", "--version", "-v"};
+    return std::ranges::any_of(options, [&](const char *option) { return asked(argc, argv, option); });
 }
 
 int answerAboutItself(int argc, char **argv)

@@ -7,7 +7,7 @@ namespace matside {
 
 namespace {
 
-constexpr std::int64_t whole = 1'000'000;
+constexpr std::int64_t wholeShare = 1'000'000;
 
 /// A cloth's usable width: measured, else as entered.
 std::optional<Length> usableOf(const Project &project, const Cloth &cloth)
@@ -147,7 +147,7 @@ Share drawUp(Length sent, Length outline)
     // Half up, also for a block that grew; 10 000 m stays far inside 64 bits here.
     const long double share =
         1.0L - static_cast<long double>(outline.count()) / static_cast<long double>(sent.count());
-    const long double millionths = share * whole;
+    const long double millionths = share * wholeShare;
     return Share{static_cast<std::int64_t>(millionths < 0 ? millionths - 0.5L : millionths + 0.5L)};
 }
 

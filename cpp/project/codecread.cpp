@@ -16,7 +16,6 @@ namespace matside {
 namespace {
 
 constexpr std::int64_t newestVersion = 1;
-constexpr Share mostDrawUp{150'000};
 
 /// Marks a maker's ruler may have.
 std::vector<Length> marksOf(System system)

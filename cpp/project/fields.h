@@ -16,6 +16,10 @@ template <class E> struct Spelling {
     E value;
 };
 
+/// A file says no more of anything than this, nor a draw-up over 15 % (design 5.3).
+inline constexpr std::int64_t mostCount = 1'000'000;
+inline constexpr Share mostDrawUp{150'000};
+
 /// How small a length may be.
 enum class Least { Negative, Zero, Positive };
 

@@ -52,7 +52,7 @@ constexpr std::array<std::string_view, 10> free{
     "/name",          "/hand",           "/table",           "/finest",          "/rulers",
     "/cloths/*/name", "/cloths/*/price", "/cloths/*/colour", "/cloths/*/soldBy", "/slack"};
 constexpr std::string_view forecasts = "/thread/";
-constexpr std::string_view made = "/made";
+constexpr std::string_view underMade = "/made";
 
 const Rule *ruleAt(std::string_view pattern)
 {
@@ -101,7 +101,7 @@ std::string mergeKeyOf(std::string_view listPattern, const Json &item)
 
 bool piecesHangOn(std::string_view pattern)
 {
-    if (pattern.substr(0, made.size()) == made || pattern.substr(0, forecasts.size()) == forecasts)
+    if (pattern.substr(0, underMade.size()) == underMade || pattern.substr(0, forecasts.size()) == forecasts)
         return false;
     return std::none_of(free.begin(), free.end(), [&](std::string_view one) {
         return pattern == one || (pattern.size() > one.size() && pattern.substr(0, one.size()) == one &&

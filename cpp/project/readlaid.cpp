@@ -8,7 +8,6 @@ namespace matside {
 namespace {
 
 constexpr std::size_t mostLists = 20'000;
-constexpr std::int64_t mostCount = 1'000'000;
 
 void readPiece(Fields &fields, LaidPiece &piece)
 {
@@ -20,7 +19,7 @@ void readPiece(Fields &fields, LaidPiece &piece)
     piece.rest = fields.rest();
 }
 
-void readStrip(Fields &fields, LaidStrip &strip)
+void readLaidStrip(Fields &fields, LaidStrip &strip)
 {
     fields.word("does", strip.does);
     fields.length("height", strip.height);
@@ -83,7 +82,7 @@ void readLayout(Fields &fields, MadeLayout &layout)
     fields.length("bought", layout.bought, Least::Zero);
     fields.each("strips", mostLists, [&](Fields &inner) {
         LaidStrip strip;
-        readStrip(inner, strip);
+        readLaidStrip(inner, strip);
         layout.strips.push_back(std::move(strip));
     });
 }

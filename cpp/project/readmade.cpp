@@ -10,8 +10,6 @@ namespace matside {
 namespace {
 
 constexpr std::size_t mostEvents = 20'000;
-constexpr std::int64_t mostCount = 1'000'000;
-constexpr Share mostDrawUp{150'000};
 
 /// One reader for every list of `made`.
 template <class Item, class Read>
@@ -79,7 +77,7 @@ void readPiece(Fields &made, Made &to)
         made.wrong("piece", "piece-not-whole", {}, {{"take-away", made.at("piece"), Remove{}, {}, {}}});
 }
 
-void readStrip(Fields &fields, MadeStrip &strip)
+void readMadeStrip(Fields &fields, MadeStrip &strip)
 {
     fields.count("strip", strip.strip, 1, mostCount);
     fields.length("ended", strip.ended, Least::Zero);
@@ -259,7 +257,7 @@ Made readMade(const Json &object, const std::string &pointer, System system, std
         inner.flag("prewashed", cloth.prewashed);
     });
     readTests(fields, made);
-    readList(fields, "strips", made.strips, readStrip);
+    readList(fields, "strips", made.strips, readMadeStrip);
     readList(fields, "blocks", made.blocks, readBlock);
     readList(fields, "rows", made.rows, [](Fields &inner, MadeRow &row) {
         inner.word("row", row.row);

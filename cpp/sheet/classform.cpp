@@ -100,12 +100,12 @@ void allKits(Paper &paper, const Job &job, const OneKit &kit)
 }
 
 /// Set so that the list of a usual kit, its figures and its cautions are one page.
-constexpr Type listed{3.2, true};
+constexpr Type inList{3.2, true};
 
 /// A row with a square to tick: how many, how large in both units, what.
 void kitRow(Paper &paper, Columns &table, const QString &count, const QString &size, const QString &what)
 {
-    const double top = table.row({{}, {count, listed}, {size, listed}, {what, {listed.mm}}}, 8);
+    const double top = table.row({{}, {count, inList}, {size, inList}, {what, {inList.mm}}}, 8);
     paper.tickBox(table.at(0), top + 0.6, 6);
 }
 

@@ -7,7 +7,7 @@ namespace matside {
 
 namespace {
 
-constexpr double air = 2;      ///< between columns
+constexpr double gutter = 2;   ///< between columns
 constexpr double rowAir = 1.3; ///< above and below a row's words
 
 /// Room for the ring before a name.
@@ -37,7 +37,7 @@ void Columns::heads()
     double most = 0;
     for (std::size_t i = 0; i < m_columns.size(); ++i)
         if (const QString &head = m_heads.value(static_cast<qsizetype>(i)); !head.isEmpty())
-            most = std::max(most, m_paper.write(at(i), m_paper.y, m_columns[i] - air, head, types::soft));
+            most = std::max(most, m_paper.write(at(i), m_paper.y, m_columns[i] - gutter, head, types::soft));
     m_paper.y += most > 0 ? most + 0.8 : 0;
 }
 
@@ -45,7 +45,7 @@ double Columns::row(const std::vector<Cell> &cells, double least)
 {
     double height = least;
     for (std::size_t i = 0; i < cells.size() && i < m_columns.size(); ++i)
-        height = std::max(height, m_paper.tall(m_columns[i] - air, cells[i].text, cells[i].type));
+        height = std::max(height, m_paper.tall(m_columns[i] - gutter, cells[i].text, cells[i].type));
     height += 2 * rowAir;
     m_paper.keep(height + (m_page == 0 ? 6 : 0));
     if (m_page != m_paper.pages())
@@ -53,7 +53,7 @@ double Columns::row(const std::vector<Cell> &cells, double least)
     m_paper.line(m_paper.left(), m_paper.y, m_paper.right(), m_paper.y, 0.15);
     const double top = m_paper.y + rowAir;
     for (std::size_t i = 0; i < cells.size() && i < m_columns.size(); ++i)
-        m_paper.write(at(i), top, m_columns[i] - air, cells[i].text, cells[i].type);
+        m_paper.write(at(i), top, m_columns[i] - gutter, cells[i].text, cells[i].type);
     m_paper.y += height;
     return top;
 }
@@ -66,9 +66,9 @@ void figureGrid(Paper &paper, const std::vector<Named> &figures, int across, Typ
         double names = 0;
         double values = 0;
         for (std::size_t i = first; i < end; ++i) {
-            names =
-                std::max(names, paper.tall(step - air - markOf(figures[i]), figures[i].name, types::small));
-            values = std::max(values, paper.tall(step - air, figures[i].figure, figure));
+            names = std::max(names,
+                             paper.tall(step - gutter - markOf(figures[i]), figures[i].name, types::small));
+            values = std::max(values, paper.tall(step - gutter, figures[i].figure, figure));
         }
         paper.keep(names + values + 3.5);
         for (std::size_t i = first; i < end; ++i) {
@@ -78,12 +78,13 @@ void figureGrid(Paper &paper, const std::vector<Named> &figures, int across, Typ
             const double mark = markOf(named);
             if (named.untried) {
                 paper.painter().setBrush(Qt::NoBrush);
-                const double name = paper.tall(step - air - mark, named.name, types::small);
+                const double name = paper.tall(step - gutter - mark, named.name, types::small);
                 paper.painter().drawEllipse(QRectF(x + 0.2, paper.y + names - name + 0.9, 2.2, 2.2));
             }
-            paper.write(x + mark, paper.y + names - paper.tall(step - air - mark, named.name, types::small),
-                        step - air - mark, named.name, types::small);
-            paper.write(x, paper.y + names + 0.4, step - air, named.figure, figure);
+            paper.write(x + mark,
+                        paper.y + names - paper.tall(step - gutter - mark, named.name, types::small),
+                        step - gutter - mark, named.name, types::small);
+            paper.write(x, paper.y + names + 0.4, step - gutter, named.figure, figure);
         }
         paper.y += names + values + 3.5;
     }

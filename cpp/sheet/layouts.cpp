@@ -43,7 +43,7 @@ std::vector<Ground> groundsOf(const Job &job, const Buy &buy)
 }
 
 /// More of one kind than anybody would count on paper are not drawn one by one.
-constexpr std::int64_t mostDrawn = 400;
+constexpr std::int64_t mostPieces = 400;
 
 /// A ground on the page: its longer side lies across, as far as the room lets it.
 struct Place {
@@ -76,7 +76,7 @@ void drawStrip(QPainter &painter, ClothRole role, const ShopStrip &strip, const 
     const bool runs = strip.run > Length();
     double at = 0;
     for (const ShopPiece &piece : strip.pieces)
-        for (std::int64_t i = 0; i < std::min(piece.count, mostDrawn); ++i) {
+        for (std::int64_t i = 0; i < std::min(piece.count, mostPieces); ++i) {
             const double tall = min(piece.along, strip.height).asMm(), over = piece.across.asMm();
             if (!piece.gap)
                 printCloth(painter, role,
@@ -94,7 +94,7 @@ void drawGround(Paper &paper, const Ground &ground, ClothRole role, const Place 
     for (const ShopStrip *strip : ground.strips)
         from = std::max(from, strip->run.asMm());
     for (const ShopStrip *strip : ground.strips)
-        for (std::int64_t i = 0; i < std::min(strip->repeats, mostDrawn); ++i) {
+        for (std::int64_t i = 0; i < std::min(strip->repeats, mostPieces); ++i) {
             const bool runs = strip->run > Length();
             double &at = runs ? beside : from;
             drawStrip(paper.painter(), role, *strip, place, corner, at);
