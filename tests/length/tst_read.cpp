@@ -160,6 +160,8 @@ void ReadTest::readsSharesOfAHundred()
     QCOMPARE(readShare("2.0833%").value().millionths, 20'833);
     QCOMPARE(readShare("2,5").value().millionths, 25'000);
     QVERIFY(!readShare("two").ok());
+    for (const char *nothing : {"", "  "})
+        QVERIFY(readShare(nothing).error() == (ReadError{ReadFault::Empty, 0}));
     QVERIFY(!readShare("2 mm").ok());
     QCOMPARE(writeShare(Share{20'833}), std::string("2.0833 %"));
     QCOMPARE(writeShare(Share{0}), std::string("0 %"));

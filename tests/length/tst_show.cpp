@@ -166,6 +166,13 @@ void ShowTest::tellsClothAsItIsSold()
     QCOMPARE(textSold(Length::inches(1), eighth, System::Inch), std::string("1/8 yd"));
     QCOMPARE(textSold(Length::mm(946), Length::mm(100), System::Metric), std::string("1.0 m"));
     QCOMPARE(textSold(Length::mm(1250), Length::mm(50), System::Metric), std::string("1.25 m"));
+    for (int cm = 5; cm < 400; cm += 5) { // as printf writes it, without the last nought of two
+        QByteArray metres = QByteArray::number(cm / 100.0, 'f', 2);
+        if (metres.endsWith('0'))
+            metres.chop(1);
+        QCOMPARE(textSold(Length::mm(cm * 10), Length::mm(50), System::Metric),
+                 (metres + " m").toStdString());
+    }
     // Eighths of a yard in lowest terms.
     const std::array told{"1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"};
     for (std::size_t n = 0; n < told.size(); ++n)

@@ -94,6 +94,11 @@ void SampleTest::seeThroughCountsForNothing()
     const auto sample = sampleAt({pixels, 3, 3}, 1, 1, 3);
     QVERIFY(sample && sample->mean == (Colour{200, 100, 50}));
     QCOMPARE(sample->pixels, 1);
+    // Half of 255 lies between: 127 lets more light through than it holds, 128 less.
+    for (const unsigned alpha : {127U, 128U}) {
+        pixels[0] = pixelOf(200, 100, 50, alpha);
+        QCOMPARE(sampleAt({pixels, 3, 3}, 1, 1, 3).has_value(), alpha == 128);
+    }
 }
 
 // F31 | independent derivation | random pixels: the mean by a table of the 256 levels' light, summed apart

@@ -9,6 +9,8 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 
+#include <utility>
+
 namespace touching {
 
 using namespace matside;
@@ -146,10 +148,28 @@ bool Day::takeUpAnother()
     if (!m_maker.touchBeside(now("ProjectRow", "More"), m_piece + QLatin1Char('.')) ||
         !m_maker.touch(now("ProjectRow", "Make again in other cloth")))
         return false;
-    // The rows have moved: she looks where it lies now.
-    QTest::qWait(glanceMs);
-    return m_maker.touch(again, true) &&
-           QTest::qWaitFor([&] { return m_program.room().session().projectName() == again; }, patienceMs);
+    return takeUp(again);
+}
+
+bool Day::takeUp(const QString &name)
+{
+    // The rows have moved: she looks where it lies now, once it lies still.
+    QPointF lay;
+    const bool still = QTest::qWaitFor(
+        [&] {
+            QTest::qWait(glanceMs);
+            const QQuickItem *row = called(m_maker.screen(), name, true);
+            const QPointF lies = row ? row->mapToScene({}) : QPointF();
+            return row && lies == std::exchange(lay, lies);
+        },
+        patienceMs);
+    if (still && !m_maker.touch(name, true))
+        return false;
+    if (still &&
+        QTest::qWaitFor([&] { return m_program.room().session().projectName() == name; }, patienceMs))
+        return true;
+    m_waited = QStringLiteral("%1 is not taken up").arg(name);
+    return false;
 }
 
 bool Day::lookAround()

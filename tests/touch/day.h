@@ -33,6 +33,7 @@ private:
     [[nodiscard]] bool takeBack();
     [[nodiscard]] bool logWithPicture();
     [[nodiscard]] bool takeUpAnother();
+    [[nodiscard]] bool takeUp(const QString &name);
     [[nodiscard]] bool lookAround();
     [[nodiscard]] bool lookAtPictures();
     [[nodiscard]] bool atTheShelf();

@@ -15,6 +15,7 @@
 #include <QTemporaryDir>
 #include <QTimer>
 
+#include <algorithm>
 #include <cstdio>
 
 using namespace matside;
@@ -76,27 +77,39 @@ QString layPiece(const QString &folder, bool brief)
     return QString::fromStdString(project.name);
 }
 
-/// The laps after the first quarter, in which caches fill.
-std::vector<double> afterWarmUp(const std::vector<Holding> &samples, std::int64_t Holding::*what)
+/// What was held, lap by lap, and how many laps passed until a piece was finished (none: all of them).
+struct Hauled {
+    std::vector<Holding> samples;
+    std::size_t first = 0;
+    /// The laps in which caches fill: the first quarter, and all of the first piece, for until it is finished
+    /// there are pages that were never open; the quarter alone where no piece was finished.
+    [[nodiscard]] std::size_t warmUp() const
+    {
+        return std::max(samples.size() / 4, first < samples.size() ? first : 0);
+    }
+};
+
+std::vector<double> afterWarmUp(const Hauled &hauled, std::int64_t Holding::*what)
 {
+    const std::vector<Holding> &samples = hauled.samples;
     std::vector<double> later;
-    for (std::size_t lap = samples.size() / 4; lap < samples.size(); ++lap)
+    for (std::size_t lap = hauled.warmUp(); lap < samples.size(); ++lap)
         later.push_back(static_cast<double>(samples[lap].*what));
     return later;
 }
 
-int judge(const std::vector<Holding> &samples, const Asked &asked)
+int judge(const Hauled &hauled, const Asked &asked)
 {
-    const double kib = growth(afterWarmUp(samples, &Holding::kib));
-    const double heap = growth(afterWarmUp(samples, &Holding::heap));
-    const double handles = growth(afterWarmUp(samples, &Holding::handles));
-    const double threads = growth(afterWarmUp(samples, &Holding::threads));
+    const double kib = growth(afterWarmUp(hauled, &Holding::kib));
+    const double heap = growth(afterWarmUp(hauled, &Holding::heap));
+    const double handles = growth(afterWarmUp(hauled, &Holding::handles));
+    const double threads = growth(afterWarmUp(hauled, &Holding::threads));
     const double most = asked.brief ? mostKibShort : mostKib;
     const double mostOpen = asked.brief ? mostHandlesShort : mostHandles;
     std::printf("growth a lap after the first %zu: memory %.1f KiB (at most %.0f), heap %.1f KiB, handles "
                 "%.3f (at most %.2f), "
                 "threads %.3f\n",
-                samples.size() / 4, kib, most, heap, handles, mostOpen, threads);
+                hauled.warmUp(), kib, most, heap, handles, mostOpen, threads);
     if (kib <= most && handles <= mostOpen && threads <= mostOpen)
         return 0;
     std::printf("haul: it grows; again with --seed %u --count %d\n", asked.seed, asked.laps);
@@ -113,20 +126,22 @@ int haul(const Asked &asked)
         return std::fputs("haul: the program could not be opened\n", stderr), 1;
     Maker maker(program);
     Day day(program, maker, piece, pictures, asked.seed);
-    std::vector<Holding> samples;
+    Hauled hauled;
     for (int lap = 1; lap <= asked.laps; ++lap) {
         if (!day.lap(asked.brief ? actionsALap / 2 : actionsALap)) {
             std::printf("haul: lap %d: %s\n", lap, qPrintable(day.trouble()));
             return 1;
         }
         settle(200);
-        samples.push_back(holding());
+        hauled.samples.push_back(holding());
+        const Holding &held = hauled.samples.back();
+        if (day.pieces() == 0)
+            hauled.first = hauled.samples.size();
         std::printf("lap %3d: %5.1f h of work, %2d pieces, %3d photographs, %6lld KiB (heap %lld), %lld "
                     "handles, %lld threads\n",
                     lap, day.minutes() / 60, day.pieces(), day.photographs(),
-                    static_cast<long long>(samples.back().kib), static_cast<long long>(samples.back().heap),
-                    static_cast<long long>(samples.back().handles),
-                    static_cast<long long>(samples.back().threads));
+                    static_cast<long long>(held.kib), static_cast<long long>(held.heap),
+                    static_cast<long long>(held.handles), static_cast<long long>(held.threads));
         std::fflush(stdout);
         if (const QString heard = warnings.taken(); !heard.isEmpty()) {
             std::printf("haul: lap %d: %s\n", lap, qPrintable(heard));
@@ -135,7 +150,7 @@ int haul(const Asked &asked)
     }
     std::printf("%d touches of the action, %.1f hours of a maker's work, %d pieces finished\n", day.actions(),
                 day.minutes() / 60, day.pieces());
-    return judge(samples, asked);
+    return judge(hauled, asked);
 }
 
 } // namespace
