@@ -2,6 +2,19 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en_GB">
 <context>
+    <name>AmountInHand</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
+    </message>
+</context>
+<context>
     <name>AmountRow</name>
     <message>
         <source>%1 less</source>
@@ -1947,14 +1960,6 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>the price</source>
         <translation>der Preis</translation>
-    </message>
-</context>
-<context>
-    <name>PriceStrip</name>
-    <message>
-        <source>%1: %2</source>
-        <extracomment>spoken: %1 is a part of the price, %2 its amount</extracomment>
-        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -7851,9 +7856,18 @@ Schnittkante</translation>
         <translation>Übliche Stunden; drei Blöcke eintragen, dann zählen die eigenen.</translation>
     </message>
     <message>
-        <source>%1 h %2 min at %3</source>
-        <extracomment>hours and minutes of work at so much money an hour</extracomment>
-        <translation>%1 h %2 min zu %3</translation>
+        <source>%1 h %2 min</source>
+        <extracomment>hours and minutes of work</extracomment>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <extracomment>so much money an hour, after &quot;10 h 51 min&quot;</extracomment>
+        <translation>zu %1</translation>
+    </message>
+    <message>
+        <source>the price</source>
+        <translation>der Preis</translation>
     </message>
 </context>
 <context>

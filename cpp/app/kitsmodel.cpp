@@ -153,9 +153,15 @@ QVariantList KitsModel::folded() const
     return colours;
 }
 
+QStringList KitsModel::names() const
+{
+    return {tr("students"), tr("spare kits"), tr("machines in the room"), tr("who learns")};
+}
+
 QVariantList KitsModel::amounts() const
 {
     const Project &project = m_workspace.project();
+    const QStringList called = names();
     const auto amount = [&](const QString &key, const QString &says) {
         return QVariantMap{{QStringLiteral("key"), key},
                            {QStringLiteral("says"), says},
@@ -163,15 +169,15 @@ QVariantList KitsModel::amounts() const
                            {QStringLiteral("figure"),
                             QVariant::fromValue(figureOf(OfferValue(value(key)), project.marks()))}};
     };
-    QVariantList all{amount(studentsName, tr("students"))};
+    QVariantList all{amount(studentsName, called.at(0))};
     if (!project.lesson)
         return all;
-    all << amount(spareName, tr("spare kits")) << amount(machinesName, tr("machines in the room"));
+    all << amount(spareName, called.at(1)) << amount(machinesName, called.at(2));
     const auto choice = [](bool value, const QString &says) {
         return QVariantMap{{QStringLiteral("value"), value}, {QStringLiteral("says"), says}};
     };
     all << QVariantMap{{QStringLiteral("key"), youngName},
-                       {QStringLiteral("says"), tr("who learns")},
+                       {QStringLiteral("says"), called.at(3)},
                        {QStringLiteral("kind"), QStringLiteral("choice")},
                        {QStringLiteral("value"), project.lesson->young},
                        {QStringLiteral("choices"), QVariantList{choice(false, tr("All grown up")),
@@ -179,21 +185,40 @@ QVariantList KitsModel::amounts() const
     return all;
 }
 
-QStringList KitsModel::cloths() const
+QVariantList KitsModel::cloths() const
 {
     const Project &project = m_workspace.project();
     const auto sold = [&](Length length, Length step) {
         return QStringLiteral("{%1}").arg(inSign(toQt(textSold(length, step, project.system))));
     };
-    QStringList lines;
+    Length longest;
     for (const KitCloth &cloth : m_kits.cloths)
-        lines << (cloth.together < cloth.oneByOne
-                      ? tr("%1: %2 together; kit by kit it would be %3")
-                            .arg(clothAmongAll(project, cloth.cloth), sold(cloth.together, cloth.step),
-                                 sold(cloth.oneByOne, cloth.step))
-                      : tr("%1: %2, together or kit by kit")
-                            .arg(clothAmongAll(project, cloth.cloth), sold(cloth.together, cloth.step)));
+        longest = max(longest, cloth.oneByOne);
+    const auto share = [&](Length length) { return longest > Length() ? length.asMm() / longest.asMm() : 0; };
+    QVariantList lines;
+    for (const KitCloth &cloth : m_kits.cloths) {
+        const QString says =
+            cloth.together < cloth.oneByOne
+                ? tr("%1: %2 together; kit by kit it would be %3")
+                      .arg(clothAmongAll(project, cloth.cloth), sold(cloth.together, cloth.step),
+                           sold(cloth.oneByOne, cloth.step))
+                : tr("%1: %2, together or kit by kit")
+                      .arg(clothAmongAll(project, cloth.cloth), sold(cloth.together, cloth.step));
+        lines << QVariantMap{{QStringLiteral("says"), says},
+                             {QStringLiteral("print"), printOf(project, cloth.cloth)},
+                             {QStringLiteral("together"), share(cloth.together)},
+                             {QStringLiteral("apart"), share(cloth.oneByOne)}};
+    }
     return lines;
+}
+
+QVariantMap KitsModel::room() const
+{
+    const std::optional<Lesson> &lesson = m_workspace.project().lesson;
+    if (!lesson)
+        return {};
+    return {{QStringLiteral("machines"), static_cast<int>(lesson->machines)},
+            {QStringLiteral("young"), lesson->young}};
 }
 
 QVariantList KitsModel::cuts() const

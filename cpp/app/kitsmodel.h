@@ -18,8 +18,10 @@ class KitsModel : public QObject, public Single<KitsModel> {
     Q_PROPERTY(QString headSays READ headSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList bundles READ bundles NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList folded READ folded NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList names READ names NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList amounts READ amounts NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList cloths READ cloths NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList cloths READ cloths NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap room READ room NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList cuts READ cuts NOTIFY changed FINAL)
     Q_PROPERTY(QString hoursSay READ hoursSay NOTIFY changed FINAL)
     Q_PROPERTY(QString cautionSays READ cautionSays NOTIFY changed FINAL)
@@ -35,10 +37,15 @@ public:
     [[nodiscard]] QVariantList bundles() const;
     /// The colours of the cloths in a kit.
     [[nodiscard]] QVariantList folded() const;
+    /// What all of the amounts are called, whether a class is planned or not.
+    [[nodiscard]] QStringList names() const;
     /// {key, says, kind, figure}: students, spare kits, machines; and whether some are under eighteen.
     [[nodiscard]] QVariantList amounts() const;
-    /// Cloth by cloth: together, and one by one.
-    [[nodiscard]] QStringList cloths() const;
+    /// Cloth by cloth, together and one by one: {says, print, together, apart}, the last two shares of the
+    /// longest.
+    [[nodiscard]] QVariantList cloths() const;
+    /// Where they learn: {machines, young}; empty when no class is planned.
+    [[nodiscard]] QVariantMap room() const;
     /// {says, each, all}: what is cut, in each kit, on the day.
     [[nodiscard]] QVariantList cuts() const;
     [[nodiscard]] QString hoursSay() const;

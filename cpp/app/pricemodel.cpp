@@ -61,6 +61,13 @@ double shareOfAll(std::int64_t part, std::int64_t whole)
     return whole > 0 ? static_cast<double>(part) / static_cast<double>(whole) : 0;
 }
 
+/// Where the amount that makes this part of the price stands among the amounts.
+int placeOf(const QString &part)
+{
+    const QStringList parts{QStringLiteral("work"), overheadName, marginName, sundriesName};
+    return static_cast<int>(parts.indexOf(part));
+}
+
 /// Round amounts 1, 2 or 5 apart, so many that a tape along the whole holds six at most.
 std::int64_t stepOfTape(std::int64_t whole)
 {
@@ -234,39 +241,38 @@ QVariantList PriceModel::parts() const
     if (!reckoned)
         return {};
     const Marks marks = m_workspace.project().marks();
-    QVariantList all;
     std::int64_t from = 0;
     const auto part = [&](const char *key, const QString &says, std::int64_t amount) {
         QVariantMap told = line(says, moneyText(amount));
         told.insert(QStringLiteral("key"), QLatin1String(key));
         told.insert(QStringLiteral("from"), shareOfAll(from, reckoned->price));
         told.insert(QStringLiteral("share"), shareOfAll(amount, reckoned->price));
+        told.insert(QStringLiteral("amount"), placeOf(QLatin1String(key)));
         from += amount;
         return told;
     };
-    if (clothsCost() > 0) {
-        QVariantMap cloth = part("cloth", tr("cloth"), clothsCost());
-        cloth.insert(QStringLiteral("cloths"), clothShares(reckoned->price));
-        all << cloth;
-    }
-    //: hours and minutes of work at so much money an hour
-    all << part("work",
-                tr("%1 h %2 min at %3")
-                    .arg(paidTenths() / 600)
-                    .arg(paidTenths() / 10 % 60)
-                    .arg(moneyText(m_terms.rate)),
-                reckoned->work);
-    if (m_sundries > 0)
-        all << part("sundries", tr("thread, web, needles"), m_sundries);
-    if (reckoned->withOverhead > reckoned->direct)
-        //: overhead: machine, room, light, tools; %1 a percentage
-        all << part("overhead", tr("overhead, %1").arg(onOneLine(valueText(m_terms.overhead, marks))),
-                    reckoned->withOverhead - reckoned->direct);
-    if (reckoned->price > reckoned->withOverhead)
-        //: margin: what is left for the business; %1 a percentage
-        all << part("margin", tr("margin, %1").arg(onOneLine(valueText(m_terms.margin, marks))),
-                    reckoned->price - reckoned->withOverhead);
-    return all;
+    QVariantMap cloth = part("cloth", tr("cloth"), clothsCost());
+    cloth.insert(QStringLiteral("cloths"), clothShares(reckoned->price));
+    //: hours and minutes of work
+    const QString time = tr("%1 h %2 min").arg(paidTenths() / 600).arg(paidTenths() / 10 % 60);
+    //: so much money an hour, after "10 h 51 min"
+    const QString rate = tr("at %1").arg(moneyText(m_terms.rate));
+    return {cloth, part("work", onOneLine(time) + u' ' + onOneLine(rate), reckoned->work),
+            part("sundries", tr("thread, web, needles"), m_sundries),
+            //: overhead: machine, room, light, tools; %1 a percentage
+            part("overhead", tr("overhead, %1").arg(onOneLine(valueText(m_terms.overhead, marks))),
+                 reckoned->withOverhead - reckoned->direct),
+            //: margin: what is left for the business; %1 a percentage
+            part("margin", tr("margin, %1").arg(onOneLine(valueText(m_terms.margin, marks))),
+                 reckoned->price - reckoned->withOverhead)};
+}
+
+QVariantMap PriceModel::tag() const
+{
+    const std::int64_t whole = price().value_or(Price()).price;
+    return {{QStringLiteral("value"), moneyText(m_asked > 0 ? m_asked : whole)},
+            {QStringLiteral("asked"), m_asked > 0},
+            {QStringLiteral("share"), m_asked > 0 ? std::min(1.0, shareOfAll(m_asked, whole)) : 1.0}};
 }
 
 QVariantList PriceModel::tape() const
@@ -295,6 +301,8 @@ QVariantList PriceModel::besides() const
         return {};
     const Project &project = m_workspace.project();
     QVariantList lines;
+    if (m_asked > 0)
+        lines << line(tr("the price"), moneyText(reckoned->price));
     if (project.kits > 1)
         lines << line(tr("each of %1").arg(project.kits),
                       moneyText((reckoned->price * 2 + project.kits) / (2 * project.kits)));

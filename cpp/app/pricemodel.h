@@ -20,6 +20,7 @@ class PriceModel : public QObject, public Single<PriceModel> {
     Q_PROPERTY(QString priceText READ priceText NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList parts READ parts NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList tape READ tape NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap tag READ tag NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList besides READ besides NOTIFY changed FINAL)
     Q_PROPERTY(QString notesSay READ notesSay NOTIFY changed FINAL)
     Q_PROPERTY(QString unpaidSays READ unpaidSays NOTIFY changed FINAL)
@@ -31,11 +32,16 @@ public:
     /// Whether there is anything to reckon: a shopping list stands.
     [[nodiscard]] bool known() const { return !m_shop.list().empty(); }
     [[nodiscard]] QString priceText() const;
-    /// What the price is made of, in order: {key, says, value, from, share}, the last two shares of the whole
-    /// price; the cloth's own `cloths` {print, from, share} likewise. Work is named even where it is nothing.
+    /// What the price is made of, in order: {key, says, value, from, share, amount}, `from` and `share`
+    /// shares of the whole price; the cloth's own `cloths` {print, from, share} likewise. Each is named even
+    /// where it is nothing, so that it can be taken in hand: `amount` is its place among the amounts, -1 for
+    /// the cloth.
     [[nodiscard]] QVariantList parts() const;
     /// Marks of a tape along the price: {share, says}; `says` is empty on those between round amounts.
     [[nodiscard]] QVariantList tape() const;
+    /// What hangs at the strip's end: {value, asked, share}, the price, or what she asks instead and how much
+    /// of the strip that is.
+    [[nodiscard]] QVariantMap tag() const;
     /// The price another way: each of several pieces, and by area. {says, value}
     [[nodiscard]] QVariantList besides() const;
     /// Which cloths have no price yet, and whose hours these are.

@@ -5,7 +5,7 @@ import Matside.Parts
 import Matside.Theme
 import "bundles.js" as Bundles
 
-/** The kits of a class as bundles of folded cloths: one a student, one's own with a label, spare ones dotted. */
+/** The kits of a class as bundles of folded cloths on a shelf: one a student, one's own with a label, spare ones dotted. */
 Item {
     id: root
 
@@ -15,16 +15,21 @@ Item {
     property var colours: []
     property string accessibleName
 
-    /** How high they may stand, two rows of them together. */
-    property real room: Theme.mm(48)
+    /** The kind that is in hand, or nothing. */
+    property string held
 
-    implicitHeight: lies.reduce((most, lie) => Math.max(most, lie.y + lie.h), 0) + under
+    /** How high the shelf is, its boards and what is written under them with it: more kits move nothing. */
+    property real room: Theme.mm(48)
+    property int boards: 2
+
+    implicitHeight: room
     height: implicitHeight
 
-    readonly property real under: Theme.capWord * 1.62
+    readonly property real board: Theme.mm(2.6)
+    readonly property real under: board + Theme.capWord * 1.62
     readonly property var lies: width > 0
-                                ? Bundles.lay(bundles.length > 0 ? bundles : [{ kind: "empty", count: 4 }], width, room,
-                                              Theme.mm(13), Theme.mm(26), under) : []
+                                ? Bundles.lay(bundles.length > 0 ? bundles : [{ kind: "empty", count: 4 }], width, room, boards,
+                                              Theme.mm(13), Theme.mm(34), under, board + Theme.mm(2.4)) : []
 
     Accessible.role: Accessible.Graphic
     Accessible.name: accessibleName
@@ -32,9 +37,10 @@ Item {
     PrintCanvas {
         anchors.fill: parent
         mirrored: false
-        shows: [root.lies, root.colours]
+        shows: [root.lies, root.colours, root.held]
         Accessible.ignored: true
         onPrinting: context => {
+            Bundles.boards(context, Theme.colors, root.lies, width, root.board, root.held, unit);
             for (const lie of root.lies)
                 Bundles.bundle(context, Theme.colors, lie, root.colours, lie.kind === "spare" || lie.kind === "empty", unit);
         }
@@ -45,7 +51,7 @@ Item {
             required property int index
             readonly property var lie: root.lies[index] ?? null
             x: Math.max(0, Math.min(root.width - width, (lie?.x ?? 0) + ((lie?.w ?? 0) - width) / 2))
-            y: (lie?.y ?? 0) + (lie?.h ?? 0)
+            y: (lie?.y ?? 0) + (lie?.h ?? 0) + root.board
             visible: text !== ""
             bold: true
             wrapMode: Text.NoWrap

@@ -5,172 +5,224 @@ import Matside.Parts
 import Matside.Theme
 import "pricing.js" as Pricing
 
-/** A price as one strip of cloth beside a tape, cut into its parts to scale, each with its name and amount. It never lies mirrored: a tape is read from its left. */
+/**
+ * A price as a strip of cloth that hangs along a tape, cut into its parts to scale, each with a label at its side, and
+ * the price as a tag tied where it ends. A touch on a label, the tag or the cloth takes that in hand.
+ */
 Item {
     id: root
 
-    /** [{key, says, value, from, share}]; the cloth's has `cloths` [{print, from, share}] too. */
+    /** [{key, says, value, from, share, amount}]; the cloth's has `cloths` [{print, from, share}] too. */
     property var parts: []
     /** [{share, says}] */
     property var tape: []
-    property string totalSays
-    property string total
+    /** {value, asked, share} */
+    property var tag: null
+    /** On the tag: what it tells while nothing else is asked, and then. */
+    property string priceSays
+    property string askedSays
+    readonly property string tagSays: tag?.asked ? askedSays : priceSays
+    /** The amount the tag is taken in hand for. */
+    property int tagAmount: -1
+    /** The amount in hand. */
+    property int held: -1
+    /** So much room at the side is another's, but for the tag at its foot; 0 where the tag hangs under the strip. */
+    property real aside: 0
+    /** How high that is, the tag left out. */
+    property real asideDeep: 0
+    property string accessibleName
 
-    readonly property bool upright: width < Theme.mm(150)
-    readonly property real tapeDeep: Theme.mm(upright ? 15 : 8.4)
-    readonly property real clothDeep: Theme.mm(15)
-    readonly property real foot: tapeDeep + clothDeep
-    readonly property real end: foot + Theme.mm(6)
-    readonly property real run: upright ? labels.height : width - Theme.key
-    readonly property real line: Theme.capWord * 1.62
-    /** As much room as each label has: below the strip, or beside it one under the other. */
-    readonly property real pitch: upright ? 3 * line + Theme.mm(4) : labels.width / Math.max(1, parts.length)
-    /** Where each label lies along the strip, {at, width}: at its part, as far as its neighbours let it. */
-    property var lies: []
+    signal taken(int amount)
 
-    function place() {
+    readonly property bool beside: aside > 0
+    readonly property real gap: beside ? Theme.mm(Theme.small ? 3 : 8) : Theme.mm(5)
+    readonly property real clothDeep: Theme.mm(!beside ? 15 : Theme.small ? 11 : 22)
+    readonly property real tapeDeep: Theme.mm(3) + Math.max(Theme.mm(7), widestMark)
+    readonly property real leads: Theme.mm(!beside ? 6 : Theme.small ? 4 : 8)
+    /** The outer edge of the tape, from the labels' side. */
+    readonly property real edge: width - aside - gap
+    readonly property real labels: edge - tapeDeep - clothDeep - leads
+    /** The tag and where its eye is; from the labels' side as all here. */
+    readonly property real tagWide: beside ? aside : Math.min(width, Theme.mm(66))
+    readonly property real tagDeep: Theme.mm(Theme.small ? 20 : 24)
+    readonly property real tagTop: !beside ? run + Theme.mm(7) : Theme.small ? asideDeep + Theme.gap : run - tagDeep
+
+    readonly property bool stacked: !fits
+    readonly property real least: Theme.small ? Theme.control : Theme.mm(15)
+    readonly property real between: Theme.mm(Theme.small ? 3.1 : 4)
+    readonly property real rows: topOf(parts.length) - between
+    readonly property real run: beside ? Math.max(rows, asideDeep + tagDeep + Theme.gap + Theme.mm(1)) : rows
+
+    property bool fits: true
+    /** How high each label is. */
+    property var deeps: []
+    property real valueRoom: 0
+    property real widestMark: 0
+
+    /** Mirrored for the left hand: `x` of what lies `at` from the labels' side. */
+    function side(at: real, wide: real): real {
+        return Theme.left ? width - at - wide : at;
+    }
+    function deepOf(i: int): real {
+        return deeps[i] ?? least;
+    }
+    function topOf(i: int): real {
+        let at = 0;
+        for (let k = 0; k < i; ++k)
+            at += deepOf(k) + (k === 0 ? between * 0.7 : between);
+        return at;
+    }
+    function middle(i: int): real {
+        return topOf(i) + deepOf(i) / 2;
+    }
+    /** Room for each label's words and for the widest amount. */
+    function measure() {
         const all = [];
-        for (let i = 0; i < cells.count; ++i) {
-            const cell = cells.itemAt(i);
-            if (cell?.part)
-                all.push({ at: cell.part.from * run, least: cell.least, whole: cell.whole, most: Math.max(cell.whole, cell.wanted) });
+        let wide = 0, whole = true;
+        for (let i = 0; i < plates.count; ++i) {
+            const plate = plates.itemAt(i) as AmountPlate;
+            if (!plate)
+                continue;
+            // What is only told is no target, and may be low where room is scarce.
+            all.push(plate.told && Theme.small ? Math.max(Theme.mm(7), plate.wanted - Theme.mm(2)) : Math.max(least, plate.wanted));
+            wide = Math.max(wide, plate.valueWidth);
+            whole = whole && (plate.stacked || plate.whole);
         }
-        // Each has room for its amount; what is left over goes to words that would be broken, then to long names.
-        const sumOf = key => all.reduce((sum, label) => sum + label[key], 0);
-        const [low, high] = sumOf("whole") > labels.width ? ["least", "whole"] : ["whole", "most"];
-        const most = sumOf(high), least = sumOf(low);
-        const given = most > least ? Math.max(0, Math.min(1, (labels.width - least) / (most - least))) : 0;
-        let from = 0;
-        const laid = all.map((label, i) => {
-            if (upright)
-                return { at: i * pitch, width: labels.width };
-            const lie = { at: Math.max(from, label.at), width: label[low] + given * (label[high] - label[low]) };
-            from = lie.at + lie.width;
-            return lie;
-        });
-        for (let i = laid.length - 1, to = labels.width; i >= 0 && !upright; to = laid[i].at, --i)
-            laid[i].at = Math.max(0, Math.min(laid[i].at, to - laid[i].width));
-        lies = laid;
+        valueRoom = wide;
+        deeps = all;
+        if (!whole)
+            fits = false;
     }
 
+    onWidthChanged: {
+        fits = true;
+        later.restart();
+    }
     Timer {
         id: later
         interval: 0 // once all of it was told
-        onTriggered: root.place()
+        onTriggered: root.measure()
     }
-    onPartsChanged: later.restart()
-    onPitchChanged: later.restart()
-    onUprightChanged: later.restart()
-    onRunChanged: later.restart()
+    function measureMarks() {
+        let wide = 0;
+        for (let i = 0; i < marks.count; ++i)
+            wide = Math.max(wide, marks.itemAt(i)?.implicitWidth ?? 0);
+        widestMark = wide;
+    }
 
-    implicitHeight: upright ? labels.height + Theme.gap + sum.height : end + Theme.mm(1) + Math.max(labels.height, sum.height)
+    implicitHeight: beside ? run : run + Theme.mm(7) + tagDeep
     height: implicitHeight
 
+    Accessible.role: Accessible.Grouping
+    Accessible.name: accessibleName
+
     PrintCanvas {
-        width: root.upright ? root.end + Theme.mm(1) : root.width
-        height: root.upright ? root.run + Theme.key : root.end + Theme.mm(1)
-        mirrored: false
-        shows: [root.parts, root.tape, root.lies, root.run]
+        anchors.fill: parent
+        shows: [root.parts, root.tape, root.tag, root.held, root.edge, root.run, root.deeps, root.tapeDeep, root.tagTop, tagPress.solid]
         Accessible.ignored: true
         onPrinting: context => {
-            context.translate(Theme.key / 2, Theme.key / 2);
-            if (root.upright)
-                context.transform(0, 1, 1, 0, 0, 0);
-            const places = root.parts.map((part, i) => (root.lies[i]?.at ?? 0) + Theme.mm(root.upright ? 4 : 1.2));
-            Pricing.paint(context, Theme.colors, root.parts, root.tape, places,
-                          { tape: root.tapeDeep, foot: root.foot, end: root.end }, root.run - Theme.key, unit);
+            const c = Theme.colors, line = Theme.key / 2;
+            context.save();
+            // Along the strip is down, across it from the tape's outer edge to the labels.
+            context.translate(root.edge, line);
+            context.rotate(Math.PI / 2);
+            Pricing.paint(context, c, root.parts, root.tape, root.parts.map((part, i) => root.middle(i)),
+                          { tape: root.tapeDeep, foot: root.tapeDeep + root.clothDeep, end: root.edge - root.labels },
+                          root.run - Theme.key, root.held, root.tag?.share ?? 1, unit);
+            context.restore();
+            Pricing.tag(context, c, { x: root.beside ? root.width - root.tagWide : root.edge - root.tagWide, y: root.tagTop, w: root.tagWide - line, h: root.tagDeep - line, eyeLast: !root.beside },
+                        root.edge, root.edge - root.tapeDeep - root.clothDeep, (root.tag?.share ?? 1) * (root.run - Theme.key), tagPress.solid, unit);
         }
     }
     Repeater {
+        id: marks
         model: root.tape
         Word {
             required property var modelData
             readonly property real at: modelData.share * root.run
-            // The figure at the very end keeps inside the tape.
-            x: root.upright ? Theme.mm(1) : Math.min(at + Theme.mm(0.8), root.width - width)
-            y: root.upright ? Math.min(at + Theme.mm(0.4), root.run - height) : Theme.mm(0.4)
-            visible: modelData.says !== "" && at + (root.upright ? height : width) < root.run
+            x: root.side(root.edge - Theme.mm(1) - width, width)
+            y: at + Theme.mm(0.2)
+            visible: text !== "" && at + height < root.run
             text: modelData.says
             wrapMode: Text.NoWrap
+            onImplicitWidthChanged: root.measureMarks()
+            Component.onCompleted: root.measureMarks()
             Accessible.ignored: true
         }
     }
-    Item {
-        id: labels
-        x: root.upright ? root.end + Theme.mm(2) : 0
-        y: root.upright ? 0 : root.end + Theme.mm(1)
-        width: root.width - x - (root.upright ? 0 : sum.width + Theme.margin)
-        height: root.upright ? root.pitch * root.parts.length : childrenRect.height
-        Repeater {
-            id: cells
-            model: root.parts.length
-            Item {
-                id: label
-                required property int index
-                readonly property var part: root.parts[index] ?? null
-                readonly property real least: value.implicitWidth + air
-                /** Breaks no word. */
-                readonly property real whole: Math.max(value.implicitWidth, longest + 2) + air
-                readonly property real longest: letters.font.pixelSize > 0 ? Math.max(0, ...says.text.split(" ").map(word => letters.advanceWidth(word))) : 0
-                /** On one line, where there is room for it. */
-                readonly property real wanted: says.implicitWidth + air
-                readonly property real air: Theme.mm(2)
-                x: root.upright ? 0 : root.lies[index]?.at ?? 0
-                y: root.upright ? root.lies[index]?.at ?? 0 : 0
-                width: root.lies[index]?.width ?? root.pitch
-                height: root.upright ? root.pitch : says.y + says.height
-                onLeastChanged: later.restart()
-                onWholeChanged: later.restart()
-                onWantedChanged: later.restart()
+    // A finger on the cloth itself takes the nearest part in hand; what is spoken are the labels.
+    Fingertip {
+        x: root.side(root.edge - root.tapeDeep - root.clothDeep, width)
+        width: root.tapeDeep + root.clothDeep
+        height: root.run
+        pushed: true
+        onStruck: at => {
+            if (contact > Theme.mm(30))
+                return;
+            const amount = Pricing.partAt(root.parts, at.y / root.run);
+            if (amount >= 0)
+                root.taken(amount);
+        }
+    }
+    Repeater {
+        id: plates
+        model: root.parts.length
+        AmountPlate {
+            required property int index
+            readonly property var part: root.parts[index] ?? null
+            x: root.side(0, width)
+            y: root.topOf(index)
+            width: root.labels
+            height: root.deepOf(index)
+            says: part?.says ?? ""
+            value: part?.value ?? ""
+            valueRoom: root.valueRoom
+            stacked: root.stacked
+            told: (part?.amount ?? -1) < 0
+            bare: !((part?.share ?? 0) > 0)
+            inHand: !told && part?.amount === root.held
+            onClicked: root.taken(part.amount)
+            onWantedChanged: later.restart()
+            onWholeChanged: later.restart()
+            onValueWidthChanged: later.restart()
+        }
+    }
+    Pressable {
+        id: tagPress
+        readonly property bool solid: (root.held === root.tagAmount) !== pressed
+        x: root.side(root.beside ? root.width - root.tagWide : root.edge - root.tagWide, width)
+        y: root.tagTop
+        width: root.tagWide
+        height: root.tagDeep
+        inList: true
+        accessibleName: root.tagSays + ": " + (root.tag?.value ?? "")
+        Accessible.role: Accessible.RadioButton
+        Accessible.checkable: true
+        Accessible.checked: root.held === root.tagAmount
+        onClicked: root.taken(root.tagAmount)
 
-                Accessible.role: Accessible.StaticText
-                //: spoken: %1 is a part of the price, %2 its amount
-                Accessible.name: qsTr("%1: %2").arg(part?.says ?? "").arg(part?.value ?? "")
-
-                FontMetrics {
-                    id: letters
-                    font: says.font
-                }
-                FigureText {
-                    id: value
-                    figure: ({ whole: label.part?.value ?? "", text: label.part?.value ?? "" })
-                    cap: root.parts.length > 4 ? Theme.capHead : Theme.capInText
-                    accessibleIgnored: true
-                }
-                Word {
-                    id: says
-                    y: value.implicitHeight + Theme.mm(1)
-                    width: parent.width - label.air
-                    text: label.part?.says ?? ""
-                    Accessible.ignored: true
-                }
+        Column {
+            // Beside the eye, which is at the end of the strip.
+            readonly property bool eyeLeft: root.beside !== Theme.left
+            x: eyeLeft ? Theme.mm(12) : Theme.mm(3)
+            anchors.verticalCenter: parent.verticalCenter
+            width: parent.width - Theme.mm(15)
+            spacing: Theme.mm(0.8)
+            FigureText {
+                figure: ({ whole: root.tag?.value ?? "", text: root.tag?.value ?? "" })
+                cap: Theme.small ? Theme.capThird : Theme.mm(10)
+                availableWidth: parent.width
+                color: tagPress.solid ? Theme.colors.raised : Theme.colors.ink
+                accessibleIgnored: true
+            }
+            Word {
+                width: parent.width
+                bold: true
+                text: root.tagSays
+                color: tagPress.solid ? Theme.colors.raised : Theme.colors.ink
+                Accessible.ignored: true
             }
         }
-    }
-    Column {
-        id: sum
-        x: root.width - width
-        y: root.upright ? labels.height + Theme.gap : root.end + Theme.mm(1)
-        width: Theme.mm(48)
-        spacing: Theme.mm(1)
-
-        Accessible.role: Accessible.StaticText
-        Accessible.name: qsTr("%1: %2").arg(root.totalSays).arg(root.total)
-
-        FigureText {
-            anchors.right: parent.right
-            figure: ({ whole: root.total, text: root.total })
-            cap: Theme.capSecond
-            availableWidth: sum.width
-            accessibleIgnored: true
-        }
-        DoubleRule { width: parent.width }
-        Word {
-            width: parent.width
-            horizontalAlignment: Text.AlignRight
-            bold: true
-            text: root.totalSays
-            Accessible.ignored: true
-        }
+        FocusOutline { visible: tagPress.keyboardFocus }
     }
 }

@@ -1,24 +1,44 @@
 // SPDX-License-Identifier: MIT
 .pragma library
+.import "printing.js" as Printing
 
 // Kits for a class: cloths folded and laid on each other, tied with a ribbon.
 
-/** Where each bundle stands: side by side in one row or two, or one of each kind where they are too many. */
-function lay(bundles, width, height, least, most, under) {
+/**
+ * Where each bundle stands on the boards of a shelf: side by side on one board or, where there may be `boards`, two,
+ * or one of each kind where they are too many. Below a board's top `under` is left, under one that nothing is written
+ * at only `bare`.
+ */
+function lay(bundles, width, height, boards, least, most, under, bare) {
     const count = bundles.reduce((sum, bundle) => sum + bundle.count, 0);
     const across = Math.max(1, Math.floor(width / least));
-    const each = count <= 2 * across;
+    const each = count <= boards * across;
     const all = [];
     for (const bundle of bundles)
         for (let i = 0; i < (each ? bundle.count : 1); ++i)
             all.push({ kind: bundle.kind, times: each ? 1 : bundle.count });
-    const rows = each && count > Math.max(5, width / (most * 0.7)) ? 2 : 1;
+    const rows = boards > 1 && each && count > Math.max(5, width / (most * 0.7)) ? 2 : 1;
     const columns = Math.max(1, Math.ceil(all.length / rows));
-    const w = Math.min(most, width / columns), h = Math.min(w * 0.95, height / rows - under);
+    const first = all.slice(0, columns).some(bundle => bundle.kind === "yours") ? under : bare;
+    const high = rows > 1 ? (height - first - under) / 2 : height - under, w = Math.min(most, width / columns), h = Math.min(w * 0.95, high);
     return all.map((bundle, i) => ({
         kind: bundle.kind, times: bundle.times,
-        x: each ? (i % columns) * w : i * width / columns, y: Math.floor(i / columns) * (h + under), w: w, h: h
+        x: each ? (i % columns) * w : i * width / columns, y: (i < columns && rows > 1 ? high : height - under) - h, w: w, h: h
     }));
+}
+
+/** The boards the bundles stand on; under those of the kind in hand the edge is marked. */
+function boards(context, c, lies, width, deep, held, u) {
+    const feet = [...new Set(lies.map(lie => lie.y + lie.h))], line = 2 * u * c.lineScale;
+    for (const foot of feet) {
+        Printing.clothRect(context, c, "table", 0, foot, width, deep, u);
+        Printing.strokeLine(context, 0, foot + line / 2, width, foot + line / 2, c.ink, line);
+        Printing.strokeLine(context, 0, foot + deep - line / 2, width, foot + deep - line / 2, c.ink, line);
+    }
+    context.fillStyle = c.accent;
+    for (const lie of lies)
+        if (lie.kind === held)
+            context.fillRect(Math.floor(lie.x), lie.y + lie.h, Math.ceil(lie.x + lie.w) - Math.floor(lie.x), deep);
 }
 
 /** A folded cloth from its front: the fold at the left, the edges of its layers at the right. */

@@ -6,92 +6,107 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** Kits for a class as bundles, how many they are, what they take together, and the cuts of each and of the cutting day. */
+/** Kits for a class in the room where they are sewn; what they take together, and the cuts of each and of the cutting day. */
 Column {
     id: root
+    objectName: "kits-sheet"
 
     signal ask(string key, string label, string kind, string text)
 
     /** Wide enough for two things side by side. */
-    readonly property bool beside: width > Theme.mm(150)
-    readonly property real half: beside ? (width - Theme.margin * 2) / 2 : width
+    readonly property bool beside: width > Theme.mm(130)
+    readonly property real half: width > Theme.mm(150) ? (width - Theme.margin * 2) / 2 : width
     readonly property bool planned: KitsModel.bundles.length > 0
+    /** The amount in hand; without a class there is only the first. */
+    property int taken: 0
+    readonly property int held: taken < KitsModel.amounts.length ? taken : 0
 
     spacing: Theme.gap
 
     Component.onCompleted: KitsModel.open = true
     Component.onDestruction: KitsModel.open = false
 
-    component Amount: AmountRow {
-        enabled: !Session.readOnly
-        height: implicitHeight
-        onNudged: (key, steps) => KitsModel.nudge(key, steps)
-        onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
-        onPicked: (key, value) => KitsModel.pick(key, value)
-    }
-
     Item {
         width: parent.width
-        height: root.beside ? Math.max(bundles.height, students.height) : bundles.height + Theme.gap + students.height
+        height: root.beside ? Math.max(room.height, says.y + says.height) : says.y + says.height
 
-        KitBundles {
-            id: bundles
-            x: root.beside && Theme.left ? students.width + Theme.margin * 2 : 0
-            y: root.beside ? 0 : students.height + Theme.gap
-            width: root.beside ? parent.width - students.width - Theme.margin * 2 : parent.width
+        AmountInHand {
+            id: inHand
+            enabled: !Session.readOnly
+            x: root.beside && !Theme.left ? parent.width - width : 0
+            // Above the room, where they do not stand side by side: whatever comes into it, this stays under the finger.
+            width: root.beside ? Theme.mm(Theme.small ? 47 : 60) : parent.width
+            amount: KitsModel.amounts[root.held] ?? null
+            names: KitsModel.names
+            figureCap: Theme.mm(Theme.small ? 12 : 18)
+            onNudged: (key, steps) => KitsModel.nudge(key, steps)
+            onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
+            onPicked: (key, value) => KitsModel.pick(key, value)
+        }
+        KitRoom {
+            id: room
+            x: root.beside && Theme.left ? inHand.width + Theme.margin * 2 : 0
+            y: root.beside ? 0 : inHand.height + Theme.gap
+            width: root.beside ? parent.width - inHand.width - Theme.margin * 2 : parent.width
             bundles: KitsModel.bundles
             colours: KitsModel.folded
+            room: KitsModel.room
+            amounts: KitsModel.amounts
+            held: root.held
             accessibleName: root.planned ? KitsModel.headSays : qsTr("no kits yet")
+            invitation: qsTr("Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.")
+            onTaken: amount => root.taken = amount
         }
-        Amount {
-            id: students
-            x: root.beside && !Theme.left ? parent.width - width : 0
-            // Above the bundles: where they take another row it stays under the finger.
-            width: root.beside ? Theme.mm(66) : parent.width
-            figureCap: Theme.mm(18)
-            amount: KitsModel.amounts[0] ?? ({})
+        Column {
+            id: says
+            x: root.beside ? inHand.x : 0
+            y: root.beside ? inHand.height + Theme.gap : room.y + room.height + Theme.gap
+            width: root.beside ? inHand.width : parent.width
+            spacing: Theme.gap
+            CautionLine {
+                width: parent.width
+                text: KitsModel.cautionSays
+            }
+            Word {
+                width: parent.width
+                visible: root.planned
+                bold: true
+                text: KitsModel.headSays
+            }
         }
-    }
-    Word {
-        width: parent.width
-        text: root.planned ? KitsModel.headSays : qsTr("Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.")
-        bold: root.planned
-    }
-    CautionLine {
-        width: parent.width
-        text: KitsModel.cautionSays
     }
     Grid {
         width: parent.width
-        columns: root.beside ? 2 : 1
+        visible: root.planned
+        columns: root.half < width ? 2 : 1
         columnSpacing: Theme.margin * 2
         rowSpacing: Theme.gap
 
         Repeater {
-            // By number: a row that was just pressed is not made anew by what it changed.
-            model: Math.max(0, KitsModel.amounts.length - 1)
-            Amount {
-                required property int index
+            model: KitsModel.cloths
+            Column {
+                id: cloth
+                required property var modelData
                 width: root.half
-                amount: KitsModel.amounts[index + 1] ?? ({})
+                spacing: Theme.mm(1)
+                InlineLength {
+                    width: parent.width
+                    text: cloth.modelData.says
+                }
+                ClothLengths {
+                    width: parent.width
+                    height: implicitHeight
+                    role: cloth.modelData.print
+                    together: cloth.modelData.together
+                    apart: cloth.modelData.apart
+                }
             }
         }
     }
-    Column {
+    Word {
         width: parent.width
-        Repeater {
-            model: KitsModel.cloths
-            InlineLength {
-                required property string modelData
-                width: root.width
-                text: modelData
-            }
-        }
-        Word {
-            width: parent.width
-            visible: text !== ""
-            text: KitsModel.hoursSay
-        }
+        visible: text !== ""
+        text: KitsModel.hoursSay
     }
     Word {
         width: parent.width
@@ -102,7 +117,7 @@ Column {
     }
     Grid {
         width: parent.width
-        columns: root.beside ? 2 : 1
+        columns: root.half < width ? 2 : 1
         columnSpacing: Theme.margin * 2
         rowSpacing: Theme.mm(1.5)
 

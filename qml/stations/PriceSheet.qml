@@ -1,67 +1,88 @@
 // SPDX-License-Identifier: MIT
-pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** The price as one strip of cloth cut into what it is made of, then what she reckons with: it is cut anew in sight of the finger. */
+/** The price as a strip of cloth cut into what it is made of; each part is taken in hand there, and it is cut anew in sight of the finger. */
 Column {
     id: root
 
     signal ask(string key, string label, string kind, string text)
 
-    readonly property bool beside: width > Theme.mm(150)
+    readonly property bool beside: width > Theme.mm(130)
+    readonly property bool roomy: beside && !Theme.small
+    /** The amount in hand. */
+    property int held: 0
+
+    readonly property string besidesSay: {
+        const lines = [];
+        for (let i = 0; i < PriceModel.besides.length; ++i)
+            //: %1 is what is counted, %2 its amount
+            lines.push(qsTr("%1: %2").arg(PriceModel.besides[i].says).arg(PriceModel.besides[i].value));
+        return lines.join("\n");
+    }
+
+    readonly property var names: {
+        const all = [];
+        for (let i = 0; i < PriceModel.amounts.length; ++i)
+            all.push(PriceModel.amounts[i].says);
+        return all;
+    }
 
     spacing: Theme.gap
 
-    PriceStrip {
-        width: root.width
-        parts: PriceModel.parts
-        tape: PriceModel.tape
-        total: PriceModel.priceText
-        totalSays: qsTr("the price")
-    }
-    Grid {
-        id: terms
-        readonly property real cell: columns === 2 ? (width - columnSpacing) / 2 : width
-        width: root.width
-        columns: root.beside ? 2 : 1
-        columnSpacing: Theme.margin * 2
-        rowSpacing: Theme.mm(1.5)
+    Item {
+        width: parent.width
+        height: strip.y + strip.height
 
-        Repeater {
-            // By number: a row that was just pressed is not made anew by what it changed.
-            model: PriceModel.amounts.length
-            AmountRow {
-                required property int index
-                enabled: !Session.readOnly
-                width: terms.cell
-                height: implicitHeight
-                amount: PriceModel.amounts[index] ?? ({})
-                onNudged: (key, steps) => PriceModel.nudge(key, steps)
-                onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
-            }
+        PriceStrip {
+            id: strip
+            y: root.beside ? 0 : inHand.height + Theme.gapTargets
+            width: parent.width
+            aside: root.beside ? Theme.mm(root.roomy ? 63 : 47) : 0
+            asideDeep: inHand.height + (root.roomy ? Theme.gap + Math.max(said.height, 3 * Theme.capWord * 1.62) : 0)
+            parts: PriceModel.parts
+            tape: PriceModel.tape
+            tag: PriceModel.tag
+            priceSays: qsTr("the price")
+            askedSays: PriceModel.amounts[tagAmount].says
+            tagAmount: PriceModel.amounts.length - 1
+            held: root.held
+            accessibleName: qsTr("the price")
+            onTaken: amount => root.held = amount
         }
-        Column {
-            width: terms.cell
-            Repeater {
-                model: PriceModel.besides
-                Word {
-                    required property var modelData
-                    width: terms.cell
-                    //: %1 is what is counted, %2 its amount
-                    text: qsTr("%1: %2").arg(modelData.says).arg(modelData.value)
-                }
-            }
+        AmountInHand {
+            id: inHand
+            enabled: !Session.readOnly
+            x: root.beside && !Theme.left ? parent.width - width : 0
+            // Above the strip, where they do not stand side by side: longer amounts take more room there.
+            width: root.beside ? strip.aside : parent.width
+            amount: PriceModel.amounts[root.held] ?? null
+            names: root.names
+            onNudged: (key, steps) => PriceModel.nudge(key, steps)
+            onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
+        }
+        Word {
+            id: said
+            visible: root.roomy
+            x: inHand.x
+            y: inHand.height + Theme.gap
+            width: inHand.width
+            text: PriceModel.unpaidSays !== "" ? PriceModel.unpaidSays : root.besidesSay
         }
     }
     Word {
         width: parent.width
-        visible: text !== ""
+        visible: !root.roomy && text !== ""
         bold: true
         text: PriceModel.unpaidSays
+    }
+    Word {
+        width: parent.width
+        visible: !root.roomy || PriceModel.unpaidSays !== ""
+        text: root.besidesSay
     }
     Word {
         width: parent.width

@@ -135,11 +135,19 @@ void PriceModelTest::theStripIsCutToScale()
     for (const QVariant &cloth : till.part("cloth").value(QStringLiteral("cloths")).toList())
         cloths += cloth.toMap().value(QStringLiteral("share")).toDouble();
     QVERIFY(qAbs(cloths - till.part("cloth").value(QStringLiteral("share")).toDouble()) < 1e-9);
-    // Work that is worth nothing yet is named all the same; what is nothing else is not.
+    // What is nothing yet is named all the same, to be taken in hand: each leads to the amount that makes it.
     Till bare;
-    QCOMPARE(bare.part("work").value(QStringLiteral("share")).toDouble(), 0.0);
-    QVERIFY(!bare.part("work").isEmpty());
-    QVERIFY(bare.part("sundries").isEmpty());
+    QVERIFY(bare.say("overhead", "0"));
+    QStringList makes;
+    for (const QVariant &one : bare.price.parts()) {
+        const QVariantMap part = one.toMap();
+        const bool cloth = part.value(QStringLiteral("key")) == QStringLiteral("cloth");
+        QCOMPARE(part.value(QStringLiteral("share")).toDouble(), cloth ? 1.0 : 0.0);
+        const int amount = part.value(QStringLiteral("amount")).toInt();
+        makes << (cloth ? QString::number(amount)
+                        : bare.price.amounts().at(amount).toMap().value(QStringLiteral("key")).toString());
+    }
+    QCOMPARE(makes.join(u' '), QStringLiteral("-1 rate sundries overhead margin"));
 }
 
 void PriceModelTest::theTapeIsOfRoundAmounts()
@@ -168,7 +176,7 @@ void PriceModelTest::keptWithTheTablet()
     const QString first = till.open.workspace.id();
     till.open.lay(priced(), Station::Shop);
     QVERIFY(till.value("min at").toDouble() > 0);
-    QCOMPARE(till.value("thread, web"), QString());
+    QCOMPARE(till.value("thread, web"), QStringLiteral("0.00"));
     till.open.session.openProject(first);
     till.open.session.setStation(static_cast<int>(Station::Shop));
     QCOMPARE(till.value("thread, web"), QStringLiteral("4.00"));
@@ -202,6 +210,16 @@ void PriceModelTest::askingLess()
     const auto asked =
         till.price.amounts().last().toMap().value(QStringLiteral("figure")).value<FigureView>();
     QCOMPARE(qRound64(asked.whole.toDouble() * 100), price - 100);
+    // The tag at the strip's end tells what is asked and moves down the strip; the price is still said.
+    const QVariantMap tag = till.price.tag();
+    QVERIFY(tag.value(QStringLiteral("asked")).toBool());
+    QCOMPARE(till.cents(tag.value(QStringLiteral("value")).toString()), price - 100);
+    const double share = static_cast<double>(price - 100) / static_cast<double>(price);
+    QCOMPARE(tag.value(QStringLiteral("share")).toDouble(), share);
+    QCOMPARE(till.value("the price"), till.price.priceText());
+    // More than the price is tied at its end.
+    QVERIFY(till.say("asked", "100000"));
+    QCOMPARE(till.price.tag().value(QStringLiteral("share")).toDouble(), 1.0);
 }
 
 void PriceModelTest::refusals()
@@ -216,7 +234,7 @@ void PriceModelTest::refusals()
     till.price.nudge(QStringLiteral("rate"), -3);
     QCOMPARE(till.value("min at"), QStringLiteral("0.00"));
     till.price.nudge(QStringLiteral("margin"), -1);
-    QCOMPARE(till.part("margin"), QVariantMap());
+    QCOMPARE(till.value("margin"), QStringLiteral("0.00"));
 }
 
 void PriceModelTest::followsThePiece()

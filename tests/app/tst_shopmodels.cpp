@@ -175,6 +175,7 @@ void ShopModels::aClassIsAskedFor()
     QCOMPARE(at.kits.headSays(), QStringLiteral("15 kits: 12 students, yours, and 2 spare"));
     QCOMPARE(at.open.kept().kits, 15);
     QCOMPARE(at.kits.cloths().size(), at.shop.count());
+    QVERIFY(at.kits.cloths().first().toMap().value(QStringLiteral("together")).toDouble() > 0);
     QVERIFY(!at.kits.cuts().isEmpty());
     // The bundles are the kits, and one of them is hers.
     int bundles = 0;
@@ -197,6 +198,7 @@ void ShopModels::aClassIsAskedFor()
     QVERIFY(at.kits.hoursSay().contains(QStringLiteral("hours at the machine")));
     QCOMPARE(at.kits.cautionSays(), QString());
     at.kits.pick(QStringLiteral("young"), true);
+    QVERIFY(at.kits.room().value(QStringLiteral("young")).toBool());
     QVERIFY(at.kits.cautionSays().contains(QStringLiteral("an adult at each cutting place")));
     at.kits.nudge(QStringLiteral("spare"), -2);
     QCOMPARE(at.open.kept().kits, 13);

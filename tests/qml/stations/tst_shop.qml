@@ -44,16 +44,61 @@ StationCase {
         press(called("8"));
         press(called("Done"));
         tryVerify(() => !called("Done"));
-        verify(PriceModel.parts.some(line => line.says.endsWith("min at 18.00")), printed(null));
+        verify(PriceModel.parts.some(line => /min at\s18.00$/.test(line.says)), printed(null));
         verify(printed(null).includes(PriceModel.priceText), PriceModel.priceText);
+        takenInHand(data.tag);
         priceHead().press();
         tryVerify(() => !pressables().some(item => /^an hour of your work/.test(item.accessibleName)));
+    }
+    /** Each part that is no cloth, and the tag, is taken in hand by its label, and nothing moves by it. */
+    function takenInHand(tag: string) {
+        const labels = pressables().filter(item => item.inHand !== undefined && item.told === false);
+        compare(labels.length, 4, tag);
+        const lies = () => labels.map(item => item.mapToItem(null, 0, 0) + " " + item.width + " " + item.height).join();
+        const at = lies(), steps = called("an hour of your work more").mapToItem(null, 0, 0);
+        for (const says of ["margin", "overhead", "thread, web, needles", "if you ask"]) {
+            const found = pressables().find(item => item.accessibleName.startsWith(says === "if you ask" ? "the price" : says));
+            verify(found, says);
+            found.press();
+            tryVerify(() => called(says + " more"), 1000, says);
+            compare(lies(), at, tag + ", " + says);
+            compare(called(says + " more").mapToItem(null, 0, 0), steps, tag + ", " + says);
+        }
+        // What is asked instead hangs at the strip; the price is still told.
+        called("if you ask less").press();
+        tryVerify(() => PriceModel.tag.share < 1);
+        verify(printed(null).includes(PriceModel.priceText), PriceModel.priceText);
+        verify(printed(null).includes(PriceModel.tag.value), PriceModel.tag.value);
+        verify(PriceModel.enter("asked", "0").ok);
+        labels.find(item => / at\s18.00: /.test(item.accessibleName)).press();
+        tryVerify(() => called("an hour of your work more"));
     }
     function test_priceForTheLeftHand() {
         Session.leftHanded = true;
         openPrice();
         verifySizes("price, left hand");
         Session.leftHanded = false;
+    }
+    /** The spares, the machines and who learns are taken in hand in the room; what steps them stays where it was. */
+    function roomInHand(tag: string) {
+        const sheet = byName("kits-sheet"), at = called("students more").mapToItem(sheet, 0, 0);
+        for (const says of ["spare kits", "machines in the room"]) {
+            pressables().find(item => item.accessibleName.startsWith(says + ": ")).press();
+            tryVerify(() => called(says + " more"), 1000, says);
+            compare(called(says + " more").mapToItem(sheet, 0, 0), at, tag + ", " + says);
+        }
+        called("machines in the room more").press();
+        tryVerify(() => KitsModel.room.machines === 2);
+        pressables().find(item => item.accessibleName.startsWith("who learns: ")).press();
+        tryVerify(() => called("Some under eighteen"));
+        wait(60);
+        verifySizes(tag + ", who learns");
+        called("Some under eighteen").press();
+        tryVerify(() => printed(null).includes(KitsModel.cautionSays) && KitsModel.cautionSays !== "");
+        called("All grown up").press();
+        tryCompare(KitsModel, "cautionSays", "");
+        pressables().find(item => item.accessibleName.startsWith("students: ")).press();
+        tryVerify(() => called("students more"));
     }
     /** Kits, cloth she has and the list to take, each looked at and used on every screen. */
     function test_kitsStockAndTake_data() {
@@ -66,15 +111,20 @@ StationCase {
         wait(60);
         page.show("kits");
         tryVerify(() => called("students more"));
+        wait(60);
+        // The first student brings the whole room; what was pressed stays under the finger too.
+        const first = called("students more").mapToItem(byName("kits-sheet"), 0, 0).y;
         called("students more").press();
         // More bundles take more rows: within the sheet the number stays where it is pressed.
         wait(60);
-        const sheet = called("students more").parent.parent.parent;
+        const sheet = byName("kits-sheet");
         const at = called("students more").mapToItem(sheet, 0, 0).y;
+        fuzzyCompare(at, first, 1);
         for (let students = 1; students <= 12; ++students)
             called("students more").press();
         wait(60);
         fuzzyCompare(called("students more").mapToItem(sheet, 0, 0).y, at, 1);
+        roomInHand(data.tag);
         for (let students = 12; students >= 1; --students)
             called("students less").press();
         tryVerify(() => KitsModel.headSays.includes("3 kits"));
