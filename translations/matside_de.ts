@@ -7856,11 +7856,6 @@ Schnittkante</translation>
         <translation>Übliche Stunden; drei Blöcke eintragen, dann zählen die eigenen.</translation>
     </message>
     <message>
-        <source>%1 h %2 min</source>
-        <extracomment>hours and minutes of work</extracomment>
-        <translation>%1 h %2 min</translation>
-    </message>
-    <message>
         <source>at %1</source>
         <extracomment>so much money an hour, after &quot;10 h 51 min&quot;</extracomment>
         <translation>zu %1</translation>

@@ -253,8 +253,8 @@ QVariantList PriceModel::parts() const
     };
     QVariantMap cloth = part("cloth", tr("cloth"), clothsCost());
     cloth.insert(QStringLiteral("cloths"), clothShares(reckoned->price));
-    //: hours and minutes of work
-    const QString time = tr("%1 h %2 min").arg(paidTenths() / 600).arg(paidTenths() / 10 % 60);
+    // Symbols of units are the same in every language.
+    const QString time = QStringLiteral("%1 h %2 min").arg(paidTenths() / 600).arg(paidTenths() / 10 % 60);
     //: so much money an hour, after "10 h 51 min"
     const QString rate = tr("at %1").arg(moneyText(m_terms.rate));
     return {cloth, part("work", onOneLine(time) + u' ' + onOneLine(rate), reckoned->work),

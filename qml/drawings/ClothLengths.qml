@@ -13,10 +13,12 @@ PrintCanvas {
     property real apart: 0
 
     implicitHeight: Theme.mm(11)
+    mirrored: false
     shows: [role, together, apart]
     Accessible.ignored: true
     onPrinting: context => {
         const c = Theme.colors, line = 2.2 * unit * c.lineScale, deep = Theme.mm(6), low = Theme.mm(3.4);
+        context.translate(0, 1); // a clear edge, or it would show again at the foot
         const first = Math.max(Theme.mm(1), width * together), second = Math.max(Theme.mm(1), width * apart);
         Printing.clothRect(context, c, role, 0, 0, first, deep, unit);
         context.strokeStyle = c.ink;

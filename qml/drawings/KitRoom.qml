@@ -70,7 +70,10 @@ Item {
         mirrored: false
         shows: [root.room, root.heldKey]
         Accessible.ignored: true
-        onPrinting: context => Classroom.paint(context, Theme.colors, root.room, width, height, root.heldKey, unit)
+        onPrinting: context => {
+            context.translate(0, 1); // a clear edge, or it would show again at the foot
+            Classroom.paint(context, Theme.colors, root.room, width, height - 1, root.heldKey, unit);
+        }
     }
     Word {
         id: asks

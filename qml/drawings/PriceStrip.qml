@@ -83,8 +83,8 @@ Item {
             const plate = plates.itemAt(i) as AmountPlate;
             if (!plate)
                 continue;
-            // What is only told is no target, and may be low where room is scarce.
-            all.push(plate.told && Theme.small ? Math.max(Theme.mm(7), plate.wanted - Theme.mm(2)) : Math.max(least, plate.wanted));
+            // What is only told is no target, and may be low.
+            all.push(plate.told ? Math.max(Theme.mm(Theme.small ? 7 : 10), plate.wanted - Theme.mm(2)) : Math.max(least, plate.wanted));
             wide = Math.max(wide, plate.valueWidth);
             whole = whole && (plate.stacked || plate.whole);
         }
@@ -116,12 +116,18 @@ Item {
     Accessible.role: Accessible.Grouping
     Accessible.name: accessibleName
 
+    // A clear edge all round: painted between two pixels a line at one edge would show again at the other.
     PrintCanvas {
-        anchors.fill: parent
+        id: sheet
+        readonly property real clear: Math.ceil(Theme.mm(0.4))
+        y: -clear
+        width: parent.width
+        height: Math.ceil(parent.height) + 2 * clear
         shows: [root.parts, root.tape, root.tag, root.held, root.edge, root.run, root.deeps, root.tapeDeep, root.tagTop, tagPress.solid]
         Accessible.ignored: true
         onPrinting: context => {
             const c = Theme.colors, line = Theme.key / 2;
+            context.translate(0, sheet.clear);
             context.save();
             // Along the strip is down, across it from the tape's outer edge to the labels.
             context.translate(root.edge, line);
