@@ -8,50 +8,85 @@
 
 namespace matside {
 
-QStringList frameLines(const Project &project, const Plan &plan)
+namespace {
+
+Act act(const char *draws, const QString &says, std::string_view minds = {}, bool goesOn = false)
+{
+    return {toQt(draws), says, mindsText(minds), goesOn};
+}
+
+} // namespace
+
+Acts frameActs(const Project &project, const Plan &plan)
 {
     if (!plan.frame)
         return {};
     const FramePlan &frame = *plan.frame;
     const Marks marks = project.marks();
     const bool both = frame.backStrips > 0;
-    QStringList lines;
-    lines += EdgeModel::tr(
-                 "Left and right first: two of %1 each face, then top and bottom: two of %2. Cut them %3 "
-                 "longer and trim them flush.")
-                 .arg(braced(frame.sides, marks), braced(frame.ends, marks), braced(frame.spare, marks));
-    if (!both)
-        lines.back() =
-            EdgeModel::tr("Left and right first: two of %1, then top and bottom: two of %2. Cut them %3 "
-                          "longer and trim them flush.")
-                .arg(braced(frame.sides, marks), braced(frame.ends, marks), braced(frame.spare, marks));
+    const QString sides = braced(frame.sides, marks);
+    const QString seam = braced(plan.basis.seam, marks, Round::Fine);
+    Acts acts{act("frame-sides", both ? EdgeModel::tr("Left and right first: two of %1 each face.").arg(sides)
+                                      : EdgeModel::tr("Left and right first: two of %1.").arg(sides)),
+              act("frame-ends",
+                  EdgeModel::tr("Then top and bottom: two of %1.").arg(braced(frame.ends, marks)), {}, true),
+              act("frame-flush",
+                  EdgeModel::tr("Cut them %1 longer and trim them flush.").arg(braced(frame.spare, marks)),
+                  "blade", true)};
     if (frame.joined)
-        lines += EdgeModel::tr(
-            "A piece is longer than the cloth is wide: sew strips end to end with straight seams, "
-            "pressed open.");
-    lines +=
-        both ? EdgeModel::tr("Front strip right sides together with the front, back strip with the back, all "
-                             "three raw edges level: one seam of %1. Press both outward.")
-                   .arg(braced(plan.basis.seam, marks, Round::Fine))
-             : EdgeModel::tr(
-                   "Strip right sides together with the front, raw edges level: a seam of %1. Press it "
-                   "outward.")
-                   .arg(braced(plan.basis.seam, marks, Round::Fine));
-    //: the block's own allowance lies under the frame; beyond it the frame would be hollow
-    lines += EdgeModel::tr(
-                 "Lay batting %1 wide in beyond the block’s allowance, edge to edge, and baste the raw edges "
-                 "together: so the frame is filled, and the binding too.")
-                 .arg(braced(frame.filler, marks));
-    return lines;
+        acts.push_back(act("strips-joined",
+                           EdgeModel::tr("A piece is longer than the cloth is wide: sew strips end to end "
+                                         "with straight seams, pressed open.")));
+    if (both) {
+        acts.push_back(act("frame-layers", EdgeModel::tr("Front strip right sides together with the front, "
+                                                         "back strip with the back.")));
+        acts.push_back(act("frame-seam",
+                           EdgeModel::tr("All three raw edges level: one seam of %1.").arg(seam), "needle",
+                           true));
+    } else {
+        acts.push_back(act("frame-layer", EdgeModel::tr("Strip right sides together with the front.")));
+        acts.push_back(
+            act("frame-seam-one", EdgeModel::tr("Raw edges level: a seam of %1.").arg(seam), "needle", true));
+    }
+    acts.push_back({QStringLiteral("wheel"), {}, mindsText("thick")});
+    acts.push_back(act(both ? "frame-press" : "frame-press-one",
+                       both ? EdgeModel::tr("Press both outward.") : EdgeModel::tr("Press it outward."),
+                       "iron", true));
+    acts.push_back(
+        //: the block's own allowance lies under the frame; beyond it the frame would be hollow
+        act("frame-batting",
+            EdgeModel::tr("Lay batting %1 wide in beyond the block’s allowance, edge to edge.")
+                .arg(braced(frame.filler, marks))));
+    acts.push_back(act("frame-baste",
+                       EdgeModel::tr("Baste the raw edges together: so the frame is filled, and the binding "
+                                     "too."),
+                       {}, true));
+    return acts;
+}
+
+QStringList frameLines(const Project &project, const Plan &plan)
+{
+    return linesOf(frameActs(project, plan));
+}
+
+Acts careActs()
+{
+    return {{QStringLiteral("candle"), {}, wordsOrCode(guardWords(), "finished-use")},
+            act("marks-out", EdgeModel::tr("Marks out with cold water before any heat.")),
+            act("wash", EdgeModel::tr("Wash cool and gently, dry it flat or cool, press from the back."), {},
+                true),
+            {QStringLiteral("cot"),
+             {},
+             EdgeModel::tr("Small quilts and pillows do not go in a sleeping baby’s cot.")}};
 }
 
 QStringList careLines()
 {
-    return {wordsOrCode(guardWords(), "finished-use"),
-            EdgeModel::tr("Marks out with cold water before any heat. Wash cool and gently, dry it flat or "
-                          "cool, press from "
-                          "the back."),
-            EdgeModel::tr("Small quilts and pillows do not go in a sleeping baby’s cot.")};
+    Acts acts = careActs();
+    for (Act &act : acts) // to one who is given the piece the warnings are lines among others
+        if (act.says.isEmpty())
+            act.says = act.minds;
+    return linesOf(acts);
 }
 
 namespace {
@@ -87,33 +122,67 @@ QString pillowSays(const Project &project, const Plan &plan, const Pillow &pillo
 
 } // namespace
 
-QStringList useLines(const Project &project, const Plan &plan)
+Acts useActs(const Project &project, const Plan &plan)
 {
     const Marks marks = project.marks();
     const Pair &size = plan.size.finished;
     const Sleeve sleeve = hangingSleeve(size.along, project.system);
-    QStringList lines{
-        EdgeModel::tr("Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.")};
+    Acts acts{
+        act("label", EdgeModel::tr("Label: on the back, lower right. Title, maker, date, size, fibre, how "
+                                   "to wash."))};
     if (sleeve.longLeast > Length())
-        lines += project.build == Build::Reversible
-                     ? EdgeModel::tr(
-                           "To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
-                           "wide and "
-                           "%3 to %4 long.")
-                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
-                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))
-                     : EdgeModel::tr("To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.")
-                           .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
-                                braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks));
+        acts.push_back(
+            act("sleeve",
+                project.build == Build::Reversible
+                    ? EdgeModel::tr(
+                          "To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
+                          "wide and "
+                          "%3 to %4 long.")
+                          .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
+                               braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))
+                    : EdgeModel::tr("To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.")
+                          .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
+                               braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))));
     const Pillow pillow =
         envelopePillow(size, isBagged(project) ? plan.basis.allowance : Length(), project.system);
-    lines += pillowSays(project, plan, pillow);
-    return lines;
+    acts.push_back(act("pillow", pillowSays(project, plan, pillow)));
+    return acts;
+}
+
+QStringList useLines(const Project &project, const Plan &plan)
+{
+    return linesOf(useActs(project, plan));
 }
 
 QStringList EdgeModel::frameLines() const
 {
     return matside::frameLines(m_workspace.project(), m_workspace.plan());
+}
+
+QVariantList EdgeModel::frameActs() const
+{
+    return listOf(matside::frameActs(m_workspace.project(), m_workspace.plan()));
+}
+
+QVariantList EdgeModel::careActs() const
+{
+    Acts acts = matside::careActs();
+    for (Act &use : useActs(m_workspace.project(), m_workspace.plan()))
+        acts.push_back(std::move(use));
+    acts.push_back(
+        act("sell", tr("Before you sell it, look up the rules on labels and fillings where you live.")));
+    return listOf(acts);
+}
+
+QVariantList EdgeModel::sewActs() const
+{
+    return listOf(bindingSewActs(m_workspace.project(), m_workspace.plan()));
+}
+
+QVariantList EdgeModel::layActs() const
+{
+    const auto &lay = reckoned().lay;
+    return lay ? listOf(bindingLayActs(m_workspace.project(), m_workspace.plan(), *lay)) : QVariantList();
 }
 
 } // namespace matside

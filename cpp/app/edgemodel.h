@@ -78,6 +78,10 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(bool measured READ measured NOTIFY changed FINAL)
     Q_PROPERTY(bool squareEnough READ squareEnough NOTIFY changed FINAL)
     Q_PROPERTY(bool joinsClear READ joinsClear NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList frameActs READ frameActs NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList careActs READ careActs NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList sewActs READ sewActs NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList layActs READ layActs NOTIFY changed FINAL)
     Q_PROPERTY(QStringList frameLines READ frameLines NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
     Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
@@ -114,6 +118,12 @@ public:
     /// "square", "back", "bind", "last"; empty when nothing is left to do here.
     [[nodiscard]] QString phase() const;
     [[nodiscard]] QStringList frameLines() const;
+    /// Act by act, {draws, says, minds}: how the frame goes on; care of the finished piece and what may be
+    /// sewn to it; how the binding is sewn; how it is laid round.
+    [[nodiscard]] QVariantList frameActs() const;
+    [[nodiscard]] QVariantList careActs() const;
+    [[nodiscard]] QVariantList sewActs() const;
+    [[nodiscard]] QVariantList layActs() const;
     [[nodiscard]] QString heading() const;
     [[nodiscard]] QString tells() const;
     /// {says, figure}: top, right, bottom, left, diagonals from top left and top right; as planned until she

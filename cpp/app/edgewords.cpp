@@ -68,62 +68,6 @@ std::vector<LaidPlace> bindingPlaces(const Project &project, const BindingLay &l
     return places;
 }
 
-QString bindingLaySays(const Project &project, const Plan &plan, const BindingLay &lay)
-{
-    QStringList says;
-    switch (lay.clears) {
-    case JoinsClear::Both:
-        says += EdgeModel::tr("No join falls on a corner or a sashing end.");
-        break;
-    case JoinsClear::Corners:
-        //: so: with joins as wide as they are
-        says += EdgeModel::tr(
-            "Between the sashing ends there is no room for a join: the joins keep clear of the corners "
-            "alone. Narrower binding would fit.");
-        break;
-    case JoinsClear::Nothing:
-        says += EdgeModel::tr(
-            "The sides are too short to keep the joins off the corners. Press every join open, and "
-            "grade it.");
-        break;
-    }
-    if (lay.oneMore)
-        says += EdgeModel::tr("This takes one strip more, %1 in all.").arg(lay.strips);
-    if (!onBias(plan))
-        //: %1 of the strip lie before the place its ends close at; %2 stay open, so that they can be joined
-        says += EdgeModel::tr(
-                    "Lay the beginning %1 before the place it closes at. Leave %2 to both sides of that "
-                    "place unsewn until the ends are joined.")
-                    .arg(braced(project.slack.scaled(1, 2), project.marks()),
-                         braced(measures(project.system).openClose, project.marks()));
-    return says.join(u' ');
-}
-
-QString bindingSewSays(const Project &project, const Plan &plan)
-{
-    if (!plan.binding)
-        return {};
-    const QString seam = braced(plan.basis.edgeSeam, project.marks(), Round::Fine);
-    const QString cross = braced(plan.binding->cut, project.marks());
-    if (onBias(plan) && plan.binding->bias->scallops)
-        return EdgeModel::tr(
-                   "Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing "
-                   "the bias over each crown; at an inside point leave the needle down, straighten the "
-                   "edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.")
-            .arg(cross);
-    if (onBias(plan))
-        return EdgeModel::tr(
-                   "Sew with the edge, not stretching it: ease the bias round each corner. Close it with an "
-                   "overlap "
-                   "of %1, ends crossed at a right angle.")
-            .arg(cross);
-    return EdgeModel::tr(
-               "At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. "
-               "Close "
-               "with an overlap of exactly %2, ends crossed at a right angle.")
-        .arg(seam, cross);
-}
-
 QString cornersSay(const Project &project, const Plan &plan)
 {
     if (!plan.binding)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/acts.h"
 #include "app/session.h"
 #include "app/views.h"
 
@@ -70,6 +71,7 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(matside::StepsModel *steps READ steps CONSTANT FINAL)
     Q_PROPERTY(QVariantList wrongAnswers READ wrongAnswers NOTIFY changed FINAL)
     Q_PROPERTY(QString lastAnswer READ lastAnswer NOTIFY answered FINAL)
+    Q_PROPERTY(QVariantList lastActs READ lastActs NOTIFY answered FINAL)
     Q_PROPERTY(bool mayRemake READ mayRemake NOTIFY answered FINAL)
     Q_PROPERTY(bool asksBlock READ asksBlock NOTIFY answered FINAL)
     Q_PROPERTY(QStringList blocksMade READ blocksMade NOTIFY changed FINAL)
@@ -119,7 +121,10 @@ public:
     [[nodiscard]] RulerView ruler() const;
     [[nodiscard]] StepsModel *steps() { return &m_steps; }
     [[nodiscard]] QVariantList wrongAnswers() const;
-    [[nodiscard]] QString lastAnswer() const { return m_answer; }
+    /// What the last mishap means, all of it in one text.
+    [[nodiscard]] QString lastAnswer() const;
+    /// The same act by act: {draws, says, minds}.
+    [[nodiscard]] QVariantList lastActs() const;
     [[nodiscard]] bool mayRemake() const { return m_mayRemake; }
     /// Giving the piece up asks which block it is.
     [[nodiscard]] bool asksBlock() const { return m_asksBlock; }
@@ -187,7 +192,7 @@ private:
     std::optional<std::size_t> m_current;
     std::optional<std::size_t> m_chosen;
     bool m_fromOwned = false; ///< the next piece is cut from cloth that is there
-    QString m_answer;
+    Acts m_answer;
     bool m_mayRemake = false;
     bool m_asksBlock = false;
     int m_strip = 0;

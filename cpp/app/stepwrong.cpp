@@ -45,6 +45,16 @@ QVariantList StepModel::wrongAnswers() const
     return list;
 }
 
+QString StepModel::lastAnswer() const
+{
+    return wholeOf(m_answer);
+}
+
+QVariantList StepModel::lastActs() const
+{
+    return listOf(m_answer);
+}
+
 QStringList StepModel::blocksMade() const
 {
     QStringList here;
@@ -82,15 +92,15 @@ QVariantMap StepModel::answerMishap(Mishap mishap, std::optional<Length> measure
     if (told.changed &&
         !m_workspace.commit(mishap == Mishap::DoneAlready ? "done" : "wrong", told.next, step.id))
         return answer(false, tr("That could not be recorded."));
-    QStringList lines;
+    m_answer.clear();
     for (const Said &line : told.says)
-        lines.append(sentence(line, before, all));
-    m_answer = lines.join(QStringLiteral("\n"));
+        for (Act &act : actsOf(line, before, all))
+            m_answer.push_back(std::move(act));
     m_mayRemake = told.mayRemake;
     m_asksBlock = told.asksBlock;
     emit answered();
     emit changed();
-    return answer(true, m_answer);
+    return answer(true, lastAnswer());
 }
 
 void StepModel::remake(const QString &block)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/acts.h"
 #include "bench/mishap.h"
 #include "bench/step.h"
 #include "length/read.h"
@@ -76,6 +77,8 @@ struct Worded {
 
 /// One line of the answer to a mishap; lengths in braces.
 [[nodiscard]] QString sentence(const Said &line, const Project &project, const std::vector<Step> &steps);
+/// The same act by act.
+[[nodiscard]] Acts actsOf(const Said &line, const Project &project, const std::vector<Step> &steps);
 
 /// What a step is for, in one line: "Cut a hoop strip of oat linen."
 [[nodiscard]] QString doesText(const Step &step, const Project &project);

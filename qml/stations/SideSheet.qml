@@ -13,6 +13,9 @@ SheetColumn {
     /** The page itself, once it is made: its drawing may show what is in hand there. */
     readonly property Item shown: page.item as Item
 
+    /** The page takes the whole page of the station, and closes itself. */
+    readonly property bool spread: root.shown?.spread ?? false
+
     signal closed()
     signal opened(string side)
     signal enter(string name, string title, string text)
@@ -32,7 +35,7 @@ SheetColumn {
     Loader {
         id: page
         width: parent.width
-        height: parent.height - close.height - Theme.gap
+        height: root.spread ? parent.height : parent.height - close.height - Theme.gap
         source: root.source
     }
     MoreBelow {
@@ -54,6 +57,7 @@ SheetColumn {
     }
     CutButton {
         id: close
+        visible: !root.spread
         anchors.bottom: parent.bottom
         width: parent.width
         height: Theme.target

@@ -68,6 +68,7 @@ FocusScope {
     Item {
         id: area
         enabled: !keypad.open
+        visible: !column.spread
         x: root.upright || !Theme.left ? 0 : column.width
         y: trial.height
         width: root.width - (root.upright ? 0 : column.width)
@@ -90,10 +91,11 @@ FocusScope {
         id: column
         enabled: !keypad.open
         // Upright its own line falls on the band's: one key line, not two.
-        x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
+        readonly property bool whole: root.upright || spread
+        x: whole ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
         y: root.height - height
-        width: root.upright ? root.width + Theme.key : Theme.column
-        height: root.upright ? Math.min(root.height * 0.64, Theme.mm(136), column.wanted) : root.height
+        width: whole ? root.width + Theme.key : Theme.column
+        height: root.upright && !spread ? Math.min(root.height * 0.64, Theme.mm(136), column.wanted) : root.height
         topLine: root.upright
         onEnter: (name, title, text) => keypad.ask(name, title, "length", text)
     }

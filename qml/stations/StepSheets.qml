@@ -21,6 +21,8 @@ SheetColumn {
                                     : StepModel.askUndoDone ? "undone"
                                     : StepModel.trialKind.length > 0 && !StepModel.finished ? "trial" : "work"
 
+    /** What lies over the work takes the whole page. */
+    readonly property bool spread: sheet === "wrong" && ((trouble.item as WrongSheet)?.spread ?? false)
     /** The height at which nothing has to give way. */
     readonly property real wanted: sheet === "work" ? work.wanted + 2 * Theme.margin
                                    : sheet === "measure" ? Theme.mm(94) : Theme.mm(136)

@@ -47,6 +47,8 @@ FocusScope {
     /** The most height for the figure on an upright screen, millimetres. */
     property real figureMm: 62
     /** A column lies over the foot: the drawing takes what the column leaves. */
+    /** That column lies over the whole page. */
+    readonly property bool spread: column.spread || (sideSheet.visible && sideSheet.spread)
     readonly property bool covered: column.sheet !== "work" || (side !== "" && !(root.over?.visible ?? false))
 
     /** Closes what lies over the work; false when nothing did. */
@@ -107,7 +109,7 @@ FocusScope {
         id: area
         enabled: !keypad.open
         readonly property bool narrowed: root.covered && !root.upright
-        visible: !(root.over?.visible ?? false)
+        visible: !(root.over?.visible ?? false) && !root.spread
         x: narrowed && Theme.left ? column.width : 0
         y: trial.height
         width: parent.width - (narrowed ? column.width : 0)
@@ -227,11 +229,11 @@ FocusScope {
         id: column
         enabled: !keypad.open
         visible: sheet !== "work"
-        x: root.upright ? 0 : Theme.left ? 0 : root.width - width
+        x: root.upright || spread ? 0 : Theme.left ? 0 : root.width - width
         y: root.height - height
-        width: root.upright ? root.width : Theme.column
-        height: root.upright ? Math.min(root.height * 0.64, Theme.mm(140)) : root.height
-        topLine: root.upright
+        width: root.upright || spread ? root.width : Theme.column
+        height: spread ? root.height : root.upright ? Math.min(root.height * 0.64, Theme.mm(140)) : root.height
+        topLine: root.upright && !spread
         onEnter: (name, title, text) => keypad.ask(name, title, "length", text)
     }
     SideSheet {
@@ -239,11 +241,11 @@ FocusScope {
         enabled: !keypad.open
         visible: source !== "" && column.sheet === "work"
         source: root.side === "more" ? root.aside : root.sides[root.side] ?? ""
-        x: column.x
-        y: column.y
-        width: column.width
-        height: column.height
-        topLine: root.upright
+        x: spread ? 0 : column.x
+        y: spread ? 0 : column.y
+        width: spread ? root.width : column.width
+        height: spread ? root.height : column.height
+        topLine: root.upright && !spread
         onClosed: root.side = ""
         onOpened: side => root.side = side
         onEnter: (name, title, text) => keypad.ask(name, title, name.endsWith("count") ? "count" : "length", text)

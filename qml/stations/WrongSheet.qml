@@ -22,6 +22,8 @@ Item {
     /** A mishap that asks which block it is; or "remake": the block is given up. */
     property string asking
     readonly property bool picking: asking.length > 0
+    /** What it means is told in vignettes: it takes the whole page. */
+    readonly property bool spread: answered && !picking
     property string error
 
     /** Asks anew what went wrong. */
@@ -55,34 +57,24 @@ Item {
         id: head
         width: parent.width
         // The answers need the room on a low screen, and where a block's name makes a second line of it.
-        cap: (Theme.small || StepModel.block !== "") && !root.answered && !root.picking ? Theme.capWord : Theme.capHead
+        cap: (Theme.small || StepModel.block !== "") && !root.picking ? Theme.capWord : Theme.capHead
         bold: true
-        text: root.picking ? qsTr("Which block?") : root.answered ? qsTr("Here is what that means")
+        visible: !root.spread
+        text: root.picking ? qsTr("Which block?")
               //: %1 is a block's name, "B2": the one in hand
               : StepModel.block !== "" ? qsTr("%1: what went wrong?").arg(StepModel.block) : qsTr("What went wrong?")
     }
-    // A long answer is pushed on a low screen: none of it stands under the targets.
-    Flickable {
+    InlineLength {
         id: answer
-        visible: !root.picking && (root.answered || root.error.length > 0)
+        visible: !root.picking && !root.answered && root.error.length > 0
         y: head.height + Theme.gap
         width: parent.width
-        height: root.answered ? Math.max(0, (again.visible ? again.y : close.y) - Theme.gap - y) : told.implicitHeight
-        contentHeight: told.implicitHeight
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
-        interactive: contentHeight > height + 1
-
-        InlineLength {
-            id: told
-            width: answer.width
-            text: root.answered ? StepModel.lastAnswer : root.error
-        }
+        text: root.error
     }
     MishapCard {
         id: disagree
         visible: !root.answered && !root.picking && StepModel.sided
-        y: (answer.visible ? answer.y + told.implicitHeight : head.height) + Theme.gap
+        y: (answer.visible ? answer.y + answer.implicitHeight : head.height) + Theme.gap
         width: parent.width
         height: !visible ? 0 : Math.max(Theme.mm(14), leastHeight)
         inList: false
@@ -145,41 +137,53 @@ Item {
             text: qsTr("No block is made yet.")
         }
     }
-    MoreBelow { over: answer }
     MoreBelow { over: list }
     MoreBelow { over: choice }
     CutButton {
-        id: again
-        anchors.bottom: close.top
-        anchors.bottomMargin: Theme.gapTargets
-        visible: root.answered && !root.picking && StepModel.mayRemake
-        width: parent.width
-        height: Theme.target
-        kind: "stop"
-        guardShown: true
-        text: qsTr("Make it again")
-        onClicked: {
-            if (StepModel.asksBlock)
-                root.asking = "remake";
-            else
-                StepModel.remake();
-        }
-    }
-    CutButton {
         id: close
         objectName: "close"
+        visible: !root.spread
         y: parent.height - height
         width: parent.width
         // What is drawn above needs the room.
-        height: root.answered && !root.picking ? Theme.target : Theme.targetLeast
-        kind: root.answered && !root.picking ? "action" : "outline"
+        height: Theme.targetLeast
         guardShown: true
-        text: root.picking ? qsTr("Back") : root.answered ? qsTr("On with the work") : qsTr("Close")
+        text: root.picking ? qsTr("Back") : qsTr("Close")
         onClicked: {
             if (root.picking)
                 root.asking = "";
             else
                 root.closed();
+        }
+    }
+    ActsPage {
+        anchors.fill: parent
+        visible: root.spread
+        heading: qsTr("Here is what that means")
+        acts: visible ? StepModel.lastActs : []
+
+        CutButton {
+            visible: StepModel.mayRemake
+            width: parent.width
+            height: Theme.targetLeast
+            kind: "stop"
+            guardShown: true
+            text: qsTr("Make it again")
+            onClicked: {
+                if (StepModel.asksBlock)
+                    root.asking = "remake";
+                else
+                    StepModel.remake();
+            }
+        }
+        CutButton {
+            objectName: "close"
+            width: parent.width
+            height: Theme.target
+            kind: "action"
+            guardShown: true
+            text: qsTr("On with the work")
+            onClicked: root.closed()
         }
     }
 }

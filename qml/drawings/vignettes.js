@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+.pragma library
+.import "actscloth.js" as Cloth
+.import "actsmending.js" as Mending
+.import "actsjoin.js" as Join
+.import "actsedge.js" as Edge
+.import "actsframe.js" as Frame
+
+// One act each, as it lies on the table, on a field of 200 by 100. `c` is a colour set.
+
+const wide = 200, high = 100;
+const acts = Object.assign({}, Cloth.acts, Mending.acts, Join.acts, Edge.acts, Frame.acts);
+
+function draws(kind) {
+    return acts[kind] !== undefined;
+}
+
+/** Fits the field into w by h and paints the act of that name. */
+function paint(context, c, kind, w, h) {
+    if (!draws(kind))
+        return;
+    const k = Math.min(w / wide, h / high);
+    context.save();
+    context.translate((w - wide * k) / 2, (h - high * k) / 2);
+    context.scale(k, k);
+    context.lineJoin = "round";
+    context.beginPath();
+    context.rect(0, 0, wide, high);
+    context.clip();
+    acts[kind](context, c);
+    context.restore();
+}

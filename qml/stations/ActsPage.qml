@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Parts
+import Matside.Theme
+import "acts.js" as Acts
+
+/**
+ * What is to be done, one vignette after the other, each with its sentence. All of them are seen at once where they
+ * find room; where not they stand on several leaves, and none is ever cut through. The targets take the last place
+ * of the sheet at the hand, or on an upright screen its foot.
+ */
+Item {
+    id: root
+
+    property string heading
+    /** [{draws, says, minds}], in the order in which they are done. */
+    property var acts: []
+    /** Drawings of the page's own in the stead of vignettes, by what they draw: Components. */
+    property var drawings: ({})
+    default property alias targets: foot.data
+
+    property int leaf: 0
+    readonly property bool upright: height > width
+    readonly property real line: Math.round(Theme.margin)
+    readonly property bool beside: upright && acts.length > 2
+    readonly property int columns: upright ? 1 : Acts.columns(acts.length + 1, width / Theme.mm(46))
+    readonly property real cellWidth: (width - (columns - 1) * line) / columns
+    readonly property real headRoom: Math.max(head.implicitHeight, Theme.control) + Theme.gap
+    /** Where each stands, and on which leaf; {leaves, cells: [{x, y, pic, leaf}]}. */
+    property var laid: ({ leaves: 1, cells: [] })
+
+    onActsChanged: leaf = 0
+    readonly property bool left: Theme.left
+    onLeftChanged: lay()
+    onWidthChanged: lay()
+    onHeightChanged: lay()
+    onHeadRoomChanged: lay()
+    onColumnsChanged: lay()
+    onBesideChanged: lay()
+
+    function lay() {
+        const words = [];
+        for (let i = 0; i < cells.count; ++i)
+            words.push(cells.itemAt(i)?.wordsHeight ?? 0);
+        const found = Acts.lay(words, { width: root.width, height: root.height - root.headRoom, line: root.line, air: Theme.mm(1.6), gap: Theme.mm(4),
+                                        cell: root.cellWidth, columns: root.columns, least: Theme.mm(Theme.small ? 10 : 13), most: Theme.mm(48),
+                                        upright: root.upright, beside: root.beside, left: root.left, targets: foot.implicitHeight });
+        root.laid = found;
+        root.leaf = Math.min(root.leaf, found.leaves - 1);
+    }
+    /** The first act of a leaf, counted from 1. */
+    function firstOf(at: int): int {
+        return root.laid.cells.findIndex(cell => cell.leaf === at) + 1;
+    }
+
+    Word {
+        id: head
+        x: Theme.left ? turn.width + Theme.gap : 0
+        width: parent.width - turn.width - Theme.gap
+        cap: Theme.capHead
+        bold: true
+        text: root.heading
+    }
+    Repeater {
+        id: cells
+        model: root.acts.length
+        onCountChanged: root.lay()
+        ActCell {
+            required property int index
+            readonly property var at: root.laid.cells[index] ?? null
+            visible: at !== null && at.leaf === root.leaf
+            x: at?.x ?? 0
+            y: root.headRoom + (at?.y ?? 0)
+            width: root.cellWidth
+            height: implicitHeight
+            act: root.acts[index] ?? null
+            number: root.acts.length > 1 ? index + 1 : 0
+            beside: root.beside
+            pictureHeight: at?.pic ?? Theme.mm(13)
+            drawn: root.drawings[act?.draws ?? ""] ?? null
+            onWordsHeightChanged: root.lay()
+        }
+    }
+    Column {
+        id: foot
+        x: root.upright || Theme.left ? 0 : parent.width - width
+        y: parent.height - height
+        width: root.upright ? parent.width : root.cellWidth
+        spacing: Theme.gapTargets
+        onImplicitHeightChanged: root.lay()
+    }
+    CutButton {
+        id: turn
+        objectName: "turn"
+        readonly property bool last: root.leaf + 1 >= root.laid.leaves
+        visible: root.laid.leaves > 1
+        x: Theme.left ? 0 : parent.width - width
+        width: Theme.mm(42)
+        height: Theme.control
+        kind: "action"
+        cap: Theme.capWord
+        //: on a sheet of numbered pictures that stand on several leaves: to the first picture
+        text: last ? qsTr("Back to 1")
+            //: the same: to the leaf that begins with picture %1
+            : qsTr("On to %1").arg(root.firstOf(root.leaf + 1))
+        onClicked: root.leaf = last ? 0 : root.leaf + 1
+    }
+}

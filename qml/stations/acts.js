@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: MIT
+.pragma library
+
+// Where the vignettes of a sheet stand. Every length is in px.
+
+/** So many columns for so many places, the targets' own among them; no more than `most`. */
+function columns(places, most) {
+    const wanted = places <= 2 || places === 4 ? 2 : places === 7 || places === 8 ? 4 : 3;
+    return Math.max(1, Math.min(wanted, Math.floor(most)));
+}
+
+/**
+ * `words` are the heights of their words. A sheet: {width, height, line, air, gap, cell, columns, least, most, upright,
+ * beside, left, targets}. Gives {leaves, cells: [{x, y, pic, leaf}]}.
+ */
+function lay(words, sheet) {
+    if (words.length === 0 || sheet.width <= 0 || sheet.height <= 0)
+        return { leaves: 1, cells: [] };
+    return sheet.upright ? stacked(words, sheet) : inRows(words, sheet);
+}
+
+/** One under the other; what finds no room goes on to the next leaf, whole. */
+function stacked(words, sheet) {
+    const room = sheet.height - sheet.targets - sheet.gap, air = 0.75 * sheet.gap;
+    const pic = sheet.beside ? Math.round(sheet.cell * 0.19) : Math.min(sheet.cell / 2, Math.max(sheet.least, (room - sum(words)) / words.length - sheet.gap - sheet.air));
+    const heights = words.map(h => sheet.beside ? Math.max(pic, h) : pic + sheet.air + h);
+    const leaves = [];
+    let used = room + 1;
+    heights.forEach((h, i) => {
+        if (used + air + h > room) {
+            leaves.push([]);
+            used = -air;
+        }
+        leaves[leaves.length - 1].push(i);
+        used += air + h;
+    });
+    const cells = [];
+    leaves.forEach((list, leaf) => {
+        const slack = room - list.reduce((all, i) => all + heights[i], 0);
+        const gap = Math.max(air, Math.min(2.5 * sheet.gap, slack / Math.max(1, list.length)));
+        let y = 0;
+        for (const i of list) {
+            cells[i] = { x: 0, y, pic: sheet.beside ? Math.min(pic, heights[i]) : pic, leaf };
+            y += heights[i] + gap;
+        }
+    });
+    return { leaves: leaves.length, cells };
+}
+
+function sum(list) {
+    return list.reduce((all, one) => all + one, 0);
+}
+
+/** In rows, the last places of the column at the hand kept for the targets; as few leaves as their pictures allow. */
+function inRows(words, sheet) {
+    for (let rows = Math.ceil((words.length + 1) / sheet.columns); rows > 0; --rows) {
+        const found = onLeaves(words, sheet, rows);
+        if (found.least >= sheet.least || rows === 1)
+            return found;
+    }
+    return { leaves: 1, cells: [] };
+}
+
+/** How many rows' places at the hand the targets take. */
+function kept(sheet, rows) {
+    const high = (sheet.height - (rows - 1) * sheet.gap) / rows;
+    let count = 1;
+    while (count < rows && count * high + (count - 1) * sheet.gap < sheet.targets)
+        ++count;
+    return count;
+}
+
+function onLeaves(words, sheet, rows) {
+    const per = Math.max(1, rows * sheet.columns - kept(sheet, rows));
+    const leaves = Math.ceil(words.length / per), even = Math.ceil(words.length / leaves);
+    const cells = [];
+    let least = Infinity;
+    for (let leaf = 0; leaf < leaves; ++leaf) {
+        const first = leaf * even, list = words.slice(first, first + even);
+        least = Math.min(least, onLeaf(list, sheet, rows, leaf, first, cells));
+    }
+    return { leaves, cells, least };
+}
+
+/** Lays one leaf's; gives how high their pictures are. */
+function onLeaf(list, sheet, most, leaf, first, cells) {
+    let rows = 1;
+    while (rows < most && list.length > rows * sheet.columns - kept(sheet, rows))
+        ++rows;
+    const taken = kept(sheet, rows), places = [];
+    for (let row = 0; row < rows; ++row)
+        for (let column = 0; column < sheet.columns; ++column)
+            if (sheet.columns === 1 || row < rows - taken || column !== (sheet.left ? 0 : sheet.columns - 1))
+                places.push([row, column]);
+    const high = new Array(rows).fill(0);
+    list.forEach((h, i) => high[places[i][0]] = Math.max(high[places[i][0]], h));
+    const free = sheet.height - sum(high) - (rows - 1) * sheet.gap - rows * sheet.air;
+    const pic = Math.floor(Math.min(sheet.cell / 2, sheet.most, free / rows));
+    const gap = sheet.gap + Math.max(0, Math.min(sheet.gap * 2, rows > 1 ? (free - rows * pic) / rows : 0));
+    const tops = high.map((h, row) => sum(high.slice(0, row)) + row * (pic + sheet.air + gap));
+    list.forEach((h, i) => {
+        const [row, column] = places[i];
+        cells[first + i] = { x: column * (sheet.cell + sheet.line), y: tops[row], leaf,
+                             // Where its words are few a picture takes what they leave.
+                             pic: Math.max(sheet.least, Math.floor(Math.min(sheet.cell / 2, sheet.most, pic + high[row] - h))) };
+    });
+    return pic;
+}
