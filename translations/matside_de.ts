@@ -2,6 +2,19 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en_GB">
 <context>
+    <name>ActsPage</name>
+    <message>
+        <source>Back to 1</source>
+        <extracomment>on a sheet of numbered pictures that stand on several leaves: to the first picture</extracomment>
+        <translation>Zurück zu 1</translation>
+    </message>
+    <message>
+        <source>On to %1</source>
+        <extracomment>the same: to the leaf that begins with picture %1</extracomment>
+        <translation>Weiter zu %1</translation>
+    </message>
+</context>
+<context>
     <name>AmountInHand</name>
     <message>
         <source>%1 less</source>
@@ -216,8 +229,12 @@
 <context>
     <name>EdgeCare</name>
     <message>
-        <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
-        <translation>Vor dem Verkaufen nachsehen, was vor Ort für Etiketten und Füllungen gilt.</translation>
+        <source>Care, label, sleeve, pillow</source>
+        <translation>Pflege, Etikett, Tunnel, Kissen</translation>
+    </message>
+    <message>
+        <source>As a pillow, from the back</source>
+        <translation>Als Kissen, von hinten</translation>
     </message>
 </context>
 <context>
@@ -294,10 +311,6 @@
     <message>
         <source>The frame</source>
         <translation>Der Rahmen</translation>
-    </message>
-    <message>
-        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Langsam über die dicken Stellen, am Handrad drehen. Stecknadeln heraus, bevor die Nadel kommt.</translation>
     </message>
 </context>
 <context>
@@ -3185,6 +3198,13 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>SpreadActs</name>
+    <message>
+        <source>Back to the work</source>
+        <translation>Zurück zur Arbeit</translation>
+    </message>
+</context>
+<context>
     <name>StepButton</name>
     <message>
         <source>more</source>
@@ -4945,10 +4965,6 @@ Schnittkante</translation>
         <translation>Wo ist der Riss, vom Nullende gemessen?</translation>
     </message>
     <message>
-        <source>Keep it: a narrower strip or patches come out of it. Straighten the end first.</source>
-        <translation>Aufheben: Schmalere Streifen oder Flicken lassen sich daraus schneiden. Erst das Ende begradigen.</translation>
-    </message>
-    <message>
         <source>To make again: %1. It stands in the list once more.</source>
         <translation>Neu zu machen: %1. Es steht noch einmal in der Liste.</translation>
     </message>
@@ -4999,24 +5015,12 @@ Schnittkante</translation>
         <translation>Als erledigt gezählt.</translation>
     </message>
     <message>
-        <source>Pick the thread back about {1 in} and start again on the line. Inside stippling it will not show.</source>
-        <translation>Den Faden auf etwa {1 in} heraustrennen und auf der Linie neu beginnen. In der Füllquiltung sieht man es nicht.</translation>
-    </message>
-    <message>
         <source>The bobbin is counted as new from here.</source>
         <translation>Die Spule zählt ab hier als neu.</translation>
     </message>
     <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
         <translation>Nadel gebrochen? Vor dem Weitermachen alle Teile finden.</translation>
-    </message>
-    <message>
-        <source>Not pressed yet: unpick that patch’s stitches only, peel it off, lay the right one, stitch it again. Pressed already: a new block.</source>
-        <translation>Noch nicht gebügelt: nur die Stiche dieses Flickens auftrennen, ihn abziehen, den richtigen auflegen, neu sticken. Schon gebügelt: ein neuer Block.</translation>
-    </message>
-    <message>
-        <source>Leave the block in the hoop. Start again at the stop you were at; nothing here was lost.</source>
-        <translation>Den Block im Rahmen lassen. Beim letzten Stopp neu beginnen; hier ging nichts verloren.</translation>
     </message>
     <message>
         <source>Blocks lost beyond the tear: %1. They are on record and stand in the list again.</source>
@@ -5816,16 +5820,8 @@ Schnittkante</translation>
         <translation>{%1} genügen. Diese Seite nach der gestickten Linie nähen, nicht nach der Schnittkante.</translation>
     </message>
     <message>
-        <source>{%1} is too little to hold a seam; it takes {%2}. Lay a scrap of the same three layers edge to edge, zigzag it on, trim it to the ruler again.</source>
-        <translation>{%1} sind zu wenig für eine Naht; es braucht {%2}. Einen Rest derselben drei Lagen Kante an Kante legen, mit Zickzack annähen, am Lineal neu beschneiden.</translation>
-    </message>
-    <message>
         <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
         <translation>Oder den Block so legen, dass diese Seite an den Außenrand kommt, unter die Einfassung.</translation>
-    </message>
-    <message>
-        <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
-        <translation>{%1} halten nicht: unter {%2} wird der Block neu gemacht. Sein guter Teil dient für eine Probeverbindung.</translation>
     </message>
     <message>
         <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
@@ -5840,37 +5836,8 @@ Schnittkante</translation>
         <translation>{%1} zu klein. Er ist brauchbar: nach der gestickten Linie nähen, nicht nach der Schnittkante.</translation>
     </message>
     <message>
-        <source>{%1} too small. Measure its stitched outline: is that small too, the outer line is stitched again at size, or the block is made again.</source>
-        <translation>{%1} zu klein. Den gestickten Umriss messen: Ist auch er zu klein, wird die Außenlinie auf Maß neu gestickt oder der Block neu gemacht.</translation>
-    </message>
-    <message>
-        <source>Off by {%1}: up to {%2} a row is eased to the long sashing. Pin the ends and the marks first.</source>
-        <translation>{%1} daneben: bis {%2} lässt sich eine Reihe an den langen Zwischenstreifen einhalten. Zuerst Enden und Zeichen stecken.</translation>
-    </message>
-    <message>
-        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant: sew them again that much deeper, or try the test join anew.</source>
-        <extracomment>scant: less deep than it should be</extracomment>
-        <translation>{%2} zu lang. Verteilt sich das auf alle Nähte, ist jede {%1} zu knapp genäht: um so viel breiter neu nähen oder die Probeverbindung neu machen.</translation>
-    </message>
-    <message>
-        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep: unpick, and sew them again that much scanter.</source>
-        <translation>{%2} zu kurz. Verteilt sich das auf alle Nähte, ist jede {%1} zu breit genäht: auftrennen und um so viel knapper neu nähen.</translation>
-    </message>
-    <message>
-        <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
-        <translation>Zuerst jeden Zwischenstreifen messen, wie er zu sehen ist: Stimmt nur einer nicht, werden nur seine Nähte aufgetrennt.</translation>
-    </message>
-    <message>
-        <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
-        <translation>{%1} kleiner als geplant. Die Gegenseite danach begradigen; die Einfassung reicht wie geplant herum.</translation>
-    </message>
-    <message>
         <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
         <translation>Unter „Das Stück messen“ die vier Seiten und beide Diagonalen eingeben: Dort steht, wo zu schneiden ist.</translation>
-    </message>
-    <message>
-        <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
-        <translation>Die Einfassung ab der letzten guten Ecke auftrennen, nicht ganz herum; flach bügeln und die Ecke neu falten.</translation>
     </message>
     <message>
         <source>Sew it again {%1} deep.</source>
@@ -5886,37 +5853,8 @@ Schnittkante</translation>
         <translation>Dafür {%2} × {%3} aus %1 schneiden: aus dem Rest der Zwischenstreifen oder quer über den Stoff.</translation>
     </message>
     <message>
-        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
-        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
-        <translation>Die Naht im Nahtschatten auftrennen, wo sie nicht gefasst hat, und an beiden Enden daumenbreit darüber hinaus. Neu geschnitten wird nichts.</translation>
-    </message>
-    <message>
-        <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
-        <translation>{%1} umlegen, nicht mehr: Das fasst {%2}. Auf der Nahtlinie stecken und nähen.</translation>
-    </message>
-    <message>
-        <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
-        <translation>Wo es immer noch nicht reicht, von Hand schließen oder ein Webband über die Faltkante legen. Alle anderen Verbindungen darauf abtasten.</translation>
-    </message>
-    <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
         <translation>Die Einfassung hinten über ihre Naht ziehen und die Stelle von Hand schließen; auftrennen ist nicht nötig.</translation>
-    </message>
-    <message>
-        <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
-        <translation>Eine Kerbe von {%1}: Die Einfassung deckt sie. Einen Vliesrest einlegen, damit sie gefüllt ist.</translation>
-    </message>
-    <message>
-        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even, and bind as planned.</source>
-        <translation>Es bleiben {%1}. An allen vier Seiten {%2} abschneiden, damit der Rand gleichmäßig bleibt, und wie geplant einfassen.</translation>
-    </message>
-    <message>
-        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch, zigzag it, then square the side again.</source>
-        <translation>Es bleiben nur {%1}. Einen Rest der drei Lagen Kante an Kante in die Kerbe legen, mit Zickzack annähen, dann die Seite neu begradigen.</translation>
-    </message>
-    <message>
-        <source>If %1 was sewn in, unpick the joins on its sides only; they are sewn again with the new block. All others stay.</source>
-        <translation>War %1 schon eingenäht, nur die Verbindungen an seinen Seiten auftrennen; sie werden mit dem neuen Block wieder genäht. Alle anderen bleiben.</translation>
     </message>
     <message>
         <source>No good block of that name is on record: nothing was changed.</source>
@@ -6335,16 +6273,212 @@ Schnittkante</translation>
         <translation>Durchtrennt, Klinge zu</translation>
     </message>
     <message>
-        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. Keep the ripper’s blade off the cloth.</source>
-        <translation>Auf der Spulenseite jeden dritten Stich durchtrennen, den anderen Faden herausziehen, Reste abbürsten, flach bügeln. Die Klinge des Trenners vom Stoff weg.</translation>
-    </message>
-    <message>
         <source>Nothing may lie underneath.</source>
         <translation>Es darf nichts darunterliegen.</translation>
     </message>
     <message>
-        <source>A pleat under {%1} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
-        <translation>Eine Falte unter {%1} auf der Rückseite darf bleiben. Eine längere oder ein Schnitt durch den Grundstoff heißt: neuer Block.</translation>
+        <source>Keep the ripper’s blade off the cloth.</source>
+        <translation>Die Klinge des Trenners vom Stoff weg.</translation>
+    </message>
+    <message>
+        <source>Roll the blade away from you, fingers well back; then close it.</source>
+        <translation>Die Klinge vom Körper weg rollen, Finger weit zurück; danach schließen.</translation>
+    </message>
+    <message>
+        <source>Slow over the thick places; turn the wheel by hand.</source>
+        <translation>Langsam über die dicken Stellen, am Handrad drehen.</translation>
+    </message>
+    <message>
+        <source>Keep it: a narrower strip or patches come out of it.</source>
+        <translation>Aufheben: Schmalere Streifen oder Flicken lassen sich daraus schneiden.</translation>
+    </message>
+    <message>
+        <source>Straighten the end first.</source>
+        <translation>Erst das Ende begradigen.</translation>
+    </message>
+    <message>
+        <source>Pick the thread back about {1 in} and start again on the line.</source>
+        <translation>Den Faden auf etwa {1 in} heraustrennen und auf der Linie neu beginnen.</translation>
+    </message>
+    <message>
+        <source>Inside stippling it will not show.</source>
+        <translation>In der Füllquiltung sieht man es nicht.</translation>
+    </message>
+    <message>
+        <source>A pleat under {%1} on the back may stay.</source>
+        <translation>Eine Falte unter {%1} auf der Rückseite darf bleiben.</translation>
+    </message>
+    <message>
+        <source>A longer one, or a cut through the ground, means a new block.</source>
+        <translation>Eine längere oder ein Schnitt durch den Grundstoff heißt: neuer Block.</translation>
+    </message>
+    <message>
+        <source>Not pressed yet: unpick that patch’s stitches only.</source>
+        <translation>Noch nicht gebügelt: nur die Stiche dieses Flickens auftrennen.</translation>
+    </message>
+    <message>
+        <source>Peel it off, lay the right one, stitch it again.</source>
+        <translation>Ihn abziehen, den richtigen auflegen, neu sticken.</translation>
+    </message>
+    <message>
+        <source>Pressed already: a new block.</source>
+        <translation>Schon gebügelt: ein neuer Block.</translation>
+    </message>
+    <message>
+        <source>Leave the block in the hoop.</source>
+        <translation>Den Block im Rahmen lassen.</translation>
+    </message>
+    <message>
+        <source>Start again at the stop you were at; nothing here was lost.</source>
+        <translation>Beim letzten Stopp neu beginnen; hier ging nichts verloren.</translation>
+    </message>
+    <message>
+        <source>{%1} is too little to hold a seam; it takes {%2}.</source>
+        <translation>{%1} sind zu wenig für eine Naht; es braucht {%2}.</translation>
+    </message>
+    <message>
+        <source>Lay a scrap of the same three layers edge to edge.</source>
+        <translation>Einen Rest derselben drei Lagen Kante an Kante legen.</translation>
+    </message>
+    <message>
+        <source>Zigzag it on, trim it to the ruler again.</source>
+        <translation>Mit Zickzack annähen, am Lineal neu beschneiden.</translation>
+    </message>
+    <message>
+        <source>{%1} holds nothing: under {%2} the block is made again.</source>
+        <translation>{%1} halten nicht: unter {%2} wird der Block neu gemacht.</translation>
+    </message>
+    <message>
+        <source>Its good part serves for a test join.</source>
+        <translation>Sein guter Teil dient für eine Probeverbindung.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. Measure its stitched outline.</source>
+        <translation>{%1} zu klein. Den gestickten Umriss messen.</translation>
+    </message>
+    <message>
+        <source>Is that small too, the outer line is stitched again at size, or the block is made again.</source>
+        <extracomment>it: the stitched outline of a block</extracomment>
+        <translation>Ist auch er zu klein, wird die Außenlinie auf Maß neu gestickt oder der Block neu gemacht.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} a row is eased to the long sashing.</source>
+        <translation>{%1} daneben: bis {%2} lässt sich eine Reihe an den langen Zwischenstreifen einhalten.</translation>
+    </message>
+    <message>
+        <source>Pin the ends and the marks first.</source>
+        <translation>Zuerst Enden und Zeichen stecken.</translation>
+    </message>
+    <message>
+        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant.</source>
+        <extracomment>scant: less deep than it should be</extracomment>
+        <translation>{%2} zu lang. Verteilt sich das auf alle Nähte, ist jede {%1} zu knapp genäht.</translation>
+    </message>
+    <message>
+        <source>Sew them again that much deeper, or try the test join anew.</source>
+        <translation>Um so viel breiter neu nähen oder die Probeverbindung neu machen.</translation>
+    </message>
+    <message>
+        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep.</source>
+        <translation>{%2} zu kurz. Verteilt sich das auf alle Nähte, ist jede {%1} zu breit genäht.</translation>
+    </message>
+    <message>
+        <source>Unpick, and sew them again that much scanter.</source>
+        <extracomment>scanter: less deep</extracomment>
+        <translation>Auftrennen und um so viel knapper neu nähen.</translation>
+    </message>
+    <message>
+        <source>First measure each sashing as it is seen.</source>
+        <translation>Zuerst jeden Zwischenstreifen messen, wie er zu sehen ist.</translation>
+    </message>
+    <message>
+        <source>If one alone is off, only its seams are unpicked.</source>
+        <translation>Stimmt nur einer nicht, werden nur seine Nähte aufgetrennt.</translation>
+    </message>
+    <message>
+        <source>{%1} smaller than planned. Square the opposite side to it.</source>
+        <translation>{%1} kleiner als geplant. Die Gegenseite danach begradigen.</translation>
+    </message>
+    <message>
+        <source>The binding as planned reaches round.</source>
+        <translation>Die Einfassung reicht wie geplant herum.</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side.</source>
+        <translation>Auf der Spulenseite jeden dritten Stich durchtrennen.</translation>
+    </message>
+    <message>
+        <source>Draw the other thread out and brush the bits away.</source>
+        <translation>Den anderen Faden herausziehen, Reste abbürsten.</translation>
+    </message>
+    <message>
+        <source>Press it flat.</source>
+        <translation>Flach bügeln.</translation>
+    </message>
+    <message>
+        <source>Unpick the binding from the last good corner on, not the whole round.</source>
+        <translation>Die Einfassung ab der letzten guten Ecke auftrennen, nicht ganz herum.</translation>
+    </message>
+    <message>
+        <source>Press it flat and fold the corner anew.</source>
+        <translation>Flach bügeln und die Ecke neu falten.</translation>
+    </message>
+    <message>
+        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends.</source>
+        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
+        <translation>Die Naht im Nahtschatten auftrennen, wo sie nicht gefasst hat, und an beiden Enden daumenbreit darüber hinaus.</translation>
+    </message>
+    <message>
+        <source>Nothing is cut anew.</source>
+        <translation>Neu geschnitten wird nichts.</translation>
+    </message>
+    <message>
+        <source>Fold {%1} under, no more: that catches {%2}.</source>
+        <translation>{%1} umlegen, nicht mehr: Das fasst {%2}.</translation>
+    </message>
+    <message>
+        <source>Pin on the seam line and stitch.</source>
+        <translation>Auf der Nahtlinie stecken und nähen.</translation>
+    </message>
+    <message>
+        <source>Where it still does not reach, close it by hand, or lay a tape over the fold.</source>
+        <translation>Wo es immer noch nicht reicht, von Hand schließen oder ein Webband über die Faltkante legen.</translation>
+    </message>
+    <message>
+        <source>Feel every other join for the same.</source>
+        <translation>Alle anderen Verbindungen darauf abtasten.</translation>
+    </message>
+    <message>
+        <source>A notch of {%1}: the binding covers it.</source>
+        <translation>Eine Kerbe von {%1}: Die Einfassung deckt sie.</translation>
+    </message>
+    <message>
+        <source>Lay a scrap of batting in, so that it is filled.</source>
+        <translation>Einen Vliesrest einlegen, damit sie gefüllt ist.</translation>
+    </message>
+    <message>
+        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even.</source>
+        <translation>Es bleiben {%1}. An allen vier Seiten {%2} abschneiden, damit der Rand gleichmäßig bleibt.</translation>
+    </message>
+    <message>
+        <source>Bind as planned.</source>
+        <translation>Wie geplant einfassen.</translation>
+    </message>
+    <message>
+        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch.</source>
+        <translation>Es bleiben nur {%1}. Einen Rest der drei Lagen Kante an Kante in die Kerbe legen.</translation>
+    </message>
+    <message>
+        <source>Zigzag it, then square the side again.</source>
+        <translation>Mit Zickzack annähen, dann die Seite neu begradigen.</translation>
+    </message>
+    <message>
+        <source>If %1 was sewn in, unpick the joins on its sides only.</source>
+        <translation>War %1 schon eingenäht, nur die Verbindungen an seinen Seiten auftrennen.</translation>
+    </message>
+    <message>
+        <source>They are sewn again with the new block. All others stay.</source>
+        <translation>Sie werden mit dem neuen Block wieder genäht. Alle anderen bleiben.</translation>
     </message>
 </context>
 <context>
@@ -6769,19 +6903,6 @@ Schnittkante</translation>
         <translation>Das braucht einen Streifen mehr, zusammen %1.</translation>
     </message>
     <message>
-        <source>Lay the beginning %1 before the place it closes at. Leave %2 to both sides of that place unsewn until the ends are joined.</source>
-        <extracomment>%1 of the strip lie before the place its ends close at; %2 stay open, so that they can be joined</extracomment>
-        <translation>Den Anfang %1 vor die Stelle legen, an der er sich schließt. Beiderseits dieser Stelle %2 offen lassen, bis die Enden verbunden sind.</translation>
-    </message>
-    <message>
-        <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation>Mit der Kante nähen, nicht dehnen: das Schrägband um jede Ecke einhalten. Mit %1 Überlappung schließen, Enden im rechten Winkel gekreuzt.</translation>
-    </message>
-    <message>
-        <source>At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. Close with an overlap of exactly %2, ends crossed at a right angle.</source>
-        <translation>An einer Ecke %1 vor der Kante anhalten, den Streifen unter 45° hochfalten, dann bündig mit der Kante herunter. Mit genau %2 Überlappung schließen, Enden im rechten Winkel gekreuzt.</translation>
-    </message>
-    <message>
         <source>Square corners, mitred.</source>
         <translation>Rechtwinklige Ecken, als Briefecken.</translation>
     </message>
@@ -6792,10 +6913,6 @@ Schnittkante</translation>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
         <translation>Das ist eng für gefaltete Einfassung; ab %1 legt sie sich glatt herum.</translation>
-    </message>
-    <message>
-        <source>Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from the back.</source>
-        <translation>Markierungen vor jeder Hitze mit kaltem Wasser entfernen. Kühl und schonend waschen, flach oder kühl trocknen, von links bügeln.</translation>
     </message>
     <message>
         <source>Small quilts and pillows do not go in a sleeping baby’s cot.</source>
@@ -6945,10 +7062,6 @@ Schnittkante</translation>
         <translation>Die Tiefe eines Bogens ist mehr als nichts und höchstens %1.</translation>
     </message>
     <message>
-        <source>Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing the bias over each crown; at an inside point leave the needle down, straighten the edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation>Auf dem Scheitel eines Bogens in der Mitte unten beginnen. Mit der Kante nähen und das Schrägband über jeden Scheitel einhalten; an einer Innenecke die Nadel unten lassen, die Kante gerade ziehen und weiternähen. Mit %1 Überlappung schließen, Enden im rechten Winkel gekreuzt.</translation>
-    </message>
-    <message>
         <source>%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a radius of {%6} and {%7}.</source>
         <extracomment>chord: the straight distance across one scallop</extracomment>
         <translation>%1 Bögen längs und %2 quer, {%3} tief: Sehnen von {%4} und {%5}, gezeichnet mit einem Radius von {%6} und {%7}.</translation>
@@ -6980,27 +7093,6 @@ Schnittkante</translation>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
         <translation>An jeder Innenecke eine Stütznaht steppen, bis an die Stiche einschneiden und dort drehen.</translation>
-    </message>
-    <message>
-        <source>Left and right first: two of %1 each face, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
-        <translation>Zuerst links und rechts: vorn und hinten je zwei von %1, dann oben und unten: je zwei von %2. %3 länger zuschneiden und bündig abschneiden.</translation>
-    </message>
-    <message>
-        <source>Left and right first: two of %1, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
-        <translation>Zuerst links und rechts: zwei von %1, dann oben und unten: zwei von %2. %3 länger zuschneiden und bündig abschneiden.</translation>
-    </message>
-    <message>
-        <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
-        <translation>Vorderen Streifen rechts auf rechts auf die Vorderseite, hinteren auf die Rückseite, alle drei Schnittkanten bündig: eine Naht von %1. Beide nach außen bügeln.</translation>
-    </message>
-    <message>
-        <source>Strip right sides together with the front, raw edges level: a seam of %1. Press it outward.</source>
-        <translation>Streifen rechts auf rechts auf die Vorderseite, Schnittkanten bündig: eine Naht von %1. Nach außen bügeln.</translation>
-    </message>
-    <message>
-        <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge, and baste the raw edges together: so the frame is filled, and the binding too.</source>
-        <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
-        <translation>Jenseits der Zugabe des Blocks Vlies von %1 Breite einlegen, Kante an Kante, und die Schnittkanten zusammenheften: So ist der Rahmen gefüllt und die Einfassung auch.</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -7056,6 +7148,111 @@ Schnittkante</translation>
         <source>along, as the rows measure, and %1 across, raw</source>
         <extracomment>after a large length: the piece&apos;s side is as long as its measured rows</extracomment>
         <translation>längs, wie die Reihen messen, und %1 quer, unversäubert</translation>
+    </message>
+    <message>
+        <source>Lay the beginning %1 before the place it closes at.</source>
+        <translation>Den Anfang %1 vor die Stelle legen, an der er sich schließt.</translation>
+    </message>
+    <message>
+        <source>Leave %1 to both sides of that place unsewn until the ends are joined.</source>
+        <translation>Beiderseits dieser Stelle %1 offen lassen, bis die Enden verbunden sind.</translation>
+    </message>
+    <message>
+        <source>Begin on the crown of a scallop at the middle of the bottom.</source>
+        <translation>Auf dem Scheitel eines Bogens in der Mitte unten beginnen.</translation>
+    </message>
+    <message>
+        <source>Sew with the edge, easing the bias over each crown.</source>
+        <translation>Mit der Kante nähen und das Schrägband über jeden Scheitel einhalten.</translation>
+    </message>
+    <message>
+        <source>At an inside point leave the needle down, straighten the edge and sew on.</source>
+        <translation>An einer Innenecke die Nadel unten lassen, die Kante gerade ziehen und weiternähen.</translation>
+    </message>
+    <message>
+        <source>Sew with the edge, not stretching it: ease the bias round each corner.</source>
+        <translation>Mit der Kante nähen, nicht dehnen: das Schrägband um jede Ecke einhalten.</translation>
+    </message>
+    <message>
+        <source>At a corner stop %1 from the edge.</source>
+        <translation>An einer Ecke %1 vor der Kante anhalten.</translation>
+    </message>
+    <message>
+        <source>Fold the strip up at 45°.</source>
+        <translation>Den Streifen unter 45° hochfalten.</translation>
+    </message>
+    <message>
+        <source>Then fold it down, level with the edge.</source>
+        <translation>Dann bündig mit der Kante herunterfalten.</translation>
+    </message>
+    <message>
+        <source>Close it with an overlap of %1, ends crossed at a right angle.</source>
+        <translation>Mit %1 Überlappung schließen, Enden im rechten Winkel gekreuzt.</translation>
+    </message>
+    <message>
+        <source>Close with an overlap of exactly %1, ends crossed at a right angle.</source>
+        <translation>Mit genau %1 Überlappung schließen, Enden im rechten Winkel gekreuzt.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1 each face.</source>
+        <translation>Zuerst links und rechts: vorn und hinten je zwei von %1.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1.</source>
+        <translation>Zuerst links und rechts: zwei von %1.</translation>
+    </message>
+    <message>
+        <source>Then top and bottom: two of %1.</source>
+        <translation>Dann oben und unten: je zwei von %1.</translation>
+    </message>
+    <message>
+        <source>Cut them %1 longer and trim them flush.</source>
+        <translation>%1 länger zuschneiden und bündig abschneiden.</translation>
+    </message>
+    <message>
+        <source>Front strip right sides together with the front, back strip with the back.</source>
+        <translation>Vorderen Streifen rechts auf rechts auf die Vorderseite, hinteren auf die Rückseite.</translation>
+    </message>
+    <message>
+        <source>All three raw edges level: one seam of %1.</source>
+        <translation>Alle drei Schnittkanten bündig: eine Naht von %1.</translation>
+    </message>
+    <message>
+        <source>Strip right sides together with the front.</source>
+        <translation>Streifen rechts auf rechts auf die Vorderseite.</translation>
+    </message>
+    <message>
+        <source>Raw edges level: a seam of %1.</source>
+        <translation>Schnittkanten bündig: eine Naht von %1.</translation>
+    </message>
+    <message>
+        <source>Press both outward.</source>
+        <translation>Beide nach außen bügeln.</translation>
+    </message>
+    <message>
+        <source>Press it outward.</source>
+        <translation>Nach außen bügeln.</translation>
+    </message>
+    <message>
+        <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge.</source>
+        <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
+        <translation>Jenseits der Zugabe des Blocks Vlies von %1 Breite einlegen, Kante an Kante.</translation>
+    </message>
+    <message>
+        <source>Baste the raw edges together: so the frame is filled, and the binding too.</source>
+        <translation>Die Schnittkanten zusammenheften: So ist der Rahmen gefüllt und die Einfassung auch.</translation>
+    </message>
+    <message>
+        <source>Marks out with cold water before any heat.</source>
+        <translation>Markierungen vor jeder Hitze mit kaltem Wasser entfernen.</translation>
+    </message>
+    <message>
+        <source>Wash cool and gently, dry it flat or cool, press from the back.</source>
+        <translation>Kühl und schonend waschen, flach oder kühl trocknen, von links bügeln.</translation>
+    </message>
+    <message>
+        <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
+        <translation>Vor dem Verkaufen nachsehen, was vor Ort für Etiketten und Füllungen gilt.</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,19 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en_GB">
 <context>
+    <name>ActsPage</name>
+    <message>
+        <source>Back to 1</source>
+        <extracomment>on a sheet of numbered pictures that stand on several leaves: to the first picture</extracomment>
+        <translation>Volver al 1</translation>
+    </message>
+    <message>
+        <source>On to %1</source>
+        <extracomment>the same: to the leaf that begins with picture %1</extracomment>
+        <translation>Seguir en %1</translation>
+    </message>
+</context>
+<context>
     <name>AmountInHand</name>
     <message>
         <source>%1 less</source>
@@ -216,8 +229,12 @@
 <context>
     <name>EdgeCare</name>
     <message>
-        <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
-        <translation>Antes de vender, mirar qué normas rigen en el lugar para etiquetas y rellenos.</translation>
+        <source>Care, label, sleeve, pillow</source>
+        <translation>Cuidados, etiqueta, manga, cojín</translation>
+    </message>
+    <message>
+        <source>As a pillow, from the back</source>
+        <translation>Como cojín, por detrás</translation>
     </message>
 </context>
 <context>
@@ -294,10 +311,6 @@
     <message>
         <source>The frame</source>
         <translation>El marco</translation>
-    </message>
-    <message>
-        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Despacio sobre lo grueso; girar el volante a mano. Sacar los alfileres antes de que llegue la aguja.</translation>
     </message>
 </context>
 <context>
@@ -3185,6 +3198,13 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>SpreadActs</name>
+    <message>
+        <source>Back to the work</source>
+        <translation>Volver al trabajo</translation>
+    </message>
+</context>
+<context>
     <name>StepButton</name>
     <message>
         <source>more</source>
@@ -4945,10 +4965,6 @@ borde cortado</translation>
         <translation>¿Dónde está el desgarro, medido desde el extremo cero?</translation>
     </message>
     <message>
-        <source>Keep it: a narrower strip or patches come out of it. Straighten the end first.</source>
-        <translation>Guardarlo: de ahí sale una tira más estrecha o parches. Primero enderezar el extremo.</translation>
-    </message>
-    <message>
         <source>To make again: %1. It stands in the list once more.</source>
         <translation>Para hacer de nuevo: %1. Está otra vez en la lista.</translation>
     </message>
@@ -4999,24 +5015,12 @@ borde cortado</translation>
         <translation>Contado como hecho.</translation>
     </message>
     <message>
-        <source>Pick the thread back about {1 in} and start again on the line. Inside stippling it will not show.</source>
-        <translation>Descoser el hilo hacia atrás cerca de {1 in} y empezar de nuevo sobre la línea. Dentro del meandro no se notará.</translation>
-    </message>
-    <message>
         <source>The bobbin is counted as new from here.</source>
         <translation>La canilla cuenta como nueva desde aquí.</translation>
     </message>
     <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
         <translation>¿Aguja rota? Encontrar todos los trozos antes de seguir.</translation>
-    </message>
-    <message>
-        <source>Not pressed yet: unpick that patch’s stitches only, peel it off, lay the right one, stitch it again. Pressed already: a new block.</source>
-        <translation>Sin planchar aún: descoser solo las puntadas de ese parche, despegarlo, poner el correcto y bordarlo de nuevo. Ya planchado: un bloque nuevo.</translation>
-    </message>
-    <message>
-        <source>Leave the block in the hoop. Start again at the stop you were at; nothing here was lost.</source>
-        <translation>Dejar el bloque en el bastidor. Empezar de nuevo en la última parada; aquí no se perdió nada.</translation>
     </message>
     <message>
         <source>Blocks lost beyond the tear: %1. They are on record and stand in the list again.</source>
@@ -5816,16 +5820,8 @@ borde cortado</translation>
         <translation>{%1} bastan. Coser ese lado por la línea bordada, no por el borde cortado.</translation>
     </message>
     <message>
-        <source>{%1} is too little to hold a seam; it takes {%2}. Lay a scrap of the same three layers edge to edge, zigzag it on, trim it to the ruler again.</source>
-        <translation>{%1} es muy poco para una costura; hacen falta {%2}. Poner un retal de las mismas tres capas canto con canto, coserlo en zigzag y recortarlo otra vez con la regla.</translation>
-    </message>
-    <message>
         <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
         <translation>O poner el bloque de modo que ese lado quede en el borde exterior, bajo el ribete.</translation>
-    </message>
-    <message>
-        <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
-        <translation>{%1} no sostiene nada: por debajo de {%2} el bloque se hace de nuevo. Su parte buena sirve para una unión de prueba.</translation>
     </message>
     <message>
         <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
@@ -5840,37 +5836,8 @@ borde cortado</translation>
         <translation>Faltan {%1}. Sirve: coserlo por la línea bordada, no por el borde cortado.</translation>
     </message>
     <message>
-        <source>{%1} too small. Measure its stitched outline: is that small too, the outer line is stitched again at size, or the block is made again.</source>
-        <translation>Faltan {%1}. Medir su contorno bordado: si también es pequeño, se borda de nuevo la línea exterior a medida, o se hace otro bloque.</translation>
-    </message>
-    <message>
-        <source>Off by {%1}: up to {%2} a row is eased to the long sashing. Pin the ends and the marks first.</source>
-        <translation>Se desvía {%1}: hasta {%2} una fila se embebe en la tira larga. Prender antes los extremos y las marcas.</translation>
-    </message>
-    <message>
-        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant: sew them again that much deeper, or try the test join anew.</source>
-        <extracomment>scant: less deep than it should be</extracomment>
-        <translation>Sobran {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} escasa: coserlas de nuevo eso más hondas, o repetir la unión de prueba.</translation>
-    </message>
-    <message>
-        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep: unpick, and sew them again that much scanter.</source>
-        <translation>Faltan {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} demasiado honda: descoserlas y coserlas eso más escasas.</translation>
-    </message>
-    <message>
-        <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
-        <translation>Primero medir cada tira de unión tal como se ve: si falla una sola, se descosen solo sus costuras.</translation>
-    </message>
-    <message>
-        <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
-        <translation>{%1} menos de lo planeado. Escuadrar con él el lado opuesto; el ribete planeado alcanza.</translation>
-    </message>
-    <message>
         <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
         <translation>Anotar los cuatro lados y las dos diagonales en «Medir la pieza»: allí dice dónde cortar.</translation>
-    </message>
-    <message>
-        <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
-        <translation>Descoser el ribete desde la última esquina buena, no toda la vuelta; plancharlo plano y doblar la esquina de nuevo.</translation>
     </message>
     <message>
         <source>Sew it again {%1} deep.</source>
@@ -5886,37 +5853,8 @@ borde cortado</translation>
         <translation>Cortar para ello {%2} × {%3} de %1: de lo que sobró de las tiras de unión, o a lo ancho de la tela.</translation>
     </message>
     <message>
-        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
-        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
-        <translation>Descoser la costura de la zanja donde no agarró, y el ancho de un pulgar más a cada extremo. No se corta nada nuevo.</translation>
-    </message>
-    <message>
-        <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
-        <translation>Remeter {%1}, no más: así agarra {%2}. Prender sobre la línea de costura y coser, sacando los alfileres.</translation>
-    </message>
-    <message>
-        <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
-        <translation>Donde aún no llegue, cerrarlo a mano o poner una cinta sobre el doblez. Palpar las demás uniones por si acaso.</translation>
-    </message>
-    <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
         <translation>Llevar el ribete sobre su costura por detrás y cerrar ese sitio a mano; no hace falta descoser.</translation>
-    </message>
-    <message>
-        <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
-        <translation>Una muesca de {%1}: el ribete la cubre. Poner un retal de guata para que quede llena.</translation>
-    </message>
-    <message>
-        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even, and bind as planned.</source>
-        <translation>Quedan {%1}. Recortar {%2} de los cuatro lados, para que el borde quede parejo, y ribetear como estaba planeado.</translation>
-    </message>
-    <message>
-        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch, zigzag it, then square the side again.</source>
-        <translation>Solo quedan {%1}. Poner un retal de las tres capas canto con canto en la muesca, coserlo en zigzag y escuadrar el lado otra vez.</translation>
-    </message>
-    <message>
-        <source>If %1 was sewn in, unpick the joins on its sides only; they are sewn again with the new block. All others stay.</source>
-        <translation>Si %1 ya estaba cosido, descoser solo las uniones de sus lados; se cosen de nuevo con el bloque nuevo. Las demás quedan.</translation>
     </message>
     <message>
         <source>No good block of that name is on record: nothing was changed.</source>
@@ -6335,16 +6273,212 @@ borde cortado</translation>
         <translation>Separado, cuchilla cerrada</translation>
     </message>
     <message>
-        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. Keep the ripper’s blade off the cloth.</source>
-        <translation>Cortar una de cada tres puntadas por el lado de la canilla, sacar el otro hilo, cepillar los restos, planchar plano. El filo del descosedor lejos de la tela.</translation>
-    </message>
-    <message>
         <source>Nothing may lie underneath.</source>
         <translation>Sin nada debajo.</translation>
     </message>
     <message>
-        <source>A pleat under {%1} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
-        <translation>Un pliegue de menos de {%1} por detrás puede quedarse. Uno más largo, o un corte en la tela de fondo, pide un bloque nuevo.</translation>
+        <source>Keep the ripper’s blade off the cloth.</source>
+        <translation>El filo del descosedor lejos de la tela.</translation>
+    </message>
+    <message>
+        <source>Roll the blade away from you, fingers well back; then close it.</source>
+        <translation>Rodar la cuchilla hacia delante, dedos bien atrás; luego cerrarla.</translation>
+    </message>
+    <message>
+        <source>Slow over the thick places; turn the wheel by hand.</source>
+        <translation>Despacio sobre lo grueso; girar el volante a mano.</translation>
+    </message>
+    <message>
+        <source>Keep it: a narrower strip or patches come out of it.</source>
+        <translation>Guardarlo: de ahí sale una tira más estrecha o parches.</translation>
+    </message>
+    <message>
+        <source>Straighten the end first.</source>
+        <translation>Primero enderezar el extremo.</translation>
+    </message>
+    <message>
+        <source>Pick the thread back about {1 in} and start again on the line.</source>
+        <translation>Descoser el hilo hacia atrás cerca de {1 in} y empezar de nuevo sobre la línea.</translation>
+    </message>
+    <message>
+        <source>Inside stippling it will not show.</source>
+        <translation>Dentro del meandro no se notará.</translation>
+    </message>
+    <message>
+        <source>A pleat under {%1} on the back may stay.</source>
+        <translation>Un pliegue de menos de {%1} por detrás puede quedarse.</translation>
+    </message>
+    <message>
+        <source>A longer one, or a cut through the ground, means a new block.</source>
+        <translation>Uno más largo, o un corte en la tela de fondo, pide un bloque nuevo.</translation>
+    </message>
+    <message>
+        <source>Not pressed yet: unpick that patch’s stitches only.</source>
+        <translation>Sin planchar aún: descoser solo las puntadas de ese parche.</translation>
+    </message>
+    <message>
+        <source>Peel it off, lay the right one, stitch it again.</source>
+        <translation>Despegarlo, poner el correcto y bordarlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Pressed already: a new block.</source>
+        <translation>Ya planchado: un bloque nuevo.</translation>
+    </message>
+    <message>
+        <source>Leave the block in the hoop.</source>
+        <translation>Dejar el bloque en el bastidor.</translation>
+    </message>
+    <message>
+        <source>Start again at the stop you were at; nothing here was lost.</source>
+        <translation>Empezar de nuevo en la última parada; aquí no se perdió nada.</translation>
+    </message>
+    <message>
+        <source>{%1} is too little to hold a seam; it takes {%2}.</source>
+        <translation>{%1} es muy poco para una costura; hacen falta {%2}.</translation>
+    </message>
+    <message>
+        <source>Lay a scrap of the same three layers edge to edge.</source>
+        <translation>Poner un retal de las mismas tres capas canto con canto.</translation>
+    </message>
+    <message>
+        <source>Zigzag it on, trim it to the ruler again.</source>
+        <translation>Coserlo en zigzag y recortarlo otra vez con la regla.</translation>
+    </message>
+    <message>
+        <source>{%1} holds nothing: under {%2} the block is made again.</source>
+        <translation>{%1} no sostiene nada: por debajo de {%2} el bloque se hace de nuevo.</translation>
+    </message>
+    <message>
+        <source>Its good part serves for a test join.</source>
+        <translation>Su parte buena sirve para una unión de prueba.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. Measure its stitched outline.</source>
+        <translation>Faltan {%1}. Medir su contorno bordado.</translation>
+    </message>
+    <message>
+        <source>Is that small too, the outer line is stitched again at size, or the block is made again.</source>
+        <extracomment>it: the stitched outline of a block</extracomment>
+        <translation>Si también es pequeño, se borda de nuevo la línea exterior a medida, o se hace otro bloque.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} a row is eased to the long sashing.</source>
+        <translation>Se desvía {%1}: hasta {%2} una fila se embebe en la tira larga.</translation>
+    </message>
+    <message>
+        <source>Pin the ends and the marks first.</source>
+        <translation>Prender antes los extremos y las marcas.</translation>
+    </message>
+    <message>
+        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant.</source>
+        <extracomment>scant: less deep than it should be</extracomment>
+        <translation>Sobran {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} escasa.</translation>
+    </message>
+    <message>
+        <source>Sew them again that much deeper, or try the test join anew.</source>
+        <translation>Coserlas de nuevo eso más hondas, o repetir la unión de prueba.</translation>
+    </message>
+    <message>
+        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep.</source>
+        <translation>Faltan {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} demasiado honda.</translation>
+    </message>
+    <message>
+        <source>Unpick, and sew them again that much scanter.</source>
+        <extracomment>scanter: less deep</extracomment>
+        <translation>Descoserlas y coserlas eso más escasas.</translation>
+    </message>
+    <message>
+        <source>First measure each sashing as it is seen.</source>
+        <translation>Primero medir cada tira de unión tal como se ve.</translation>
+    </message>
+    <message>
+        <source>If one alone is off, only its seams are unpicked.</source>
+        <translation>Si falla una sola, se descosen solo sus costuras.</translation>
+    </message>
+    <message>
+        <source>{%1} smaller than planned. Square the opposite side to it.</source>
+        <translation>{%1} menos de lo planeado. Escuadrar con él el lado opuesto.</translation>
+    </message>
+    <message>
+        <source>The binding as planned reaches round.</source>
+        <translation>El ribete planeado alcanza.</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side.</source>
+        <translation>Cortar una de cada tres puntadas por el lado de la canilla.</translation>
+    </message>
+    <message>
+        <source>Draw the other thread out and brush the bits away.</source>
+        <translation>Sacar el otro hilo, cepillar los restos.</translation>
+    </message>
+    <message>
+        <source>Press it flat.</source>
+        <translation>Planchar plano.</translation>
+    </message>
+    <message>
+        <source>Unpick the binding from the last good corner on, not the whole round.</source>
+        <translation>Descoser el ribete desde la última esquina buena, no toda la vuelta.</translation>
+    </message>
+    <message>
+        <source>Press it flat and fold the corner anew.</source>
+        <translation>Plancharlo plano y doblar la esquina de nuevo.</translation>
+    </message>
+    <message>
+        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends.</source>
+        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
+        <translation>Descoser la costura de la zanja donde no agarró, y el ancho de un pulgar más a cada extremo.</translation>
+    </message>
+    <message>
+        <source>Nothing is cut anew.</source>
+        <translation>No se corta nada nuevo.</translation>
+    </message>
+    <message>
+        <source>Fold {%1} under, no more: that catches {%2}.</source>
+        <translation>Remeter {%1}, no más: así agarra {%2}.</translation>
+    </message>
+    <message>
+        <source>Pin on the seam line and stitch.</source>
+        <translation>Prender sobre la línea de costura y coser.</translation>
+    </message>
+    <message>
+        <source>Where it still does not reach, close it by hand, or lay a tape over the fold.</source>
+        <translation>Donde aún no llegue, cerrarlo a mano o poner una cinta sobre el doblez.</translation>
+    </message>
+    <message>
+        <source>Feel every other join for the same.</source>
+        <translation>Palpar las demás uniones por si acaso.</translation>
+    </message>
+    <message>
+        <source>A notch of {%1}: the binding covers it.</source>
+        <translation>Una muesca de {%1}: el ribete la cubre.</translation>
+    </message>
+    <message>
+        <source>Lay a scrap of batting in, so that it is filled.</source>
+        <translation>Poner un retal de guata para que quede llena.</translation>
+    </message>
+    <message>
+        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even.</source>
+        <translation>Quedan {%1}. Recortar {%2} de los cuatro lados, para que el borde quede parejo.</translation>
+    </message>
+    <message>
+        <source>Bind as planned.</source>
+        <translation>Ribetear como estaba planeado.</translation>
+    </message>
+    <message>
+        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch.</source>
+        <translation>Solo quedan {%1}. Poner un retal de las tres capas canto con canto en la muesca.</translation>
+    </message>
+    <message>
+        <source>Zigzag it, then square the side again.</source>
+        <translation>Coserlo en zigzag y escuadrar el lado otra vez.</translation>
+    </message>
+    <message>
+        <source>If %1 was sewn in, unpick the joins on its sides only.</source>
+        <translation>Si %1 ya estaba cosido, descoser solo las uniones de sus lados.</translation>
+    </message>
+    <message>
+        <source>They are sewn again with the new block. All others stay.</source>
+        <translation>Se cosen de nuevo con el bloque nuevo. Las demás quedan.</translation>
     </message>
 </context>
 <context>
@@ -6769,19 +6903,6 @@ borde cortado</translation>
         <translation>Esto pide una tira más, %1 en total.</translation>
     </message>
     <message>
-        <source>Lay the beginning %1 before the place it closes at. Leave %2 to both sides of that place unsewn until the ends are joined.</source>
-        <extracomment>%1 of the strip lie before the place its ends close at; %2 stay open, so that they can be joined</extracomment>
-        <translation>Colocar el comienzo %1 antes del punto de cierre. A ambos lados de ese punto, dejar %2 sin coser hasta unir los extremos.</translation>
-    </message>
-    <message>
-        <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation>Coser siguiendo el borde, sin estirarlo: embeber el bies en cada esquina. Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
-    </message>
-    <message>
-        <source>At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. Close with an overlap of exactly %2, ends crossed at a right angle.</source>
-        <translation>En una esquina parar a %1 del borde, doblar la tira hacia arriba a 45° y luego hacia abajo a ras del borde. Cerrar con un solape de exactamente %2, extremos cruzados en ángulo recto.</translation>
-    </message>
-    <message>
         <source>Square corners, mitred.</source>
         <translation>Esquinas rectas, a inglete.</translation>
     </message>
@@ -6792,10 +6913,6 @@ borde cortado</translation>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
         <translation>Es justo para un ribete doblado, que rodea bien desde %1.</translation>
-    </message>
-    <message>
-        <source>Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from the back.</source>
-        <translation>Quitar las marcas con agua fría antes de dar calor. Lavar en frío y con suavidad, secar en plano o sin calor, planchar por el revés.</translation>
     </message>
     <message>
         <source>Small quilts and pillows do not go in a sleeping baby’s cot.</source>
@@ -6945,10 +7062,6 @@ borde cortado</translation>
         <translation>La profundidad de una onda es mayor que cero y como mucho %1.</translation>
     </message>
     <message>
-        <source>Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing the bias over each crown; at an inside point leave the needle down, straighten the edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation>Empezar en lo alto de una onda, en el centro de abajo. Coser siguiendo el borde, embebiendo el bies en lo alto de cada onda; en un punto interior dejar la aguja clavada, enderezar el borde y seguir. Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
-    </message>
-    <message>
         <source>%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a radius of {%6} and {%7}.</source>
         <extracomment>chord: the straight distance across one scallop</extracomment>
         <translation>%1 ondas a lo largo y %2 a lo ancho, de {%3} de profundidad: cuerdas de {%4} y {%5}, trazadas con un radio de {%6} y {%7}.</translation>
@@ -6980,27 +7093,6 @@ borde cortado</translation>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
         <translation>En cada punto interior hacer una costura de refuerzo, dar un piquete hasta ella y girar allí.</translation>
-    </message>
-    <message>
-        <source>Left and right first: two of %1 each face, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
-        <translation>Primero izquierda y derecha: dos de %1 por cara; luego arriba y abajo: dos de %2. Cortarlas %3 más largas y enrasarlas.</translation>
-    </message>
-    <message>
-        <source>Left and right first: two of %1, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
-        <translation>Primero izquierda y derecha: dos de %1; luego arriba y abajo: dos de %2. Cortarlas %3 más largas y enrasarlas.</translation>
-    </message>
-    <message>
-        <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
-        <translation>Tira delantera derecho con derecho sobre la delantera, tira trasera sobre la trasera, los tres bordes cortados a ras: una costura de %1. Planchar las dos hacia fuera.</translation>
-    </message>
-    <message>
-        <source>Strip right sides together with the front, raw edges level: a seam of %1. Press it outward.</source>
-        <translation>Tira derecho con derecho sobre la delantera, bordes cortados a ras: una costura de %1. Planchar hacia fuera.</translation>
-    </message>
-    <message>
-        <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge, and baste the raw edges together: so the frame is filled, and the binding too.</source>
-        <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
-        <translation>Poner guata de %1 de ancho más allá del margen del bloque, canto con canto, e hilvanar juntos los bordes cortados: así quedan llenos el marco y también el ribete.</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -7056,6 +7148,111 @@ borde cortado</translation>
         <source>along, as the rows measure, and %1 across, raw</source>
         <extracomment>after a large length: the piece&apos;s side is as long as its measured rows</extracomment>
         <translation>de largo, como miden las filas, y %1 de ancho, sin rematar</translation>
+    </message>
+    <message>
+        <source>Lay the beginning %1 before the place it closes at.</source>
+        <translation>Colocar el comienzo %1 antes del punto de cierre.</translation>
+    </message>
+    <message>
+        <source>Leave %1 to both sides of that place unsewn until the ends are joined.</source>
+        <translation>A ambos lados de ese punto, dejar %1 sin coser hasta unir los extremos.</translation>
+    </message>
+    <message>
+        <source>Begin on the crown of a scallop at the middle of the bottom.</source>
+        <translation>Empezar en lo alto de una onda, en el centro de abajo.</translation>
+    </message>
+    <message>
+        <source>Sew with the edge, easing the bias over each crown.</source>
+        <translation>Coser siguiendo el borde, embebiendo el bies en lo alto de cada onda.</translation>
+    </message>
+    <message>
+        <source>At an inside point leave the needle down, straighten the edge and sew on.</source>
+        <translation>En un punto interior dejar la aguja clavada, enderezar el borde y seguir.</translation>
+    </message>
+    <message>
+        <source>Sew with the edge, not stretching it: ease the bias round each corner.</source>
+        <translation>Coser siguiendo el borde, sin estirarlo: embeber el bies en cada esquina.</translation>
+    </message>
+    <message>
+        <source>At a corner stop %1 from the edge.</source>
+        <translation>En una esquina parar a %1 del borde.</translation>
+    </message>
+    <message>
+        <source>Fold the strip up at 45°.</source>
+        <translation>Doblar la tira hacia arriba a 45°.</translation>
+    </message>
+    <message>
+        <source>Then fold it down, level with the edge.</source>
+        <translation>Luego doblarla hacia abajo, a ras del borde.</translation>
+    </message>
+    <message>
+        <source>Close it with an overlap of %1, ends crossed at a right angle.</source>
+        <translation>Cerrarlo con un solape de %1, extremos cruzados en ángulo recto.</translation>
+    </message>
+    <message>
+        <source>Close with an overlap of exactly %1, ends crossed at a right angle.</source>
+        <translation>Cerrar con un solape de exactamente %1, extremos cruzados en ángulo recto.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1 each face.</source>
+        <translation>Primero izquierda y derecha: dos de %1 por cara.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1.</source>
+        <translation>Primero izquierda y derecha: dos de %1.</translation>
+    </message>
+    <message>
+        <source>Then top and bottom: two of %1.</source>
+        <translation>Luego arriba y abajo: dos de %1.</translation>
+    </message>
+    <message>
+        <source>Cut them %1 longer and trim them flush.</source>
+        <translation>Cortarlas %1 más largas y enrasarlas.</translation>
+    </message>
+    <message>
+        <source>Front strip right sides together with the front, back strip with the back.</source>
+        <translation>Tira delantera derecho con derecho sobre la delantera, tira trasera sobre la trasera.</translation>
+    </message>
+    <message>
+        <source>All three raw edges level: one seam of %1.</source>
+        <translation>Los tres bordes cortados a ras: una costura de %1.</translation>
+    </message>
+    <message>
+        <source>Strip right sides together with the front.</source>
+        <translation>Tira derecho con derecho sobre la delantera.</translation>
+    </message>
+    <message>
+        <source>Raw edges level: a seam of %1.</source>
+        <translation>Bordes cortados a ras: una costura de %1.</translation>
+    </message>
+    <message>
+        <source>Press both outward.</source>
+        <translation>Planchar las dos hacia fuera.</translation>
+    </message>
+    <message>
+        <source>Press it outward.</source>
+        <translation>Planchar hacia fuera.</translation>
+    </message>
+    <message>
+        <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge.</source>
+        <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
+        <translation>Poner guata de %1 de ancho más allá del margen del bloque, canto con canto.</translation>
+    </message>
+    <message>
+        <source>Baste the raw edges together: so the frame is filled, and the binding too.</source>
+        <translation>Hilvanar juntos los bordes cortados: así quedan llenos el marco y también el ribete.</translation>
+    </message>
+    <message>
+        <source>Marks out with cold water before any heat.</source>
+        <translation>Quitar las marcas con agua fría antes de dar calor.</translation>
+    </message>
+    <message>
+        <source>Wash cool and gently, dry it flat or cool, press from the back.</source>
+        <translation>Lavar en frío y con suavidad, secar en plano o sin calor, planchar por el revés.</translation>
+    </message>
+    <message>
+        <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
+        <translation>Antes de vender, mirar qué normas rigen en el lugar para etiquetas y rellenos.</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,19 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en_GB">
 <context>
+    <name>ActsPage</name>
+    <message>
+        <source>Back to 1</source>
+        <extracomment>on a sheet of numbered pictures that stand on several leaves: to the first picture</extracomment>
+        <translation>Retour au 1</translation>
+    </message>
+    <message>
+        <source>On to %1</source>
+        <extracomment>the same: to the leaf that begins with picture %1</extracomment>
+        <translation>Suite au %1</translation>
+    </message>
+</context>
+<context>
     <name>AmountInHand</name>
     <message>
         <source>%1 less</source>
@@ -216,8 +229,12 @@
 <context>
     <name>EdgeCare</name>
     <message>
-        <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
-        <translation>Avant de vendre, consulter les règles locales sur les étiquettes et les garnitures.</translation>
+        <source>Care, label, sleeve, pillow</source>
+        <translation>Entretien, étiquette, manchon, coussin</translation>
+    </message>
+    <message>
+        <source>As a pillow, from the back</source>
+        <translation>En coussin, vu de dos</translation>
     </message>
 </context>
 <context>
@@ -294,10 +311,6 @@
     <message>
         <source>The frame</source>
         <translation>La bordure</translation>
-    </message>
-    <message>
-        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Lentement sur les endroits épais&#x202f;; tourner le volant à la main. Ôter les épingles avant le passage de l’aiguille.</translation>
     </message>
 </context>
 <context>
@@ -3185,6 +3198,13 @@ bord coupé</translation>
     </message>
 </context>
 <context>
+    <name>SpreadActs</name>
+    <message>
+        <source>Back to the work</source>
+        <translation>Retour au travail</translation>
+    </message>
+</context>
+<context>
     <name>StepButton</name>
     <message>
         <source>more</source>
@@ -4945,10 +4965,6 @@ bord coupé</translation>
         <translation>Où est la déchirure, mesurée depuis le bout zéro&#x202f;?</translation>
     </message>
     <message>
-        <source>Keep it: a narrower strip or patches come out of it. Straighten the end first.</source>
-        <translation>Le garder&#x202f;: une bande plus étroite ou des pièces en sortent. Redresser d’abord le bout.</translation>
-    </message>
-    <message>
         <source>To make again: %1. It stands in the list once more.</source>
         <translation>À refaire&#x202f;: %1. C’est de nouveau dans la liste.</translation>
     </message>
@@ -4999,24 +5015,12 @@ bord coupé</translation>
         <translation>Compté comme fait.</translation>
     </message>
     <message>
-        <source>Pick the thread back about {1 in} and start again on the line. Inside stippling it will not show.</source>
-        <translation>Défaire le fil sur environ {1 in} et repartir sur la ligne. Dans le vermiculé, cela ne se verra pas.</translation>
-    </message>
-    <message>
         <source>The bobbin is counted as new from here.</source>
         <translation>La canette compte comme pleine à partir d’ici.</translation>
     </message>
     <message>
         <source>Needle broken? Find all the pieces before you go on.</source>
         <translation>Aiguille cassée&#x202f;? Trouver tous les morceaux avant de continuer.</translation>
-    </message>
-    <message>
-        <source>Not pressed yet: unpick that patch’s stitches only, peel it off, lay the right one, stitch it again. Pressed already: a new block.</source>
-        <translation>Pas encore repassé&#x202f;: découdre les points de cette pièce seule, la décoller, poser la bonne, rebroder. Déjà repassé&#x202f;: un nouveau bloc.</translation>
-    </message>
-    <message>
-        <source>Leave the block in the hoop. Start again at the stop you were at; nothing here was lost.</source>
-        <translation>Laisser le bloc dans le cadre. Repartir du dernier arrêt&#x202f;; rien n’est perdu ici.</translation>
     </message>
     <message>
         <source>Blocks lost beyond the tear: %1. They are on record and stand in the list again.</source>
@@ -5816,16 +5820,8 @@ bord coupé</translation>
         <translation>{%1} suffit. Coudre ce côté selon la ligne brodée, pas selon le bord brut.</translation>
     </message>
     <message>
-        <source>{%1} is too little to hold a seam; it takes {%2}. Lay a scrap of the same three layers edge to edge, zigzag it on, trim it to the ruler again.</source>
-        <translation>{%1}, c’est trop peu pour tenir une couture&#x202f;; il faut {%2}. Poser une chute des trois mêmes épaisseurs bord à bord, la coudre au zigzag, rogner de nouveau à la règle.</translation>
-    </message>
-    <message>
         <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
         <translation>Ou poser le bloc pour que ce côté vienne au bord extérieur, sous la bande de finition.</translation>
-    </message>
-    <message>
-        <source>{%1} holds nothing: under {%2} the block is made again. Its good part serves for a test join.</source>
-        <translation>{%1} ne tient rien&#x202f;: sous {%2}, le bloc est à refaire. Sa bonne partie sert à un assemblage d’essai.</translation>
     </message>
     <message>
         <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
@@ -5840,37 +5836,8 @@ bord coupé</translation>
         <translation>Trop petit de {%1}. Il est utilisable&#x202f;: le coudre selon la ligne brodée, pas selon le bord brut.</translation>
     </message>
     <message>
-        <source>{%1} too small. Measure its stitched outline: is that small too, the outer line is stitched again at size, or the block is made again.</source>
-        <translation>Trop petit de {%1}. Mesurer son contour brodé&#x202f;: s’il est trop petit aussi, rebroder la ligne extérieure à la taille, ou refaire le bloc.</translation>
-    </message>
-    <message>
-        <source>Off by {%1}: up to {%2} a row is eased to the long sashing. Pin the ends and the marks first.</source>
-        <translation>Écart de {%1}&#x202f;: jusqu’à {%2}, l’ampleur d’une rangée se résorbe sur la bande intermédiaire longue. Épingler d’abord les bouts et les repères.</translation>
-    </message>
-    <message>
-        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant: sew them again that much deeper, or try the test join anew.</source>
-        <extracomment>scant: less deep than it should be</extracomment>
-        <translation>Trop longue de {%2}. Si toutes les coutures y ont part, chacune est trop juste de {%1}&#x202f;: les recoudre d’autant plus profond, ou refaire l’assemblage d’essai.</translation>
-    </message>
-    <message>
-        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep: unpick, and sew them again that much scanter.</source>
-        <translation>Trop courte de {%2}. Si toutes les coutures y ont part, chacune est trop profonde de {%1}&#x202f;: découdre, et les recoudre d’autant moins profond.</translation>
-    </message>
-    <message>
-        <source>First measure each sashing as it is seen: if one alone is off, only its seams are unpicked.</source>
-        <translation>Mesurer d’abord la partie visible de chaque bande intermédiaire&#x202f;: si une seule ne va pas, ne découdre que ses coutures.</translation>
-    </message>
-    <message>
-        <source>{%1} smaller than planned. Square the opposite side to it; the binding as planned reaches round.</source>
-        <translation>{%1} de moins que prévu. Mettre le côté opposé d’équerre d’après celui-ci&#x202f;; la bande de finition prévue fait le tour.</translation>
-    </message>
-    <message>
         <source>Enter the four sides and both diagonals under “Measure the piece”: it says where to cut.</source>
         <translation>Saisir les quatre côtés et les deux diagonales sous «&#x202f;Mesurer l’ouvrage&#x202f;»&#x202f;: il y est dit où couper.</translation>
-    </message>
-    <message>
-        <source>Unpick the binding from the last good corner on, not the whole round; press it flat and fold the corner anew.</source>
-        <translation>Découdre la bande de finition à partir du dernier bon coin, pas tout le tour&#x202f;; repasser à plat et replier le coin.</translation>
     </message>
     <message>
         <source>Sew it again {%1} deep.</source>
@@ -5886,37 +5853,8 @@ bord coupé</translation>
         <translation>Pour cela, couper {%2} × {%3} dans %1&#x202f;: dans le reste des bandes intermédiaires, ou en travers du tissu.</translation>
     </message>
     <message>
-        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends. Nothing is cut anew.</source>
-        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
-        <translation>Découdre la piqûre dans le sillon là où elle a manqué le pli, et 2 cm au-delà aux deux bouts. Rien n’est recoupé.</translation>
-    </message>
-    <message>
-        <source>Fold {%1} under, no more: that catches {%2}. Pin on the seam line and stitch.</source>
-        <translation>Rentrer {%1}, pas plus&#x202f;: cela prend {%2}. Épingler sur la ligne de couture et piquer.</translation>
-    </message>
-    <message>
-        <source>Where it still does not reach, close it by hand, or lay a tape over the fold. Feel every other join for the same.</source>
-        <translation>Là où le pli n’arrive toujours pas, fermer à la main, ou poser un ruban dessus. Tâter de même tous les autres assemblages.</translation>
-    </message>
-    <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
         <translation>Tirer la bande de finition par-dessus sa couture au dos et fermer à la main&#x202f;; inutile de découdre.</translation>
-    </message>
-    <message>
-        <source>A notch of {%1}: the binding covers it. Lay a scrap of batting in, so that it is filled.</source>
-        <translation>Une entaille de {%1}&#x202f;: la bande de finition la couvre. Y mettre une chute de molleton, pour la remplir.</translation>
-    </message>
-    <message>
-        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even, and bind as planned.</source>
-        <translation>Il reste {%1}. Rogner {%2} sur les quatre côtés, pour que le bord reste régulier, et border comme prévu.</translation>
-    </message>
-    <message>
-        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch, zigzag it, then square the side again.</source>
-        <translation>Il ne reste que {%1}. Poser une chute des trois épaisseurs bord à bord dans l’entaille, la coudre au zigzag, puis remettre le côté d’équerre.</translation>
-    </message>
-    <message>
-        <source>If %1 was sewn in, unpick the joins on its sides only; they are sewn again with the new block. All others stay.</source>
-        <translation>Si %1 était déjà cousu, découdre seulement les assemblages sur ses côtés&#x202f;; ils sont recousus avec le nouveau bloc. Tous les autres restent.</translation>
     </message>
     <message>
         <source>No good block of that name is on record: nothing was changed.</source>
@@ -6335,16 +6273,212 @@ bord coupé</translation>
         <translation>Séparé, lame fermée</translation>
     </message>
     <message>
-        <source>Cut every third stitch on the bobbin’s side, draw the other thread out, brush the bits away, press flat. Keep the ripper’s blade off the cloth.</source>
-        <translation>Couper un point sur trois côté canette, tirer l’autre fil, brosser les bouts, repasser à plat. Tenir la lame du découd-vite à l’écart du tissu.</translation>
-    </message>
-    <message>
         <source>Nothing may lie underneath.</source>
         <translation>Vérifier&#x202f;: rien dessous.</translation>
     </message>
     <message>
-        <source>A pleat under {%1} on the back may stay. A longer one, or a cut through the ground, means a new block.</source>
-        <translation>Un faux pli de moins de {%1} au dos peut rester. Plus long, ou si le fond est coupé, il faut un nouveau bloc.</translation>
+        <source>Keep the ripper’s blade off the cloth.</source>
+        <translation>Tenir la lame du découd-vite à l’écart du tissu.</translation>
+    </message>
+    <message>
+        <source>Roll the blade away from you, fingers well back; then close it.</source>
+        <translation>Rouler la lame vers l’avant, doigts bien en retrait ; puis la fermer.</translation>
+    </message>
+    <message>
+        <source>Slow over the thick places; turn the wheel by hand.</source>
+        <translation>Lentement sur les endroits épais ; tourner le volant à la main.</translation>
+    </message>
+    <message>
+        <source>Keep it: a narrower strip or patches come out of it.</source>
+        <translation>Le garder : une bande plus étroite ou des pièces en sortent.</translation>
+    </message>
+    <message>
+        <source>Straighten the end first.</source>
+        <translation>Redresser d’abord le bout.</translation>
+    </message>
+    <message>
+        <source>Pick the thread back about {1 in} and start again on the line.</source>
+        <translation>Défaire le fil sur environ {1 in} et repartir sur la ligne.</translation>
+    </message>
+    <message>
+        <source>Inside stippling it will not show.</source>
+        <translation>Dans le vermiculé, cela ne se verra pas.</translation>
+    </message>
+    <message>
+        <source>A pleat under {%1} on the back may stay.</source>
+        <translation>Un faux pli de moins de {%1} au dos peut rester.</translation>
+    </message>
+    <message>
+        <source>A longer one, or a cut through the ground, means a new block.</source>
+        <translation>Plus long, ou si le fond est coupé, il faut un nouveau bloc.</translation>
+    </message>
+    <message>
+        <source>Not pressed yet: unpick that patch’s stitches only.</source>
+        <translation>Pas encore repassé : découdre les points de cette pièce seule.</translation>
+    </message>
+    <message>
+        <source>Peel it off, lay the right one, stitch it again.</source>
+        <translation>La décoller, poser la bonne, rebroder.</translation>
+    </message>
+    <message>
+        <source>Pressed already: a new block.</source>
+        <translation>Déjà repassé : un nouveau bloc.</translation>
+    </message>
+    <message>
+        <source>Leave the block in the hoop.</source>
+        <translation>Laisser le bloc dans le cadre.</translation>
+    </message>
+    <message>
+        <source>Start again at the stop you were at; nothing here was lost.</source>
+        <translation>Repartir du dernier arrêt ; rien n’est perdu ici.</translation>
+    </message>
+    <message>
+        <source>{%1} is too little to hold a seam; it takes {%2}.</source>
+        <translation>{%1}, c’est trop peu pour tenir une couture ; il faut {%2}.</translation>
+    </message>
+    <message>
+        <source>Lay a scrap of the same three layers edge to edge.</source>
+        <translation>Poser une chute des trois mêmes épaisseurs bord à bord.</translation>
+    </message>
+    <message>
+        <source>Zigzag it on, trim it to the ruler again.</source>
+        <translation>La coudre au zigzag, rogner de nouveau à la règle.</translation>
+    </message>
+    <message>
+        <source>{%1} holds nothing: under {%2} the block is made again.</source>
+        <translation>{%1} ne tient rien : sous {%2}, le bloc est à refaire.</translation>
+    </message>
+    <message>
+        <source>Its good part serves for a test join.</source>
+        <translation>Sa bonne partie sert à un assemblage d’essai.</translation>
+    </message>
+    <message>
+        <source>{%1} too small. Measure its stitched outline.</source>
+        <translation>Trop petit de {%1}. Mesurer son contour brodé.</translation>
+    </message>
+    <message>
+        <source>Is that small too, the outer line is stitched again at size, or the block is made again.</source>
+        <extracomment>it: the stitched outline of a block</extracomment>
+        <translation>S’il est trop petit aussi, rebroder la ligne extérieure à la taille, ou refaire le bloc.</translation>
+    </message>
+    <message>
+        <source>Off by {%1}: up to {%2} a row is eased to the long sashing.</source>
+        <translation>Écart de {%1} : jusqu’à {%2}, l’ampleur d’une rangée se résorbe sur la bande intermédiaire longue.</translation>
+    </message>
+    <message>
+        <source>Pin the ends and the marks first.</source>
+        <translation>Épingler d’abord les bouts et les repères.</translation>
+    </message>
+    <message>
+        <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant.</source>
+        <extracomment>scant: less deep than it should be</extracomment>
+        <translation>Trop longue de {%2}. Si toutes les coutures y ont part, chacune est trop juste de {%1}.</translation>
+    </message>
+    <message>
+        <source>Sew them again that much deeper, or try the test join anew.</source>
+        <translation>Les recoudre d’autant plus profond, ou refaire l’assemblage d’essai.</translation>
+    </message>
+    <message>
+        <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep.</source>
+        <translation>Trop courte de {%2}. Si toutes les coutures y ont part, chacune est trop profonde de {%1}.</translation>
+    </message>
+    <message>
+        <source>Unpick, and sew them again that much scanter.</source>
+        <extracomment>scanter: less deep</extracomment>
+        <translation>Découdre, et les recoudre d’autant moins profond.</translation>
+    </message>
+    <message>
+        <source>First measure each sashing as it is seen.</source>
+        <translation>Mesurer d’abord la partie visible de chaque bande intermédiaire.</translation>
+    </message>
+    <message>
+        <source>If one alone is off, only its seams are unpicked.</source>
+        <translation>Si une seule ne va pas, ne découdre que ses coutures.</translation>
+    </message>
+    <message>
+        <source>{%1} smaller than planned. Square the opposite side to it.</source>
+        <translation>{%1} de moins que prévu. Mettre le côté opposé d’équerre d’après celui-ci.</translation>
+    </message>
+    <message>
+        <source>The binding as planned reaches round.</source>
+        <translation>La bande de finition prévue fait le tour.</translation>
+    </message>
+    <message>
+        <source>Cut every third stitch on the bobbin’s side.</source>
+        <translation>Couper un point sur trois côté canette.</translation>
+    </message>
+    <message>
+        <source>Draw the other thread out and brush the bits away.</source>
+        <translation>Tirer l’autre fil, brosser les bouts.</translation>
+    </message>
+    <message>
+        <source>Press it flat.</source>
+        <translation>Repasser à plat.</translation>
+    </message>
+    <message>
+        <source>Unpick the binding from the last good corner on, not the whole round.</source>
+        <translation>Découdre la bande de finition à partir du dernier bon coin, pas tout le tour.</translation>
+    </message>
+    <message>
+        <source>Press it flat and fold the corner anew.</source>
+        <translation>Repasser à plat et replier le coin.</translation>
+    </message>
+    <message>
+        <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends.</source>
+        <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
+        <translation>Découdre la piqûre dans le sillon là où elle a manqué le pli, et 2 cm au-delà aux deux bouts.</translation>
+    </message>
+    <message>
+        <source>Nothing is cut anew.</source>
+        <translation>Rien n’est recoupé.</translation>
+    </message>
+    <message>
+        <source>Fold {%1} under, no more: that catches {%2}.</source>
+        <translation>Rentrer {%1}, pas plus : cela prend {%2}.</translation>
+    </message>
+    <message>
+        <source>Pin on the seam line and stitch.</source>
+        <translation>Épingler sur la ligne de couture et piquer.</translation>
+    </message>
+    <message>
+        <source>Where it still does not reach, close it by hand, or lay a tape over the fold.</source>
+        <translation>Là où le pli n’arrive toujours pas, fermer à la main, ou poser un ruban dessus.</translation>
+    </message>
+    <message>
+        <source>Feel every other join for the same.</source>
+        <translation>Tâter de même tous les autres assemblages.</translation>
+    </message>
+    <message>
+        <source>A notch of {%1}: the binding covers it.</source>
+        <translation>Une entaille de {%1} : la bande de finition la couvre.</translation>
+    </message>
+    <message>
+        <source>Lay a scrap of batting in, so that it is filled.</source>
+        <translation>Y mettre une chute de molleton, pour la remplir.</translation>
+    </message>
+    <message>
+        <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even.</source>
+        <translation>Il reste {%1}. Rogner {%2} sur les quatre côtés, pour que le bord reste régulier.</translation>
+    </message>
+    <message>
+        <source>Bind as planned.</source>
+        <translation>Border comme prévu.</translation>
+    </message>
+    <message>
+        <source>Only {%1} is left. Lay a scrap of the three layers edge to edge into the notch.</source>
+        <translation>Il ne reste que {%1}. Poser une chute des trois épaisseurs bord à bord dans l’entaille.</translation>
+    </message>
+    <message>
+        <source>Zigzag it, then square the side again.</source>
+        <translation>La coudre au zigzag, puis remettre le côté d’équerre.</translation>
+    </message>
+    <message>
+        <source>If %1 was sewn in, unpick the joins on its sides only.</source>
+        <translation>Si %1 était déjà cousu, découdre seulement les assemblages sur ses côtés.</translation>
+    </message>
+    <message>
+        <source>They are sewn again with the new block. All others stay.</source>
+        <translation>Ils sont recousus avec le nouveau bloc. Tous les autres restent.</translation>
     </message>
 </context>
 <context>
@@ -6769,19 +6903,6 @@ bord coupé</translation>
         <translation>Il faut une bande de plus, %1 en tout.</translation>
     </message>
     <message>
-        <source>Lay the beginning %1 before the place it closes at. Leave %2 to both sides of that place unsewn until the ends are joined.</source>
-        <extracomment>%1 of the strip lie before the place its ends close at; %2 stay open, so that they can be joined</extracomment>
-        <translation>Poser le début %1 avant l’endroit où la bande se ferme. De part et d’autre, laisser %2 sans couture jusqu’à ce que les bouts soient assemblés.</translation>
-    </message>
-    <message>
-        <source>Sew with the edge, not stretching it: ease the bias round each corner. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation>Coudre en suivant le bord, sans l’étirer&#x202f;: résorber l’ampleur du biais à chaque coin. Fermer avec un recouvrement de %1, bouts croisés à angle droit.</translation>
-    </message>
-    <message>
-        <source>At a corner stop %1 from the edge, fold the strip up at 45°, then down level with the edge. Close with an overlap of exactly %2, ends crossed at a right angle.</source>
-        <translation>À un coin, s’arrêter à %1 du bord, plier la bande vers le haut à 45°, puis la rabattre au ras du bord. Fermer avec un recouvrement d’exactement %2, bouts croisés à angle droit.</translation>
-    </message>
-    <message>
         <source>Square corners, mitred.</source>
         <translation>Coins droits, en onglet.</translation>
     </message>
@@ -6792,10 +6913,6 @@ bord coupé</translation>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
         <translation>C’est serré pour une bande de finition pliée, qui tourne bien à partir de %1.</translation>
-    </message>
-    <message>
-        <source>Marks out with cold water before any heat. Wash cool and gently, dry it flat or cool, press from the back.</source>
-        <translation>Ôter les marques à l’eau froide avant toute chaleur. Laver doucement à froid, sécher à plat ou à basse température, repasser par le dos.</translation>
     </message>
     <message>
         <source>Small quilts and pillows do not go in a sleeping baby’s cot.</source>
@@ -6945,10 +7062,6 @@ bord coupé</translation>
         <translation>La profondeur d’un feston dépasse zéro, sans dépasser %1.</translation>
     </message>
     <message>
-        <source>Begin on the crown of a scallop at the middle of the bottom. Sew with the edge, easing the bias over each crown; at an inside point leave the needle down, straighten the edge and sew on. Close it with an overlap of %1, ends crossed at a right angle.</source>
-        <translation>Commencer au sommet d’un feston, au milieu du bas. Coudre en suivant le bord et résorber l’ampleur du biais sur chaque sommet&#x202f;; à un angle rentrant, laisser l’aiguille piquée, redresser le bord et continuer. Fermer avec un recouvrement de %1, bouts croisés à angle droit.</translation>
-    </message>
-    <message>
         <source>%1 scallops along and %2 across, {%3} deep: chords of {%4} and {%5}, drawn with a radius of {%6} and {%7}.</source>
         <extracomment>chord: the straight distance across one scallop</extracomment>
         <translation>%1 festons en long et %2 en travers, profondeur {%3}&#x202f;: cordes de {%4} et {%5}, arcs tracés avec un rayon de {%6} et {%7}.</translation>
@@ -6980,27 +7093,6 @@ bord coupé</translation>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
         <translation>À chaque angle rentrant, faire une piqûre de soutien, cranter jusqu’aux points et pivoter.</translation>
-    </message>
-    <message>
-        <source>Left and right first: two of %1 each face, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
-        <translation>D’abord gauche et droite&#x202f;: deux de %1 par face, puis haut et bas&#x202f;: deux de %2. Les couper %3 plus longues et les araser.</translation>
-    </message>
-    <message>
-        <source>Left and right first: two of %1, then top and bottom: two of %2. Cut them %3 longer and trim them flush.</source>
-        <translation>D’abord gauche et droite&#x202f;: deux de %1, puis haut et bas&#x202f;: deux de %2. Les couper %3 plus longues et les araser.</translation>
-    </message>
-    <message>
-        <source>Front strip right sides together with the front, back strip with the back, all three raw edges level: one seam of %1. Press both outward.</source>
-        <translation>Bande du devant endroit contre endroit sur le devant, bande du dos sur le dos, les trois bords bruts alignés&#x202f;: une couture de %1. Repasser les deux vers l’extérieur.</translation>
-    </message>
-    <message>
-        <source>Strip right sides together with the front, raw edges level: a seam of %1. Press it outward.</source>
-        <translation>Bande endroit contre endroit sur le devant, bords bruts alignés&#x202f;: une couture de %1. Repasser vers l’extérieur.</translation>
-    </message>
-    <message>
-        <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge, and baste the raw edges together: so the frame is filled, and the binding too.</source>
-        <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
-        <translation>Glisser du molleton large de %1 au-delà de la marge du bloc, bord à bord, et bâtir les bords bruts ensemble&#x202f;: l’encadrement est ainsi garni, et la finition aussi.</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -7056,6 +7148,111 @@ bord coupé</translation>
         <source>along, as the rows measure, and %1 across, raw</source>
         <extracomment>after a large length: the piece&apos;s side is as long as its measured rows</extracomment>
         <translation>en long, comme mesurent les rangées, et %1 en travers, brut</translation>
+    </message>
+    <message>
+        <source>Lay the beginning %1 before the place it closes at.</source>
+        <translation>Poser le début %1 avant l’endroit où la bande se ferme.</translation>
+    </message>
+    <message>
+        <source>Leave %1 to both sides of that place unsewn until the ends are joined.</source>
+        <translation>De part et d’autre, laisser %1 sans couture jusqu’à ce que les bouts soient assemblés.</translation>
+    </message>
+    <message>
+        <source>Begin on the crown of a scallop at the middle of the bottom.</source>
+        <translation>Commencer au sommet d’un feston, au milieu du bas.</translation>
+    </message>
+    <message>
+        <source>Sew with the edge, easing the bias over each crown.</source>
+        <translation>Coudre en suivant le bord et résorber l’ampleur du biais sur chaque sommet.</translation>
+    </message>
+    <message>
+        <source>At an inside point leave the needle down, straighten the edge and sew on.</source>
+        <translation>À un angle rentrant, laisser l’aiguille piquée, redresser le bord et continuer.</translation>
+    </message>
+    <message>
+        <source>Sew with the edge, not stretching it: ease the bias round each corner.</source>
+        <translation>Coudre en suivant le bord, sans l’étirer : résorber l’ampleur du biais à chaque coin.</translation>
+    </message>
+    <message>
+        <source>At a corner stop %1 from the edge.</source>
+        <translation>À un coin, s’arrêter à %1 du bord.</translation>
+    </message>
+    <message>
+        <source>Fold the strip up at 45°.</source>
+        <translation>Plier la bande vers le haut à 45°.</translation>
+    </message>
+    <message>
+        <source>Then fold it down, level with the edge.</source>
+        <translation>Puis la rabattre au ras du bord.</translation>
+    </message>
+    <message>
+        <source>Close it with an overlap of %1, ends crossed at a right angle.</source>
+        <translation>Fermer avec un recouvrement de %1, bouts croisés à angle droit.</translation>
+    </message>
+    <message>
+        <source>Close with an overlap of exactly %1, ends crossed at a right angle.</source>
+        <translation>Fermer avec un recouvrement d’exactement %1, bouts croisés à angle droit.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1 each face.</source>
+        <translation>D’abord gauche et droite : deux de %1 par face.</translation>
+    </message>
+    <message>
+        <source>Left and right first: two of %1.</source>
+        <translation>D’abord gauche et droite : deux de %1.</translation>
+    </message>
+    <message>
+        <source>Then top and bottom: two of %1.</source>
+        <translation>Puis haut et bas : deux de %1.</translation>
+    </message>
+    <message>
+        <source>Cut them %1 longer and trim them flush.</source>
+        <translation>Les couper %1 plus longues et les araser.</translation>
+    </message>
+    <message>
+        <source>Front strip right sides together with the front, back strip with the back.</source>
+        <translation>Bande du devant endroit contre endroit sur le devant, bande du dos sur le dos.</translation>
+    </message>
+    <message>
+        <source>All three raw edges level: one seam of %1.</source>
+        <translation>Les trois bords bruts alignés : une couture de %1.</translation>
+    </message>
+    <message>
+        <source>Strip right sides together with the front.</source>
+        <translation>Bande endroit contre endroit sur le devant.</translation>
+    </message>
+    <message>
+        <source>Raw edges level: a seam of %1.</source>
+        <translation>Bords bruts alignés : une couture de %1.</translation>
+    </message>
+    <message>
+        <source>Press both outward.</source>
+        <translation>Repasser les deux vers l’extérieur.</translation>
+    </message>
+    <message>
+        <source>Press it outward.</source>
+        <translation>Repasser vers l’extérieur.</translation>
+    </message>
+    <message>
+        <source>Lay batting %1 wide in beyond the block’s allowance, edge to edge.</source>
+        <extracomment>the block&apos;s own allowance lies under the frame; beyond it the frame would be hollow</extracomment>
+        <translation>Glisser du molleton large de %1 au-delà de la marge du bloc, bord à bord.</translation>
+    </message>
+    <message>
+        <source>Baste the raw edges together: so the frame is filled, and the binding too.</source>
+        <translation>Bâtir les bords bruts ensemble : l’encadrement est ainsi garni, et la finition aussi.</translation>
+    </message>
+    <message>
+        <source>Marks out with cold water before any heat.</source>
+        <translation>Ôter les marques à l’eau froide avant toute chaleur.</translation>
+    </message>
+    <message>
+        <source>Wash cool and gently, dry it flat or cool, press from the back.</source>
+        <translation>Laver doucement à froid, sécher à plat ou à basse température, repasser par le dos.</translation>
+    </message>
+    <message>
+        <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
+        <translation>Avant de vendre, consulter les règles locales sur les étiquettes et les garnitures.</translation>
     </message>
 </context>
 <context>
