@@ -371,15 +371,6 @@
         <source>The piece with its frame</source>
         <translation>Das Stück mit seinem Rahmen</translation>
     </message>
-    <message>
-        <source>As a pillow, from the back</source>
-        <translation>Als Kissen, von hinten</translation>
-    </message>
-    <message>
-        <source>The pillow goes in between the two hems.</source>
-        <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
-        <translation>Das Kissen kommt zwischen die beiden Säume.</translation>
-    </message>
 </context>
 <context>
     <name>EdgePins</name>
@@ -425,10 +416,6 @@
     <message>
         <source>The bound edge in section, seam %1</source>
         <translation>Die eingefasste Kante im Querschnitt, Naht %1</translation>
-    </message>
-    <message>
-        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Langsam über die dicken Stellen, am Handrad drehen. Stecknadeln heraus, bevor die Nadel kommt.</translation>
     </message>
 </context>
 <context>
@@ -7253,6 +7240,11 @@ Schnittkante</translation>
     <message>
         <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
         <translation>Vor dem Verkaufen nachsehen, was vor Ort für Etiketten und Füllungen gilt.</translation>
+    </message>
+    <message>
+        <source>The pillow goes in between the two hems.</source>
+        <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
+        <translation>Das Kissen kommt zwischen die beiden Säume.</translation>
     </message>
 </context>
 <context>

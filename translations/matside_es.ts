@@ -371,15 +371,6 @@
         <source>The piece with its frame</source>
         <translation>La pieza con su marco</translation>
     </message>
-    <message>
-        <source>As a pillow, from the back</source>
-        <translation>Como cojín, por detrás</translation>
-    </message>
-    <message>
-        <source>The pillow goes in between the two hems.</source>
-        <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
-        <translation>El cojín se mete entre los dos dobladillos.</translation>
-    </message>
 </context>
 <context>
     <name>EdgePins</name>
@@ -425,10 +416,6 @@
     <message>
         <source>The bound edge in section, seam %1</source>
         <translation>El borde ribeteado en sección, costura %1</translation>
-    </message>
-    <message>
-        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Despacio sobre lo grueso; girar el volante a mano. Sacar los alfileres antes de que llegue la aguja.</translation>
     </message>
 </context>
 <context>
@@ -7253,6 +7240,11 @@ borde cortado</translation>
     <message>
         <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
         <translation>Antes de vender, mirar qué normas rigen en el lugar para etiquetas y rellenos.</translation>
+    </message>
+    <message>
+        <source>The pillow goes in between the two hems.</source>
+        <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
+        <translation>El cojín se mete entre los dos dobladillos.</translation>
     </message>
 </context>
 <context>

@@ -371,15 +371,6 @@
         <source>The piece with its frame</source>
         <translation>L’ouvrage avec son encadrement</translation>
     </message>
-    <message>
-        <source>As a pillow, from the back</source>
-        <translation>En coussin, vu de dos</translation>
-    </message>
-    <message>
-        <source>The pillow goes in between the two hems.</source>
-        <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
-        <translation>Le coussin se glisse entre les deux ourlets.</translation>
-    </message>
 </context>
 <context>
     <name>EdgePins</name>
@@ -425,10 +416,6 @@
     <message>
         <source>The bound edge in section, seam %1</source>
         <translation>Le bord fini en coupe, couture %1</translation>
-    </message>
-    <message>
-        <source>Slow over the thick places; turn the wheel by hand. Pins out before the needle.</source>
-        <translation>Lentement sur les endroits épais&#x202f;; tourner le volant à la main. Ôter les épingles avant le passage de l’aiguille.</translation>
     </message>
 </context>
 <context>
@@ -7253,6 +7240,11 @@ bord coupé</translation>
     <message>
         <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
         <translation>Avant de vendre, consulter les règles locales sur les étiquettes et les garnitures.</translation>
+    </message>
+    <message>
+        <source>The pillow goes in between the two hems.</source>
+        <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
+        <translation>Le coussin se glisse entre les deux ourlets.</translation>
     </message>
 </context>
 <context>

@@ -169,6 +169,8 @@ QVariantList EdgeModel::careActs() const
     Acts acts = matside::careActs();
     for (Act &use : useActs(m_workspace.project(), m_workspace.plan()))
         acts.push_back(std::move(use));
+    //: below the back of a pillow, of whose opening an arrow tells
+    acts.push_back(act("pillow-in", tr("The pillow goes in between the two hems.")));
     acts.push_back(
         act("sell", tr("Before you sell it, look up the rules on labels and fillings where you live.")));
     return listOf(acts);

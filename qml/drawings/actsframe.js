@@ -27,6 +27,7 @@ const acts = {
     "label": label,
     "sleeve": sleeve,
     "pillow": pillow,
+    "pillow-in": pillow, // the screen shows the piece itself
     "sell": sell
 };
 
@@ -248,13 +249,15 @@ function sleeve(context, c) {
     Tool.upright(context, c, 158, 22, 56);
 }
 
-/** From the back: two pieces lie over each other, between their hems the pillow goes in. */
+/** The front, and the two back pieces that will lie over each other, hemmed where they do. */
 function pillow(context, c) {
-    Lay.cloth(context, c, "back", Lay.box(40, 6, 120, 88));
-    Lay.cloth(context, c, "batting", [[100, 16], [112, 30], [112, 70], [100, 84], [84, 70], [84, 30]], 2);
-    Lay.line(context, c, [[100, 6], [100, 16]], 3);
-    Lay.line(context, c, [[100, 84], [100, 94]], 3);
-    Tool.bowed(context, c, 176, 26, 110, 48, 12);
+    Lay.cloth(context, c, "front", Lay.box(6, 20, 72, 60));
+    Lay.stitches(context, c, [...Lay.box(16, 30, 52, 40), [16, 30]]);
+    Lay.cloth(context, c, "back", Lay.box(142, 14, 50, 60));
+    Lay.stitches(context, c, [[147, 14], [147, 74]]);
+    Lay.cloth(context, c, "back", Lay.box(104, 26, 50, 60));
+    Lay.stitches(context, c, [[149, 26], [149, 86]]);
+    Tool.arrow(context, c, 84, 50, 100, 50);
 }
 
 /** What the piece is sold with: a tag that says what is in it. */

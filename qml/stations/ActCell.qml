@@ -22,38 +22,38 @@ Item {
     readonly property real saysHeight: says.text !== "" ? says.implicitHeight + (minds !== "" ? Theme.mm(0.8) : 0) : 0
     /** The same whether or not its leaf is shown. */
     readonly property real wordsHeight: saysHeight + (minds !== "" ? caution.implicitHeight : 0)
+    property color ground: Theme.colors.paper
     readonly property real pictureWidth: beside ? Math.round(width * 0.38) : width
     readonly property real air: Theme.mm(1.6)
 
     implicitHeight: beside ? Math.max(pictureHeight, wordsHeight) : pictureHeight + air + wordsHeight
 
     Rectangle {
-        id: ground
+        id: field
         x: root.beside && Theme.left ? root.width - width : 0
         width: root.pictureWidth
         height: root.pictureHeight
-        color: Theme.colors.paper
+        color: root.ground
     }
     ActSketch {
         // Clear of its number.
-        x: ground.x + Theme.mm(1) + tag.room
-        y: Theme.mm(1)
+        x: field.x + tag.room
         visible: root.drawn === null
-        width: ground.width - Theme.mm(2) - tag.room
-        height: ground.height - Theme.mm(2)
+        width: field.width - tag.room
+        height: field.height
         kind: root.act?.draws ?? ""
     }
     Loader {
-        x: ground.x
-        width: ground.width
-        height: ground.height
+        x: field.x
+        width: field.width
+        height: field.height
         sourceComponent: root.drawn
     }
     Rectangle {
         id: tag
         readonly property real room: root.number > 0 ? width : 0
         visible: root.number > 0
-        x: ground.x
+        x: field.x
         width: Math.max(height, place.implicitWidth + Theme.mm(2))
         height: Theme.mm(6.4)
         color: Theme.colors.ink
@@ -68,9 +68,9 @@ Item {
     }
     Item {
         id: words
-        x: root.beside && !Theme.left ? ground.width + Theme.gap : 0
-        y: root.beside ? Math.max(0, (root.pictureHeight - root.wordsHeight) / 2) : ground.height + root.air
-        width: root.beside ? root.width - ground.width - Theme.gap : root.width
+        x: root.beside && !Theme.left ? field.width + Theme.gap : 0
+        y: root.beside ? Math.max(0, (root.pictureHeight - root.wordsHeight) / 2) : field.height + root.air
+        width: root.beside ? root.width - field.width - Theme.gap : root.width
         height: root.wordsHeight
         InlineLength {
             id: says

@@ -18,21 +18,24 @@ Item {
     property var acts: []
     /** Drawings of the page's own in the stead of vignettes, by what they draw: Components. */
     property var drawings: ({})
+    property color ground: Theme.colors.paper
     default property alias targets: foot.data
 
     property int leaf: 0
     readonly property bool upright: height > width
+    /** The way on to the next leaf stands at the foot, not beside the heading. */
+    readonly property bool turnsBelow: heading === "" || width < Theme.mm(90)
     readonly property real line: Math.round(Theme.margin)
     readonly property bool beside: upright && acts.length > 2
     readonly property int columns: upright ? 1 : Acts.columns(acts.length + 1, width / Theme.mm(46))
     readonly property real cellWidth: (width - (columns - 1) * line) / columns
-    readonly property real headRoom: Math.max(head.implicitHeight, Theme.control) + Theme.gap
+    readonly property real headRoom: heading === "" ? 0 : Math.max(head.implicitHeight + Theme.gap, turnsBelow ? 0 : Theme.control + Theme.mm(1))
     /** Where each stands, and on which leaf; {leaves, cells: [{x, y, pic, leaf}]}. */
     property var laid: ({ leaves: 1, cells: [] })
 
     onActsChanged: leaf = 0
-    readonly property bool left: Theme.left
-    onLeftChanged: lay()
+    readonly property bool mirrored: Theme.left
+    onMirroredChanged: lay()
     onWidthChanged: lay()
     onHeightChanged: lay()
     onHeadRoomChanged: lay()
@@ -43,9 +46,12 @@ Item {
         const words = [];
         for (let i = 0; i < cells.count; ++i)
             words.push(cells.itemAt(i)?.wordsHeight ?? 0);
-        const found = Acts.lay(words, { width: root.width, height: root.height - root.headRoom, line: root.line, air: Theme.mm(1.6), gap: Theme.mm(4),
-                                        cell: root.cellWidth, columns: root.columns, least: Theme.mm(Theme.small ? 10 : 13), most: Theme.mm(48),
-                                        upright: root.upright, beside: root.beside, left: root.left, targets: foot.implicitHeight });
+        const sheet = { width: root.width, height: root.height - root.headRoom, line: root.line, air: Theme.mm(1.6), gap: Theme.mm(4),
+                        cell: root.cellWidth, columns: root.columns, least: Theme.mm(Theme.small ? 10 : 13), most: Theme.mm(48), upright: root.upright,
+                        beside: root.beside, left: root.mirrored, targets: foot.implicitHeight };
+        let found = Acts.lay(words, sheet);
+        if (found.leaves > 1 && root.turnsBelow)
+            found = Acts.lay(words, Object.assign({}, sheet, { height: sheet.height - turn.height - Theme.gap }));
         root.laid = found;
         root.leaf = Math.min(root.leaf, found.leaves - 1);
     }
@@ -56,9 +62,11 @@ Item {
 
     Word {
         id: head
-        x: Theme.left ? turn.width + Theme.gap : 0
-        width: parent.width - turn.width - Theme.gap
-        cap: Theme.capHead
+        readonly property real side: root.turnsBelow ? 0 : turn.width + Theme.gap
+        x: Theme.left ? side : 0
+        width: parent.width - side
+        // A long one would take the room of what it heads.
+        cap: root.turnsBelow ? Theme.capWord : Theme.capHead
         bold: true
         text: root.heading
     }
@@ -75,6 +83,7 @@ Item {
             width: root.cellWidth
             height: implicitHeight
             act: root.acts[index] ?? null
+            ground: root.ground
             number: root.acts.length > 1 ? index + 1 : 0
             beside: root.beside
             pictureHeight: at?.pic ?? Theme.mm(13)
@@ -96,6 +105,7 @@ Item {
         readonly property bool last: root.leaf + 1 >= root.laid.leaves
         visible: root.laid.leaves > 1
         x: Theme.left ? 0 : parent.width - width
+        y: root.turnsBelow ? parent.height - height : 0
         width: Theme.mm(42)
         height: Theme.control
         kind: "action"

@@ -10,7 +10,7 @@ SpreadActs {
     id: root
     heading: qsTr("Care, label, sleeve, pillow")
     acts: EdgeModel.careActs
-    drawings: ({ pillow: pillow })
+    drawings: ({ "pillow-in": pillow })
 
     Component {
         id: pillow

@@ -20,13 +20,8 @@ Flickable {
 
         Word {
             width: parent.width
-            cap: Theme.capHead
             bold: true
             text: qsTr("Lay the binding round once before you sew")
-        }
-        InlineLength {
-            width: parent.width
-            text: EdgeModel.laySays
         }
         Repeater {
             model: EdgeModel.lay
@@ -43,6 +38,16 @@ Flickable {
             }
         }
         KeyLine { width: parent.width }
+        Repeater {
+            model: EdgeModel.layActs
+            ActCell {
+                required property var modelData
+                width: rows.width
+                height: implicitHeight
+                beside: true
+                act: modelData
+            }
+        }
         Word {
             width: parent.width
             color: Theme.colors.inkSoft

@@ -17,11 +17,11 @@ WidePage {
     readonly property bool laying: root.side === "joins" && EdgeModel.lay.length > 0
     /** The piece on the tape, while it is measured. */
     readonly property EdgeMeasure taping: root.sidePage as EdgeMeasure
-    /** What may be sewn to it is read: the back is seen. */
-    readonly property bool turned: root.side === "care"
+    /** While the seam is read in section, how it is sewn is drawn act by act. */
+    readonly property bool sewing: root.side === "section" && !root.upright
     readonly property real panel: Theme.mm(84)
     /** Over the foot there is room for the pins alone; beside a column of full height also for the drawing. */
-    readonly property bool alone: root.counting && (root.turned || root.upright || root.small || pins.parent.height < Theme.mm(92))
+    readonly property bool alone: root.counting && (root.upright || root.small || pins.parent.height < Theme.mm(92))
 
     heading: EdgeModel.heading
     telling: EdgeModel.tells
@@ -40,7 +40,7 @@ WidePage {
         // Beside the pins, where it has room.
         x: root.counting && !root.alone && Theme.left ? root.panel : 0
         y: root.opens ? more.height + Theme.gap : 0
-        visible: !root.alone && !root.turned && !done.visible && root.taping === null
+        visible: !root.alone && !done.visible && !root.sewing && root.taping === null
         width: parent.width - (root.counting && !root.alone ? root.panel : 0)
         height: parent.height - y
         view: EdgeModel.view
@@ -54,11 +54,20 @@ WidePage {
     }
     DoneDrawing {
         id: done
-        visible: StepModel.finished && !root.turned && root.taping === null
+        visible: StepModel.finished && root.taping === null
         anchors.fill: parent
         view: EdgeModel.view
         face: visible ? ShadeModel.front : null
         accessibleName: drawing.accessibleName
+    }
+    ActsPage {
+        visible: root.sewing
+        x: Theme.margin
+        y: Theme.margin
+        width: parent.width - 2 * Theme.margin
+        height: parent.height - 2 * Theme.margin
+        ground: Theme.colors.raised
+        acts: root.sewing ? EdgeModel.sewActs : []
     }
     TapedPiece {
         anchors.fill: parent
@@ -71,37 +80,16 @@ WidePage {
         accessibleName: drawing.accessibleName
         onTaken: reading => root.taping.held = reading
     }
-    PillowDrawing {
-        id: pillow
-        readonly property bool fits: root.turned && parent.height - y - goesIn.height - (pins.visible ? pins.height + Theme.margin : 0) > Theme.mm(22)
-        visible: fits
-        y: root.opens ? more.y + more.height : 0
-        width: parent.width
-        height: Math.max(0, goesIn.y - y)
-        view: EdgeModel.view
-        accessibleName: qsTr("As a pillow, from the back")
-    }
-    Word {
-        id: goesIn
-        visible: pillow.fits
-        y: (pins.visible ? pins.y : parent.height) - height - Theme.gap
-        width: parent.width
-        horizontalAlignment: Text.AlignHCenter
-        //: below the back of a pillow, of whose opening an arrow tells
-        text: qsTr("The pillow goes in between the two hems.")
-    }
     EdgePins {
         id: pins
-        // Upright what is opened leaves the room for one of them.
-        visible: root.counting && !(root.turned && root.upright)
-        plain: root.turned
+        visible: root.counting
         x: root.alone || Theme.left ? Theme.margin : parent.width - width - Theme.margin
         readonly property bool below: root.alone && root.opens
         readonly property real under: below && drawn === 0 ? more.y + more.height : 0
         room: parent.height - 2 * Theme.gap
         notch: below ? more.width : 0
         notchHeight: below ? more.height + Theme.mm(1) : 0
-        y: pillow.fits ? parent.height - height - Theme.margin : Math.max(under + Theme.gap, under + (parent.height - under - height) / 2)
+        y: Math.max(under + Theme.gap, under + (parent.height - under - height) / 2)
         width: (root.alone ? parent.width : root.panel) - 2 * Theme.margin
     }
     CutButton {

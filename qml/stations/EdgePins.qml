@@ -10,8 +10,6 @@ Column {
 
     readonly property bool none: EdgeModel.pinsIn === 0 && EdgeModel.pinsOut === 0
     readonly property bool wide: width > Theme.mm(100)
-    /** Without its drawings, where another one needs the room. */
-    property bool plain: false
     /** The height there is: what words and buttons leave of it is drawn on. */
     property real room: 0
     /** What lies over a corner of the drawings, on the hand's far side. */
@@ -19,7 +17,7 @@ Column {
     property real notchHeight: 0
     readonly property real spare: wide ? room - foot.height - spacing - Math.max(into.bare, out.bare) - Theme.gap
                                        : (room - foot.height - 2 * spacing - into.bare - out.bare) / 2 - Theme.gap
-    readonly property real drawn: plain || spare < Math.max(Theme.mm(10), notchHeight) ? 0 : Math.min(spare, Theme.mm(44))
+    readonly property real drawn: spare < Math.max(Theme.mm(10), notchHeight) ? 0 : Math.min(spare, Theme.mm(44))
 
     spacing: Theme.mm(4)
 

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** The bound edge in section, how its strip is folded, and how corner and closing are made. */
+/** The bound edge in section, and how its strip is folded; how corner and closing are made is drawn beside it. */
 Flickable {
     id: root
 
@@ -32,13 +33,18 @@ Flickable {
             seam: EdgeModel.bindingSeam
             accessibleName: qsTr("The bound edge in section, seam %1").arg(EdgeModel.bindingSeam.text)
         }
-        InlineLength {
-            width: parent.width
-            text: EdgeModel.sewSays
-        }
-        CautionLine {
-            width: parent.width
-            text: qsTr("Slow over the thick places; turn the wheel by hand. Pins out before the needle.")
+        // Upright nothing stands beside it: there they follow.
+        Repeater {
+            model: root.width > Theme.mm(90) ? EdgeModel.sewActs : []
+            ActCell {
+                required property var modelData
+                required property int index
+                width: rows.width
+                height: implicitHeight
+                beside: true
+                number: index + 1
+                act: modelData
+            }
         }
     }
 }

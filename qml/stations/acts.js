@@ -63,6 +63,8 @@ function inRows(words, sheet) {
 
 /** How many rows' places at the hand the targets take. */
 function kept(sheet, rows) {
+    if (sheet.targets <= 0)
+        return 0;
     const high = (sheet.height - (rows - 1) * sheet.gap) / rows;
     let count = 1;
     while (count < rows && count * high + (count - 1) * sheet.gap < sheet.targets)
