@@ -6269,15 +6269,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Roll the blade away from you, fingers well back; then close it.</source>
-        <translation>Rouler la lame vers l’avant, doigts bien en retrait ; puis la fermer.</translation>
+        <translation>Rouler la lame vers l’avant, doigts bien en retrait ; puis la fermer.</translation>
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand.</source>
-        <translation>Lentement sur les endroits épais ; tourner le volant à la main.</translation>
+        <translation>Lentement sur les endroits épais ; tourner le volant à la main.</translation>
     </message>
     <message>
         <source>Keep it: a narrower strip or patches come out of it.</source>
-        <translation>Le garder : une bande plus étroite ou des pièces en sortent.</translation>
+        <translation>Le garder : une bande plus étroite ou des pièces en sortent.</translation>
     </message>
     <message>
         <source>Straighten the end first.</source>
@@ -6301,7 +6301,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Not pressed yet: unpick that patch’s stitches only.</source>
-        <translation>Pas encore repassé : découdre les points de cette pièce seule.</translation>
+        <translation>Pas encore repassé : découdre les points de cette pièce seule.</translation>
     </message>
     <message>
         <source>Peel it off, lay the right one, stitch it again.</source>
@@ -6309,7 +6309,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Pressed already: a new block.</source>
-        <translation>Déjà repassé : un nouveau bloc.</translation>
+        <translation>Déjà repassé : un nouveau bloc.</translation>
     </message>
     <message>
         <source>Leave the block in the hoop.</source>
@@ -6317,11 +6317,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Start again at the stop you were at; nothing here was lost.</source>
-        <translation>Repartir du dernier arrêt ; rien n’est perdu ici.</translation>
+        <translation>Repartir du dernier arrêt ; rien n’est perdu ici.</translation>
     </message>
     <message>
         <source>{%1} is too little to hold a seam; it takes {%2}.</source>
-        <translation>{%1}, c’est trop peu pour tenir une couture ; il faut {%2}.</translation>
+        <translation>{%1}, c’est trop peu pour tenir une couture ; il faut {%2}.</translation>
     </message>
     <message>
         <source>Lay a scrap of the same three layers edge to edge.</source>
@@ -6333,7 +6333,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>{%1} holds nothing: under {%2} the block is made again.</source>
-        <translation>{%1} ne tient rien : sous {%2}, le bloc est à refaire.</translation>
+        <translation>{%1} ne tient rien : sous {%2}, le bloc est à refaire.</translation>
     </message>
     <message>
         <source>Its good part serves for a test join.</source>
@@ -6350,7 +6350,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Off by {%1}: up to {%2} a row is eased to the long sashing.</source>
-        <translation>Écart de {%1} : jusqu’à {%2}, l’ampleur d’une rangée se résorbe sur la bande intermédiaire longue.</translation>
+        <translation>Écart de {%1} : jusqu’à {%2}, l’ampleur d’une rangée se résorbe sur la bande intermédiaire longue.</translation>
     </message>
     <message>
         <source>Pin the ends and the marks first.</source>
@@ -6421,7 +6421,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Fold {%1} under, no more: that catches {%2}.</source>
-        <translation>Rentrer {%1}, pas plus : cela prend {%2}.</translation>
+        <translation>Rentrer {%1}, pas plus : cela prend {%2}.</translation>
     </message>
     <message>
         <source>Pin on the seam line and stitch.</source>
@@ -6437,7 +6437,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>A notch of {%1}: the binding covers it.</source>
-        <translation>Une entaille de {%1} : la bande de finition la couvre.</translation>
+        <translation>Une entaille de {%1} : la bande de finition la couvre.</translation>
     </message>
     <message>
         <source>Lay a scrap of batting in, so that it is filled.</source>
@@ -7158,7 +7158,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Sew with the edge, not stretching it: ease the bias round each corner.</source>
-        <translation>Coudre en suivant le bord, sans l’étirer : résorber l’ampleur du biais à chaque coin.</translation>
+        <translation>Coudre en suivant le bord, sans l’étirer : résorber l’ampleur du biais à chaque coin.</translation>
     </message>
     <message>
         <source>At a corner stop %1 from the edge.</source>
@@ -7182,15 +7182,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Left and right first: two of %1 each face.</source>
-        <translation>D’abord gauche et droite : deux de %1 par face.</translation>
+        <translation>D’abord gauche et droite : deux de %1 par face.</translation>
     </message>
     <message>
         <source>Left and right first: two of %1.</source>
-        <translation>D’abord gauche et droite : deux de %1.</translation>
+        <translation>D’abord gauche et droite : deux de %1.</translation>
     </message>
     <message>
         <source>Then top and bottom: two of %1.</source>
-        <translation>Puis haut et bas : deux de %1.</translation>
+        <translation>Puis haut et bas : deux de %1.</translation>
     </message>
     <message>
         <source>Cut them %1 longer and trim them flush.</source>
@@ -7202,7 +7202,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>All three raw edges level: one seam of %1.</source>
-        <translation>Les trois bords bruts alignés : une couture de %1.</translation>
+        <translation>Les trois bords bruts alignés : une couture de %1.</translation>
     </message>
     <message>
         <source>Strip right sides together with the front.</source>
@@ -7210,7 +7210,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Raw edges level: a seam of %1.</source>
-        <translation>Bords bruts alignés : une couture de %1.</translation>
+        <translation>Bords bruts alignés : une couture de %1.</translation>
     </message>
     <message>
         <source>Press both outward.</source>
@@ -7227,7 +7227,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Baste the raw edges together: so the frame is filled, and the binding too.</source>
-        <translation>Bâtir les bords bruts ensemble : l’encadrement est ainsi garni, et la finition aussi.</translation>
+        <translation>Bâtir les bords bruts ensemble : l’encadrement est ainsi garni, et la finition aussi.</translation>
     </message>
     <message>
         <source>Marks out with cold water before any heat.</source>
