@@ -202,13 +202,14 @@ function gap(context, c) {
     Tool.arrow(context, c, 144, 86, 120, 86);
 }
 
-/** A sashing strip is cut to its width across the cloth. */
+/** A sashing strip is cut to its width across the cloth, the blade rolled away from the body. */
 function cutStrip(context, c) {
     Lay.cloth(context, c, "sashing", Lay.box(4, 6, 192, 88));
-    Tool.ruler(context, c, 4, 6, 192, 34);
-    Lay.line(context, c, [[2, 40], [198, 40]], 4, c.blade);
-    Lay.cutter(context, c, 128, 40, 0.9);
-    Tool.arrow(context, c, 116, 54, 76, 54, c.blade);
+    Tool.ruler(context, c, 62, 2, 54, 96);
+    Lay.line(context, c, [[62, 2], [62, 98]], 3, c.accent);
+    Lay.line(context, c, [[116, 0], [116, 100]], 4, c.blade);
+    Lay.cutter(context, c, 116, 70, 0.4);
+    Tool.arrow(context, c, 140, 48, 140, 16, c.blade);
 }
 
 /** The edge of the strip taken off is looked at: threads out of it. */

@@ -58,15 +58,16 @@ function frame(context, c, ends) {
 
 /** The strip stands out past the piece's edge; it is cut level with it. */
 function flush(context, c) {
-    Lay.cloth(context, c, "front", Lay.box(-4, 40, 110, 64));
-    Lay.cloth(context, c, "sashing", Lay.box(106, 8, 40, 96));
+    Lay.cloth(context, c, "front", Lay.box(-4, 44, 114, 60));
+    Lay.cloth(context, c, "sashing", Lay.box(-4, 8, 154, 36));
     context.globalAlpha = 0.4;
-    Lay.solid(context, c, Lay.box(106, 8, 40, 32), c.stop, 0);
+    Lay.solid(context, c, Lay.box(110, 8, 40, 36), c.stop, 0);
     context.globalAlpha = 1;
-    Lay.line(context, c, [[106, 40], [106, 104]], 3.4, c.seam);
-    Lay.line(context, c, [[60, 40], [196, 40]], 4, c.blade);
-    Lay.cutter(context, c, 166, 40, 0.8);
-    Tool.upright(context, c, 88, 8, 40);
+    Lay.line(context, c, [[-4, 44], [110, 44]], 3.4, c.seam);
+    Lay.line(context, c, [[110, 0], [110, 100]], 4, c.blade);
+    Lay.cutter(context, c, 110, 78, 0.1);
+    Tool.arrow(context, c, 176, 62, 176, 26, c.blade);
+    Tool.across(context, c, 110, 150, 56);
 }
 
 /** End to end, the seam pressed open to both sides. */

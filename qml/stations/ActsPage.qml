@@ -26,9 +26,17 @@ Item {
     /** The way on to the next leaf stands at the foot, not beside the heading. */
     readonly property bool turnsBelow: heading === "" || width < Theme.mm(90)
     readonly property real line: Math.round(Theme.margin)
-    readonly property bool beside: upright && acts.length > 2
-    readonly property int columns: upright ? 1 : Acts.columns(acts.length + 1, width / Theme.mm(46))
-    readonly property real cellWidth: (width - (columns - 1) * line) / columns
+    /** In rows its words left the pictures no room: one stands under the other, the targets beside them. */
+    readonly property bool listed: listedAt === sheetKey
+    readonly property string sheetKey: width + " " + height + " " + acts.map(act => act.says).join(" ")
+    property string listedAt
+    readonly property bool aside: !upright && (Theme.small || listed)
+    readonly property bool beside: aside || upright && acts.length > 2
+    /** It has targets of its own. */
+    property bool held: true
+    readonly property real footWidth: upright ? width : aside ? Math.min(Theme.mm(52), width / 3) : cellWidth
+    readonly property int columns: upright || aside ? 1 : Acts.columns(acts.length + 1, width / Theme.mm(46))
+    readonly property real cellWidth: aside ? width - (held ? footWidth + line : 0) : (width - (columns - 1) * line) / columns
     readonly property real headRoom: heading === "" ? 0 : Math.max(head.implicitHeight + Theme.gap, turnsBelow ? 0 : Theme.control + Theme.mm(1))
     /** Where each stands, and on which leaf; {leaves, cells: [{x, y, pic, leaf}]}. */
     property var laid: ({ leaves: 1, cells: [] })
@@ -47,11 +55,17 @@ Item {
         for (let i = 0; i < cells.count; ++i)
             words.push(cells.itemAt(i)?.wordsHeight ?? 0);
         const sheet = { width: root.width, height: root.height - root.headRoom, line: root.line, air: Theme.mm(1.6), gap: Theme.mm(4),
-                        cell: root.cellWidth, columns: root.columns, least: Theme.mm(Theme.small ? 10 : 13), most: Theme.mm(48), upright: root.upright,
-                        beside: root.beside, left: root.mirrored, targets: foot.implicitHeight };
+                        cell: root.cellWidth, columns: root.columns, least: Theme.mm(Theme.small ? 10 : 13), most: Theme.mm(48), upright: root.upright || root.aside,
+                        beside: root.beside, left: root.mirrored, from: root.aside && root.mirrored && root.held ? root.footWidth + root.line : 0,
+                        targets: root.aside ? 0 : foot.implicitHeight };
         let found = Acts.lay(words, sheet);
         if (found.leaves > 1 && root.turnsBelow)
             found = Acts.lay(words, Object.assign({}, sheet, { height: sheet.height - turn.height - Theme.gap }));
+        // Five of them ought to be seen at once.
+        if (!root.upright && !root.aside && found.leaves > Math.ceil(root.acts.length / 5)) {
+            otherwise.start();
+            return;
+        }
         root.laid = found;
         root.leaf = Math.min(root.leaf, found.leaves - 1);
     }
@@ -60,6 +74,12 @@ Item {
         return root.laid.cells.findIndex(cell => cell.leaf === at) + 1;
     }
 
+    // Not while the widths are being reckoned that hang on it.
+    Timer {
+        id: otherwise
+        interval: 0
+        onTriggered: root.listedAt = root.sheetKey
+    }
     Word {
         id: head
         readonly property real side: root.turnsBelow ? 0 : turn.width + Theme.gap
@@ -95,7 +115,7 @@ Item {
         id: foot
         x: root.upright || Theme.left ? 0 : parent.width - width
         y: parent.height - height
-        width: root.upright ? parent.width : root.cellWidth
+        width: root.footWidth
         spacing: Theme.gapTargets
         onImplicitHeightChanged: root.lay()
     }

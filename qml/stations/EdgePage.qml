@@ -18,7 +18,7 @@ WidePage {
     /** The piece on the tape, while it is measured. */
     readonly property EdgeMeasure taping: root.sidePage as EdgeMeasure
     /** While the seam is read in section, how it is sewn is drawn act by act. */
-    readonly property bool sewing: root.side === "section" && !root.upright
+    readonly property bool sewing: root.side === "section" && !root.upright && !root.small
     readonly property real panel: Theme.mm(84)
     /** Over the foot there is room for the pins alone; beside a column of full height also for the drawing. */
     readonly property bool alone: root.counting && (root.upright || root.small || pins.parent.height < Theme.mm(92))
@@ -67,6 +67,7 @@ WidePage {
         width: parent.width - 2 * Theme.margin
         height: parent.height - 2 * Theme.margin
         ground: Theme.colors.raised
+        held: false
         acts: root.sewing ? EdgeModel.sewActs : []
     }
     TapedPiece {

@@ -33,9 +33,9 @@ Flickable {
             seam: EdgeModel.bindingSeam
             accessibleName: qsTr("The bound edge in section, seam %1").arg(EdgeModel.bindingSeam.text)
         }
-        // Upright nothing stands beside it: there they follow.
+        // Upright and on a low screen nothing stands beside it: there they follow.
         Repeater {
-            model: root.width > Theme.mm(90) ? EdgeModel.sewActs : []
+            model: root.width > Theme.mm(90) || Theme.small ? EdgeModel.sewActs : []
             ActCell {
                 required property var modelData
                 required property int index

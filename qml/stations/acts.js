@@ -11,7 +11,7 @@ function columns(places, most) {
 
 /**
  * `words` are the heights of their words. A sheet: {width, height, line, air, gap, cell, columns, least, most, upright,
- * beside, left, targets}. Gives {leaves, cells: [{x, y, pic, leaf}]}.
+ * beside, left, from (where one under the other stands), targets}. Gives {leaves, cells: [{x, y, pic, leaf}]}.
  */
 function lay(words, sheet) {
     if (words.length === 0 || sheet.width <= 0 || sheet.height <= 0)
@@ -21,7 +21,7 @@ function lay(words, sheet) {
 
 /** One under the other; what finds no room goes on to the next leaf, whole. */
 function stacked(words, sheet) {
-    const room = sheet.height - sheet.targets - sheet.gap, air = 0.75 * sheet.gap;
+    const room = sheet.height - (sheet.targets > 0 ? sheet.targets + sheet.gap : 0), air = 0.75 * sheet.gap;
     const pic = sheet.beside ? Math.round(sheet.cell * 0.19) : Math.min(sheet.cell / 2, Math.max(sheet.least, (room - sum(words)) / words.length - sheet.gap - sheet.air));
     const heights = words.map(h => sheet.beside ? Math.max(pic, h) : pic + sheet.air + h);
     const leaves = [];
@@ -40,7 +40,7 @@ function stacked(words, sheet) {
         const gap = Math.max(air, Math.min(2.5 * sheet.gap, slack / Math.max(1, list.length)));
         let y = 0;
         for (const i of list) {
-            cells[i] = { x: 0, y, pic: sheet.beside ? Math.min(pic, heights[i]) : pic, leaf };
+            cells[i] = { x: sheet.from, y, pic: sheet.beside ? Math.min(pic, heights[i]) : pic, leaf };
             y += heights[i] + gap;
         }
     });
