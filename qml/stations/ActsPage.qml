@@ -28,15 +28,17 @@ Item {
     readonly property real line: Math.round(Theme.margin)
     /** In rows its words left the pictures no room: one stands under the other, the targets beside them. */
     readonly property bool listed: listedAt === sheetKey
-    readonly property string sheetKey: width + " " + height + " " + acts.map(act => act.says).join(" ")
+    readonly property string sheetKey: width + " " + height + " " + Theme.pxPerMm + " " + acts.map(act => act.says).join(" ")
     property string listedAt
     readonly property bool aside: !upright && (Theme.small || listed)
     readonly property bool beside: aside || upright && acts.length > 2
     /** It has targets of its own. */
     property bool held: true
-    readonly property real footWidth: upright ? width : aside ? Math.min(Theme.mm(52), width / 3) : cellWidth
+    readonly property real asideWidth: Math.min(Theme.mm(52), width / 3)
+    readonly property real rowCell: (width - (columns - 1) * line) / columns
+    readonly property real footWidth: upright ? width : aside ? asideWidth : rowCell
     readonly property int columns: upright || aside ? 1 : Acts.columns(acts.length + 1, width / Theme.mm(46))
-    readonly property real cellWidth: aside ? width - (held ? footWidth + line : 0) : (width - (columns - 1) * line) / columns
+    readonly property real cellWidth: aside ? width - (held ? asideWidth + line : 0) : rowCell
     readonly property real headRoom: heading === "" ? 0 : Math.max(head.implicitHeight + Theme.gap, turnsBelow ? 0 : Theme.control + Theme.mm(1))
     /** Where each stands, and on which leaf; {leaves, cells: [{x, y, pic, leaf}]}. */
     property var laid: ({ leaves: 1, cells: [] })
@@ -51,6 +53,10 @@ Item {
     onBesideChanged: lay()
 
     function lay() {
+        place(false);
+    }
+    /** `settled`: every width and height is known, so that another way of laying may be taken. */
+    function place(settled: bool) {
         const words = [];
         for (let i = 0; i < cells.count; ++i)
             words.push(cells.itemAt(i)?.wordsHeight ?? 0);
@@ -63,7 +69,10 @@ Item {
             found = Acts.lay(words, Object.assign({}, sheet, { height: sheet.height - turn.height - Theme.gap }));
         // Five of them ought to be seen at once.
         if (!root.upright && !root.aside && found.leaves > Math.ceil(root.acts.length / 5)) {
-            otherwise.start();
+            if (settled)
+                root.listedAt = root.sheetKey;
+            else
+                otherwise.restart();
             return;
         }
         root.laid = found;
@@ -78,12 +87,12 @@ Item {
     Timer {
         id: otherwise
         interval: 0
-        onTriggered: root.listedAt = root.sheetKey
+        onTriggered: root.place(true)
     }
     Word {
         id: head
         readonly property real side: root.turnsBelow ? 0 : turn.width + Theme.gap
-        x: Theme.left ? side : 0
+        x: Theme.left && turn.visible ? side : 0
         width: parent.width - side
         // A long one would take the room of what it heads.
         cap: root.turnsBelow ? Theme.capWord : Theme.capHead
