@@ -3,12 +3,14 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Parts // for Fingertip, which an implicit import does not bring
 import Matside.Theme
+import "keypadlay.js" as Lay
 import "lengths.js" as Lengths
 
 /**
- * A keypad of our own for one length: digits, and the fractions of her finest ruler as keys (or a
- * decimal key in metric). What is wrong with an entry stands beneath it in words, with values that
- * would do. Keys are at least 13 mm, 3 mm apart. Also typed on: digits, space, slash, Enter, Escape.
+ * A keypad of our own for one length: digits along a tape, and the fractions of her finest ruler at the marks of one
+ * magnified inch (or a decimal key in metric). A tape rolls out as far as is typed; what is wrong with an entry
+ * stands there in words, with values that would do. Keys are at least 13 mm, 3 mm apart. Also typed on: digits,
+ * space, slash, Enter, Escape.
  */
 FocusScope {
     id: root
@@ -29,27 +31,24 @@ FocusScope {
     signal cancelled()
     signal offerTaken(int index)
 
-    readonly property real margin: Theme.margin
-    /** Beside each other on a wide sheet, keys under the value on a tall one. */
-    readonly property bool wide: width > Theme.mm(150) && width > height
-    /** Wide, but with more marks than would stand in four rows beside the value: the value lies above the keys. */
-    readonly property bool flat: wide && crowded
-    readonly property bool crowded: !decimal && !counting && marks.length > 4 * marksBeside
-    readonly property int marksBeside: Math.max(1, Math.floor((width - Theme.column - margin - Theme.gapTargets - 3 * Theme.step - 2 * Theme.gap)
-                                                              / (Theme.step + Theme.gap)))
-    readonly property bool beside: wide && !flat
-    readonly property real headWidth: flat ? width - 3 * margin - buttons.width : beside ? Theme.column - 2 * margin : width - 2 * margin
-    readonly property real headX: beside && !Theme.left ? width - margin - headWidth : margin
+    /** What its places hang on. */
+    readonly property var given: ({
+        width: width, height: height, mm: Theme.pxPerMm, parts: decimal || counting || marks.length === 0 ? 0 : marks.length + 1,
+        decimal: decimal, left: Theme.left, leave: leave.least, said: 0, least: Theme.capNumeralLeast
+    })
+    readonly property real nameWidth: Lay.lay(given).name.width
+    readonly property var lie: Lay.lay(Object.assign({}, given, { said: error !== "" ? measured.implicitHeight : 0 }))
+    readonly property bool wide: lie.form === "wide"
+    readonly property bool flat: lie.form === "flat"
+    /** As high as it wants to be at its width. */
+    readonly property real wanted: Lay.wanted(given)
     readonly property var shown: Lengths.parse(entry)
     /** A length: a tape shows it. */
     readonly property bool tapes: !counting && (unit === "in" || unit === "mm")
+    readonly property bool said: error !== "" || offers.length > 0
 
     implicitWidth: Theme.mm(116)
-    /** Beneath the value what is wrong has its room before it is said: the keys stay where they are. */
-    readonly property real saidRoom: beside || flat ? 0 : Math.min(head.twoLines, Math.max(0, height - head.bare - Theme.targetLeast
-                                                                                             - 4 * margin - 4 * Theme.step - 3 * Theme.gap))
-
-    implicitHeight: head.height + 4 * margin + keys.implicitHeight + Theme.targetLeast
+    implicitHeight: Lay.least(given)
 
     Accessible.role: Accessible.Dialog
     Accessible.name: title
@@ -141,67 +140,122 @@ FocusScope {
         width: parent.width
     }
 
+    Word {
+        id: name
+        x: root.lie.name.x
+        y: root.lie.name.y
+        width: root.lie.name.width
+        visible: !root.lie.saysName || !root.said
+        // Longer than its line it is set smaller, on two.
+        readonly property bool fits: letters.advanceWidth(root.title) < width * 0.98
+        text: root.title
+        bold: true
+        cap: fits ? Theme.capHead : Theme.capWord
+        FontMetrics {
+            id: letters
+            font.family: Theme.family
+            font.bold: true
+            font.pixelSize: Theme.fontSize(Theme.capHead)
+        }
+    }
     KeypadHead {
         id: head
-        x: root.headX
-        y: root.margin
-        width: root.headWidth
-        cap: root.flat ? Theme.capThird : Theme.capSecond
-        title: root.title
-        // Flat, there is room for one of them.
-        titleGives: root.flat
-        saidRoom: root.saidRoom
+        x: root.lie.value.x
+        y: root.lie.value.y
+        width: root.lie.value.width
+        height: root.lie.value.height
+        cap: Theme.mm(root.lie.cap)
         untouched: root.fresh
-        error: root.error
-        offers: root.offers
+        wrong: root.error !== ""
         figure: ({
             minus: false, whole: root.shown.whole.replace(".", Qt.locale().decimalPoint), num: root.shown.num,
             den: root.shown.den, unit: root.unit, lean: "", text: (root.entry + " " + root.unit).trim()
         })
+    }
+    // Measured, not shown: what is wrong, in the name's place.
+    Word {
+        id: measured
+        visible: false
+        // Beside its sign.
+        width: root.nameWidth - Theme.mm(8)
+        text: root.error
+    }
+    KeypadSays {
+        readonly property rect place: root.lie.saysName ? root.lie.name : root.lie.says
+        visible: root.said
+        x: place.x
+        y: place.y
+        width: place.width
+        cap: root.flat && !root.lie.saysName ? Theme.mm(3.84) : Theme.capWord
+        error: root.error
+        offers: root.offers
         onOfferTaken: index => root.offerTaken(index)
     }
     UnrolledTape {
         objectName: "tape"
-        // Where there is room for it, in the place of what may be wrong.
-        readonly property real foot: (root.beside ? buttons.y : keys.y) - Theme.mm(1)
-        visible: root.tapes && root.error === "" && root.offers.length === 0 && y + height <= foot
-        x: head.x
-        y: head.y + head.bare + Theme.mm(0.6)
-        width: head.width
-        height: implicitHeight
+        // Where there is room for it; it gives way to what is wrong.
+        visible: root.tapes && !root.said && root.lie.says.height >= Theme.mm(8) && root.lie.says.width >= Theme.mm(24)
+        x: root.lie.says.x
+        y: root.lie.says.y + root.lie.says.height - height
+        width: root.lie.says.width
+        height: Math.min(root.lie.says.height, Theme.mm(17), Math.max(Theme.mm(9), width / 4.4))
         figure: root.shown
         metric: root.unit === "mm"
     }
-    KeypadKeys {
-        id: keys
-        x: root.beside && Theme.left ? root.headWidth + 2 * root.margin + Theme.gap : root.margin
-        y: root.beside ? root.margin : (root.flat ? Math.max(head.y + head.height, buttons.y + buttons.height) : head.y + head.height) + root.margin
-        width: root.beside ? root.width - root.headWidth - 3 * root.margin - Theme.gap : root.width - 2 * root.margin
-        height: (root.wide ? root.height - root.margin : buttons.y - root.margin) - y
-        marks: root.decimal || root.counting ? [] : root.marks
+    KeypadDigits {
+        x: root.lie.digits.x
+        y: root.lie.digits.y
+        width: root.lie.digits.width
+        height: root.lie.digits.height
+        lie: root.lie.own
         decimal: root.decimal
-        num: root.shown.num
-        den: root.shown.den
         onTyped: character => root.typed(character)
-        onPicked: mark => root.pick(mark)
         onRubbed: root.back()
         onCleared: root.clear()
     }
+    KeypadInch {
+        visible: root.given.parts > 0
+        x: root.lie.inch.x
+        y: root.lie.inch.y
+        width: root.lie.inch.width
+        height: root.lie.inch.height
+        marks: root.given.parts > 0 ? root.marks : []
+        lie: root.lie.marks
+        num: root.shown.num
+        den: root.shown.den
+        onPicked: mark => root.pick(mark)
+    }
+    Row {
+        visible: root.lie.own.apart
+        x: root.lie.rubs?.x ?? 0
+        y: root.lie.rubs?.y ?? 0
+        spacing: Theme.gap
+        KeypadRub {
+            onClicked: root.back()
+        }
+        KeypadRub {
+            all: true
+            onClicked: root.clear()
+        }
+    }
     Row {
         id: buttons
-        x: root.flat ? root.width - root.margin - width : root.headX
-        y: root.flat ? root.margin : root.height - root.margin - height
-        spacing: Theme.gapTargets
+        x: root.lie.buttons.x
+        y: root.lie.buttons.y
+        // Long words take of the room between.
+        spacing: leave.least + Theme.gapTargets + take.leastWidth <= root.lie.buttons.width ? Theme.gapTargets : Theme.gap
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
         CutButton {
             id: leave
-            width: Math.max(Theme.target, leastWidth, root.flat ? 0 : (root.headWidth - Theme.gapTargets) / 3)
+            readonly property real least: Math.max(Theme.mm(Theme.small ? 20 : 22), leastWidth)
+            width: Math.max(least, (root.lie.buttons.width - buttons.spacing) / 3)
             height: Theme.targetLeast
             text: qsTr("Cancel")
             onClicked: root.cancelled()
         }
         CutButton {
-            width: root.flat ? 1.5 * Theme.target : root.headWidth - Theme.gapTargets - leave.width
+            id: take
+            width: root.lie.buttons.width - buttons.spacing - leave.width
             height: Theme.targetLeast
             kind: "action"
             text: qsTr("Done")

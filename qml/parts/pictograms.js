@@ -47,6 +47,17 @@ const signs = {
     ],
     undo: [{ path: "M10 14 H32 A10 10 0 0 1 32 34 H18 M20 4 L10 14 L20 24", line: 3.8 }],
     back: [{ path: "M44 22 H8 M22 7 L7 22 L22 37", line: 4.4 }],
+    // The last stitch of a line taken out; a tape rolled in to its end.
+    unpicked: [
+        { path: "M44 13 H11 M21 2 L10 13 L21 24", line: 4.4 },
+        { path: "M2 37 H13 M18 37 H29", line: 4.4 },
+        { path: "M34 37 H48", line: 4.4, dash: [3.4, 3.4] }
+    ],
+    rolledIn: [
+        { path: "M23 22 A3 3 0 0 1 29 22 A6 6 0 0 1 17 22 A9 9 0 0 1 35 22 A12 12 0 0 1 11 22 A15 15 0 0 1 41 22 A18 18 0 0 1 7 22", line: 3 },
+        { path: "M7 21 V42", line: 3 },
+        { path: "M1 40.5 H15", line: 4.4 }
+    ],
     plus: [{ path: "M24 6 V38 M8 22 H40", line: 4.6 }],
     tick: [{ path: "M7 23 L19 35 L42 8", line: 5 }],
     warning: [

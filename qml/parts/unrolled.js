@@ -48,7 +48,11 @@ function numbers(context, c, lie, family) {
     context.fillStyle = c.ink;
     context.font = "bold " + size + "px \"" + family + "\"";
     context.textAlign = "right";
-    for (let i = lie.group; lie.from + i * lie.k < lie.end; i += lie.group)
+    // As many as stand apart.
+    let every = lie.group;
+    while (every * lie.k < size * 1.7)
+        every += lie.group;
+    for (let i = every; lie.from + i * lie.k < lie.end; i += every)
         context.fillText(String(i), lie.from + i * lie.k - size * 0.12, lie.foot);
 }
 
@@ -70,4 +74,64 @@ function roll(context, c, x, y, r, mm) {
     context.arc(x + r, y, 0.2 * r, 0, 2 * Math.PI);
     context.fillStyle = c.ink;
     context.fill();
+}
+
+/** How long a mark is of all the tape's width: halves the longest, as on a ruler. */
+function reachOf(den) {
+    return den <= 2 ? 0.86 : den <= 4 ? 0.66 : den <= 8 ? 0.5 : 0.36;
+}
+
+/**
+ * A part of one inch, from mark to mark: {from, to, y, high, pitch, shift, marks, at}. Marks of which the keys hang
+ * below rise from the lower edge; as far as `at` it is measured off.
+ */
+function inch(context, c, o, mm) {
+    const line = 0.3 * mm * c.lineScale, x = i => (i - o.from) * o.pitch + o.shift;
+    const left = o.from === 0 ? x(0) : x(o.from) - 1.4 * mm, right = x(o.from) + o.to * o.pitch + (o.from + o.to > o.marks.length ? 0 : 1.4 * mm);
+    const top = o.y, foot = o.y + o.high;
+    context.fillStyle = c.patchB;
+    context.fillRect(left, top, right - left, o.high);
+    context.strokeStyle = c.ink;
+    context.lineWidth = line;
+    context.strokeRect(left, top, right - left, o.high);
+    const last = Math.min(o.from + o.to, o.marks.length);
+    for (let i = Math.max(1, o.from); i <= last; ++i) {
+        const chosen = i === o.at, long = o.high * reachOf(Number(o.marks[i - 1].den));
+        const down = i % 2 === 0;
+        context.fillStyle = chosen ? c.accent : c.ink;
+        const wide = (chosen ? 0.9 : 0.42) * mm * c.lineScale;
+        context.fillRect(x(i) - wide / 2, down ? top : foot - long, wide, long);
+    }
+    const reached = Math.min(o.at, o.from + o.to);
+    if (reached > o.from) {
+        context.fillStyle = c.accent;
+        context.fillRect(left, o.y + o.high / 2 - 0.5 * mm, x(reached) - left, mm);
+    }
+    context.fillStyle = c.ink;
+    if (o.from === 0)
+        context.fillRect(left - 0.5 * mm, top - 0.4 * mm, mm, o.high + 0.8 * mm);
+    if (o.from + o.to > o.marks.length)
+        context.fillRect(right - 0.25 * mm, top, 0.5 * mm, o.high);
+}
+
+/** A strip of tape under keys: {y, w, high, first, last, from, key, gap, keys}; its marks show between the keys. */
+function strip(context, c, o, mm) {
+    const left = o.first ? 0.8 * mm : 0.4 * mm, right = o.w - 0.4 * mm;
+    context.fillStyle = c.patchB;
+    context.fillRect(left, o.y, right - left, o.high);
+    context.strokeStyle = c.ink;
+    context.lineWidth = 0.3 * mm * c.lineScale;
+    context.strokeRect(left, o.y, right - left, o.high);
+    context.beginPath();
+    for (let i = 1; i < o.keys; ++i) {
+        const x = o.from + i * (o.key + o.gap) - o.gap / 2;
+        context.moveTo(x, o.y);
+        context.lineTo(x, o.y + o.high * 0.3);
+        context.moveTo(x, o.y + o.high);
+        context.lineTo(x, o.y + o.high * 0.84);
+    }
+    context.stroke();
+    context.fillStyle = c.ink;
+    if (o.first)
+        context.fillRect(0, o.y - 0.3 * mm, 1.1 * mm, o.high + 0.6 * mm);
 }

@@ -15,8 +15,8 @@ Keypad {
     counting: sheet.counting
     error: sheet.error
     marks: sheet.ruler
-    onCrowdedChanged: sheet.crowded = crowded
-    Component.onCompleted: sheet.crowded = crowded
+    onWantedChanged: sheet.wanted = wanted
+    Component.onCompleted: sheet.wanted = wanted
     onDone: text => root.sheet.given(root.sheet.asked, text)
     onCancelled: root.sheet.close()
 }

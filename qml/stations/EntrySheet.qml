@@ -30,13 +30,10 @@ FocusScope {
     property bool decimal: false
     property bool counting: false
     readonly property bool roomy: home.width >= Theme.mm(100) && home.width < Theme.mm(150) && home.height >= Theme.mm(134)
-    readonly property bool lies: parent.width > Theme.mm(150)
-    /** Told by the keys: more marks than stand in four rows beside the value. */
-    property bool crowded: false
-    /** The marks of sixteenths stand in five rows. */
-    readonly property bool manyMarks: !decimal && !counting && ruler.length > 12
-    /** Beside a column: wide enough that the marks of sixteenths stand in four rows and nothing rolls. */
-    readonly property real besideWidth: Math.min(parent.width, Math.max(home.width, Theme.mm(121)))
+    /** Told by the keys: as high as they want to be at this width. */
+    property real wanted: Theme.mm(86)
+    /** Beside a column: wide enough that an inch of sixteenths lies in one line. */
+    readonly property real besideWidth: Math.min(parent.width, Math.max(home.width, Theme.mm(133)))
 
     /** Opens for one value: what it is, and as what it is typed ("length", "count", "share", "price"). */
     function ask(name: string, title: string, kind: string, text: string) {
@@ -60,7 +57,7 @@ FocusScope {
     visible: open
     x: !roomy ? 0 : home.x > 0 ? parent.width - besideWidth : home.x
     width: roomy ? besideWidth : parent.width
-    height: roomy ? Math.min(parent.height, Math.max(home.height, manyMarks ? Theme.mm(161) : 0)) : Math.min(parent.height, Theme.mm(!lies ? (manyMarks ? 161 : 146) : crowded ? 102 : 86))
+    height: Math.min(parent.height, roomy ? Math.max(home.height, wanted) : wanted)
     y: parent.height - height
 
     Loader {

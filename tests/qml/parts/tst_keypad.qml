@@ -143,7 +143,7 @@ PartCase {
         }).join();
     }
     function test_nothingMoves_data() {
-        return [{ tag: "tall", w: 128, h: 146 }, { tag: "column", w: 121, h: 158 }, { tag: "wide", w: 195, h: 86 },
+        return [{ tag: "tall", w: 128, h: 146 }, { tag: "column", w: 121, h: 158 }, { tag: "wide", w: 198, h: 86 },
                 { tag: "flat", w: 154, h: 102, sixteenths: true }];
     }
     /** A digit, a fraction or a sentence comes and goes: every key stays under the finger. */
@@ -207,8 +207,82 @@ PartCase {
         press(pad, ["1", "2", "3", "4"]);
         compare(pad.entry, "123");
     }
+    function sixteenths(parts: int): var {
+        const whole = (a, b) => b === 0 ? a : whole(b, a % b);
+        return Array.from({ length: parts - 1 }, (_, i) => {
+            const common = whole(i + 1, parts);
+            return { num: (i + 1) / common, den: parts / common, text: (i + 1) / common + "/" + parts / common };
+        });
+    }
+    /** Everything that is pressed, shown. */
+    function keysOf(item: Item): var {
+        let found = [];
+        for (let i = 0; i < item.children.length; ++i) {
+            const child = item.children[i];
+            if (child.visible)
+                found = found.concat(child.widestContact !== undefined ? [child] : keysOf(child));
+        }
+        return found;
+    }
+    // The sheets of the screens that are held to: 10.1 in and 8 in, flat and upright, and beside a column of Fit.
+    function test_everyFormKeepsItsSizes_data() {
+        const rows = [];
+        for (const [w, h] of [[198, 86], [206, 86], [155.3, 102.7], [152.7, 108], [116.3, 172], [88, 172.7], [133, 136], [116, 146]])
+            for (const form of ["sixteenths", "eighths", "quarters", "decimal", "count"])
+                rows.push({ tag: w + " by " + h + ", " + form, w: w, h: h, form: form });
+        return rows;
+    }
+    function test_everyFormKeepsItsSizes(data) {
+        const parts = { sixteenths: 16, eighths: 8, quarters: 4 }[data.form] ?? 0;
+        const pad = createTemporaryObject(made, test, {
+            marks: parts > 0 ? sixteenths(parts) : [],
+            decimal: data.form === "decimal", counting: data.form === "count", unit: data.form === "decimal" ? "mm" : data.form === "count" ? "" : "in"
+        });
+        pad.width = Theme.mm(data.w);
+        pad.height = Theme.mm(data.h);
+        pad.start("13 1/4 in");
+        if (data.w === 116 && data.form === "sixteenths")
+            pad.height = pad.wanted; // two halves of an inch are higher
+        for (const left of [false, true]) {
+            Theme.left = left;
+            wait(40);
+            const keys = keysOf(pad).filter(key => key.enabled);
+            compare(keys.length, 14 + Math.max(0, parts - 1) + (data.form === "decimal" ? 1 : 0));
+            const places = keys.map(key => {
+                const at = key.mapToItem(pad, 0, 0);
+                return Qt.rect(at.x, at.y, key.width, key.height);
+            });
+            for (let i = 0; i < keys.length; ++i) {
+                const a = places[i], name = keys[i].accessibleName;
+                verify(a.width >= Theme.mm(13) - 0.3 && a.height >= Theme.mm(13) - 0.3, name + " " + a);
+                verify(a.x >= -0.3 && a.y >= 0 && a.x + a.width <= pad.width + 0.3 && a.y + a.height <= pad.height + 0.3, name + " off the sheet " + a);
+                for (let k = 0; k < i; ++k) {
+                    const b = places[k];
+                    const across = Math.max(a.x - b.x - b.width, b.x - a.x - a.width), down = Math.max(a.y - b.y - b.height, b.y - a.y - a.height);
+                    verify(Math.max(across, down) >= Theme.mm(3) - 0.4, name + " is near " + keys[k].accessibleName);
+                }
+            }
+            compare(overflowing(pad), []);
+        }
+        Theme.left = false;
+    }
+    /** As on a ruler: marks from left to right by their worth, evenly, one step between neighbours. */
+    function test_fractionsHangFromAnInch() {
+        const pad = createTemporaryObject(made, test, { marks: sixteenths(16) });
+        pad.width = Theme.mm(198);
+        pad.height = Theme.mm(86);
+        wait(40);
+        const middle = name => {
+            const key = find(pad, name);
+            return key.mapToItem(pad, key.width / 2, 0).x;
+        };
+        const step = middle("1/8") - middle("1/16");
+        const marks = sixteenths(16);
+        for (let i = 0; i < marks.length; ++i)
+            fuzzyCompare(middle(marks[i].text) - middle("1/16"), i * step, 0.6, marks[i].text);
+    }
     function test_keysAreLargeEnough_data() {
-        return [{ tag: "tall", w: 116, h: 800 }, { tag: "wide", w: 195, h: 640 }];
+        return [{ tag: "tall", w: 116, h: 800 }, { tag: "wide", w: 198, h: 640 }];
     }
     function test_keysAreLargeEnough(data) {
         const pad = createTemporaryObject(made, test);
