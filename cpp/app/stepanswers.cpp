@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: MIT
 //
-// What a step answers: the trial's measures, and the sum behind a figure.
+// What a step answers: the trial's measures.
 #include "app/figures.h"
 #include "app/reply.h"
 #include "app/stepmodel.h"
-#include "app/sumwords.h"
 #include "app/wording.h"
 #include "bench/sides.h"
 #include "length/read.h"
-#include "plan/working.h"
-#include "project/preset.h"
+#include "plan/plan.h"
 
 namespace matside {
 
@@ -54,29 +52,6 @@ QString changesOf(const Plan &before, const Plan &after)
         .arg(after.strip.perStrip)
         .arg(before.strip.strips)
         .arg(before.strip.perStrip);
-}
-
-/// A figure's name; one of a row of figures is told with its number.
-QString nameOfFigure(const std::string &key)
-{
-    const auto end = key.find_last_of('.');
-    const bool numbered = end != std::string::npos && end + 1 < key.size() &&
-                          key.find_first_not_of("0123456789", end + 1) == std::string::npos;
-    if (!numbered)
-        return wordsOrCode(figureWords(), key);
-    //: one of a row of figures: its name and its number, "centre on the strip, number 2"
-    return StepModel::tr("%1, number %2")
-        .arg(wordsOrCode(figureWords(), key.substr(0, end)))
-        .arg(std::stoi(key.substr(end + 1)) + 1);
-}
-
-QString plainTerm(const Term &term, Marks marks)
-{
-    if (const Length *length = std::get_if<Length>(&term.value))
-        return figureText(*length, marks);
-    if (const std::int64_t *count = std::get_if<std::int64_t>(&term.value))
-        return QString::number(*count);
-    return toQt(writeShare(std::get<Share>(term.value)));
 }
 
 } // namespace
@@ -127,40 +102,6 @@ QVariantMap StepModel::enterTrial(const QString &kind, const QVariantMap &values
     if (saved && !changes.isEmpty())
         m_session.tell(changes);
     return answer(saved, saved ? QString() : tr("That could not be saved."));
-}
-
-QVariantList StepModel::workingFor(const QString &key) const
-{
-    QVariantList list;
-    const Project &project = m_workspace.project();
-    const auto working = workingOf(project, m_workspace.plan(), key.toStdString());
-    if (!working)
-        return list;
-    for (const Term &term : working->terms) {
-        const bool deeper = !term.figure.empty() && workingOf(project, m_workspace.plan(), term.figure);
-        // A size that off-size blocks have in common was never entered, though it stands where hers stood.
-        const bool common =
-            (term.entered == "/blocks/width" && takenAsCommon(project, project.blocks.width)) ||
-            (term.entered == "/blocks/height" && takenAsCommon(project, project.blocks.height));
-        const Whose whose = term.entered.empty() ? Whose::Reckoned : whoseIs(project, term.entered);
-        list.append(QVariantMap{{QStringLiteral("name"), wordsOrCode(termWords(), term.name)},
-                                {QStringLiteral("text"), plainTerm(term, project.marks())},
-                                {QStringLiteral("figureKey"), deeper ? toQt(term.figure) : QString()},
-                                {QStringLiteral("entered"), whose == Whose::Hers && !common},
-                                {QStringLiteral("common"), whose == Whose::Hers && common},
-                                {QStringLiteral("preset"), whose == Whose::Preset}});
-    }
-    return list;
-}
-
-QString StepModel::workingSentence(const QString &key) const
-{
-    const auto working = workingOf(m_workspace.project(), m_workspace.plan(), key.toStdString());
-    if (!working)
-        return {};
-    const FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), key.toStdString());
-    return QStringLiteral("%1: %2 = {%3}")
-        .arg(nameOfFigure(working->figure), sumInWords(working->formula), figure.text);
 }
 
 } // namespace matside

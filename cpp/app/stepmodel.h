@@ -165,6 +165,10 @@ public:
     Q_INVOKABLE QVariantMap enterTrial(const QString &kind, const QVariantMap &values);
     Q_INVOKABLE QVariantList workingFor(const QString &key) const;
     Q_INVOKABLE QString workingSentence(const QString &key) const;
+    /// The lengths of the sum as they are laid to one scale, places and lengths as shares of all of it: {kind,
+    /// ways [{pieces [{at, share, term, less, rest}], counts, share, times}], zero, total, parts, mm, says,
+    /// figure}; kinds sum, larger, part, often, words.
+    Q_INVOKABLE QVariantMap workingLaid(const QString &key) const;
     Q_INVOKABLE void answerResume(bool finished);
 
 signals:

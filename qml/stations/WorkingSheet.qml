@@ -2,11 +2,13 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
+import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
 /**
- * The sum behind a figure, in the trade's words, down to what was entered; a figure in it opens its own sum.
+ * The sum behind a figure, its lengths laid end to end over the tape of what they come to, down to what was entered;
+ * counts and quotients in the trade's words. A figure in it opens its own sum.
  * A size has two sums, along and across, and turns between them.
  */
 Item {
@@ -26,7 +28,7 @@ Item {
     function open(key: string, before: var) {
         trail = before;
         figureKey = key;
-        list.positionViewAtBeginning();
+        list.contentY = 0;
     }
     function back() {
         if (trail.length === 0)
@@ -45,12 +47,18 @@ Item {
         accessibleName: qsTr("Which way")
         onChosen: value => root.open(root.keys[value], [])
     }
+    readonly property var laid: figureKey.length > 0 ? StepModel.workingLaid(figureKey) : null
+    /** Lengths end to end, shown to scale, need no sentence: their rows have the words. */
+    readonly property bool plain: laid?.kind === "sum" || laid?.kind === "larger"
+
     InlineLength {
         id: sentence
         y: turn.height > 0 ? turn.height + Theme.gapTargets : 0
         width: parent.width
         lengthCap: Theme.capThird
-        text: root.figureKey.length > 0 ? StepModel.workingSentence(root.figureKey) : ""
+        text: root.figureKey.length === 0 ? ""
+              //: heads a sum: %1 is the figure's name, %2 the figure: "hoop strip, cut: 13 1/4 in"
+              : root.plain ? qsTr("%1: {%2}").arg(root.laid.says).arg(root.laid.figure.text) : StepModel.workingSentence(root.figureKey)
     }
     DoubleRule {
         id: rule
@@ -58,24 +66,48 @@ Item {
         width: parent.width
         visible: sentence.text !== ""
     }
-    ListView {
+    Flickable {
         id: list
-        y: rule.y + rule.height + Theme.mm(1)
+        y: rule.y + rule.height
         width: parent.width
         height: parent.height - y - close.height - Theme.gapTargets
         clip: true
+        contentHeight: rows.height
         boundsBehavior: Flickable.StopAtBounds
-        model: root.figureKey.length > 0 ? StepModel.workingFor(root.figureKey) : []
-        delegate: TermRow {
+
+        Column {
+            id: rows
             width: list.width
-            onClicked: root.open(modelData.figureKey, root.trail.concat([root.figureKey]))
+            topPadding: Theme.mm(1.6)
+
+            LaidLengths {
+                objectName: "laid"
+                visible: root.laid !== null && root.laid.kind !== "words"
+                width: parent.width
+                height: implicitHeight
+                laid: visible ? root.laid : null
+                metric: Session.units === "mm"
+                accessibleName: visible ? StepModel.workingSentence(root.figureKey).replace(/[{}]/g, "") : ""
+            }
+            Word {
+                visible: root.laid?.kind === "larger"
+                width: parent.width
+                bottomPadding: Theme.mm(1.6)
+                color: Theme.colors.inkSoft
+                //: of two or more rows of lengths laid end to end over the tape: the longest is the figure
+                text: qsTr("The longest counts.")
+            }
+            Repeater {
+                model: root.figureKey.length > 0 ? StepModel.workingFor(root.figureKey) : []
+                TermRow {
+                    width: rows.width
+                    onClicked: root.open(modelData.figureKey, root.trail.concat([root.figureKey]))
+                }
+            }
+            KeyLine { width: parent.width }
         }
     }
     MoreBelow { over: list }
-    KeyLine {
-        y: list.y + Math.min(list.height, list.contentHeight)
-        width: parent.width
-    }
     CutButton {
         id: close
         anchors.bottom: parent.bottom

@@ -2,6 +2,7 @@
 //
 // The sum shown behind a figure is the sum: its formula is read and reckoned again here, by a small
 // calculator that knows nothing of the plan, and must give the figure.
+#include "plan/laidsum.h"
 #include "plan/working.h"
 #include "planhelp.h"
 
@@ -155,6 +156,61 @@ QByteArray recheck(const Working &working)
     return {};
 }
 
+/// Every piece lies where the last one ended, or back from it; where that ends is told.
+QByteArray gapIn(const SumWay &way)
+{
+    Length at;
+    for (const SumPiece &piece : way.pieces) {
+        if (piece.length <= Length())
+            return "a piece of nothing";
+        if (piece.less)
+            at -= piece.length;
+        if (piece.from != at)
+            return "a piece does not lie where the last one ended";
+        if (!piece.less)
+            at += piece.length;
+    }
+    return at == way.end ? QByteArray() : "they do not end where they are said to";
+}
+
+/// Lengths laid end to end are measured again with a tape: they must come to the figure.
+QByteArray laidAmiss(const Working &working)
+{
+    const LaidSum laid = laidOf(working);
+    const Length *value = std::get_if<Length>(&working.value);
+    const auto near = [](Length a, Length b) { return (a - b).magnitude() <= Length::ticks(4); };
+    for (const SumWay &way : laid.ways) {
+        if (const QByteArray gap = gapIn(way); !gap.isEmpty())
+            return gap;
+        if (way.end * way.times > laid.most || laid.least > Length())
+            return "it reaches past what is shown";
+    }
+    switch (laid.kind) {
+    case SumKind::Words: // counts, or nothing there to lay
+        return value && *value > Length() ? "a length that is not laid" : "";
+    case SumKind::Sum:
+        return laid.ways.size() == 1 && near(laid.ways[0].end, *value) ? "" : "the sum is not the figure";
+    case SumKind::Larger:
+        for (const SumWay &way : laid.ways)
+            if (way.counts ? !near(way.end, *value) : way.end > *value)
+                return "another way than the larger counts";
+        return "";
+    case SumKind::Part:
+        return near(laid.ways[0].end.scaled(1, laid.parts), *value) ? "" : "a part is not the figure";
+    case SumKind::Often:
+        const std::int64_t times = std::get<std::int64_t>(working.value);
+        const bool up = working.formula.find("ceil") != std::string::npos;
+        const Length whole = laid.ways[0].end;
+        const Length each = laid.ways[1].end;
+        if (up)
+            return each * times >= whole && each * (times - 1) < whole ? "" : "it does not reach just over";
+        return times == 0 || (each * times <= whole && each * (times + 1) > whole)
+                   ? ""
+                   : "another would lie in it";
+    }
+    return "an unknown kind";
+}
+
 } // namespace
 
 class PlanWorkings : public QObject {
@@ -162,6 +218,8 @@ class PlanWorkings : public QObject {
 private slots:
     void everyFigureIsTheSumItShows();
     void everyTermOfASumIsKnownOrEntered();
+    void theLengthsLaidEndToEndComeToTheFigure();
+    void theLargerOfTwoWaysIsTheOneThatCounts();
     void unknownFiguresHaveNoSum();
     void untriedFiguresSaySoUntilTheTrial();
 };
@@ -184,6 +242,51 @@ void PlanWorkings::everyFigureIsTheSumItShows()
         }
     }
     QVERIFY(checked > 5000 || planhelp::count(500) < 500);
+}
+
+void PlanWorkings::theLengthsLaidEndToEndComeToTheFigure()
+{
+    planhelp::Chance chance(planhelp::seed(12));
+    std::map<SumKind, int> kinds;
+    for (int i = 0; i < planhelp::count(500); ++i) {
+        Project project = chance.project(chance.coin() ? System::Inch : System::Metric);
+        if (chance.coin())
+            project.table = Table{std::nullopt, std::nullopt, project.blocks.width * 9, {}};
+        const Plan p = plan(project);
+        for (const std::string &figure : figuresWithWorking(p)) {
+            const auto working = workingOf(project, p, figure);
+            QVERIFY2(working, figure.c_str());
+            const QByteArray wrong = laidAmiss(*working);
+            QVERIFY2(
+                wrong.isEmpty(),
+                (QByteArray(figure.c_str()) + ": " + wrong + ", " + working->formula.c_str()).constData());
+            ++kinds[laidOf(*working).kind];
+        }
+    }
+    QCOMPARE(kinds.size(), 5U);
+}
+
+/// Worked by hand: a hoop of 11 1/4 in with an inch to each side needs 13 1/4; the block of 6 in with its
+/// seams and what frays only 7 1/2.
+void PlanWorkings::theLargerOfTwoWaysIsTheOneThatCounts()
+{
+    Working working;
+    working.formula = "max(hoop + 2 * margin, sent + 2 * (seam + fray))";
+    working.value = Length::inches(13, 1, 4);
+    working.terms = {{"hoop", Length::inches(11, 1, 4), {}, {}},
+                     {"margin", Length::inches(1), {}, {}},
+                     {"sent", Length::inches(6), {}, {}},
+                     {"seam", Length::inches(0, 1, 2), {}, {}},
+                     {"fray", Length::inches(0, 1, 4), {}, {}}};
+    const LaidSum laid = laidOf(working);
+    QCOMPARE(laid.kind, SumKind::Larger);
+    QCOMPARE(laid.ways.size(), 2U);
+    QCOMPARE(laid.ways[0].pieces.size(), 3U); // the hoop and a margin to each side
+    QCOMPARE(laid.ways[1].pieces.size(), 5U);
+    QVERIFY(laid.ways[0].counts && !laid.ways[1].counts);
+    QCOMPARE(laid.ways[0].end.count(), Length::inches(13, 1, 4).count());
+    QCOMPARE(laid.ways[1].end.count(), Length::inches(7, 1, 2).count());
+    QCOMPARE(laid.most.count(), Length::inches(13, 1, 4).count());
 }
 
 void PlanWorkings::everyTermOfASumIsKnownOrEntered()
