@@ -48,6 +48,7 @@ class JoinModel : public QObject, public Single<JoinModel> {
     QML_SINGLETON
     Q_PROPERTY(matside::SectionView section READ section NOTIFY changed FINAL)
     Q_PROPERTY(matside::SectionView testSection READ testSection NOTIFY changed FINAL)
+    Q_PROPERTY(matside::SectionView trialSection READ trialSection NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView testSeam READ testSeam NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView testGap READ testGap NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
@@ -84,6 +85,8 @@ public:
     [[nodiscard]] SectionView section() const;
     /// The test join as it was sewn; before that the join as it will be.
     [[nodiscard]] SectionView testSection() const;
+    /// The test join as it lies to be measured: with what was read of it so far.
+    [[nodiscard]] SectionView trialSection() const;
     [[nodiscard]] FigureView testSeam() const;
     /// The gap or the overlap; invalid where the edges meet.
     [[nodiscard]] FigureView testGap() const;

@@ -59,6 +59,21 @@ SectionView JoinModel::testSection() const
     return view;
 }
 
+SectionView JoinModel::trialSection() const
+{
+    SectionView view = section();
+    const Plan &plan = m_workspace.plan();
+    const auto gap = m_steps.trialReading("gap");
+    const Length seam = m_steps.trialReading("seam").value_or(plan.basis.seam);
+    if (!gap)
+        return view;
+    view.tested = true;
+    view.seamMm = view.allowanceMm = seam.asMm();
+    view.gapMm = gap->asMm();
+    view.finishedMm = (seam * 2 + plan.sashing.filler.value_or(Length()) + *gap).asMm();
+    return view;
+}
+
 FigureView JoinModel::testSeam() const
 {
     const Project &project = m_workspace.project();

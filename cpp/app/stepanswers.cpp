@@ -9,35 +9,60 @@
 #include "length/read.h"
 #include "plan/plan.h"
 
+#include <algorithm>
+#include <string_view>
+
 namespace matside {
 
 namespace {
 
-/// A value of the trial: typed, or as it was planned.
+/// A value of the trial: read, or as it was planned.
 struct Asked {
     const char *name;
     QString says;
     Length planned;
-    bool negative = false;
+    Round round;
+    bool wanted;     ///< the trial is made to learn it: it is not taken as planned unread
+    QString overlap; ///< what it is called where it is less than nothing; empty where it never is
 };
 
 std::vector<Asked> askedOf(const QString &kind, const Plan &plan)
 {
     if (kind == QStringLiteral("measure-test"))
-        return {{"sentAlong", StepModel::tr("sent, along"), plan.block.sent.along},
-                {"sentAcross", StepModel::tr("sent, across"), plan.block.sent.across},
-                {"outlineAlong", StepModel::tr("measured outline, along"), plan.block.outline.along},
-                {"outlineAcross", StepModel::tr("measured outline, across"), plan.block.outline.across}};
+        return {
+            {"sentAlong", StepModel::tr("sent, along"), plan.block.sent.along, Round::Nearest, false, {}},
+            {"sentAcross", StepModel::tr("sent, across"), plan.block.sent.across, Round::Nearest, false, {}},
+            {"outlineAlong",
+             StepModel::tr("measured outline, along"),
+             plan.block.outline.along,
+             Round::Nearest,
+             true,
+             {}},
+            {"outlineAcross",
+             StepModel::tr("measured outline, across"),
+             plan.block.outline.across,
+             Round::Nearest,
+             true,
+             {}}};
     const bool filled = plan.sashing.filler.has_value();
     // A filled sashing has its batting in the gap: what is left beside it is the seam's doing.
     if (kind == QStringLiteral("test-join"))
-        return {{"seam", StepModel::tr("seam, as sewn"), plan.basis.seam},
+        return {{"seam", StepModel::tr("seam, as sewn"), plan.basis.seam, Round::Fine, true, {}},
                 {"gap",
                  //: beside the batting laid into the sashing of the test join, both sides added up
                  filled ? StepModel::tr("gap beside the batting, both sides together")
                         : StepModel::tr("gap between the allowances"),
-                 filled ? Length() : plan.sashing.allowanceGap, true},
-                {"between", StepModel::tr("distance between the seams, on the back"), plan.sashing.finished}};
+                 filled ? Length() : plan.sashing.allowanceGap, Round::Fine, true,
+                 //: by how much edges lie over each other inside the sashing of the test join
+                 filled ? StepModel::tr("overlap on the batting, both sides together")
+                        : StepModel::tr("overlap of the allowances")},
+                {"between",
+                 StepModel::tr("distance between the seams, on the back"),
+                 plan.sashing.finished,
+                 Round::Fine,
+                 true,
+                 {}},
+                {"loft", StepModel::tr("thickness of the batting"), plan.basis.loft, Round::Fine, false, {}}};
     return {};
 }
 
@@ -56,16 +81,126 @@ QString changesOf(const Plan &before, const Plan &after)
 
 } // namespace
 
+QString StepModel::trialInHand() const
+{
+    return trialKind() + QLatin1Char(' ') + m_workspace.id();
+}
+
+std::optional<Length> StepModel::readingAt(std::size_t at) const
+{
+    return m_trialOf == trialInHand() && at < m_trialRead.size() ? m_trialRead[at] : std::nullopt;
+}
+
+void StepModel::setReading(std::size_t at, Length reading)
+{
+    if (m_trialOf != trialInHand())
+        m_trialRead.clear();
+    m_trialOf = trialInHand();
+    m_trialRead.resize(std::max(m_trialRead.size(), at + 1));
+    m_trialRead[at] = reading;
+    emit changed();
+}
+
+std::optional<Length> StepModel::trialReading(const char *name) const
+{
+    const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
+    for (std::size_t at = 0; at < all.size(); ++at)
+        if (std::string_view(all[at].name) == name)
+            return readingAt(at);
+    return std::nullopt;
+}
+
 QVariantList StepModel::trialFields() const
 {
     QVariantList list;
     const Marks marks = m_workspace.project().marks();
-    for (const Asked &asked : askedOf(trialKind(), m_workspace.plan()))
+    const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
+    for (std::size_t at = 0; at < all.size(); ++at) {
+        const Asked &asked = all[at];
+        const auto read = readingAt(at);
+        const Length value = read.value_or(asked.planned);
+        const bool overlap = value < Length() && !asked.overlap.isEmpty();
+        const FigureView figure = figureOf(value.magnitude(), marks, asked.round);
         list.append(QVariantMap{{QStringLiteral("name"), QString::fromLatin1(asked.name)},
-                                {QStringLiteral("says"), asked.says},
-                                {QStringLiteral("text"), figureText(asked.planned, marks)},
-                                {QStringLiteral("entry"), QString()}});
+                                {QStringLiteral("says"), overlap ? asked.overlap : asked.says},
+                                {QStringLiteral("figure"), QVariant::fromValue(figure)},
+                                {QStringLiteral("text"), figure.text},
+                                {QStringLiteral("taken"), read.has_value() || !asked.wanted},
+                                {QStringLiteral("turns"), !asked.overlap.isEmpty()},
+                                {QStringLiteral("overlap"), overlap}});
+    }
     return list;
+}
+
+int StepModel::trialUnread() const
+{
+    const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
+    int unread = 0;
+    for (std::size_t at = 0; at < all.size(); ++at)
+        if (all[at].wanted && !readingAt(at))
+            ++unread;
+    return unread;
+}
+
+void StepModel::nudgeTrial(int at, int by)
+{
+    const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
+    if (at < 0 || static_cast<std::size_t>(at) >= all.size())
+        return;
+    const Asked &asked = all[static_cast<std::size_t>(at)];
+    const Length mark = stepOf(asked.round, m_workspace.project().marks());
+    const Length now = readingAt(static_cast<std::size_t>(at)).value_or(asked.planned);
+    // Read just as it is shown, it stays what it is: what is shown of it may be rounded.
+    const Length next = by == 0 ? now : now.nearestTo(mark) + mark * by;
+    if (next > Length() || !asked.overlap.isEmpty())
+        setReading(static_cast<std::size_t>(at), next);
+}
+
+QString StepModel::typeTrial(int at, const QString &text)
+{
+    const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
+    if (at < 0 || static_cast<std::size_t>(at) >= all.size())
+        return tr("There is nothing to measure here.");
+    const Asked &asked = all[static_cast<std::size_t>(at)];
+    const System system = m_workspace.project().system;
+    const auto typed = readLength(text.toStdString(), system);
+    if (!typed)
+        return sentence(typed.error(), system);
+    if (asked.overlap.isEmpty() && typed.value() <= Length())
+        return tr("%1 must be more than nothing.").arg(asked.says);
+    // No sign is typed: an overlap stays one.
+    const Length now = readingAt(static_cast<std::size_t>(at)).value_or(asked.planned);
+    setReading(static_cast<std::size_t>(at), now < Length() ? -typed.value().magnitude() : typed.value());
+    return {};
+}
+
+void StepModel::turnTrial(int at)
+{
+    const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
+    if (at < 0 || static_cast<std::size_t>(at) >= all.size())
+        return;
+    const Asked &asked = all[static_cast<std::size_t>(at)];
+    const Length mark = stepOf(asked.round, m_workspace.project().marks());
+    const Length now = readingAt(static_cast<std::size_t>(at)).value_or(asked.planned);
+    if (!asked.overlap.isEmpty())
+        setReading(static_cast<std::size_t>(at), now == Length() ? -mark : -now);
+}
+
+QVariantMap StepModel::takeTrial()
+{
+    if (trialUnread() > 0)
+        return answer(false, tr("Not all of it is read yet."));
+    const QString kind = trialKind();
+    const std::vector<Asked> all = askedOf(kind, m_workspace.plan());
+    std::vector<Length> read;
+    for (std::size_t at = 0; at < all.size(); ++at)
+        read.push_back(readingAt(at).value_or(all[at].planned));
+    const QVariantMap said = keepTrial(kind, read);
+    if (said.value(QStringLiteral("ok")).toBool()) {
+        m_trialRead.clear();
+        m_trialOf.clear();
+    }
+    return said;
 }
 
 QVariantMap StepModel::enterTrial(const QString &kind, const QVariantMap &values)
@@ -82,15 +217,20 @@ QVariantMap StepModel::enterTrial(const QString &kind, const QVariantMap &values
         if (!length)
             //: %1 is what was measured, %2 what is wrong with the entry
             return answer(false, tr("%1: %2").arg(asked.says, sentence(length.error(), system)));
-        if (!asked.negative && length.value() <= Length())
+        if (asked.overlap.isEmpty() && length.value() <= Length())
             return answer(false, tr("%1 must be more than nothing.").arg(asked.says));
         read.push_back(length.value());
     }
+    return keepTrial(kind, read);
+}
+
+QVariantMap StepModel::keepTrial(const QString &kind, const std::vector<Length> &read)
+{
     Project next = m_workspace.project();
-    if (read.size() == 4)
+    if (kind == QStringLiteral("measure-test") && read.size() == 4)
         next.made.testBlock = TestBlock{{read[0], read[1]}, {read[2], read[3]}, {}};
-    else if (read.size() == 3)
-        next.made.testJoin = TestJoin{read[0], read[1], read[2], next.loft, {}};
+    else if (kind == QStringLiteral("test-join") && read.size() == 4)
+        next.made.testJoin = TestJoin{read[0], read[1], read[2], read[3], {}};
     else
         return answer(false, tr("There is nothing to measure here."));
     const Plan after = matside::plan(next);

@@ -82,6 +82,7 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(bool askUndoDone READ askUndoDone NOTIFY changed FINAL)
     Q_PROPERTY(QString trialKind READ trialKind NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList trialFields READ trialFields NOTIFY changed FINAL)
+    Q_PROPERTY(int trialUnread READ trialUnread NOTIFY changed FINAL)
     Q_PROPERTY(bool resuming READ resuming NOTIFY changed FINAL)
     Q_PROPERTY(QString resumeLast READ resumeLast NOTIFY changed FINAL)
     Q_PROPERTY(QString resumeNext READ resumeNext NOTIFY changed FINAL)
@@ -141,7 +142,12 @@ public:
     [[nodiscard]] bool sided() const;
     [[nodiscard]] bool askUndoDone() const { return m_asking; }
     [[nodiscard]] QString trialKind() const;
+    /// What is read on the trial: {name, says, figure, text, entry, taken, turns, overlap, wanted}.
     [[nodiscard]] QVariantList trialFields() const;
+    /// How many of the readings that it takes are not yet read.
+    [[nodiscard]] int trialUnread() const;
+    /// A reading of the trial in hand; nothing before it was read.
+    [[nodiscard]] std::optional<Length> trialReading(const char *name) const;
     [[nodiscard]] bool resuming() const { return m_resuming; }
     [[nodiscard]] QString resumeLast() const;
     [[nodiscard]] QString resumeNext() const;
@@ -163,11 +169,19 @@ public:
     Q_INVOKABLE void putOffTrial();
     Q_INVOKABLE void takeTrialBack();
     Q_INVOKABLE QVariantMap enterTrial(const QString &kind, const QVariantMap &values);
+    /// A reading so many marks further; by none it was read just as it is shown.
+    Q_INVOKABLE void nudgeTrial(int at, int by);
+    /// A reading as typed: what is wrong with it, or nothing.
+    Q_INVOKABLE QString typeTrial(int at, const QString &text);
+    /// A gap that is an overlap, or back.
+    Q_INVOKABLE void turnTrial(int at);
+    /// Takes what was read into the plan: {ok, says}.
+    Q_INVOKABLE QVariantMap takeTrial();
     Q_INVOKABLE QVariantList workingFor(const QString &key) const;
     Q_INVOKABLE QString workingSentence(const QString &key) const;
-    /// The lengths of the sum as they are laid to one scale, places and lengths as shares of all of it: {kind,
-    /// ways [{pieces [{at, share, term, less, rest}], counts, share, times}], zero, total, parts, mm, says,
-    /// figure}; kinds sum, larger, part, often, words.
+    /// The lengths of the sum as they are laid to one scale, places and lengths as shares of all of it:
+    /// {kind, ways [{pieces [{at, share, term, less, rest}], counts, share, times}], zero, total, parts, mm,
+    /// says, figure}; kinds sum, larger, part, often, words.
     Q_INVOKABLE QVariantMap workingLaid(const QString &key) const;
     Q_INVOKABLE void answerResume(bool finished);
 
@@ -188,6 +202,10 @@ private:
     };
     [[nodiscard]] Wait waitNow() const;
     void spoilLast();
+    QVariantMap keepTrial(const QString &kind, const std::vector<Length> &read);
+    [[nodiscard]] std::optional<Length> readingAt(std::size_t at) const;
+    void setReading(std::size_t at, Length reading);
+    [[nodiscard]] QString trialInHand() const;
     QVariantMap answerMishap(Mishap mishap, std::optional<Length> measure, const QString &block);
 
     Workspace &m_workspace;
@@ -200,6 +218,8 @@ private:
     bool m_mayRemake = false;
     bool m_asksBlock = false;
     int m_strip = 0;
+    QString m_trialOf; ///< the trial that was read on
+    std::vector<std::optional<Length>> m_trialRead;
     bool m_asking = false;
     bool m_resuming = false;
 };

@@ -22,12 +22,20 @@ Item {
     property string first: "A"
     property string second: "B"
     property string accessibleName
+    /** What is read of a test join, as SectionReadings has it: its plates stand in the stead of the figures. */
+    property var readings: []
+    property int inHand: 0
+
+    signal taken(int reading)
+
+    readonly property bool reading: readings.length > 0
 
     readonly property bool ready: (view?.finishedMm ?? 0) > 0 && width > 0 && height > 0
     readonly property real mm: Theme.pxPerMm
     /** Pixels to one millimetre of the join. */
     readonly property real drawn: ready ? Sections.scale(view, width, mm, Math.max(seamWord.implicitWidth, seamFigure.implicitWidth)) : 0
-    readonly property var lie: ready ? Sections.lay(view, width, height, mm, drawn, caught.width, note.height) : null
+    readonly property var lie: ready ? Sections.lay(view, width, height, mm, drawn, caught.width, reading ? 22 * mm : note.height,
+                                                    reading ? (height < 70 * mm ? 9 : 25) * mm : 0) : null
     readonly property real foldAt: lie ? lie.seamB + view.catchMm * lie.scale : 0
     readonly property real underAt: lie ? foldAt - view.foldMm * lie.scale : 0
     readonly property bool tested: view?.tested ?? false
@@ -51,6 +59,8 @@ Item {
                 return;
             const c = dyedForWork(), g = root.lie, u = unit;
             Sections.paint(context, c, root.view, g, width, u);
+            if (root.reading)
+                return;
             const above = g.top - 3.2 * g.cloth - 5 * root.mm;
             Printing.strokeLine(context, g.seamA, above - 3 * root.mm, g.seamA, g.top - 2 * g.cloth, c.ink, 1.4 * u);
             Printing.strokeLine(context, g.stripA, above - 3 * root.mm, g.stripA, g.top, c.ink, 1.4 * u);
@@ -73,6 +83,7 @@ Item {
     }
     Word {
         id: note
+        visible: !root.reading
         x: Theme.left ? Theme.margin : parent.width - width - Theme.margin
         y: Theme.mm(1)
         width: parent.width * 0.5 - Theme.margin
@@ -89,7 +100,7 @@ Item {
         horizontalItemAlignment: Theme.left ? Grid.AlignLeft : Grid.AlignRight
         verticalItemAlignment: Grid.AlignVCenter
         columnSpacing: Theme.mm(1.6)
-        visible: root.ready
+        visible: root.ready && !root.reading
         x: root.place((root.lie?.seamA ?? 0) - Theme.mm(3), width, 1)
         y: root.lie ? root.lie.top - 3.2 * root.lie.cloth - Theme.mm(5) - height / 2 : 0
         layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
@@ -113,7 +124,7 @@ Item {
         readonly property bool beside: from + partedFigure.implicitWidth + columnSpacing + partedWord.implicitWidth <= root.width - Theme.mm(1)
         columns: beside ? 2 : 1
         columnSpacing: Theme.mm(1.6)
-        visible: root.apart
+        visible: root.apart && !root.reading
         x: Math.max(0, Math.min(root.place(beside ? from : from - Theme.mm(10), width, 0), root.width - width))
         y: root.footY + (beside ? Theme.mm(5) - height / 2 : Theme.mm(8))
         horizontalItemAlignment: Theme.left ? Grid.AlignRight : Grid.AlignLeft
@@ -138,7 +149,7 @@ Item {
     }
     Row {
         id: caught
-        visible: root.ready && root.view.backed && !root.tested
+        visible: root.ready && root.view.backed && !root.tested && !root.reading
         x: root.lie?.narrow ? root.place(Math.min(root.lie?.seamB ?? 0, root.underAt) - Theme.mm(3), width, 1) : root.place(root.foldAt + Theme.mm(3), width, 0)
         y: root.footY + Theme.mm(5) - height / 2
         spacing: Theme.mm(1.6)
@@ -156,7 +167,7 @@ Item {
         }
     }
     Row {
-        visible: root.ready && root.view.backed && !root.view.doubled && !root.tested
+        visible: root.ready && root.view.backed && !root.view.doubled && !root.tested && !root.reading
         x: root.place(root.underAt - Theme.mm(3), width, 1)
         y: root.footY + (root.lie?.foldRow ?? 0) - height / 2
         spacing: Theme.mm(1.6)
@@ -196,5 +207,13 @@ Item {
                 wrapMode: Text.NoWrap
             }
         }
+    }
+    SectionReadings {
+        anchors.fill: parent
+        visible: root.reading
+        lie: root.reading ? root.lie : null
+        readings: root.readings
+        held: root.inHand
+        onTaken: reading => root.taken(reading)
     }
 }

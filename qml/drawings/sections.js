@@ -15,10 +15,10 @@ function scale(view, width, mm, sewn) {
 
 // `named` is the width of the catch's own words: without room for them right of the fold they stand left of the
 // seam, and the fold under is told a row farther down. `noted` is the height of the words at the head, on which
-// no cloth lies.
-function lay(view, width, height, mm, scale, named, noted) {
+// no cloth lies; `under`, if given, is kept free below for other words than those.
+function lay(view, width, height, mm, scale, named, noted, under) {
     const narrow = width / 2 + (view.finishedMm / 2 + view.catchMm) * scale + 4 * mm + named > width;
-    const foldRow = narrow ? 19 * mm : 14 * mm;
+    const foldRow = under > 0 ? under : narrow ? 19 * mm : 14 * mm;
     // The words beside the measures take 20 mm and the row of the fold; the join 10.3 cloths.
     const head = Math.max(12.5 * mm, noted - 2.4 * mm);
     const cloth = Math.max(1.6 * mm, Math.min(4.4 * mm, (height - 7.5 * mm - head - foldRow) / 10.3));

@@ -18,6 +18,8 @@ WidePage {
                                    || JoinModel.tested || JoinModel.mayLay
     /** What the test join taught stands beside the section: it shows the join as it was sewn. */
     readonly property bool told: side === "test" && JoinModel.tested
+    /** The test join lies there to be measured: its readings stand on the section. */
+    readonly property bool reading: StepModel.doing === "test-join" && sheet === "trial"
     readonly property var names: atHand(JoinModel.blocks)
 
     function atHand(blocks: var): var {
@@ -38,14 +40,18 @@ WidePage {
         anchors.fill: parent
         anchors.bottomMargin: more.visible ? more.height + Theme.gap : 0
         visible: root.sewing && !StepModel.finished
-        view: root.told ? JoinModel.testSection : JoinModel.section
+        view: root.told ? JoinModel.testSection : root.reading ? JoinModel.trialSection : JoinModel.section
+        readings: root.reading ? StepModel.trialFields : []
+        inHand: root.heldTrial
+        onTaken: reading => root.heldTrial = reading
         seam: root.told ? JoinModel.testSeam : JoinModel.seam
         gap: JoinModel.testGap
         fold: JoinModel.fold
         held: JoinModel.held
         first: root.names.length === 2 ? root.names[0].block : "A"
         second: root.names.length === 2 ? root.names[1].block : "B"
-        accessibleName: root.told ? (JoinModel.testSection.gapMm < 0 ? qsTr("Section of the test join: seam %1, overlap %2")
+        accessibleName: root.reading ? qsTr("Section of the test join, with what is read of it")
+                        : root.told ? (JoinModel.testSection.gapMm < 0 ? qsTr("Section of the test join: seam %1, overlap %2")
                                      : JoinModel.testSection.gapMm > 0 ? qsTr("Section of the test join: seam %1, gap %2")
                                      : qsTr("Section of the test join: seam %1, the edges meet")).arg(JoinModel.testSeam.text).arg(JoinModel.testGap.text)
                         : !JoinModel.held.valid ? qsTr("Section of a join: seam %1").arg(JoinModel.seam.text)

@@ -17,6 +17,8 @@ SheetColumn {
     property bool topLine: false
     /** Of a block's six readings the one in hand. */
     property int heldReading: 0
+    /** Of the trial's readings the one in hand. */
+    property int heldTrial: 0
     readonly property string sheet: StepModel.resuming ? "resume" : root.shows !== "work" ? root.shows
                                     : StepModel.askUndoDone ? "undone"
                                     : StepModel.trialKind.length > 0 && !StepModel.finished ? "trial" : "work"
@@ -87,7 +89,7 @@ SheetColumn {
         if (root.sheet === "wrong")
             (trouble.item as WrongSheet).take(name, text);
         else
-            (trial.item as TrialSheet)?.take(name, text);
+            return StepModel.typeTrial(heldTrial, text);
         return "";
     }
 
@@ -155,6 +157,8 @@ SheetColumn {
         objectName: "sheet-trial"
         wanted: root.sheet === "trial"
         sourceComponent: TrialSheet {
+            held: root.heldTrial
+            onTurned: reading => root.heldTrial = reading
             onEnter: (name, title, text) => root.enter(name, title, text)
         }
     }

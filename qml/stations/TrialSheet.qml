@@ -5,78 +5,88 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** What was measured on the trial, value by value on the keypad; then it is taken into the plan. */
+/**
+ * What is measured on the trial, reading by reading; it is taken into the plan once she has read what it was made to
+ * teach: what was only planned is not passed off as measured.
+ */
 Item {
     id: root
 
-    /** {name: text} as entered so far; what is not there keeps the planned value. */
-    property var values: ({})
-    property bool overlap: false
+    /** The reading in hand. */
+    property int held: 0
     property string error
 
+    signal turned(int reading)
     signal enter(string name, string title, string text)
 
-    function take(name: string, text: string) {
-        const next = Object.assign({}, values);
-        next[name] = text;
-        values = next;
-        error = "";
-    }
-    function sent(): var {
-        const all = Object.assign({}, values);
-        if (overlap && all.gap !== undefined)
-            all.gap = "-" + all.gap;
-        return all;
-    }
-    function shown(name: string, planned: string): string {
-        const typed = values[name];
-        return typed === undefined ? planned : typed + " " + Session.units;
+    /** The test join's readings stand on its section. */
+    readonly property bool drawn: StepModel.trialKind === "test-join"
+
+    function firstToRead(): int {
+        for (let at = 0; at < StepModel.trialFields.length; ++at)
+            if (!StepModel.trialFields[at].taken)
+                return at;
+        return 0;
     }
 
     StepHead {
         id: head
         width: parent.width
     }
-    InlineLength {
-        id: does
+    Flickable {
+        id: roll
         y: head.implicitHeight + Theme.mm(1)
-        width: parent.width
-        text: StepModel.doesText
-    }
-    ListView {
-        id: list
-        y: does.y + does.implicitHeight + Theme.gap
         width: parent.width
         height: parent.height - y - take.height - Theme.gapTargets - (wrong.visible ? wrong.height + Theme.gap : 0)
         clip: true
+        contentHeight: rows.height
         boundsBehavior: Flickable.StopAtBounds
-        model: StepModel.trialFields
-        delegate: Column {
-            id: field
-            required property var modelData
-            width: list.width
-            ChoiceRow {
+
+        Column {
+            id: rows
+            width: roll.width
+            spacing: Theme.gap
+
+            // On a small screen what is in hand stands first.
+            InlineLength {
+                visible: !Theme.small
                 width: parent.width
-                text: field.modelData.says
-                detail: "{" + root.shown(field.modelData.name, field.modelData.text) + "}"
-                onClicked: root.enter(field.modelData.name, field.modelData.says, root.values[field.modelData.name] ?? field.modelData.entry)
+                text: StepModel.doesText
             }
-            ChoiceRow {
-                // Two edges that lie over each other have less than no gap.
-                visible: field.modelData.name === "gap"
-                height: visible ? implicitHeight : 0
+            KeyLine {
+                visible: !Theme.small
                 width: parent.width
-                chosen: root.overlap
-                text: root.overlap ? qsTr("They overlap by that much") : qsTr("They do not overlap")
-                onClicked: root.overlap = !root.overlap
+            }
+            TrialReading {
+                width: parent.width
+                held: root.held
+                onTurned: reading => root.turned(reading)
+                onEnter: (name, title, text) => root.enter(name, title, text)
+            }
+            InlineLength {
+                visible: Theme.small
+                width: parent.width
+                text: StepModel.doesText
+            }
+            Column {
+                width: parent.width
+                visible: !root.drawn
+                Repeater {
+                    model: root.drawn ? 0 : StepModel.trialFields.length
+                    ChoiceRow {
+                        required property int index
+                        readonly property var reading: StepModel.trialFields[index] ?? null
+                        width: rows.width
+                        chosen: index === root.held
+                        text: reading?.says ?? ""
+                        detail: "{" + (reading?.text ?? "") + "}" + (reading?.taken ?? true ? "" : " ?")
+                        onClicked: root.turned(index)
+                    }
+                }
             }
         }
     }
-    MoreBelow { over: list }
-    KeyLine {
-        y: list.y + Math.min(list.height, list.contentHeight)
-        width: parent.width
-    }
+    MoreBelow { over: roll }
     Word {
         id: wrong
         visible: text !== ""
@@ -96,22 +106,30 @@ Item {
         confirms: true
         // What the trial takes is made at another station first: the target leads there.
         readonly property bool elsewhere: StepModel.waitsAt >= 0
-        enabled: StepModel.canGoNext || elsewhere
-        reason: enabled ? "" : StepModel.waiting
-        // Nothing is taken as measured that she has not said.
-        text: elsewhere ? StepModel.waiting : Object.keys(root.values).length > 0 ? qsTr("Take these measures") : qsTr("All are as shown")
+        // Nothing is taken as measured that she has not read.
+        readonly property bool read: StepModel.trialUnread === 0
+        enabled: (StepModel.canGoNext && read) || elsewhere
+        reason: enabled || !read ? "" : StepModel.waiting
+        text: elsewhere ? StepModel.waiting : read ? qsTr("Take these measures")
+            //: of the readings of the trial; short: it stands on a button that can be pressed once all are read
+            : qsTr("%n still to read", "", StepModel.trialUnread)
         onClicked: {
             if (elsewhere) {
                 FitModel.sentToMend = StepModel.waitsAt === 0;
                 Session.station = StepModel.waitsAt;
                 return;
             }
-            const answer = StepModel.enterTrial(StepModel.trialKind, root.sent());
+            const answer = StepModel.takeTrial();
             root.error = answer.ok ? "" : answer.says;
-            if (answer.ok) {
-                root.values = {};
-                root.overlap = false;
-            }
+            if (answer.ok)
+                root.turned(0);
         }
     }
+    // Another trial begins with its first reading that is wanted.
+    readonly property string kind: StepModel.trialKind
+    onKindChanged: {
+        error = "";
+        turned(firstToRead());
+    }
+    Component.onCompleted: turned(firstToRead())
 }

@@ -39,6 +39,8 @@ FocusScope {
     readonly property bool upright: height > width
     readonly property bool small: !upright && height < Theme.mm(120)
     readonly property string sheet: column.sheet
+    /** Of the trial's readings the one in hand. */
+    property alias heldTrial: column.heldTrial
     readonly property bool working: column.sheet === "work" && side === ""
     /** The least height left to the drawing on an upright screen, millimetres. */
     property real sceneMm: 50
@@ -232,7 +234,9 @@ FocusScope {
         x: root.upright || spread ? 0 : Theme.left ? 0 : root.width - width
         y: root.height - height
         width: root.upright || spread ? root.width : Theme.column
-        height: spread ? root.height : root.upright ? Math.min(root.height * 0.64, Theme.mm(140)) : root.height
+        // The join that is read needs its section beside the sheet.
+        readonly property real most: Theme.mm(StepModel.doing === "test-join" && sheet === "trial" ? 118 : 140)
+        height: spread ? root.height : root.upright ? Math.min(root.height * 0.64, most) : root.height
         topLine: root.upright && !spread
         onEnter: (name, title, text) => keypad.ask(name, title, "length", text)
     }
@@ -255,9 +259,7 @@ FocusScope {
         home: column
         ruler: FitModel.marks("")
         onGiven: (name, text) => {
-            if (root.side === "")
-                column.take(name, text);
-            const wrong = root.side !== "" ? sideSheet.take(name, text) : "";
+            const wrong = root.side !== "" ? sideSheet.take(name, text) : column.take(name, text);
             error = wrong;
             if (wrong === "")
                 close();

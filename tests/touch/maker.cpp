@@ -277,15 +277,6 @@ bool Maker::figureIsThePlans(const Papers &papers, const Step &step)
     return true;
 }
 
-bool Maker::measureTrial(const Step &step)
-{
-    ++m_trials;
-    if (step.does == Does::MeasureTest && !trialOutline.isEmpty() &&
-        !enter(QStringLiteral("measured outline, along"), trialOutline))
-        return false;
-    return touchObject(QStringLiteral("action"));
-}
-
 bool Maker::workOnce()
 {
     const Papers before = m_program.papers();
@@ -304,13 +295,15 @@ bool Maker::workOnce()
         return fail(QStringLiteral("the block could not be logged: ") + m_trouble);
     // What the button says is this step's; a trial's measures are taken on a sheet of their own.
     const QString name = QString::fromStdString(step->id);
-    const QString action = isMeasured(*step) ? QStringLiteral("All are as shown") : actionText(*step);
+    const QString action = isMeasured(*step) ? QStringLiteral("Take these measures") : actionText(*step);
     const bool bySides = step->does == Does::TrimBlock;
     // The last block of a strip came off with the cut before.
     const QString off = step->does == Does::RoughApart ? QStringLiteral("It is apart") : action;
     const auto ready = [&] {
         const QQuickItem *button = byObjectName(screen(), QStringLiteral("action"));
-        return button && (bySides || spokenName(button) == action || spokenName(button) == off);
+        return button &&
+               (bySides || spokenName(button) == action || spokenName(button) == off ||
+                (isMeasured(*step) && spokenName(button).endsWith(QStringLiteral("still to read"))));
     };
     if (!QTest::qWaitFor(ready, patienceMs))
         return fail(QStringLiteral("%1: no \"%2\" on the screen").arg(name, action));
