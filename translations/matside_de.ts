@@ -1077,6 +1077,10 @@
         <source>Section of the test join: seam %1, the edges meet</source>
         <translation>Probeverbindung im Querschnitt: Naht %1, die Kanten stoßen aneinander</translation>
     </message>
+    <message>
+        <source>Section of the test join, with what is read of it</source>
+        <translation>Probeverbindung im Querschnitt, mit den Messwerten</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -1127,11 +1131,14 @@
     </message>
 </context>
 <context>
-    <name>KeypadKeys</name>
+    <name>KeypadDigits</name>
     <message>
         <source>decimal point</source>
         <translation>Dezimalkomma</translation>
     </message>
+</context>
+<context>
+    <name>KeypadRub</name>
     <message>
         <source>clear</source>
         <translation>löschen</translation>
@@ -2208,6 +2215,30 @@ Schnittkante</translation>
         <source>gap</source>
         <extracomment>what is left between the two allowances inside a sashing</extracomment>
         <translation>Spalt</translation>
+    </message>
+</context>
+<context>
+    <name>SectionReadings</name>
+    <message>
+        <source>seam</source>
+        <translation>Naht</translation>
+    </message>
+    <message>
+        <source>overlap</source>
+        <translation>Überlappung</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>Spalt</translation>
+    </message>
+    <message>
+        <source>seam to seam</source>
+        <extracomment>the distance from one seam to the other of a sashing</extracomment>
+        <translation>Naht zu Naht</translation>
+    </message>
+    <message>
+        <source>batting</source>
+        <translation>Vlies</translation>
     </message>
 </context>
 <context>
@@ -3402,6 +3433,41 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>TrialReading</name>
+    <message>
+        <source>not yet read</source>
+        <translation>noch nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
+    </message>
+    <message>
+        <source>Read: it is as shown</source>
+        <extracomment>of one of the trial&apos;s readings: she read just what is shown</extracomment>
+        <translation>Gemessen: wie gezeigt</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <extracomment>on a button: %1 is what to read next, &quot;seam, as sewn&quot;</extracomment>
+        <translation>Weiter: %1</translation>
+    </message>
+    <message>
+        <source>It is a gap</source>
+        <translation>Es ist ein Spalt</translation>
+    </message>
+    <message>
+        <source>It is an overlap</source>
+        <translation>Es ist eine Überlappung</translation>
+    </message>
+</context>
+<context>
     <name>TrialSays</name>
     <message>
         <source>The trial: first a test block and a test join, so that the figures fit your cloth.</source>
@@ -3416,20 +3482,16 @@ Schnittkante</translation>
 <context>
     <name>TrialSheet</name>
     <message>
-        <source>They overlap by that much</source>
-        <translation>Sie überlappen um so viel</translation>
-    </message>
-    <message>
-        <source>They do not overlap</source>
-        <translation>Sie überlappen nicht</translation>
-    </message>
-    <message>
         <source>Take these measures</source>
         <translation>Diese Maße nehmen</translation>
     </message>
-    <message>
-        <source>All are as shown</source>
-        <translation>Alle Maße stimmen</translation>
+    <message numerus="yes">
+        <source>%n still to read</source>
+        <extracomment>of the readings of the trial; short: it stands on a button that can be pressed once all are read</extracomment>
+        <translation>
+            <numerusform>Noch %n zu messen</numerusform>
+            <numerusform>Noch %n zu messen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -6498,6 +6560,16 @@ Schnittkante</translation>
         <source>Back to the work</source>
         <translation>Zurück zur Arbeit</translation>
     </message>
+    <message>
+        <source>%1: {%2}</source>
+        <extracomment>heads a sum: %1 is the figure&apos;s name, %2 the figure: &quot;hoop strip, cut: 13 1/4 in&quot;</extracomment>
+        <translation>%1: {%2}</translation>
+    </message>
+    <message>
+        <source>The longest counts.</source>
+        <extracomment>of two or more rows of lengths laid end to end over the tape: the longest is the figure</extracomment>
+        <translation>Das Längste zählt.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingTab</name>
@@ -8507,6 +8579,23 @@ Schnittkante</translation>
         <source>%1, from the piece you have</source>
         <extracomment>%1 is a cloth; the next strip is cut from a piece of it that she entered as what she has</extracomment>
         <translation>%1, vom vorhandenen Stück</translation>
+    </message>
+    <message>
+        <source>overlap on the batting, both sides together</source>
+        <extracomment>by how much edges lie over each other inside the sashing of the test join</extracomment>
+        <translation>Überlappung auf dem Vlies, beide Seiten zusammen</translation>
+    </message>
+    <message>
+        <source>overlap of the allowances</source>
+        <translation>Überlappung der Zugaben</translation>
+    </message>
+    <message>
+        <source>thickness of the batting</source>
+        <translation>Dicke des Vlieses</translation>
+    </message>
+    <message>
+        <source>Not all of it is read yet.</source>
+        <translation>Es ist noch nicht alles gemessen.</translation>
     </message>
 </context>
 <context>

@@ -1077,6 +1077,10 @@
         <source>Section of the test join: seam %1, the edges meet</source>
         <translation>Coupe de l’assemblage d’essai&#x202f;: couture %1, les bords se touchent</translation>
     </message>
+    <message>
+        <source>Section of the test join, with what is read of it</source>
+        <translation>Coupe de l’assemblage d’essai, avec ses mesures</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -1127,11 +1131,14 @@
     </message>
 </context>
 <context>
-    <name>KeypadKeys</name>
+    <name>KeypadDigits</name>
     <message>
         <source>decimal point</source>
         <translation>virgule décimale</translation>
     </message>
+</context>
+<context>
+    <name>KeypadRub</name>
     <message>
         <source>clear</source>
         <translation>effacer</translation>
@@ -2208,6 +2215,30 @@ bord coupé</translation>
         <source>gap</source>
         <extracomment>what is left between the two allowances inside a sashing</extracomment>
         <translation>jour</translation>
+    </message>
+</context>
+<context>
+    <name>SectionReadings</name>
+    <message>
+        <source>seam</source>
+        <translation>couture</translation>
+    </message>
+    <message>
+        <source>overlap</source>
+        <translation>recouvrement</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>seam to seam</source>
+        <extracomment>the distance from one seam to the other of a sashing</extracomment>
+        <translation>de couture à couture</translation>
+    </message>
+    <message>
+        <source>batting</source>
+        <translation>molleton</translation>
     </message>
 </context>
 <context>
@@ -3402,6 +3433,41 @@ bord coupé</translation>
     </message>
 </context>
 <context>
+    <name>TrialReading</name>
+    <message>
+        <source>not yet read</source>
+        <translation>pas encore mesuré</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1&#x202f;: moins</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1&#x202f;: plus</translation>
+    </message>
+    <message>
+        <source>Read: it is as shown</source>
+        <extracomment>of one of the trial&apos;s readings: she read just what is shown</extracomment>
+        <translation>Mesuré&#x202f;: comme affiché</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <extracomment>on a button: %1 is what to read next, &quot;seam, as sewn&quot;</extracomment>
+        <translation>Ensuite&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>It is a gap</source>
+        <translation>C’est un jour</translation>
+    </message>
+    <message>
+        <source>It is an overlap</source>
+        <translation>C’est un recouvrement</translation>
+    </message>
+</context>
+<context>
     <name>TrialSays</name>
     <message>
         <source>The trial: first a test block and a test join, so that the figures fit your cloth.</source>
@@ -3416,20 +3482,16 @@ bord coupé</translation>
 <context>
     <name>TrialSheet</name>
     <message>
-        <source>They overlap by that much</source>
-        <translation>Chevauchement d’autant</translation>
-    </message>
-    <message>
-        <source>They do not overlap</source>
-        <translation>Pas de chevauchement</translation>
-    </message>
-    <message>
         <source>Take these measures</source>
         <translation>Prendre ces mesures</translation>
     </message>
-    <message>
-        <source>All are as shown</source>
-        <translation>Tout comme affiché</translation>
+    <message numerus="yes">
+        <source>%n still to read</source>
+        <extracomment>of the readings of the trial; short: it stands on a button that can be pressed once all are read</extracomment>
+        <translation>
+            <numerusform>Reste %n à mesurer</numerusform>
+            <numerusform>Restent %n à mesurer</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -6498,6 +6560,16 @@ bord coupé</translation>
         <source>Back to the work</source>
         <translation>Retour au travail</translation>
     </message>
+    <message>
+        <source>%1: {%2}</source>
+        <extracomment>heads a sum: %1 is the figure&apos;s name, %2 the figure: &quot;hoop strip, cut: 13 1/4 in&quot;</extracomment>
+        <translation>%1&#x202f;: {%2}</translation>
+    </message>
+    <message>
+        <source>The longest counts.</source>
+        <extracomment>of two or more rows of lengths laid end to end over the tape: the longest is the figure</extracomment>
+        <translation>Le plus long compte.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingTab</name>
@@ -8507,6 +8579,23 @@ bord coupé</translation>
         <source>%1, from the piece you have</source>
         <extracomment>%1 is a cloth; the next strip is cut from a piece of it that she entered as what she has</extracomment>
         <translation>%1, du morceau disponible</translation>
+    </message>
+    <message>
+        <source>overlap on the batting, both sides together</source>
+        <extracomment>by how much edges lie over each other inside the sashing of the test join</extracomment>
+        <translation>recouvrement sur le molleton, les deux côtés ensemble</translation>
+    </message>
+    <message>
+        <source>overlap of the allowances</source>
+        <translation>recouvrement des marges</translation>
+    </message>
+    <message>
+        <source>thickness of the batting</source>
+        <translation>épaisseur du molleton</translation>
+    </message>
+    <message>
+        <source>Not all of it is read yet.</source>
+        <translation>Tout n’est pas encore mesuré.</translation>
     </message>
 </context>
 <context>
