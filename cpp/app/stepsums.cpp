@@ -5,6 +5,7 @@
 #include "app/stepmodel.h"
 #include "app/sumwords.h"
 #include "app/wording.h"
+#include "bench/sides.h"
 #include "plan/laidsum.h"
 #include "plan/working.h"
 #include "project/preset.h"
