@@ -155,6 +155,14 @@ Field kits()
     return field;
 }
 
+/// Of kits made as one set.
+Field spareOfSet()
+{
+    Field field = blockCount("/blocks/spareInAll", &Blocks::spareInAll, 0);
+    field.inUse = isOneSet;
+    return field;
+}
+
 Field direct(const char *pointer, const char *group, Length Project::*side, Length least, bool fine)
 {
     Field field{pointer, group};
@@ -239,6 +247,7 @@ std::vector<Field> tableFields()
             blockLength("/blocks/height", &Blocks::height),
             blockCount("/blocks/spare", &Blocks::spare, 0),
             kits(),
+            spareOfSet(),
             build(),
             cleanBack()};
 }

@@ -195,7 +195,7 @@ Sundries sundriesOf(const Project &project, const Plan &plan)
 {
     Sundries sundries;
     const Forecast forecast = forecastOf(project, plan);
-    sundries.blocks = (project.blocks.columns * project.blocks.rows + project.blocks.spare) * project.kits;
+    sundries.blocks = blocksInAll(project);
     if (forecast.blocksPerBobbin <= 0)
         return sundries;
     const ThreadUse lines = threadFor(sashingPath(project, plan));

@@ -22,6 +22,8 @@ constexpr std::array fields{
     Worded{"/blocks/width", QT_TRANSLATE_NOOP("Words", "block along")},
     Worded{"/blocks/height", QT_TRANSLATE_NOOP("Words", "block across")},
     Worded{"/blocks/spare", QT_TRANSLATE_NOOP("Words", "spare blocks")},
+    //: spare blocks that all mats of a set share
+    Worded{"/blocks/spareInAll", QT_TRANSLATE_NOOP("Words", "spare blocks for all")},
     Worded{"/build", QT_TRANSLATE_NOOP("Words", "made")},
     Worded{"/cleanBack", QT_TRANSLATE_NOOP("Words", "clean back")},
     Worded{"/kits", QT_TRANSLATE_NOOP("Words", "kits")},

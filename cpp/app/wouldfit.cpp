@@ -73,10 +73,13 @@ void WouldFit::search()
         searchMats();
     } else {
         Project alone = m_base;
-        // A set that is to be one piece again is made once.
-        if (m_told && setOfMats(m_base, plan(m_base)))
+        FitLimits limits = m_limits;
+        // A set that is to be one piece again is made once, with spares of its own.
+        if (m_told && setOfMats(m_base, plan(m_base))) {
             alone.kits = 1;
-        m_found = candidatesFor(alone, {wantedSize(), m_wanted.washing}, m_limits, m_hoops.hoops());
+            limits.proposeSpares = true;
+        }
+        m_found = candidatesFor(alone, {wantedSize(), m_wanted.washing}, limits, m_hoops.hoops());
     }
     endResetModel();
     emit changed();

@@ -48,9 +48,9 @@ void WouldFit::searchMats()
     one.kits = mats;
     one.kitsShareStrips = true;
     one.lesson.reset();
-    one.blocks.spare = 0; // it would be made with every mat
     FitLimits limits = m_limits;
     limits.most = m_limits.most * 2;
+    limits.proposeSpares = true;
     m_found = candidatesFor(one, {matSize(), m_wanted.washing}, limits, m_hoops.hoops());
     // What comes out quite another size is no such mat, unless nothing comes nearer.
     const auto off = [](const Candidate &candidate) {

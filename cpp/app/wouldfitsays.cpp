@@ -106,10 +106,12 @@ QString WouldFit::takesSays(const Candidate &candidate) const
     const std::int64_t blocks = candidate.project.blocks.columns * candidate.project.blocks.rows;
     const std::int64_t all = candidate.project.kits;
     if (mats() && all > 1)
-        //: %1 place mats; blocks in all of them, hoop strips they are stitched on, hours of work
-        return tr("%1 mats: %2 blocks, %3 strips, %4 hours")
+        //: %1 place mats; blocks in all of them, spare blocks that they share, hoop strips all of them are
+        //: stitched on, hours of work
+        return tr("%1 mats: %2 blocks and %3 spare, %4 strips, %5 hours")
             .arg(all)
             .arg(blocks * all)
+            .arg(sparesOfSet(candidate.project))
             .arg(candidate.plan.strip.strips)
             .arg(hoursText(candidate.hours.all()));
     //: blocks, hoop strips they are stitched on, hours of work

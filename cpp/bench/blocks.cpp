@@ -35,8 +35,11 @@ void cutPatches(Bench &bench)
         const std::string name = nameOf(Does::CutPatch) + '-' + std::to_string(number);
         const std::vector<Piece> bands = bandsFrom(bench, patch.cloth, name);
         straighten(bench, patch.cloth);
-        Step &cut =
-            add(bench, Station::Cut, Does::CutPatch, patch.count * bench.project.kits, patch.cloth, number);
+        // The plan counts the patches of one kit; the spares that all kits share have theirs beside them.
+        const auto index = static_cast<std::size_t>(&patch - bench.plan.patches.data());
+        const std::int64_t count = patch.count * bench.project.kits +
+                                   bench.project.patches[index].perBlock * sparesOfSet(bench.project);
+        Step &cut = add(bench, Station::Cut, Does::CutPatch, count, patch.cloth, number);
         cut.takes = bands;
         if (bands.empty())
             cut.takes.push_back({"straight/" + patch.cloth, 0});

@@ -70,8 +70,7 @@ KitPlan kitPlan(const Project &project, const Plan &plan, const std::vector<Step
     }
     const Hours hours = hoursFor(project, plan);
     kits.machineTenths = hours.machine;
-    const std::int64_t blocks =
-        (project.blocks.columns * project.blocks.rows + project.blocks.spare) * project.kits;
+    const std::int64_t blocks = blocksInAll(project);
     const std::int64_t machines = project.lesson ? std::max<std::int64_t>(project.lesson->machines, 1) : 1;
     if (blocks > 0)
         kits.longestTenths = hours.machine / blocks * ((blocks + machines - 1) / machines);

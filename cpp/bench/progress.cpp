@@ -40,7 +40,7 @@ std::int64_t madeGoodBySpares(const Project &project)
 {
     const auto bad = std::count_if(project.made.blocks.begin(), project.made.blocks.end(),
                                    [](const MadeBlock &b) { return !b.good(); });
-    return std::min<std::int64_t>(bad, project.blocks.spare * project.kits);
+    return std::min<std::int64_t>(bad, project.blocks.spare * project.kits + sparesOfSet(project));
 }
 
 std::string progressName(const Step &step)

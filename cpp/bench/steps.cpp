@@ -64,7 +64,7 @@ std::string bandCloth(const Project &project, ClothRole role)
 
 std::int64_t blocksWanted(const Project &project)
 {
-    return (project.blocks.columns * project.blocks.rows + project.blocks.spare) * project.kits;
+    return blocksInAll(project);
 }
 
 Step &add(Bench &bench, Station station, Does does, std::int64_t count, const std::string &cloth,

@@ -179,13 +179,23 @@ std::vector<Found> nearest(const std::vector<Grain> &grains, Pair asked, std::in
     return list;
 }
 
-Candidate planned(const Project &project, const Found &found, Pair asked, Share washing)
+void proposeSpares(Project &project)
+{
+    Blocks &blocks = project.blocks;
+    const std::int64_t spares = usualSpares(blocks.columns * blocks.rows * project.kits);
+    blocks.spare = isOneSet(project) ? 0 : spares; // it would be made with every piece
+    blocks.spareInAll = isOneSet(project) ? spares : 0;
+}
+
+Candidate planned(const Project &project, const Found &found, Pair asked, Share washing, bool spares)
 {
     Candidate candidate;
     candidate.project = project;
     put(candidate.project, found.grain, basisOf(project));
     candidate.project.blocks.columns = found.columns;
     candidate.project.blocks.rows = found.rows;
+    if (spares)
+        proposeSpares(candidate.project);
     candidate.plan = plan(candidate.project);
     const Pair finished = candidate.plan.size.finished;
     candidate.over = {finished.along - asked.along, finished.across - asked.across};
@@ -295,7 +305,7 @@ Candidates candidatesFor(const Project &project, const Wish &wish, const FitLimi
     for (const Found &found : ranked) {
         if (answer.list.size() >= limits.most || plans++ >= mostPlans)
             break;
-        Candidate candidate = planned(project, found, answer.asked, wish.washing);
+        Candidate candidate = planned(project, found, answer.asked, wish.washing, limits.proposeSpares);
         if (candidate.plan.problems.empty())
             answer.list.push_back(std::move(candidate));
         else if (!answer.none)

@@ -25,6 +25,8 @@ struct FitLimits {
     bool widen = true;             ///< the sashing may be up to 1/8 in | 3 mm wider (F13), by `finest`
     std::int64_t mostBlocks = 200; ///< in the piece
     std::size_t most = 12;         ///< layouts in the answer
+    /// One spare for every twelve blocks, of all pieces of a set together; else as the project has them.
+    bool proposeSpares = false;
 };
 
 /// Usual limits: from 4 in | 100 mm, or the largest patch where that is more, to what the largest hoop takes,

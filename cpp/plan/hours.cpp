@@ -19,7 +19,7 @@ std::int64_t tenthsFor(Length length, std::int64_t perFoot)
 Hours hoursFor(const Project &project, const Plan &plan)
 {
     const std::int64_t kits = project.kits;
-    const std::int64_t blocks = (project.blocks.columns * project.blocks.rows + project.blocks.spare) * kits;
+    const std::int64_t blocks = blocksInAll(project);
     const Forecast forecast = forecastOf(project, plan);
     Hours hours;
     hours.ownMinutes = forecast.ownMinutes;

@@ -222,8 +222,11 @@ std::vector<std::string> blockNames(const Project &project)
         for (std::int64_t spare = 1; spare <= project.blocks.spare; ++spare)
             names.push_back(spareMark + std::to_string(spare) + mark);
         if (names.size() > 100'000)
-            break;
+            return names;
     }
+    // Those that all kits share are numbered on from the first kit's.
+    for (std::int64_t spare = 1; spare <= sparesOfSet(project); ++spare)
+        names.push_back(spareMark + std::to_string(project.blocks.spare + spare));
     return names;
 }
 

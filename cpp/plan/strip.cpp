@@ -36,7 +36,7 @@ std::int64_t harvested(const Project &project, const StripPlan &strip, const Bas
         return 0;
     const std::int64_t blocks = project.blocks.columns * project.blocks.rows + project.blocks.spare;
     const bool shared = project.kitsShareStrips || project.kits == 1;
-    const std::int64_t onStrips = shared ? blocks * project.kits : blocks;
+    const std::int64_t onStrips = shared ? blocksInAll(project) : blocks;
     const std::int64_t full = onStrips / strip.perStrip;
     const std::int64_t last = std::max<std::int64_t>(onStrips % strip.perStrip - 1, 0);
     std::int64_t pairs = full * strip.yielding() + std::min(last, strip.yielding());
@@ -110,7 +110,7 @@ StripPlan planStrip(const Project &project, const Basis &basis, const BlockPlan 
     const std::int64_t blocks = project.blocks.columns * project.blocks.rows + project.blocks.spare;
     const auto stripsFor = [&](std::int64_t count) { return (count + strip.perStrip - 1) / strip.perStrip; };
     const bool shared = project.kitsShareStrips || project.kits == 1;
-    strip.strips = shared ? stripsFor(blocks * project.kits) : stripsFor(blocks) * project.kits;
+    strip.strips = shared ? stripsFor(blocksInAll(project)) : stripsFor(blocks) * project.kits;
     strip.harvestedPairs = harvested(project, strip, basis, sashing, m);
     return strip;
 }

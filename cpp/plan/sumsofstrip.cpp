@@ -121,15 +121,19 @@ Answer remainder(const Sums &a)
 Answer strips(const Sums &a)
 {
     const bool shared = a.project.kitsShareStrips || a.project.kits == 1;
-    return Tell("F5",
-                shared ? "ceil((columns * rows + spare) * kits / perStrip)"
-                       : "kits * ceil((columns * rows + spare) / perStrip)",
-                a.plan.strip.strips)
-        .given("columns", a.project.blocks.columns, "/blocks/columns")
+    const std::int64_t ofSet = sparesOfSet(a.project);
+    Tell tell("F5",
+              ofSet > 0 ? "ceil(((columns * rows + spare) * kits + spareInAll) / perStrip)"
+              : shared  ? "ceil((columns * rows + spare) * kits / perStrip)"
+                        : "kits * ceil((columns * rows + spare) / perStrip)",
+              a.plan.strip.strips);
+    tell.given("columns", a.project.blocks.columns, "/blocks/columns")
         .given("rows", a.project.blocks.rows, "/blocks/rows")
         .given("spare", a.project.blocks.spare, "/blocks/spare")
-        .given("kits", a.project.kits, "/kits")
-        .from("perStrip", a.plan.strip.perStrip, "strip.perStrip");
+        .given("kits", a.project.kits, "/kits");
+    if (ofSet > 0)
+        tell.given("spareInAll", ofSet, "/blocks/spareInAll");
+    return tell.from("perStrip", a.plan.strip.perStrip, "strip.perStrip");
 }
 
 bool onStrip(const Sums &a, const std::vector<Length> &places)

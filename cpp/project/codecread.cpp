@@ -63,6 +63,7 @@ void readBlocks(Fields &fields, Blocks &blocks)
     blocks.height = blocks.width;
     inner.length("height", blocks.height);
     inner.count("spare", blocks.spare, 0, 1000);
+    inner.count("spareInAll", blocks.spareInAll, 0, 1000);
     if (!inner.has("columns"))
         inner.needed("columns", {countOffer("columns", blocks.columns)});
     if (!inner.has("rows"))

@@ -56,6 +56,8 @@ Json blocksJson(const Blocks &blocks, System system)
     write.length("width", blocks.width);
     write.length("height", blocks.height);
     object["spare"] = blocks.spare;
+    if (blocks.spareInAll > 0)
+        object["spareInAll"] = blocks.spareInAll;
     addRest(object, blocks.rest);
     return object;
 }

@@ -106,6 +106,28 @@ Project freshProject(System system)
     return project;
 }
 
+bool isOneSet(const Project &project)
+{
+    return project.kits > 1 && project.kitsShareStrips && !project.lesson;
+}
+
+std::int64_t sparesOfSet(const Project &project)
+{
+    return isOneSet(project) ? project.blocks.spareInAll : 0;
+}
+
+std::int64_t blocksInAll(const Project &project)
+{
+    const Blocks &blocks = project.blocks;
+    return (blocks.columns * blocks.rows + blocks.spare) * project.kits + sparesOfSet(project);
+}
+
+std::int64_t usualSpares(std::int64_t blocks)
+{
+    constexpr std::int64_t forEach = 12;
+    return (std::max<std::int64_t>(blocks, 0) + forEach - 1) / forEach;
+}
+
 const Cloth *clothFor(const Project &project, ClothRole role)
 {
     const auto found = std::find_if(project.cloths.begin(), project.cloths.end(),

@@ -57,11 +57,12 @@ struct Table {
 };
 
 struct Blocks {
-    std::int64_t columns = 3; ///< counted along, 1…1000
-    std::int64_t rows = 3;    ///< 1…1000
-    Length width;             ///< outline along
-    Length height;            ///< outline across
-    std::int64_t spare = 0;
+    std::int64_t columns = 3;    ///< counted along, 1…1000
+    std::int64_t rows = 3;       ///< 1…1000
+    Length width;                ///< outline along
+    Length height;               ///< outline across
+    std::int64_t spare = 0;      ///< with every kit
+    std::int64_t spareInAll = 0; ///< of kits made as one set, for all of them together
     std::string rest;
     friend bool operator==(const Blocks &, const Blocks &) = default;
 };
@@ -271,6 +272,15 @@ struct Project {
 /// no hoop sizes, no cloths, the two rulers most makers own (24 × 6 and 12 1/2 in square | 600 × 150 and 300
 /// mm).
 [[nodiscard]] Project freshProject(System system);
+
+/// Kits that are made as one set, of shared strips and for no class: they share some spare blocks too.
+[[nodiscard]] bool isOneSet(const Project &project);
+/// Blocks that all kits share as spares; none where they are not one set.
+[[nodiscard]] std::int64_t sparesOfSet(const Project &project);
+/// Blocks to stitch for all kits, every spare with them.
+[[nodiscard]] std::int64_t blocksInAll(const Project &project);
+/// One spare block for every twelve, or part of twelve (trade notes, remaking a block; common practice).
+[[nodiscard]] std::int64_t usualSpares(std::int64_t blocks);
 
 /// The cloth that plays a part, or nullptr. Sashings and binding fall back on nothing: ask `Basis`.
 [[nodiscard]] const Cloth *clothFor(const Project &project, ClothRole role);

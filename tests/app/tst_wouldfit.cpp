@@ -288,7 +288,7 @@ void WouldFitTest::aSetOfMats()
     QCOMPARE(c.wish("mats").value(QStringLiteral("says")).toString(), QStringLiteral("mats, 6 at most"));
     QCOMPARE(c.text(0, WouldFit::Says), QStringLiteral("3 × 2 blocks of 5\u00a0in"));
     QCOMPARE(c.text(0, WouldFit::SizeSays), QStringLiteral("{18} × {12 in}"));
-    QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("6 mats: 36 blocks, ")));
+    QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("6 mats: 36 blocks and 3 spare, ")));
     for (int row = 0; row < c.would.count(); ++row) {
         const auto drawing = c.would.data(c.would.index(row), WouldFit::Drawing).value<TableView>();
         QCOMPARE(c.would.data(c.would.index(row), WouldFit::MatPlaces).toList().size(), 6);
@@ -296,10 +296,10 @@ void WouldFitTest::aSetOfMats()
         QVERIFY(2 * (drawing.finishedAcrossMm + 25.4) + 4 * 25.4 <= 42 * 25.4 + 0.1);
     }
     c.would.nudge(QStringLiteral("mats"), -2);
-    QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("4 mats: 24 blocks, ")));
+    QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("4 mats: 24 blocks and 2 spare, ")));
     c.would.nudge(QStringLiteral("mats"), 9);
     QVERIFY(c.want("mats", "5"));
-    QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("5 mats: 30 blocks, ")));
+    QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("5 mats: 30 blocks and 3 spare, ")));
     // 20 in: (72 + 4)/24 = 3.2.
     c.would.pick(QStringLiteral("mat-size"), true);
     QVERIFY(c.want("mats", "6"));
@@ -319,18 +319,20 @@ void WouldFitTest::matsAreTakenAndUndone()
     QCOMPARE(c.open.kept().kits, 1);
     QVERIFY(c.would.take());
     // What was counted in kits is counted in mats, as long as they are some.
-    const auto counted = [&] {
+    const auto labelAt = [&](const char *pointer) {
         const FieldsModel &fields = *c.fit.fields();
         for (int row = 0; row < fields.rowCount(); ++row)
-            if (fields.index(row).data(FieldsModel::Pointer).toString() == QStringLiteral("/kits"))
+            if (fields.index(row).data(FieldsModel::Pointer).toString() == QLatin1String(pointer))
                 return fields.index(row).data(FieldsModel::Label).toString();
         return QString();
     };
-    QCOMPARE(counted(), QStringLiteral("place mats"));
+    QCOMPARE(labelAt("/kits"), QStringLiteral("place mats"));
     const Project kept = c.open.kept();
     QCOMPARE(kept.kits, 6);
     QVERIFY(kept.kitsShareStrips);
     QCOMPARE(kept.blocks.spare, 0); // every mat would have them
+    QCOMPARE(kept.blocks.spareInAll, usualSpares(kept.blocks.columns * kept.blocks.rows * 6));
+    QCOMPARE(labelAt("/blocks/spareInAll"), QStringLiteral("spare blocks for all"));
     for (int row = 0; row < c.fit.figures()->count(); ++row) {
         const QModelIndex at = c.fit.figures()->index(row);
         QVERIFY(!at.data(FiguresModel::Figure).value<FigureView>().key.startsWith(QStringLiteral("table.")));
@@ -343,7 +345,7 @@ void WouldFitTest::matsAreTakenAndUndone()
     again.choose(0);
     QVERIFY(again.take());
     QCOMPARE(c.open.kept().kits, 1);
-    QCOMPARE(counted(), QStringLiteral("kits"));
+    QCOMPARE(labelAt("/kits"), QStringLiteral("kits"));
     c.open.session.undo();
     QCOMPARE(c.open.kept().kits, 6);
     c.open.session.undo();

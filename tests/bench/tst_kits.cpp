@@ -4,6 +4,9 @@
 #include "bench/clothlay.h"
 #include "bench/kits.h"
 #include "benchhelp.h"
+#include "plan/onstrip.h"
+
+#include <set>
 
 using namespace matside;
 using planhelp::in;
@@ -50,6 +53,7 @@ class Kits : public QObject {
 private slots:
     void twelveStudentsByHand();
     void spareKitsGoByTens();
+    void theMatsOfASetShareTheirSpares();
     void togetherIsNeverMore();
     void perKitTimesKitsIsTheDay();
     void thousandsOfKitsAreAnswered();
@@ -82,6 +86,37 @@ void Kits::twelveStudentsByHand()
     // 60 blocks shared by four machines: 15 each, a quarter of the hours.
     QCOMPARE(kits.machineTenths % 60, 0);
     QCOMPARE(kits.longestTenths * 4, kits.machineTenths);
+}
+
+// Six mats of 3 × 2 blocks, 36 in all, and one spare for every twelve: 39, four to a strip, on ten strips. A
+// spare with each mat would be 42 on eleven.
+void Kits::theMatsOfASetShareTheirSpares()
+{
+    Project project = benchhelp::nineBlocksOfCloth();
+    project.blocks.columns = 3;
+    project.blocks.rows = 2;
+    project.kits = 6;
+    project.kitsShareStrips = true;
+    project.patches.push_back({});
+    project.patches.back().name = "leaf";
+    project.patches.back().cloth = "ground";
+    project.patches.back().width = project.patches.back().height = in(2);
+    project.patches.back().perBlock = 2;
+    QCOMPARE(usualSpares(36), 3);
+    QCOMPARE(usualSpares(37), 4);
+    project.blocks.spareInAll = usualSpares(36);
+    const Plan planned = plan(project);
+    QCOMPARE(planned.strip.perStrip, 4);
+    QCOMPARE(planned.strip.strips, 10);
+    const std::vector<Step> all = benchhelp::stepsOf(project);
+    QCOMPARE(benchhelp::total(all, Does::StitchBlock), 39);
+    QCOMPARE(benchhelp::total(all, Does::CutPatch), 78);
+    const std::vector<std::string> names = blockNames(project);
+    QCOMPARE(std::set<std::string>(names.begin(), names.end()).size(), std::size_t(39));
+    QCOMPARE(names.back(), std::string("+3"));
+    // They are the set's: one mat alone, or a class, has none of them.
+    project.kits = 1;
+    QCOMPARE(benchhelp::total(benchhelp::stepsOf(project), Does::StitchBlock), 6);
 }
 
 void Kits::spareKitsGoByTens()

@@ -213,7 +213,7 @@ Project RandomProject::project()
         p.table->leaf = length();
         p.table->leafIn = often();
     }
-    p.blocks = {1 + upTo(999), 1 + upTo(999), length(), length(), upTo(1000), rest()};
+    p.blocks = {1 + upTo(999), 1 + upTo(999), length(), length(), upTo(1000), upTo(1000), rest()};
     p.build = choice<Build>(1);
     p.cleanBack = choice<CleanBack>(1);
     widths(p);
