@@ -39,9 +39,30 @@ constexpr std::array acts{
     ToldAct{"needs-cloth", QT_TRANSLATE_NOOP("Words", "Still to cut of %1: {%2} along the selvage."),
             "along-selvage"},
     ToldAct{"rest-yields", QT_TRANSLATE_NOOP("Words", "What is left of %1, {%2}, yields it."), "rest-yields"},
+    //: what is left was never measured: it is reckoned from what the shopping list says was bought
+    ToldAct{"rest-yields-reckoned",
+            QT_TRANSLATE_NOOP("Words", "Bought as Shop lists it, {%2} of %1 is left: that yields it."),
+            "rest-yields"},
+    //: %2 is left of the cloth; its edge is cut straight first, which takes some of that
+    ToldAct{"rest-yields-just",
+            QT_TRANSLATE_NOOP(
+                "Words", "{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}."),
+            "rest-yields"},
+    //: it is cut again from what is left over on strips already cut
+    ToldAct{"strips-yield",
+            QT_TRANSLATE_NOOP("Words",
+                              "It comes out of what is left on a strip of %1 already cut: nothing to buy."),
+            "rest-yields"},
+    //: the edge that the last cut left, from which the next strip is measured
+    ToldAct{"square-edge", QT_TRANSLATE_NOOP("Words", "First square the cut edge of %1 to its fold again."),
+            "straighten", "blade"},
     ToldAct{"nothing-more-needed", QT_TRANSLATE_NOOP("Words", "Nothing more is needed of %1."), "good"},
     ToldAct{"rest-short", QT_TRANSLATE_NOOP("Words", "What is left of %1, {%2}, does not yield it."),
             "rest-short"},
+    ToldAct{
+        "rest-short-reckoned",
+        QT_TRANSLATE_NOOP("Words", "Bought as Shop lists it, {%2} of %1 is left: that does not yield it."),
+        "rest-short"},
     ToldAct{
         "measure-rest",
         QT_TRANSLATE_NOOP(

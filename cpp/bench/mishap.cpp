@@ -35,42 +35,6 @@ void nameWhatBecomesWrong(const Case &at, const Project &next, std::vector<Said>
         says.push_back({"nothing-wrong-with-the-rest", {}});
 }
 
-void sayWhatIsShort(const Project &project, const std::string &cloth, Length left, Length buy,
-                    std::vector<Said> &says)
-{
-    const Cloth *sold = clothNamed(project, cloth);
-    const Length step = sold ? sold->soldStep : usualSoldStep(project.system);
-    says.push_back({"rest-short", {cloth, Told{max(left, Length()), Round::Down}}});
-    says.push_back({"buy", {cloth, textSold(buy, step, project.system)}});
-}
-
-/// Whether the rest of a cloth yields what is still to be cut of it, and the shortest thing to buy if not.
-void sayWhetherTheRestYields(const Project &changed, const std::string &cloth, std::vector<Said> &says)
-{
-    const Project project = withLayoutsSettled(changed); // as it will stand once this is saved
-    const Plan now = plan(project);
-    const std::vector<Step> all = steps(project, now);
-    const ClothAccount account = clothAccount(project, now, all, cloth);
-    if (account.toDo <= Length()) {
-        says.push_back({"nothing-more-needed", {cloth}});
-        return;
-    }
-    says.push_back({"needs-cloth", {cloth, Told{account.toDo, Round::UpQuarter}}});
-    if (!account.left) {
-        says.push_back({"measure-rest", {cloth}});
-        return;
-    }
-    const MadeLayout *layout = project.made.layoutOf(cloth);
-    // A new length has its own end to square; what is left stays a remnant only when a whole strip fits it.
-    const Length least = account.toDo - max(*account.left, Length());
-    const Length buy = layout ? stillToBuy(project, all, *layout)
-                              : max(least + straightening(project.system, least), Length());
-    if (layout ? buy <= Length() : account.toDo <= *account.left)
-        says.push_back({"rest-yields", {cloth, Told{*account.left, Round::Down}}});
-    else
-        sayWhatIsShort(project, cloth, *account.left, buy, says);
-}
-
 void sayOfStrips(const Case &at, const Project &next, std::vector<Said> &says)
 {
     const Plan after = plan(next);
@@ -91,13 +55,15 @@ Answered spoiled(const Case &at, bool narrow)
     Answered answer;
     answer.next = withSpoiled(at.project, at.plan, at.steps, at.step, at.strip);
     answer.changed = true;
-    if (narrow || at.step.station == Station::Cut)
-        answer.says.push_back({"keep-for-narrower", {}});
     const std::string block = blockInHand(at.project, at.plan, at.step, at.strip);
     if (block.empty()) {
         answer.says.push_back({"make-again", {std::int64_t{1}, at.step.id}});
+        // What is cut right across is measured from the edge it leaves.
+        const bool across = takenBy(at.step, at.plan, 1) > Length();
         if (at.step.station == Station::Cut && !at.step.cloth.empty())
-            sayWhetherTheRestYields(answer.next, at.step.cloth, answer.says);
+            sayWhetherTheRestYields(at, answer.next, at.step.cloth, answer.says, across);
+        if (narrow || at.step.station == Station::Cut)
+            answer.says.push_back({"keep-for-narrower", {}});
         return answer;
     }
     const std::size_t before = blocksToStitch(at.project).size();
@@ -122,7 +88,7 @@ Answered ranOut(const Case &at)
             {"cloth-ran-out", progressName(at.step), at.step.cloth, "", 0, 0, *at.measure, {}});
         answer.changed = true;
     }
-    sayWhetherTheRestYields(answer.next, at.step.cloth, answer.says);
+    sayWhetherTheRestYields(at, answer.next, at.step.cloth, answer.says);
     return answer;
 }
 
@@ -156,7 +122,7 @@ Answered narrower(const Case &at)
         answer.says.push_back({"fewer-per-strip", {after.strip.perStrip, at.plan.strip.perStrip}});
     sayOfStrips(at, answer.next, answer.says);
     nameWhatBecomesWrong(at, answer.next, answer.says);
-    sayWhetherTheRestYields(answer.next, at.step.cloth, answer.says);
+    sayWhetherTheRestYields(at, answer.next, at.step.cloth, answer.says);
     return answer;
 }
 
@@ -190,7 +156,7 @@ Answered patchWrong(const Case &at)
     answer.says.push_back({"patch-again", {}});
     for (const Step &step : at.steps)
         if (step.does == Does::CutPatch && step.done > 0) {
-            sayWhetherTheRestYields(at.project, step.cloth, answer.says);
+            sayWhetherTheRestYields(at, at.project, step.cloth, answer.says);
             break;
         }
     return answer;

@@ -43,18 +43,19 @@ enum class Asks { Nothing, ClothLeft, ClothWidth, TornAt, LeftOutside, SizeNow, 
 [[nodiscard]] Asks asksOf(Mishap mishap);
 
 /// One line of an answer; the app words it. Codes: keep-for-narrower, make-again (count, step id),
-/// spare-takes-it (block), block-again (block), needs-cloth (cloth, length), rest-yields (cloth, left),
-/// nothing-more-needed (cloth), rest-short (cloth, left), measure-rest (cloth), buy (cloth, length as sold),
-/// becomes-wrong (step id), nothing-wrong-with-the-rest, counted, restart-thread, change-bobbin, judge-pleat
-/// (length), find-needle, patch-again (patch), power-again, torn (blocks), torn-carries, carries-over
-/// (count), sew-a-tail, smaller-gap (gap), not-changed, more-strips (count), fewer-per-strip (now, before),
-/// nothing-to-record; at Trim, Join and Edge also: allowance-will-do (left), patch-allowance (left, least),
-/// or-outer-edge, too-little-left (left, least), size-within (off, limit), trim-again (over), seam-from-line
-/// (under), far-under (under), ease-row (off, limit), seams-too-deep | seams-too-scant (each, off),
-/// find-the-one, piece-smaller (by), measure-round, unpick-seam, unpick-binding, sew-again-at (seam),
-/// strip-may-serve, strip-again (cloth, width, length), unpick-missed, fold-less (fold, catch), fold-by-hand,
-/// binding-missed, edge-covered (notch), edge-narrower (left, off), patch-edge (left), unpick-its-joins
-/// (block), no-such-block.
+/// spare-takes-it (block), block-again (block), needs-cloth (cloth, length), rest-yields
+/// | rest-yields-reckoned (cloth, left), rest-yields-just (cloth, left, to spare), strips-yield (cloth),
+/// nothing-more-needed (cloth), rest-short | rest-short-reckoned (cloth, left), measure-rest (cloth),
+/// square-edge (cloth), buy (cloth, length as sold), becomes-wrong (step id), nothing-wrong-with-the-rest,
+/// counted, restart-thread, change-bobbin, judge-pleat (length), find-needle, patch-again (patch),
+/// power-again, torn (blocks), torn-carries, carries-over (count), sew-a-tail, smaller-gap (gap),
+/// not-changed, more-strips (count), fewer-per-strip (now, before), nothing-to-record; at Trim, Join and Edge
+/// also: allowance-will-do (left), patch-allowance (left, least), or-outer-edge, too-little-left (left,
+/// least), size-within (off, limit), trim-again (over), seam-from-line (under), far-under (under), ease-row
+/// (off, limit), seams-too-deep | seams-too-scant (each, off), find-the-one, piece-smaller (by),
+/// measure-round, unpick-seam, unpick-binding, sew-again-at (seam), strip-may-serve, strip-again (cloth,
+/// width, length), unpick-missed, fold-less (fold, catch), fold-by-hand, binding-missed, edge-covered
+/// (notch), edge-narrower (left, off), patch-edge (left), unpick-its-joins (block), no-such-block.
 struct Said {
     std::string code;
     std::vector<Argument> args;

@@ -18,7 +18,10 @@ struct Case {
 
 [[nodiscard]] Answered unchanged(const Case &at, std::vector<Said> says);
 /// Whether the rest of a cloth yields what is still to be cut of it, and the shortest thing to buy if not.
-void sayWhetherTheRestYields(const Project &changed, const std::string &cloth, std::vector<Said> &says);
+/// Where nobody has measured the rest it is reckoned from what Shop has bought for the layout, and that is
+/// said. `squaring`: its cut edge has to be squared first.
+void sayWhetherTheRestYields(const Case &at, const Project &changed, const std::string &cloth,
+                             std::vector<Said> &says, bool squaring = false);
 void nameWhatBecomesWrong(const Case &at, const Project &next, std::vector<Said> &says);
 /// How many hoop strips more the project takes as it stands now.
 void sayOfStrips(const Case &at, const Project &next, std::vector<Said> &says);

@@ -54,22 +54,12 @@ void cutAgain(const Case &at, const Piece &piece, Answered &answer)
         return;
     }
     answer.says.push_back({"make-again", {piece.count, maker->id}});
-    const bool fromBand =
-        maker->does == Does::CutShort || maker->does == Does::CutLong || maker->does == Does::CutLongPiece;
-    if (!fromBand) {
-        sayWhetherTheRestYields(answer.next, maker->cloth, answer.says);
-        return;
-    }
     // A sashing comes out of what its bands left over, or out of one more across the cloth.
-    answer.says.push_back({"strip-again",
-                           {maker->cloth, Told{maker->size->across, Round::Nearest},
-                            Told{maker->size->along, Round::UpQuarter}}});
-    const ClothAccount account = clothAccount(at.project, at.plan, at.steps, maker->cloth);
-    if (!account.left)
-        answer.says.push_back({"measure-rest", {maker->cloth}});
-    else
-        answer.says.push_back({*account.left >= maker->size->across ? "rest-yields" : "rest-short",
-                               {maker->cloth, Told{max(*account.left, Length()), Round::Down}}});
+    if (maker->does == Does::CutShort || maker->does == Does::CutLong || maker->does == Does::CutLongPiece)
+        answer.says.push_back({"strip-again",
+                               {maker->cloth, Told{maker->size->across, Round::Nearest},
+                                Told{maker->size->along, Round::UpQuarter}}});
+    sayWhetherTheRestYields(at, answer.next, maker->cloth, answer.says);
 }
 
 /// A trimmed block's raw size; the side of the plan that is nearest is meant.
@@ -192,7 +182,7 @@ Answered blockGone(const Case &at, BlockState as)
     const bool moreCloth = answer.says.back().code == "more-strips";
     for (const Step &step : at.steps)
         if (moreCloth && step.does == Does::CutStrip && !step.trial)
-            sayWhetherTheRestYields(answer.next, step.cloth, answer.says);
+            sayWhetherTheRestYields(at, answer.next, step.cloth, answer.says);
     const bool sewn = std::any_of(at.steps.begin(), at.steps.end(), [](const Step &step) {
         return joins(step) && !step.trial && step.done > 0;
     });

@@ -94,6 +94,22 @@ bool waitsForScissors(const std::vector<Step> &steps, const Step &step)
     });
 }
 
+std::optional<std::size_t> pressedFirst(const std::vector<Step> &steps, const Step &step)
+{
+    if (step.trial || step.done >= step.count ||
+        (step.does != Does::RoughApart && step.does != Does::TrimBlock))
+        return std::nullopt;
+    bool stitched = false;
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        if (steps[i].trial)
+            continue;
+        stitched = stitched || (steps[i].does == Does::StitchBlock && steps[i].done > step.done);
+        if (stitched && steps[i].does == Does::PressBlock && steps[i].done <= step.done)
+            return i;
+    }
+    return std::nullopt;
+}
+
 void countUp(Project &project, const Step &step, std::int64_t done, std::int64_t spoiled)
 {
     const std::string does = progressName(step);

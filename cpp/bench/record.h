@@ -35,6 +35,10 @@ void countUp(Project &project, const Step &step, std::int64_t done, std::int64_t
 /// A pressed patch can no longer be trimmed: pressing waits until the patches of the block in hand are.
 [[nodiscard]] bool waitsForScissors(const std::vector<Step> &steps, const Step &step);
 
+/// The pressing that the block at hand still needs before it is cut off its strip or trimmed, among the
+/// steps; nothing where it is pressed or not stitched yet, nor at any other step.
+[[nodiscard]] std::optional<std::size_t> pressedFirst(const std::vector<Step> &steps, const Step &step);
+
 /// True for the steps every block passes, from stitching to trimming.
 [[nodiscard]] bool goesBlockByBlock(const Step &step);
 

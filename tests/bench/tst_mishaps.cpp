@@ -5,6 +5,7 @@
 #include "bench/mishap.h"
 #include "bench/progress.h"
 #include "bench/record.h"
+#include "bench/relay.h"
 #include "mishaphelp.h"
 #include "plan/onstrip.h"
 
@@ -35,6 +36,10 @@ private slots:
     void aSpareStandsInBeforeAnythingIsMadeAgain();
     void aSpoiledBlockWithoutASpareIsStitchedAgain();
     void theRestOfTheClothIsReckonedAndTheShortestLengthNamed();
+    void whatIsLackingIsToldWhereNobodyMeasuredTheRest();
+    void aRestThatJustYieldsSaysWhatSquaringMayTake();
+    void whatAStripBegunYieldsIsNotBought();
+    void aBlockIsPressedBeforeItIsCut();
     void narrowerClothNamesWhatChangesAndKeepsWhatIsCut();
     void aTornStripLosesOnlyWhatLiesBeyondTheTear();
     void aBlockThatDoesNotFitGoesToTheNextStrip();
@@ -146,6 +151,103 @@ void Mishaps::theRestOfTheClothIsReckonedAndTheShortestLengthNamed()
     bench.take(answer.next);
     const ClothAccount owned = clothAccount(bench.project, bench.plan, bench.all, "ground");
     QCOMPARE(owned.used + owned.spoiled + *owned.left, *owned.owned);
+}
+
+namespace {
+
+/// A step done so often, each time saved as the program saves it.
+void cutAndSave(Bench &bench, const char *id, int times)
+{
+    for (int i = 0; i < times; ++i)
+        bench.take(afterChange(bench.project, withDone(bench.project, bench.plan, bench.step(id))));
+}
+
+const Said *saidOf(const Answered &answer, std::string_view code)
+{
+    const auto found = std::find_if(answer.says.begin(), answer.says.end(),
+                                    [&](const Said &said) { return said.code == code; });
+    return found == answer.says.end() ? nullptr : &*found;
+}
+
+Length lengthIn(const Said &said, std::size_t at)
+{
+    return std::get<Told>(said.args[at]).length;
+}
+
+} // namespace
+
+// Case 1 by hand: of the ground 3 strips of 11 3/4 in and 3 bands of 2 in, 41 1/4 and 2 in to square its end;
+// sold by 4 1/2 in that is 45 in. Squared, two strips cut and the third spoiled, 7 3/4 in are left; a strip
+// and the bands are wanted, 17 3/4 in. The bands come out of the rest: the strip, and 2 in for its own end,
+// is 1/2 yd to buy.
+void Mishaps::whatIsLackingIsToldWhereNobodyMeasuredTheRest()
+{
+    Bench bench(topper());
+    cutAndSave(bench, "straighten/ground", 1);
+    cutAndSave(bench, "cut-strip/ground", 2);
+    QCOMPARE(bench.project.made.layoutOf("ground")->bought, in(45));
+    const Answered answer = bench.answer("cut-strip/ground", Mishap::TooNarrow);
+    QCOMPARE(lengthIn(*saidOf(answer, "needs-cloth"), 1), in(17, 3, 4));
+    QCOMPARE(lengthIn(*saidOf(answer, "rest-short-reckoned"), 1), in(7, 3, 4));
+    QCOMPARE(std::get<std::string>(saidOf(answer, "buy")->args[1]), std::string("1/2 yd"));
+    QVERIFY(says(answer, "measure-rest"));
+    // What is lacking first, then what is done next, then what becomes of the spoiled strip.
+    const auto place = [&](const char *code) { return saidOf(answer, code) - answer.says.data(); };
+    QVERIFY(place("buy") < place("square-edge"));
+    QVERIFY(place("square-edge") < place("keep-for-narrower"));
+    // Once she has ticked it as bought the same is told of it as a fact.
+    bench.take(withBought(bench.project, bench.plan, bench.all, "ground"));
+    const Answered bought = bench.answer("cut-strip/ground", Mishap::TooNarrow);
+    QVERIFY(says(bought, "rest-short") && says(bought, "buy") && !says(bought, "measure-rest"));
+}
+
+// Of 57 in 19 3/4 are left for 17 3/4 in: the 2 in between are what squaring an end takes. With 1 in less it
+// is told how much of the edge may go.
+void Mishaps::aRestThatJustYieldsSaysWhatSquaringMayTake()
+{
+    Bench bench(topper());
+    cutAndSave(bench, "straighten/ground", 1);
+    cutAndSave(bench, "cut-strip/ground", 2);
+    Project roomy = bench.project;
+    roomy.made.recordOf("ground").length = in(57);
+    bench.take(roomy);
+    const Answered easy = bench.answer("cut-strip/ground", Mishap::Spoiled);
+    QVERIFY(says(easy, "rest-yields") && says(easy, "square-edge"));
+    roomy.made.recordOf("ground").length = in(56);
+    bench.take(roomy);
+    const Answered tight = bench.answer("cut-strip/ground", Mishap::Spoiled);
+    QCOMPARE(lengthIn(*saidOf(tight, "rest-yields-just"), 2), in(1));
+    QVERIFY(!says(tight, "buy"));
+}
+
+void Mishaps::whatAStripBegunYieldsIsNotBought()
+{
+    Bench bench(topper());
+    for (const auto &[id, times] : {std::pair("straighten/ground", 1), std::pair("cut-strip/ground", 3),
+                                    std::pair("cut-band/ground", 3), std::pair("cut-short/ground", 1)})
+        cutAndSave(bench, id, times);
+    const Answered answer = bench.answer("cut-short/ground", Mishap::Spoiled);
+    QVERIFY(says(answer, "strips-yield"));
+    QVERIFY(!says(answer, "buy") && !says(answer, "measure-rest") && !says(answer, "square-edge"));
+}
+
+void Mishaps::aBlockIsPressedBeforeItIsCut()
+{
+    Bench bench(topper());
+    const auto first = [&](const char *id) {
+        const auto press = pressedFirst(bench.all, bench.step(id));
+        return press ? bench.all[*press].id : std::string();
+    };
+    QCOMPARE(first("rough-apart"), std::string()); // nothing is stitched that could be pressed
+    bench.done("stitch-block", 9);
+    bench.done("press-block", 1);
+    QCOMPARE(first("rough-apart"), std::string());
+    bench.done("rough-apart", 1);
+    QCOMPARE(first("rough-apart"), std::string("press-block")); // the second block
+    QCOMPARE(first("trim-block"), std::string());               // the first is pressed
+    bench.done("trim-block", 1);
+    QCOMPARE(first("trim-block"), std::string("press-block"));
+    QCOMPARE(first("press-block"), std::string());
 }
 
 void Mishaps::narrowerClothNamesWhatChangesAndKeepsWhatIsCut()
