@@ -105,6 +105,8 @@ QVariant Shelf::shown(const ShelfPiece &piece, int role)
         return piece.face;
     case Made:
         return piece.made;
+    case Metric:
+        return piece.metric;
     case SizeText:
         return piece.size;
     case StitchedText:
@@ -118,17 +120,9 @@ QVariant Shelf::shown(const ShelfPiece &piece, int role)
 
 QHash<int, QByteArray> Shelf::roleNames() const
 {
-    return {{Id, "id"},
-            {Name, "name"},
-            {NextText, "nextText"},
-            {GoesOn, "goesOn"},
-            {PutAway, "putAway"},
-            {IsDemo, "isDemo"},
-            {View, "view"},
-            {Face, "face"},
-            {Made, "made"},
-            {SizeText, "sizeText"},
-            {StitchedText, "stitchedText"},
+    return {{Id, "id"},           {Name, "name"},     {NextText, "nextText"}, {GoesOn, "goesOn"},
+            {PutAway, "putAway"}, {IsDemo, "isDemo"}, {View, "view"},         {Face, "face"},
+            {Made, "made"},       {Metric, "metric"}, {SizeText, "sizeText"}, {StitchedText, "stitchedText"},
             {Share, "share"}};
 }
 

@@ -30,6 +30,7 @@ public:
         View,
         Face,
         Made,
+        Metric,
         SizeText,
         StitchedText,
         Share

@@ -78,7 +78,8 @@ void tellBlocks(const Project &project, ShelfPiece &piece)
     const std::size_t each = laid + static_cast<std::size_t>(project.blocks.spare);
     std::size_t made = 0, all = 0;
     for (std::size_t i = 0; i < names.size(); ++i)
-        if (i % each < laid) { // behind a piece's blocks stand its spares
+        // Behind a piece's blocks stand its spares, behind all pieces those that they share.
+        if (i % each < laid && i < each * static_cast<std::size_t>(project.kits)) {
             ++all;
             made += good.contains(names[i]) ? std::size_t{1} : 0;
         }
@@ -111,6 +112,7 @@ ShelfPiece shelfPiece(const Project &project)
 {
     const Plan plan = matside::plan(project);
     ShelfPiece piece;
+    piece.metric = project.system == System::Metric;
     piece.view = viewOf(project, plan);
     piece.face = faceOf(project);
     tellBlocks(project, piece);

@@ -13,6 +13,7 @@ struct ShelfPiece {
     TableView view;      ///< to scale; while there is no size yet, as if its blocks lay edge to edge
     QVariantMap face;    ///< its colours, as PiecePicture takes them
     QVariantList made;   ///< of each place of the layout, row by row: whether its block is stitched
+    bool metric = false; ///< in millimetres already
     QString size;        ///< the finished size in words; empty while there is none
     QString stitched;    ///< "5 of 18 blocks stitched"
     double share = 0;    ///< of all that is to be done, 0 to 1; the trial aside

@@ -18,6 +18,7 @@ Item {
     required property var view
     required property var face
     required property var made
+    required property bool metric
     required property string sizeText
     required property string stitchedText
     required property real share
@@ -191,7 +192,8 @@ Item {
             onClicked: root.renaming = !root.renaming
         }
         CutButton {
-            visible: Session.units.length > 0
+            // Of a piece in millimetres that would be the same again.
+            visible: !root.metric
             width: more.each
             height: Theme.step
             kind: "outline"

@@ -16,6 +16,22 @@ StationCase {
         compare(Session.station, 0);
         compare(Stage.columns(), 3); // nine blocks to begin with
     }
+    /** A piece in millimetres is offered no copy in millimetres. */
+    function test_onlyTheOtherSystemIsOffered() {
+        for (const [words, offered] of [["New, in inches", true], ["New, in millimetres", false]]) {
+            press(called(words));
+            tryCompare(Session, "view", "station");
+            Session.view = "shelf";
+            tryVerify(() => called("More") !== null);
+            settle();
+            press(pressables().find(item => item.accessibleName === "More")); // the newest lies first
+            tryVerify(() => called("Share as one file"));
+            settle();
+            compare(called("A copy in millimetres") !== null, offered, words);
+            press(called("Less"));
+            tryVerify(() => !called("Share as one file"));
+        }
+    }
     function test_aPieceGoesOutAndComesIn() {
         press(called("New, in inches"));
         Session.view = "shelf";
