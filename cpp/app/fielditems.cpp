@@ -2,6 +2,7 @@
 #include "app/fielditems.h"
 
 #include "app/wording.h"
+#include "bench/build.h"
 #include "bench/otherwise.h"
 #include "project/spelling.h"
 
@@ -9,13 +10,11 @@
 
 #include <algorithm>
 #include <charconv>
-#include <optional>
 
 namespace matside {
 
 namespace {
 
-constexpr std::size_t mostCloths = 200;
 constexpr std::size_t mostRulers = 50;
 
 /// "/cloths/2" → 2, when the list is that one.
@@ -62,6 +61,13 @@ bool takesOver(const Project &project, ClothRole role)
     return now.problems.empty() && !cutOfAnother(next, steps(next, now)).empty();
 }
 
+void nameAndSell(Cloth &cloth, System system)
+{
+    cloth.name = nameGiven(cloth.role);
+    cloth.soldBy = system == System::Inch ? "1/8 yd" : "10 cm";
+    cloth.soldStep = usualSoldStep(system);
+}
+
 Cloth newCloth(const Project &project)
 {
     Cloth cloth;
@@ -73,10 +79,7 @@ Cloth newCloth(const Project &project)
             break;
         }
     cloth.id = freeId(project);
-    cloth.name = nameGiven(cloth.role);
-    const bool inch = project.system == System::Inch;
-    cloth.soldBy = inch ? "1/8 yd" : "10 cm";
-    cloth.soldStep = inch ? Length::inches(4, 1, 2) : Length::mm(100);
+    nameAndSell(cloth, project.system);
     return cloth;
 }
 
@@ -124,6 +127,22 @@ std::string nameGiven(ClothRole role)
                              ? inWords(QT_TRANSLATE_NOOP("Words", "new cloth"))
                              : clothText(Project(), spelling::wordFor(spelling::role, role));
     return name.toStdString();
+}
+
+std::optional<Cloth> unlisted(const Project &project, const std::string &id)
+{
+    if (id.empty() || clothNamed(project, id))
+        return std::nullopt;
+    for (const Spelling<ClothRole> &role : spelling::role)
+        // The id stays: what was cut of it counts for the listed cloth.
+        if (role.value != ClothRole::Patch && clothId(project, role.value) == id) {
+            Cloth cloth;
+            cloth.id = id;
+            cloth.role = role.value;
+            nameAndSell(cloth, project.system);
+            return cloth;
+        }
+    return std::nullopt;
 }
 
 Result<Project, QString> withAnother(const Project &project, const std::string &list)

@@ -6,9 +6,17 @@
 
 #include <QString>
 
+#include <optional>
 #include <string>
 
 namespace matside {
+
+/// A piece lists no more.
+constexpr std::size_t mostCloths = 200;
+
+/// The cloth that would be listed for a use that has none, where `id` is what that use goes by; nothing for a
+/// cloth that is listed, nor for any other id.
+[[nodiscard]] std::optional<Cloth> unlisted(const Project &project, const std::string &id);
 
 /// The project with one more cloth (the part that is lacking first) or one more ruler; `list` is "/cloths" or
 /// "/rulers". At most 200 cloths and 50 rulers: the refusal in words.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/stockmodel.h"
 
+#include "app/fielditems.h"
 #include "app/figures.h"
 #include "app/money.h"
 #include "app/prints.h"
@@ -22,6 +23,12 @@ const QString lengthSide = QStringLiteral("lengthMm");
 const QString widthSide = QStringLiteral("widthMm");
 const QString printName = QStringLiteral("print");
 const QString colourName = QStringLiteral("colour");
+
+QString colourOf(const Project &project, const std::string &id)
+{
+    const Cloth *cloth = clothNamed(project, id);
+    return cloth ? toQt(cloth->colour) : QString();
+}
 
 Length stepOf(System system)
 {
@@ -50,12 +57,32 @@ StockModel::StockModel(Workspace &workspace, Session &session) : m_workspace(wor
 void StockModel::begin()
 {
     const Project &project = m_workspace.project();
-    m_cloth = project.cloths.empty() ? std::string() : project.cloths.front().id;
+    m_cloth.clear();
     m_length = project.system == System::Inch ? Length::inches(18) : Length::mm(500);
     const Length usable = m_workspace.plan().strip.usable;
     m_width =
         usable > Length() ? usable : (project.system == System::Inch ? Length::inches(40) : Length::mm(1000));
     emit changed();
+}
+
+std::vector<std::string> StockModel::cloths() const
+{
+    std::vector<std::string> all;
+    for (const Cloth &cloth : m_workspace.project().cloths)
+        all.push_back(cloth.id);
+    for (const Step &step : m_workspace.steps())
+        if (step.station == Station::Cut && std::find(all.begin(), all.end(), step.cloth) == all.end() &&
+            unlisted(m_workspace.project(), step.cloth))
+            all.push_back(step.cloth);
+    return all;
+}
+
+std::string StockModel::chosen() const
+{
+    const std::vector<std::string> all = cloths();
+    if (all.empty() || std::find(all.begin(), all.end(), m_cloth) != all.end())
+        return all.empty() ? std::string() : m_cloth;
+    return all.front();
 }
 
 Length *StockModel::lengthOf(const QString &key)
@@ -75,14 +102,15 @@ QString StockModel::headSays() const
 QVariantList StockModel::amounts() const
 {
     const Project &project = m_workspace.project();
-    if (project.cloths.empty())
+    const std::vector<std::string> all = cloths();
+    if (all.empty())
         return {};
     QVariantList choices;
-    for (const Cloth &cloth : project.cloths)
-        choices << QVariantMap{{QStringLiteral("value"), toQt(cloth.id)},
-                               {QStringLiteral("says"), clothAmongAll(project, cloth.id)},
-                               {printName, printOf(project, cloth.id)},
-                               {colourName, toQt(cloth.colour)}};
+    for (const std::string &cloth : all)
+        choices << QVariantMap{{QStringLiteral("value"), toQt(cloth)},
+                               {QStringLiteral("says"), clothAmongAll(project, cloth)},
+                               {printName, printOf(project, cloth)},
+                               {colourName, colourOf(project, cloth)}};
     const auto amount = [&](const QString &key, const QString &says, Length length) {
         return QVariantMap{
             {QStringLiteral("key"), key},
@@ -93,7 +121,7 @@ QVariantList StockModel::amounts() const
     return {QVariantMap{{QStringLiteral("key"), clothName},
                         {QStringLiteral("says"), tr("a piece of")},
                         {QStringLiteral("kind"), QStringLiteral("choice")},
-                        {QStringLiteral("value"), toQt(m_cloth)},
+                        {QStringLiteral("value"), toQt(chosen())},
                         {QStringLiteral("choices"), choices}},
             amount(lengthName, tr("its length, along the selvage"), m_length),
             amount(widthName, tr("its width, selvages off"), m_width)};
@@ -116,14 +144,14 @@ QStringList StockModel::pieces() const
 QVariantMap StockModel::remnant() const
 {
     const Project &project = m_workspace.project();
-    const Cloth *cloth = clothNamed(project, m_cloth);
-    if (!cloth)
+    const std::string chosen = this->chosen();
+    if (chosen.empty())
         return {};
     const Marks marks = project.marks();
     const double broad = std::max(m_width.asMm(), m_workspace.plan().strip.usable.asMm());
     constexpr double least = 1.2; // as long as broad and a little
-    return {{printName, printOf(project, m_cloth)},
-            {colourName, toQt(cloth->colour)},
+    return {{printName, printOf(project, chosen)},
+            {colourName, colourOf(project, chosen)},
             {lengthSide, m_length.asMm()},
             {widthSide, m_width.asMm()},
             {QStringLiteral("lengthSays"), braced(m_length, marks)},
@@ -166,17 +194,30 @@ double StockModel::mostWidthMm() const
 QString StockModel::whyNot() const
 {
     const Project &project = m_workspace.project();
-    const Cloth *cloth = clothNamed(project, m_cloth);
-    if (project.cloths.empty())
-        return tr("List the cloth at Fit first.");
-    if (!cloth)
+    const std::string chosen = this->chosen();
+    const Cloth *cloth = clothNamed(project, chosen);
+    if (chosen.empty())
         return tr("Say which cloth it is.");
-    if (cloth->owned.size() >= mostOwned)
+    if (!cloth && project.cloths.size() >= mostCloths)
+        return inWords(QT_TRANSLATE_NOOP("Words", "More than %1 cloths do not fit in one piece."))
+            .arg(mostCloths);
+    if (cloth && cloth->owned.size() >= mostOwned)
         return tr("%1 pieces of one cloth are laid out together at most. Take a small one away first.")
             .arg(mostOwned);
-    if (project.made.layoutOf(m_cloth))
+    if (project.made.layoutOf(chosen))
         return tr("This cloth is bought or begun, so its layout stays. Take the tick away first.");
     return {};
+}
+
+QString StockModel::addText() const
+{
+    const Project &project = m_workspace.project();
+    const std::string chosen = this->chosen();
+    if (chosen.empty() || clothNamed(project, chosen))
+        //: adds the piece of cloth just entered
+        return tr("Add this piece");
+    //: %1 is a use, "back cloth": Fit has no cloth listed for it yet
+    return tr("List %1 at Fit, add this piece").arg(clothText(project, chosen));
 }
 
 void StockModel::nudge(const QString &key, int steps)
@@ -217,8 +258,11 @@ void StockModel::add()
     if (!whyNot().isEmpty() || m_session.readOnly())
         return;
     Project next = m_workspace.project();
+    const std::string chosen = this->chosen();
+    if (const auto fresh = unlisted(next, chosen))
+        next.cloths.push_back(*fresh);
     for (Cloth &cloth : next.cloths)
-        if (cloth.id == m_cloth)
+        if (cloth.id == chosen)
             cloth.owned.push_back({m_length, m_width, {}});
     (void)m_workspace.commit("owned", next);
 }

@@ -23,6 +23,7 @@ class StockModel : public QObject, public Single<StockModel> {
     Q_PROPERTY(double mostLengthMm READ mostLengthMm NOTIFY changed FINAL)
     Q_PROPERTY(double mostWidthMm READ mostWidthMm NOTIFY changed FINAL)
     Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed FINAL)
+    Q_PROPERTY(QString addText READ addText NOTIFY changed FINAL)
 public:
     StockModel(Workspace &workspace, Session &session);
     using Single<StockModel>::create;
@@ -43,6 +44,8 @@ public:
     [[nodiscard]] double mostWidthMm() const;
     /// Why the piece being entered cannot be added; empty when it can.
     [[nodiscard]] QString whyNot() const;
+    /// What adding it does: a cloth that is not listed at Fit is listed with it.
+    [[nodiscard]] QString addText() const;
 
     Q_INVOKABLE void nudge(const QString &key, int steps);
     /// {ok, says}
@@ -57,6 +60,10 @@ signals:
 
 private:
     void begin();
+    /// Every cloth the piece is cut from, the listed ones first.
+    [[nodiscard]] std::vector<std::string> cloths() const;
+    /// The one picked; before that the first of them.
+    [[nodiscard]] std::string chosen() const;
     [[nodiscard]] double mostDrawn(const QString &side) const;
     [[nodiscard]] Length *lengthOf(const QString &key);
 

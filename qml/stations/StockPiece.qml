@@ -62,8 +62,7 @@ Item {
         width: parent.width
         height: Math.max(Theme.control, contentHeight)
         enabled: StockModel.whyNot === "" && !Session.readOnly
-        //: adds the piece of cloth just entered
-        text: qsTr("Add this piece")
+        text: StockModel.addText
         reason: StockModel.whyNot
         onClicked: StockModel.add()
     }
