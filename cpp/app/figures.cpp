@@ -62,10 +62,6 @@ std::optional<std::pair<Length, Round>> plainFigure(const Project &project, cons
     if (plan.size.backing)
         if (const auto backing = ofPair(key, "size.backing", *plan.size.backing))
             return {{*backing, Round::Nearest}};
-    if (key == "sashing.shorts.cut")
-        return {{plan.sashing.shortLength + plan.sashing.shortSpare, Round::UpQuarter}};
-    if (key == "sashing.longs.cut")
-        return {{plan.sashing.longLength + plan.sashing.longSpare, Round::UpQuarter}};
     return std::nullopt;
 }
 

@@ -29,8 +29,12 @@ constexpr std::array figures{
     Worded{"sashing.expected", QT_TRANSLATE_NOOP("Words", "allowances will meet within")},
     Worded{"sashing.shorts.count", QT_TRANSLATE_NOOP("Words", "short sashings a face")},
     Worded{"sashing.shorts.length", QT_TRANSLATE_NOOP("Words", "short sashing")},
+    //: a short sashing as it is cut, with its spare
+    Worded{"sashing.shorts.cut", QT_TRANSLATE_NOOP("Words", "short sashing, cut")},
     Worded{"sashing.longs.count", QT_TRANSLATE_NOOP("Words", "long sashings a face")},
     Worded{"sashing.longs.length", QT_TRANSLATE_NOOP("Words", "long sashing")},
+    //: a long sashing as it is cut, with its spare
+    Worded{"sashing.longs.cut", QT_TRANSLATE_NOOP("Words", "long sashing, cut")},
     Worded{"fold.under", QT_TRANSLATE_NOOP("Words", "fold under")},
     Worded{"fold.catchShown", QT_TRANSLATE_NOOP("Words", "which catches")},
     Worded{"size.raw.along", QT_TRANSLATE_NOOP("Words", "raw, along")},
@@ -94,6 +98,8 @@ constexpr std::array terms{
     Worded{"columns", QT_TRANSLATE_NOOP("Words", "columns")},
     Worded{"rows", QT_TRANSLATE_NOOP("Words", "rows")},
     Worded{"spare", QT_TRANSLATE_NOOP("Words", "spare")},
+    //: spare blocks that all mats of a set share
+    Worded{"spareInAll", QT_TRANSLATE_NOOP("Words", "spare for all")},
     Worded{"kits", QT_TRANSLATE_NOOP("Words", "kits")},
     Worded{"before", QT_TRANSLATE_NOOP("Words", "places before it")},
     Worded{"start", QT_TRANSLATE_NOOP("Words", "start")},
@@ -109,6 +115,8 @@ constexpr std::array terms{
     Worded{"allowanceGap", QT_TRANSLATE_NOOP("Words", "gap on paper")},
     Worded{"bulk", QT_TRANSLATE_NOOP("Words", "taken by the bulk")},
     Worded{"trimmed", QT_TRANSLATE_NOOP("Words", "trimmed block")},
+    Worded{"shortLength", QT_TRANSLATE_NOOP("Words", "short sashing")},
+    Worded{"longLength", QT_TRANSLATE_NOOP("Words", "long sashing")},
     Worded{"join", QT_TRANSLATE_NOOP("Words", "number of the join")},
     Worded{"fold", QT_TRANSLATE_NOOP("Words", "fold under")},
     Worded{"outlines", QT_TRANSLATE_NOOP("Words", "outlines")},

@@ -91,6 +91,19 @@ Answer longLength(const Sums &a)
         .from("trimmed", a.plan.block.trimmed.along, "block.trimmed.along")
         .from("allowanceGap", a.plan.sashing.allowanceGap, "sashing.allowanceGap");
 }
+/// As it is cut: its ends are trued in the spare.
+Answer shortCut(const Sums &a)
+{
+    return Tell("F8", "shortLength + spare", a.plan.sashing.shortLength + a.plan.sashing.shortSpare)
+        .from("shortLength", a.plan.sashing.shortLength, "sashing.shorts.length")
+        .fixed("spare", a.plan.sashing.shortSpare);
+}
+Answer longCut(const Sums &a)
+{
+    return Tell("F8", "longLength + spare", a.plan.sashing.longLength + a.plan.sashing.longSpare)
+        .from("longLength", a.plan.sashing.longLength, "sashing.longs.length")
+        .fixed("spare", a.plan.sashing.longSpare);
+}
 Answer mark(const Sums &a)
 {
     if (a.index < 0 || static_cast<std::size_t>(a.index) >= a.plan.sashing.marks.size())
@@ -158,8 +171,10 @@ constexpr std::array sums{
     Sum{"sashing.expected", expected},
     Sum{"sashing.shorts.count", shortCount},
     Sum{"sashing.shorts.length", shortLength},
+    Sum{"sashing.shorts.cut", shortCut},
     Sum{"sashing.longs.count", longCount},
     Sum{"sashing.longs.length", longLength},
+    Sum{"sashing.longs.cut", longCut},
     Sum{"sashing.marks", mark, nullptr, marks},
     Sum{"fold.under", under, isTurnedUnder},
     Sum{"fold.catchShown", catchShown, hasFold},

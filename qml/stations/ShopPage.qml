@@ -41,12 +41,32 @@ FocusScope {
             opened = "";
         return lay;
     }
+    /** How far down the open head lies among all that scrolls; below 0: none is open. */
+    readonly property real headAt: {
+        const foot = list.footerItem as ShopFoot;
+        return foot && opened !== "" ? foot.y + foot.headOf(opened).y : -1;
+    }
+    /** How far down the page it is seen. There it stays while the list over it grows: a finger lies on what it opened. */
+    property real headSeen: NaN
+    onHeadAtChanged: keepHead()
+
+    function contentAt(y: real): real {
+        return Math.max(list.originY, Math.min(list.originY + list.contentHeight - list.height, y));
+    }
+    function keepHead() {
+        if (headAt < 0 || isNaN(headSeen) || settled.running || list.moving)
+            return;
+        const wanted = contentAt(headAt - headSeen);
+        if (Math.abs(wanted - list.contentY) > 0.5)
+            list.contentY = wanted;
+    }
     function toTheFoot() {
         list.positionViewAtEnd();
     }
     /** Opens a group under the list with its head at the top of the page, or closes it. */
     function show(group: string) {
         opened = group;
+        headSeen = NaN;
         if (group !== "")
             settled.restart();
     }
@@ -55,8 +75,8 @@ FocusScope {
         if (!foot || opened === "")
             return;
         list.forceLayout();
-        const most = list.originY + list.contentHeight - list.height;
-        list.contentY = Math.max(list.originY, Math.min(most, foot.y + foot.headOf(opened).y));
+        list.contentY = contentAt(headAt);
+        headSeen = headAt - list.contentY;
     }
     function begin(group: string, key: string, label: string, kind: string, text: string) {
         asking = group;
@@ -80,6 +100,15 @@ FocusScope {
         text: ShopModel.count === 0 ? StepModel.elsewhereText
             //: heading of a shopping list; kits: all that a student needs for one piece, for so many students
             : ShopModel.kits > 1 ? qsTr("To buy for %1 kits").arg(ShopModel.kits) : qsTr("To buy")
+    }
+    // Measured, not shown.
+    Word {
+        id: forClass
+        visible: false
+        width: head.width
+        cap: head.cap
+        bold: true
+        text: qsTr("To buy for %1 kits").arg(88)
     }
     CutButton {
         id: shades
@@ -123,12 +152,20 @@ FocusScope {
         visible: root.plain
         // The keypad lies over it: what is covered takes no focus.
         enabled: !keypad.open
-        y: Math.max(head.y + head.height, shades.y + shades.height, take.visible ? take.y + take.height : 0, mend.visible ? mend.y + mend.height : 0) + Theme.gap
+        // The heading takes a second line for a class: that may not push down what she is pressing.
+        y: Math.max(head.y + Math.max(head.height, forClass.implicitHeight), shades.y + shades.height, take.visible ? take.y + take.height : 0, mend.visible ? mend.y + mend.height : 0) + Theme.gap
         width: parent.width
         height: parent.height - y
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         model: ShopModel
+        onContentYChanged: {
+            if (moving)
+                root.headSeen = root.headAt - contentY;
+            else
+                root.keepHead();
+        }
+        onContentHeightChanged: root.keepHead()
         delegate: Pressable {
             id: row
             required property int index

@@ -100,6 +100,36 @@ StationCase {
         pressables().find(item => item.accessibleName.startsWith("students: ")).press();
         tryVerify(() => called("students more"));
     }
+    /** What grows over it moves nothing: the head she opened stays where she sees it, and what she presses under it. */
+    property bool grew: false
+    function test_theOpenHeadStaysWhereItWasTouched_data() {
+        return screens;
+    }
+    function test_theOpenHeadStaysWhereItWasTouched(data) {
+        resize(data);
+        const page = byName("shop-page");
+        page.toTheFoot();
+        wait(60);
+        page.show("kits");
+        tryVerify(() => called("students more"));
+        settle();
+        const head = () => pressables().find(item => item.text === "Kits for a class");
+        const seen = () => Math.round(head().mapToItem(null, 0, 0).y);
+        const at = seen(), before = page.headAt;
+        for (let students = 1; students <= 14; ++students) {
+            called("students more").press();
+            wait(30);
+            fuzzyCompare(seen(), at, 1);
+        }
+        settle();
+        fuzzyCompare(seen(), at, 1);
+        grew = grew || page.headAt !== before;
+        for (let students = 14; students >= 1; --students)
+            called("students less").press();
+        settle();
+        fuzzyCompare(seen(), at, 1);
+        verify(grew || data.tag !== screens[2].tag, "the list over it never grew");
+    }
     /** Kits, cloth she has and the list to take, each looked at and used on every screen. */
     function test_kitsStockAndTake_data() {
         return screens;
