@@ -331,10 +331,6 @@
         <translation>Alle sechs messen, von Schnittkante zu Schnittkante.</translation>
     </message>
     <message>
-        <source>What you do not change stands as planned. The limits are common practice; no published ones are known.</source>
-        <translation>Was nicht geändert wird, bleibt wie geplant. Die Grenzen sind übliche Praxis; veröffentlichte sind nicht bekannt.</translation>
-    </message>
-    <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
         <translation>%1 weniger</translation>
@@ -343,6 +339,20 @@
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
         <translation>%1 mehr</translation>
+    </message>
+    <message>
+        <source>Read: it is as shown</source>
+        <extracomment>of one of the piece&apos;s six readings: she read just what is shown</extracomment>
+        <translation>Gemessen: wie gezeigt</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <extracomment>on a button: %1 is the side or diagonal of the piece to read next, &quot;right&quot;</extracomment>
+        <translation>Weiter: %1</translation>
+    </message>
+    <message>
+        <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
+        <translation>Was nicht gemessen ist, steht wie geplant. Die Grenzen sind übliche Praxis; veröffentlichte sind nicht bekannt.</translation>
     </message>
 </context>
 <context>
@@ -1377,10 +1387,6 @@
         <translation>Block %1: äußere Stiche</translation>
     </message>
     <message>
-        <source>All six are as shown</source>
-        <translation>Alle sechs wie gezeigt</translation>
-    </message>
-    <message>
         <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
         <translation>Eine um 6 mm falsch gelesene Seite fällt in vier von fünf Fällen auf, um 10 mm immer.</translation>
     </message>
@@ -1405,6 +1411,15 @@
     <message>
         <source>The rest is as shown</source>
         <translation>Der Rest wie gezeigt</translation>
+    </message>
+    <message>
+        <source>Back without measuring</source>
+        <translation>Zurück, ohne zu messen</translation>
+    </message>
+    <message>
+        <source>Not measured: reckon with the plan</source>
+        <extracomment>on a button: the block is trimmed by the planned figures</extracomment>
+        <translation>Nicht gemessen: mit dem Plan rechnen</translation>
     </message>
 </context>
 <context>
@@ -2109,12 +2124,14 @@ what is told, and its value on the other tablet</extracomment>
 <context>
     <name>ResumeSheet</name>
     <message>
-        <source>Yes, it is finished</source>
-        <translation>Ja, ist fertig</translation>
+        <source>Finished: count it as done</source>
+        <extracomment>on a button: what the step says was done before the program ended, and is counted now</extracomment>
+        <translation>Fertig: als getan zählen</translation>
     </message>
     <message>
-        <source>Not yet</source>
-        <translation>Noch nicht</translation>
+        <source>Not finished: still to do</source>
+        <extracomment>on a button: the step goes on where it was</extracomment>
+        <translation>Nicht fertig: bleibt zu tun</translation>
     </message>
 </context>
 <context>
@@ -3278,14 +3295,6 @@ Schnittkante</translation>
         <source>worked out</source>
         <extracomment>stands under a value the app reckons itself</extracomment>
         <translation>ausgerechnet</translation>
-    </message>
-</context>
-<context>
-    <name>StockPiece</name>
-    <message>
-        <source>Add this piece</source>
-        <extracomment>adds the piece of cloth just entered</extracomment>
-        <translation>Stoffstück hinzufügen</translation>
     </message>
 </context>
 <context>
@@ -5303,10 +5312,6 @@ Schnittkante</translation>
         <translation>Dicht an den Stichen, der oberste Flicken zuerst.</translation>
     </message>
     <message>
-        <source>Lift and set down, front first, then the back.</source>
-        <translation>Aufsetzen und abheben, erst vorn, dann hinten.</translation>
-    </message>
-    <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
         <translation>Die Linie liegt an beiden Ecken auf den äußeren Stichen, nicht auf der Echolinie.</translation>
     </message>
@@ -6529,6 +6534,72 @@ Schnittkante</translation>
         <source>They are sewn again with the new block. All others stay.</source>
         <translation>Sie werden mit dem neuen Block wieder genäht. Alle anderen bleiben.</translation>
     </message>
+    <message>
+        <source>spare blocks for all</source>
+        <extracomment>spare blocks that all mats of a set share</extracomment>
+        <translation>Ersatzblöcke für alle</translation>
+    </message>
+    <message>
+        <source>short sashing, cut</source>
+        <extracomment>a short sashing as it is cut, with its spare</extracomment>
+        <translation>kurzer Zwischenstreifen, Zuschnitt</translation>
+    </message>
+    <message>
+        <source>long sashing, cut</source>
+        <extracomment>a long sashing as it is cut, with its spare</extracomment>
+        <translation>langer Zwischenstreifen, Zuschnitt</translation>
+    </message>
+    <message>
+        <source>spare for all</source>
+        <extracomment>spare blocks that all mats of a set share</extracomment>
+        <translation>Ersatz für alle</translation>
+    </message>
+    <message>
+        <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
+        <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
+        <translation>%1: Gekauft wie unter „Kaufen“, sind {%2} übrig. Das gibt es her.</translation>
+    </message>
+    <message>
+        <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
+        <extracomment>%2 is left of the cloth; its edge is cut straight first, which takes some of that</extracomment>
+        <translation>%1: {%2} sind übrig. Das gibt es her, wenn das Begradigen der Kante höchstens {%3} nimmt.</translation>
+    </message>
+    <message>
+        <source>It comes out of what is left on a strip of %1 already cut: nothing to buy.</source>
+        <extracomment>it is cut again from what is left over on strips already cut</extracomment>
+        <translation>Ein schon geschnittener Streifen (%1) hat noch Platz dafür: Nichts zu kaufen.</translation>
+    </message>
+    <message>
+        <source>First square the cut edge of %1 to its fold again, and close the blade.</source>
+        <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
+        <translation>Zuerst die Schnittkante wieder rechtwinklig zum Bruch schneiden (%1), Klinge zu.</translation>
+    </message>
+    <message>
+        <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
+        <translation>%1: Gekauft wie unter „Kaufen“, sind {%2} übrig. Das gibt es nicht her.</translation>
+    </message>
+    <message>
+        <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
+        <translation>Aufsetzen und abheben, erst vorn, dann hinten. Flach abkühlen, nach Dampf trocknen lassen.</translation>
+    </message>
+    <message>
+        <source>Cut a hoop strip of %1 for the test block.</source>
+        <translation>Einen Stickstreifen für den Probeblock schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Cut a sashing band of %1 for the test join.</source>
+        <translation>Ein Band für den Zwischenstreifen der Probeverbindung schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Trial strip</source>
+        <extracomment>title of the strip cut for the test block</extracomment>
+        <translation>Probestreifen</translation>
+    </message>
+    <message>
+        <source>Trial band</source>
+        <extracomment>title of the band cut for the test join</extracomment>
+        <translation>Probeband</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7317,6 +7388,20 @@ Schnittkante</translation>
         <source>The pillow goes in between the two hems.</source>
         <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
         <translation>Das Kissen kommt zwischen die beiden Säume.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 not yet read</source>
+        <extracomment>of the six readings of the whole piece</extracomment>
+        <translation>%1 von 6 noch nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Square within %1, if the rest is as planned.</source>
+        <extracomment>of a piece of whose six readings some are only the planned ones</extracomment>
+        <translation>Rechtwinklig bis auf %1, wenn der Rest wie geplant ist.</translation>
+    </message>
+    <message>
+        <source>Measure the rest before you cut.</source>
+        <translation>Vor dem Schneiden den Rest messen.</translation>
     </message>
 </context>
 <context>
@@ -8597,6 +8682,16 @@ Schnittkante</translation>
         <source>Not all of it is read yet.</source>
         <translation>Es ist noch nicht alles gemessen.</translation>
     </message>
+    <message>
+        <source>This strip is for the test block: one more than the %1 that Fit counts.</source>
+        <extracomment>a hoop strip cut for the trial; the station Fit counts those of the piece itself</extracomment>
+        <translation>Dieser Streifen ist für den Probeblock: einer mehr als die %1, die „Planen“ zählt.</translation>
+    </message>
+    <message>
+        <source>First press the block: it is cut cold and dry.</source>
+        <extracomment>the block is trimmed next: warm or damp from the iron it is not at its size yet</extracomment>
+        <translation>Zuerst den Block bügeln: Geschnitten wird er kalt und trocken.</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -8627,10 +8722,6 @@ Schnittkante</translation>
         <translation>%1 × %2 von %3</translation>
     </message>
     <message>
-        <source>List the cloth at Fit first.</source>
-        <translation>Den Stoff zuerst unter „Planen“ eintragen.</translation>
-    </message>
-    <message>
         <source>Say which cloth it is.</source>
         <translation>Sagen, welcher Stoff es ist.</translation>
     </message>
@@ -8653,6 +8744,16 @@ Schnittkante</translation>
     <message>
         <source>Strips of this piece are in a layout that stays.</source>
         <translation>Streifen dieses Stücks gehören zu einem Zuschnitt, der bleibt.</translation>
+    </message>
+    <message>
+        <source>Add this piece</source>
+        <extracomment>adds the piece of cloth just entered</extracomment>
+        <translation>Stoffstück hinzufügen</translation>
+    </message>
+    <message>
+        <source>List %1 at Fit, add this piece</source>
+        <extracomment>%1 is a use, &quot;back cloth&quot;: Fit has no cloth listed for it yet</extracomment>
+        <translation>%1 unter „Planen“ eintragen, Stück hinzufügen</translation>
     </message>
 </context>
 <context>
@@ -9027,11 +9128,6 @@ Schnittkante</translation>
         <translation>Zwischen 1 und %1 Tischsets: mehr passen nicht auf diesen Tisch.</translation>
     </message>
     <message>
-        <source>%1 mats: %2 blocks, %3 strips, %4 hours</source>
-        <extracomment>%1 place mats; blocks in all of them, hoop strips they are stitched on, hours of work</extracomment>
-        <translation>%1 Tischsets: %2 Blöcke, %3 Streifen, %4 Stunden</translation>
-    </message>
-    <message>
         <source>1 mat of %1</source>
         <extracomment>place mats: so many, and the size of each</extracomment>
         <translation>1 Tischset von %1</translation>
@@ -9079,6 +9175,11 @@ Schnittkante</translation>
     <message>
         <source>blocks in one, at most</source>
         <translation>Blöcke in jedem, höchstens</translation>
+    </message>
+    <message>
+        <source>%1 mats: %2 blocks and %3 spare, %4 strips, %5 hours</source>
+        <extracomment>%1 place mats; blocks in all of them, spare blocks that they share, hoop strips all of them are stitched on, hours of work</extracomment>
+        <translation>%1 Tischsets: %2 Blöcke und %3 als Ersatz, %4 Streifen, %5 Stunden</translation>
     </message>
 </context>
 </TS>

@@ -331,10 +331,6 @@
         <translation>Medir las seis, de borde cortado a borde cortado.</translation>
     </message>
     <message>
-        <source>What you do not change stands as planned. The limits are common practice; no published ones are known.</source>
-        <translation>Lo que no se cambia queda como se planeó. Los límites son de uso común; no se conocen publicados.</translation>
-    </message>
-    <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
         <translation>%1, menos</translation>
@@ -343,6 +339,20 @@
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
         <translation>%1, más</translation>
+    </message>
+    <message>
+        <source>Read: it is as shown</source>
+        <extracomment>of one of the piece&apos;s six readings: she read just what is shown</extracomment>
+        <translation>Leído: es como se ve</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <extracomment>on a button: %1 is the side or diagonal of the piece to read next, &quot;right&quot;</extracomment>
+        <translation>Sigue: %1</translation>
+    </message>
+    <message>
+        <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
+        <translation>Lo que no se lee queda como se planeó. Los límites son de uso común; no se conocen publicados.</translation>
     </message>
 </context>
 <context>
@@ -1377,10 +1387,6 @@
         <translation>Bloque %1: puntadas exteriores</translation>
     </message>
     <message>
-        <source>All six are as shown</source>
-        <translation>Las seis son como se ve</translation>
-    </message>
-    <message>
         <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
         <translation>Un lado mal leído por 6 mm se nota cuatro veces de cinco; por 10 mm, siempre.</translation>
     </message>
@@ -1405,6 +1411,15 @@
     <message>
         <source>The rest is as shown</source>
         <translation>El resto es como se ve</translation>
+    </message>
+    <message>
+        <source>Back without measuring</source>
+        <translation>Volver sin medir</translation>
+    </message>
+    <message>
+        <source>Not measured: reckon with the plan</source>
+        <extracomment>on a button: the block is trimmed by the planned figures</extracomment>
+        <translation>Sin medir: contar con lo planeado</translation>
     </message>
 </context>
 <context>
@@ -2109,12 +2124,14 @@ what is told, and its value on the other tablet</extracomment>
 <context>
     <name>ResumeSheet</name>
     <message>
-        <source>Yes, it is finished</source>
-        <translation>Sí, está acabado</translation>
+        <source>Finished: count it as done</source>
+        <extracomment>on a button: what the step says was done before the program ended, and is counted now</extracomment>
+        <translation>Acabado: contarlo como hecho</translation>
     </message>
     <message>
-        <source>Not yet</source>
-        <translation>Aún no</translation>
+        <source>Not finished: still to do</source>
+        <extracomment>on a button: the step goes on where it was</extracomment>
+        <translation>No acabado: queda por hacer</translation>
     </message>
 </context>
 <context>
@@ -3278,14 +3295,6 @@ borde cortado</translation>
         <source>worked out</source>
         <extracomment>stands under a value the app reckons itself</extracomment>
         <translation>calculado</translation>
-    </message>
-</context>
-<context>
-    <name>StockPiece</name>
-    <message>
-        <source>Add this piece</source>
-        <extracomment>adds the piece of cloth just entered</extracomment>
-        <translation>Añadir este trozo</translation>
     </message>
 </context>
 <context>
@@ -5303,10 +5312,6 @@ borde cortado</translation>
         <translation>Cerca de las puntadas, primero el parche de más arriba.</translation>
     </message>
     <message>
-        <source>Lift and set down, front first, then the back.</source>
-        <translation>Levantar y posar, primero por delante, luego por detrás.</translation>
-    </message>
-    <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
         <translation>La línea queda sobre las puntadas exteriores en ambas esquinas, no sobre la línea de eco.</translation>
     </message>
@@ -6529,6 +6534,72 @@ borde cortado</translation>
         <source>They are sewn again with the new block. All others stay.</source>
         <translation>Se cosen de nuevo con el bloque nuevo. Las demás quedan.</translation>
     </message>
+    <message>
+        <source>spare blocks for all</source>
+        <extracomment>spare blocks that all mats of a set share</extracomment>
+        <translation>bloques de reserva para todos</translation>
+    </message>
+    <message>
+        <source>short sashing, cut</source>
+        <extracomment>a short sashing as it is cut, with its spare</extracomment>
+        <translation>tira de unión corta, corte</translation>
+    </message>
+    <message>
+        <source>long sashing, cut</source>
+        <extracomment>a long sashing as it is cut, with its spare</extracomment>
+        <translation>tira de unión larga, corte</translation>
+    </message>
+    <message>
+        <source>spare for all</source>
+        <extracomment>spare blocks that all mats of a set share</extracomment>
+        <translation>de reserva para todos</translation>
+    </message>
+    <message>
+        <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
+        <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
+        <translation>Comprado como dice «Comprar», quedan {%2} de %1: alcanza.</translation>
+    </message>
+    <message>
+        <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
+        <extracomment>%2 is left of the cloth; its edge is cut straight first, which takes some of that</extracomment>
+        <translation>Quedan {%2} de %1: alcanza si escuadrar el borde no quita más de {%3}.</translation>
+    </message>
+    <message>
+        <source>It comes out of what is left on a strip of %1 already cut: nothing to buy.</source>
+        <extracomment>it is cut again from what is left over on strips already cut</extracomment>
+        <translation>Sale de lo que queda en una tira ya cortada (%1): nada que comprar.</translation>
+    </message>
+    <message>
+        <source>First square the cut edge of %1 to its fold again, and close the blade.</source>
+        <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
+        <translation>Primero escuadrar otra vez el borde cortado de %1 con su doblez, y cerrar la cuchilla.</translation>
+    </message>
+    <message>
+        <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
+        <translation>Comprado como dice «Comprar», quedan {%2} de %1: no alcanza.</translation>
+    </message>
+    <message>
+        <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
+        <translation>Levantar y posar, primero por delante, luego por detrás. Dejar enfriar en plano; tras el vapor, dejar secar.</translation>
+    </message>
+    <message>
+        <source>Cut a hoop strip of %1 for the test block.</source>
+        <translation>Cortar una tira de bordado de %1 para el bloque de prueba.</translation>
+    </message>
+    <message>
+        <source>Cut a sashing band of %1 for the test join.</source>
+        <translation>Cortar una banda de %1 para la tira de unión de la unión de prueba.</translation>
+    </message>
+    <message>
+        <source>Trial strip</source>
+        <extracomment>title of the strip cut for the test block</extracomment>
+        <translation>Tira de prueba</translation>
+    </message>
+    <message>
+        <source>Trial band</source>
+        <extracomment>title of the band cut for the test join</extracomment>
+        <translation>Banda de prueba</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7317,6 +7388,20 @@ borde cortado</translation>
         <source>The pillow goes in between the two hems.</source>
         <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
         <translation>El cojín se mete entre los dos dobladillos.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 not yet read</source>
+        <extracomment>of the six readings of the whole piece</extracomment>
+        <translation>%1 de 6 aún sin leer</translation>
+    </message>
+    <message>
+        <source>Square within %1, if the rest is as planned.</source>
+        <extracomment>of a piece of whose six readings some are only the planned ones</extracomment>
+        <translation>A escuadra: se desvía %1 o menos, si el resto es como se planeó.</translation>
+    </message>
+    <message>
+        <source>Measure the rest before you cut.</source>
+        <translation>Medir el resto antes de cortar.</translation>
     </message>
 </context>
 <context>
@@ -8597,6 +8682,16 @@ borde cortado</translation>
         <source>Not all of it is read yet.</source>
         <translation>Aún no está todo leído.</translation>
     </message>
+    <message>
+        <source>This strip is for the test block: one more than the %1 that Fit counts.</source>
+        <extracomment>a hoop strip cut for the trial; the station Fit counts those of the piece itself</extracomment>
+        <translation>Esta tira es para el bloque de prueba: una más que las %1 que cuenta «Planear».</translation>
+    </message>
+    <message>
+        <source>First press the block: it is cut cold and dry.</source>
+        <extracomment>the block is trimmed next: warm or damp from the iron it is not at its size yet</extracomment>
+        <translation>Primero planchar el bloque: se corta frío y seco.</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -8627,10 +8722,6 @@ borde cortado</translation>
         <translation>%1 × %2 de %3</translation>
     </message>
     <message>
-        <source>List the cloth at Fit first.</source>
-        <translation>Anotar primero la tela en «Planear».</translation>
-    </message>
-    <message>
         <source>Say which cloth it is.</source>
         <translation>Decir qué tela es.</translation>
     </message>
@@ -8653,6 +8744,16 @@ borde cortado</translation>
     <message>
         <source>Strips of this piece are in a layout that stays.</source>
         <translation>Hay tiras de este trozo en un corte que se mantiene.</translation>
+    </message>
+    <message>
+        <source>Add this piece</source>
+        <extracomment>adds the piece of cloth just entered</extracomment>
+        <translation>Añadir este trozo</translation>
+    </message>
+    <message>
+        <source>List %1 at Fit, add this piece</source>
+        <extracomment>%1 is a use, &quot;back cloth&quot;: Fit has no cloth listed for it yet</extracomment>
+        <translation>Anotar %1 en «Planear» y añadir este trozo</translation>
     </message>
 </context>
 <context>
@@ -9027,11 +9128,6 @@ borde cortado</translation>
         <translation>Entre 1 y %1 manteles individuales: no caben más en esta mesa.</translation>
     </message>
     <message>
-        <source>%1 mats: %2 blocks, %3 strips, %4 hours</source>
-        <extracomment>%1 place mats; blocks in all of them, hoop strips they are stitched on, hours of work</extracomment>
-        <translation>%1 manteles individuales: %2 bloques, %3 tiras, %4 horas</translation>
-    </message>
-    <message>
         <source>1 mat of %1</source>
         <extracomment>place mats: so many, and the size of each</extracomment>
         <translation>1 mantel individual de %1</translation>
@@ -9079,6 +9175,11 @@ borde cortado</translation>
     <message>
         <source>blocks in one, at most</source>
         <translation>bloques en cada uno, como mucho</translation>
+    </message>
+    <message>
+        <source>%1 mats: %2 blocks and %3 spare, %4 strips, %5 hours</source>
+        <extracomment>%1 place mats; blocks in all of them, spare blocks that they share, hoop strips all of them are stitched on, hours of work</extracomment>
+        <translation>%1 manteles individuales: %2 bloques y %3 de reserva, %4 tiras, %5 horas</translation>
     </message>
 </context>
 </TS>

@@ -331,10 +331,6 @@
         <translation>Mesurer les six, de bord brut à bord brut.</translation>
     </message>
     <message>
-        <source>What you do not change stands as planned. The limits are common practice; no published ones are known.</source>
-        <translation>Ce qui n’est pas changé reste comme prévu. Les limites sont d’usage courant&#x202f;; on n’en connaît pas de publiées.</translation>
-    </message>
-    <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
         <translation>%1&#x202f;: moins</translation>
@@ -343,6 +339,20 @@
         <source>%1 more</source>
         <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
         <translation>%1&#x202f;: plus</translation>
+    </message>
+    <message>
+        <source>Read: it is as shown</source>
+        <extracomment>of one of the piece&apos;s six readings: she read just what is shown</extracomment>
+        <translation>Mesuré : comme affiché</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <extracomment>on a button: %1 is the side or diagonal of the piece to read next, &quot;right&quot;</extracomment>
+        <translation>Ensuite : %1</translation>
+    </message>
+    <message>
+        <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
+        <translation>Ce qui n’est pas mesuré reste comme prévu. Les limites sont d’usage courant ; on n’en connaît pas de publiées.</translation>
     </message>
 </context>
 <context>
@@ -1377,10 +1387,6 @@
         <translation>Bloc %1&#x202f;: piqûre extérieure</translation>
     </message>
     <message>
-        <source>All six are as shown</source>
-        <translation>Les six comme affichées</translation>
-    </message>
-    <message>
         <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
         <translation>Un côté mal lu de 6 mm se remarque quatre fois sur cinq, de 10 mm toujours.</translation>
     </message>
@@ -1405,6 +1411,15 @@
     <message>
         <source>The rest is as shown</source>
         <translation>Le reste comme affiché</translation>
+    </message>
+    <message>
+        <source>Back without measuring</source>
+        <translation>Retour sans mesurer</translation>
+    </message>
+    <message>
+        <source>Not measured: reckon with the plan</source>
+        <extracomment>on a button: the block is trimmed by the planned figures</extracomment>
+        <translation>Pas mesuré : compter avec le plan</translation>
     </message>
 </context>
 <context>
@@ -2109,12 +2124,14 @@ what is told, and its value on the other tablet</extracomment>
 <context>
     <name>ResumeSheet</name>
     <message>
-        <source>Yes, it is finished</source>
-        <translation>Oui, c’est fini</translation>
+        <source>Finished: count it as done</source>
+        <extracomment>on a button: what the step says was done before the program ended, and is counted now</extracomment>
+        <translation>Fini : compter comme fait</translation>
     </message>
     <message>
-        <source>Not yet</source>
-        <translation>Pas encore</translation>
+        <source>Not finished: still to do</source>
+        <extracomment>on a button: the step goes on where it was</extracomment>
+        <translation>Pas fini : reste à faire</translation>
     </message>
 </context>
 <context>
@@ -3278,14 +3295,6 @@ bord coupé</translation>
         <source>worked out</source>
         <extracomment>stands under a value the app reckons itself</extracomment>
         <translation>calculé</translation>
-    </message>
-</context>
-<context>
-    <name>StockPiece</name>
-    <message>
-        <source>Add this piece</source>
-        <extracomment>adds the piece of cloth just entered</extracomment>
-        <translation>Ajouter ce morceau</translation>
     </message>
 </context>
 <context>
@@ -5303,10 +5312,6 @@ bord coupé</translation>
         <translation>Près des points, la pièce du dessus d’abord.</translation>
     </message>
     <message>
-        <source>Lift and set down, front first, then the back.</source>
-        <translation>Lever et poser le fer, le devant d’abord, puis le dos.</translation>
-    </message>
-    <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
         <translation>La ligne est sur la piqûre extérieure aux deux coins, pas sur la ligne d’écho.</translation>
     </message>
@@ -6529,6 +6534,72 @@ bord coupé</translation>
         <source>They are sewn again with the new block. All others stay.</source>
         <translation>Ils sont recousus avec le nouveau bloc. Tous les autres restent.</translation>
     </message>
+    <message>
+        <source>spare blocks for all</source>
+        <extracomment>spare blocks that all mats of a set share</extracomment>
+        <translation>blocs de réserve pour tous</translation>
+    </message>
+    <message>
+        <source>short sashing, cut</source>
+        <extracomment>a short sashing as it is cut, with its spare</extracomment>
+        <translation>bande intermédiaire courte, coupée</translation>
+    </message>
+    <message>
+        <source>long sashing, cut</source>
+        <extracomment>a long sashing as it is cut, with its spare</extracomment>
+        <translation>bande intermédiaire longue, coupée</translation>
+    </message>
+    <message>
+        <source>spare for all</source>
+        <extracomment>spare blocks that all mats of a set share</extracomment>
+        <translation>réserve pour tous</translation>
+    </message>
+    <message>
+        <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
+        <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
+        <translation>Acheté comme le dit Acheter, il reste {%2} de %1 : cela y suffit.</translation>
+    </message>
+    <message>
+        <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
+        <extracomment>%2 is left of the cloth; its edge is cut straight first, which takes some of that</extracomment>
+        <translation>Il reste {%2} de %1 : cela suffit si remettre le bord d’équerre ne prend pas plus de {%3}.</translation>
+    </message>
+    <message>
+        <source>It comes out of what is left on a strip of %1 already cut: nothing to buy.</source>
+        <extracomment>it is cut again from what is left over on strips already cut</extracomment>
+        <translation>Une bande déjà coupée (%1) a encore la place : rien à acheter.</translation>
+    </message>
+    <message>
+        <source>First square the cut edge of %1 to its fold again, and close the blade.</source>
+        <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
+        <translation>Remettre d’abord le bord coupé (%1) d’équerre avec le pli, puis fermer la lame.</translation>
+    </message>
+    <message>
+        <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
+        <translation>Acheté comme le dit Acheter, il reste {%2} de %1 : cela n’y suffit pas.</translation>
+    </message>
+    <message>
+        <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
+        <translation>Lever et poser le fer, le devant d’abord, puis le dos. Laisser refroidir à plat ; après la vapeur, laisser sécher.</translation>
+    </message>
+    <message>
+        <source>Cut a hoop strip of %1 for the test block.</source>
+        <translation>Couper une bande à broder pour le bloc d’essai : %1.</translation>
+    </message>
+    <message>
+        <source>Cut a sashing band of %1 for the test join.</source>
+        <translation>Couper un bandeau dans %1 pour la bande intermédiaire de l’assemblage d’essai.</translation>
+    </message>
+    <message>
+        <source>Trial strip</source>
+        <extracomment>title of the strip cut for the test block</extracomment>
+        <translation>Bande d’essai</translation>
+    </message>
+    <message>
+        <source>Trial band</source>
+        <extracomment>title of the band cut for the test join</extracomment>
+        <translation>Bandeau d’essai</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7317,6 +7388,20 @@ bord coupé</translation>
         <source>The pillow goes in between the two hems.</source>
         <extracomment>below the back of a pillow, of whose opening an arrow tells</extracomment>
         <translation>Le coussin se glisse entre les deux ourlets.</translation>
+    </message>
+    <message>
+        <source>%1 of 6 not yet read</source>
+        <extracomment>of the six readings of the whole piece</extracomment>
+        <translation>%1 mesures sur 6 restent à prendre</translation>
+    </message>
+    <message>
+        <source>Square within %1, if the rest is as planned.</source>
+        <extracomment>of a piece of whose six readings some are only the planned ones</extracomment>
+        <translation>D’équerre à %1 près, si le reste est comme prévu.</translation>
+    </message>
+    <message>
+        <source>Measure the rest before you cut.</source>
+        <translation>Mesurer le reste avant de couper.</translation>
     </message>
 </context>
 <context>
@@ -8597,6 +8682,16 @@ bord coupé</translation>
         <source>Not all of it is read yet.</source>
         <translation>Tout n’est pas encore mesuré.</translation>
     </message>
+    <message>
+        <source>This strip is for the test block: one more than the %1 that Fit counts.</source>
+        <extracomment>a hoop strip cut for the trial; the station Fit counts those of the piece itself</extracomment>
+        <translation>Cette bande est pour le bloc d’essai : une de plus que les %1 comptées à Prévoir.</translation>
+    </message>
+    <message>
+        <source>First press the block: it is cut cold and dry.</source>
+        <extracomment>the block is trimmed next: warm or damp from the iron it is not at its size yet</extracomment>
+        <translation>D’abord repasser le bloc : il se coupe froid et sec.</translation>
+    </message>
 </context>
 <context>
     <name>matside::StockModel</name>
@@ -8627,10 +8722,6 @@ bord coupé</translation>
         <translation>%1 × %2 de %3</translation>
     </message>
     <message>
-        <source>List the cloth at Fit first.</source>
-        <translation>Inscrire d’abord le tissu sous Prévoir.</translation>
-    </message>
-    <message>
         <source>Say which cloth it is.</source>
         <translation>Dire quel tissu c’est.</translation>
     </message>
@@ -8653,6 +8744,16 @@ bord coupé</translation>
     <message>
         <source>Strips of this piece are in a layout that stays.</source>
         <translation>Des bandes de ce morceau font partie d’une disposition qui reste.</translation>
+    </message>
+    <message>
+        <source>Add this piece</source>
+        <extracomment>adds the piece of cloth just entered</extracomment>
+        <translation>Ajouter ce morceau</translation>
+    </message>
+    <message>
+        <source>List %1 at Fit, add this piece</source>
+        <extracomment>%1 is a use, &quot;back cloth&quot;: Fit has no cloth listed for it yet</extracomment>
+        <translation>Inscrire sous Prévoir : %1, et ajouter ce morceau</translation>
     </message>
 </context>
 <context>
@@ -9027,11 +9128,6 @@ bord coupé</translation>
         <translation>Entre 1 et %1 sets de table&#x202f;: il n’en tient pas plus sur cette table.</translation>
     </message>
     <message>
-        <source>%1 mats: %2 blocks, %3 strips, %4 hours</source>
-        <extracomment>%1 place mats; blocks in all of them, hoop strips they are stitched on, hours of work</extracomment>
-        <translation>%1 sets de table&#x202f;: %2 blocs, %3 bandes, %4 heures</translation>
-    </message>
-    <message>
         <source>1 mat of %1</source>
         <extracomment>place mats: so many, and the size of each</extracomment>
         <translation>1 set de table de %1</translation>
@@ -9079,6 +9175,11 @@ bord coupé</translation>
     <message>
         <source>blocks in one, at most</source>
         <translation>blocs dans chacun, au plus</translation>
+    </message>
+    <message>
+        <source>%1 mats: %2 blocks and %3 spare, %4 strips, %5 hours</source>
+        <extracomment>%1 place mats; blocks in all of them, spare blocks that they share, hoop strips all of them are stitched on, hours of work</extracomment>
+        <translation>%1 sets de table : %2 blocs et %3 de réserve, %4 bandes, %5 heures</translation>
     </message>
 </context>
 </TS>

@@ -27,8 +27,11 @@ EdgeModel::EdgeModel(Workspace &workspace, Session &session, StepModel &steps)
 {
     connect(&m_steps, &StepModel::changed, this, [this] {
         m_reckoned.reset();
+        if (!measured())
+            m_taken.reset();
         emit changed();
     });
+    connect(&m_workspace, &Workspace::opened, this, [this] { m_taken.reset(); });
 }
 
 QString EdgeModel::phase() const
@@ -142,9 +145,41 @@ QVariantList EdgeModel::readings() const
 {
     QVariantList list;
     const Readings readings = read();
-    for (int at = 0; at < readingCount; ++at)
-        list.append(readingView(readings, at, m_workspace.project().marks()));
+    const Taken read = taken();
+    for (int at = 0; at < readingCount; ++at) {
+        QVariantMap view = readingView(readings, at, m_workspace.project().marks());
+        view[QStringLiteral("taken")] = read[static_cast<std::size_t>(at)];
+        list.append(view);
+    }
     return list;
+}
+
+Taken EdgeModel::taken() const
+{
+    Taken read{};
+    if (!measured() || m_taken)
+        return m_taken.value_or(read);
+    // Of what was kept before, a reading that stands as planned may never have been taken; where all six
+    // stand so, she said that they do.
+    Readings now = this->read();
+    Readings planned = onMarks(readingsOfRectangle(squaredTo()), m_workspace.project().finest);
+    for (int at = 0; at < readingCount; ++at)
+        read[static_cast<std::size_t>(at)] = now == planned || readingAt(now, at) != readingAt(planned, at);
+    return read;
+}
+
+bool EdgeModel::allRead() const
+{
+    const Taken read = taken();
+    return std::all_of(read.begin(), read.end(), [](bool each) { return each; });
+}
+
+QString EdgeModel::unreadSays() const
+{
+    const Taken read = taken();
+    const auto left = std::count(read.begin(), read.end(), false);
+    //: of the six readings of the whole piece
+    return left > 0 ? tr("%1 of 6 not yet read").arg(left) : QString();
 }
 
 const EdgeModel::Reckoned &EdgeModel::reckoned() const
@@ -162,7 +197,7 @@ const EdgeModel::Reckoned &EdgeModel::reckoned() const
 bool EdgeModel::squareEnough() const
 {
     const auto &found = reckoned().finding;
-    return found && !found->measureAgain && found->good;
+    return found && !found->measureAgain && found->good && allRead();
 }
 
 bool EdgeModel::joinsClear() const
@@ -171,21 +206,26 @@ bool EdgeModel::joinsClear() const
     return lay && lay->clears == JoinsClear::Both && !lay->oneMore;
 }
 
-void EdgeModel::keep(const Readings &readings)
+void EdgeModel::keep(const Readings &readings, int taken)
 {
     if (m_session.readOnly())
         return;
+    Taken read = this->taken();
+    read[static_cast<std::size_t>(taken)] = true;
+    m_taken = read;
     Project next = m_workspace.project();
     const std::string rest = next.made.piece ? next.made.piece->rest : std::string();
     next.made.piece = MadePiece{readings.sides, readings.diagonals, rest};
-    (void)m_workspace.commit("measured", next);
+    // Read just as it stood the piece is the same, and yet another reading is taken.
+    if (m_workspace.commit("measured", next))
+        emit changed();
 }
 
 void EdgeModel::nudge(int reading, int marks)
 {
     Readings readings = read();
     if (nudgeReading(readings, reading, marks, m_workspace.project().finest))
-        keep(readings);
+        keep(readings, reading);
 }
 
 QString EdgeModel::enter(int reading, const QString &text)
@@ -193,7 +233,7 @@ QString EdgeModel::enter(int reading, const QString &text)
     Readings readings = read();
     QString wrong = typeReading(readings, reading, text, m_workspace.project().system);
     if (wrong.isEmpty())
-        keep(readings);
+        keep(readings, reading);
     return wrong;
 }
 

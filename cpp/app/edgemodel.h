@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/stepmodel.h"
+#include "made/finding.h"
 #include "made/piece.h"
 #include "plan/bindinglay.h"
 
@@ -76,6 +77,7 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(QString tells READ tells NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList readings READ readings NOTIFY changed FINAL)
     Q_PROPERTY(bool measured READ measured NOTIFY changed FINAL)
+    Q_PROPERTY(QString unreadSays READ unreadSays NOTIFY changed FINAL)
     Q_PROPERTY(bool squareEnough READ squareEnough NOTIFY changed FINAL)
     Q_PROPERTY(bool joinsClear READ joinsClear NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList frameActs READ frameActs NOTIFY changed FINAL)
@@ -126,10 +128,12 @@ public:
     [[nodiscard]] QVariantList layActs() const;
     [[nodiscard]] QString heading() const;
     [[nodiscard]] QString tells() const;
-    /// {says, figure}: top, right, bottom, left, diagonals from top left and top right; as planned until she
-    /// entered her own.
+    /// {says, figure, taken}: top, right, bottom, left, diagonals from top left and top right; as planned
+    /// until she entered her own.
     [[nodiscard]] QVariantList readings() const;
     [[nodiscard]] bool measured() const;
+    /// How many of the six still stand as planned and were not read; empty when all were.
+    [[nodiscard]] QString unreadSays() const;
     [[nodiscard]] bool squareEnough() const;
     /// No join on a corner or a sashing end.
     [[nodiscard]] bool joinsClear() const;
@@ -171,7 +175,8 @@ public:
     /// Sleeve, pillow and label: what may be sewn to it.
     [[nodiscard]] QStringList useLines() const;
 
-    /// A reading so many marks further, or as typed (what is wrong with it, or nothing); saved at once.
+    /// A reading so many marks further (0: read just as shown), or as typed (what is wrong with it, or
+    /// nothing); saved at once.
     Q_INVOKABLE void nudge(int reading, int marks);
     Q_INVOKABLE QString enter(int reading, const QString &text);
     Q_INVOKABLE void nudgePins(bool in, int by);
@@ -202,7 +207,10 @@ private:
         std::optional<BindingLay> lay;       ///< nothing where the edge is not bound
     };
     [[nodiscard]] const Reckoned &reckoned() const;
-    void keep(const Readings &readings);
+    void keep(const Readings &readings, int taken);
+    /// Which readings were stepped, typed or confirmed.
+    [[nodiscard]] Taken taken() const;
+    [[nodiscard]] bool allRead() const;
     void keepPins(bool in, std::int64_t count);
     /// Saves the corner, unless the binding is cut already.
     void keepCorner(const Corner &corner);
@@ -213,6 +221,7 @@ private:
     Session &m_session;
     StepModel &m_steps;
     mutable std::optional<Reckoned> m_reckoned;
+    std::optional<Taken> m_taken; ///< of the piece in hand, since the project was opened
 };
 
 } // namespace matside

@@ -189,9 +189,12 @@ QString EdgeModel::verdict() const
             .arg(braced(read().diagonals[0], marks), braced(found->otherDiagonal, marks));
     if (found->measureAgain)
         return tr("The readings disagree by %1.").arg(braced(found->K.magnitude(), marks));
-    if (found->good) // the mark above: a limit is not told with "a generous"
-        return tr("Square within %1.")
-            .arg(braced(max(found->within, marks.finest).upTo(marks.finest), marks));
+    if (found->good) { // the mark above: a limit is not told with "a generous"
+        const QString within = braced(max(found->within, marks.finest).upTo(marks.finest), marks);
+        return allRead() ? tr("Square within %1.").arg(within)
+                         //: of a piece of whose six readings some are only the planned ones
+                         : tr("Square within %1, if the rest is as planned.").arg(within);
+    }
     if (found->ends.magnitude() > found->oppositeLimit)
         return tr("Top and bottom differ by %1.").arg(braced(found->ends.magnitude(), marks));
     if (found->flanks.magnitude() > found->oppositeLimit)
@@ -210,6 +213,8 @@ QString EdgeModel::remedy() const
     const QString order = tr("%1, %2, %3, %4")
                               .arg(sideText(found->order[0]), sideText(found->order[1]),
                                    sideText(found->order[2]), sideText(found->order[3]));
+    if (found->good && !allRead())
+        return tr("Measure the rest before you cut.");
     if (found->good)
         return tr("Trim it plainly, in this order: %1.").arg(order);
     return tr("Ease it with steam and measure again, or square it smaller: the largest true piece is %1 × "

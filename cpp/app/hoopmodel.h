@@ -70,6 +70,7 @@ class HoopModel : public QObject, public Single<HoopModel> {
     Q_PROPERTY(matside::FigureView lastEnd READ lastEnd NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList stops READ stops NOTIFY changed FINAL)
     Q_PROPERTY(QString bobbinSays READ bobbinSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString bobbinDue READ bobbinDue NOTIFY changed FINAL)
     Q_PROPERTY(QString timeSays READ timeSays NOTIFY changed FINAL)
     Q_PROPERTY(QString sentSays READ sentSays NOTIFY changed FINAL)
     /// The same in a few words, for the head of the strip.
@@ -109,6 +110,8 @@ public:
     [[nodiscard]] FigureView lastEnd() const;
     [[nodiscard]] QVariantList stops() const;
     [[nodiscard]] QString bobbinSays() const;
+    /// The same where the thread will not last for the block to be stitched; else empty.
+    [[nodiscard]] QString bobbinDue() const;
     [[nodiscard]] QString timeSays() const;
     [[nodiscard]] QString sentSays() const;
     [[nodiscard]] QString sentShort() const;

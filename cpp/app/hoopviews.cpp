@@ -135,6 +135,12 @@ QString HoopModel::bobbinSays() const
                                       : tr("Bobbin: for %1 more blocks").arg(m_forecast.bobbinLeft);
 }
 
+QString HoopModel::bobbinDue() const
+{
+    const bool stitching = m_steps.doing() == QStringLiteral("stitch-block");
+    return stitching && m_forecast.bobbinLeft == 0 ? bobbinSays() : QString();
+}
+
 QString HoopModel::timeSays() const
 {
     const auto minutes =

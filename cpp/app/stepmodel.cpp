@@ -82,6 +82,10 @@ void StepModel::refresh()
         m_current = readyMeanwhile(all, m_workspace.plan(), rows, *m_current);
     if (m_chosen && *m_chosen < all.size() && all[*m_chosen].done < all[*m_chosen].count)
         m_current = m_chosen;
+    // A block not told as pressed is pressed first, here at the mat too; its strip is stitched whole before.
+    if (m_current && !stitchedBeforeApart(all, m_workspace.plan(), all[*m_current]))
+        if (const auto press = pressedFirst(all, all[*m_current]))
+            m_current = press;
     const Step *step = current();
     m_fromOwned = step && comesFromOwned(m_workspace.project(), m_workspace.plan(), all, *step);
     m_steps.show(std::move(rows), m_current);
@@ -110,6 +114,21 @@ int StepModel::done() const
     return current() ? static_cast<int>(current()->done) : 0;
 }
 
+bool StepModel::atStation(Station station) const
+{
+    return m_session.station() == static_cast<int>(station);
+}
+
+QString StepModel::trialSays() const
+{
+    const Step *step = current();
+    if (!step || !step->trial || step->does != Does::CutStrip)
+        return {};
+    //: a hoop strip cut for the trial; the station Fit counts those of the piece itself
+    return tr("This strip is for the test block: one more than the %1 that Fit counts.")
+        .arg(m_workspace.plan().strip.strips);
+}
+
 bool StepModel::nothingToDo() const
 {
     return current() && apartAlready(m_workspace.plan(), *current());
@@ -120,6 +139,9 @@ QString StepModel::doesText() const
     if (nothingToDo())
         //: the strip was cut apart; the block in hand is all that is left of it
         return tr("No cut here: nothing else is left on its strip.");
+    if (doing() == QStringLiteral("press-block") && atStation(Station::Trim))
+        //: the block is trimmed next: warm or damp from the iron it is not at its size yet
+        return tr("First press the block: it is cut cold and dry.");
     return current() ? matside::doesText(*current(), m_workspace.project()) : QString();
 }
 
@@ -130,15 +152,18 @@ FigureView StepModel::figure() const
         return {};
     if (FigureView figure = planFigure(m_workspace.project(), m_workspace.plan(), step->figure);
         figure.valid) {
-        // A short is cut with its spare: the figure on the ruler is the cut, its sum the length beneath it.
+        // A sashing is cut with its spare: the figure on the ruler is the cut, and its sum ends there.
         // A piece is squared to what its rows measure, which no sum of the plan tells.
         const bool spare = step->does == Does::CutShort || step->does == Does::CutLong;
         const bool square = step->does == Does::SquarePiece;
         if ((!spare && !square) || !step->size)
             return figure;
         FigureView cut = figureOf(step->size->along, m_workspace.project().marks());
-        cut.key = figure.key;
-        cut.hasWorking = figure.hasWorking && (spare || cut.text == figure.text);
+        cut.key = !spare                         ? figure.key
+                  : step->does == Does::CutShort ? QStringLiteral("sashing.shorts.cut")
+                                                 : QStringLiteral("sashing.longs.cut");
+        const QString sum = planFigure(m_workspace.project(), m_workspace.plan(), cut.key.toStdString()).text;
+        cut.hasWorking = figure.hasWorking && cut.text == sum;
         return cut;
     }
     if (!step->size)

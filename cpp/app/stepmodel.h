@@ -63,6 +63,7 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(int waitsAt READ waitsAt NOTIFY changed FINAL) ///< another station it waits for; −1: none
     Q_PROPERTY(bool canGoBack READ canGoBack NOTIFY changed FINAL)
     Q_PROPERTY(bool trial READ trial NOTIFY changed FINAL)
+    Q_PROPERTY(QString trialSays READ trialSays NOTIFY changed FINAL)
     Q_PROPERTY(bool mayTryAfterAll READ mayTryAfterAll NOTIFY changed FINAL)
     Q_PROPERTY(bool notTried READ notTried NOTIFY changed FINAL)
     Q_PROPERTY(bool finished READ finished NOTIFY changed FINAL)
@@ -114,6 +115,8 @@ public:
     [[nodiscard]] int waitsAt() const;
     [[nodiscard]] bool canGoBack() const;
     [[nodiscard]] bool trial() const;
+    /// What a strip of the trial is cut for; empty at every other step.
+    [[nodiscard]] QString trialSays() const;
     [[nodiscard]] bool notTried() const;
     /// The trial was put off, this step's figures hang on it, and it can still be made.
     [[nodiscard]] bool mayTryAfterAll() const;
@@ -193,6 +196,7 @@ signals:
 
 private:
     void refresh();
+    [[nodiscard]] bool atStation(Station station) const;
     /// The block at hand came off its strip with the cut before.
     [[nodiscard]] bool nothingToDo() const;
     /// Why the step cannot be done yet, and the station where that is mended.

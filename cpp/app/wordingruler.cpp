@@ -51,7 +51,9 @@ constexpr std::array checks{
     Worded{"web-on-wrong-side", QT_TRANSLATE_NOOP("Words", "The web is on the wrong side of the patch.")},
     Worded{"trim-close-to-stitches",
            QT_TRANSLATE_NOOP("Words", "Close to the stitches, the topmost patch first.")},
-    Worded{"lift-and-set-down", QT_TRANSLATE_NOOP("Words", "Lift and set down, front first, then the back.")},
+    Worded{"lift-and-set-down",
+           QT_TRANSLATE_NOOP("Words", "Lift and set down, front first, then the back. Let it cool flat; "
+                                      "after steam let it dry.")},
     Worded{"nothing-underneath", QT_TRANSLATE_NOOP("Words", "Nothing may lie underneath.")},
     Worded{"outer-line-at-both-corners",
            QT_TRANSLATE_NOOP("Words",

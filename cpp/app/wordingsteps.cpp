@@ -18,8 +18,10 @@ constexpr std::array does{
     Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Square the end of %1 to its fold.")},
     //: hoop strip: the strip of cloth that goes through the hoop, several blocks to a strip
     Worded{"cut-strip", QT_TRANSLATE_NOOP("Words", "Cut a hoop strip of %1.")},
+    Worded{"cut-test-strip", QT_TRANSLATE_NOOP("Words", "Cut a hoop strip of %1 for the test block.")},
     //: band: a strip as long as the cloth is wide, cut across later into sashings
     Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Cut a sashing band of %1.")},
+    Worded{"cut-test-band", QT_TRANSLATE_NOOP("Words", "Cut a sashing band of %1 for the test join.")},
     Worded{"cut-mixed-band", QT_TRANSLATE_NOOP("Words", "Cut a band of %1 right across.")},
     //: the band runs along the cloth's selvage instead of across the cloth
     Worded{"cut-along", QT_TRANSLATE_NOOP("Words", "Cut a band of %1 along the selvage.")},
@@ -83,7 +85,11 @@ constexpr std::array does{
 constexpr std::array titles{
     Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Square the end")},
     Worded{"cut-strip", QT_TRANSLATE_NOOP("Words", "Strip %1 of %2")},
+    //: title of the strip cut for the test block
+    Worded{"cut-test-strip", QT_TRANSLATE_NOOP("Words", "Trial strip")},
     Worded{"cut-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
+    //: title of the band cut for the test join
+    Worded{"cut-test-band", QT_TRANSLATE_NOOP("Words", "Trial band")},
     Worded{"cut-mixed-band", QT_TRANSLATE_NOOP("Words", "Band %1 of %2")},
     //: a band that runs along the selvage, %1 its number, of %2
     Worded{"cut-along", QT_TRANSLATE_NOOP("Words", "Along the selvage %1 of %2")},
@@ -184,6 +190,10 @@ std::string wordedName(const Step &step)
         return "square-frame";
     if (step.trial && step.does == Does::CutSashingFiller)
         return "cut-test-filler";
+    if (step.trial && step.does == Does::CutStrip)
+        return "cut-test-strip";
+    if (step.trial && step.does == Does::CutBand)
+        return "cut-test-band";
     return step.trial && step.does == Does::PressBlock ? "press-test-block" : std::string(nameOf(step.does));
 }
 

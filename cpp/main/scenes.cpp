@@ -64,8 +64,8 @@ void toASide(Room &room, int cut)
         room.trim().cut();
 }
 
-/// The trial put off and the blocks of the first strip stitched, the first of them a little of a diamond; a
-/// piece that has blocks already stays as it is. How many changes that were, to be taken back.
+/// The trial put off and the blocks of the first strip stitched and pressed, the first of them a little of a
+/// diamond; a piece that has blocks already stays as it is. How many changes that were, to be taken back.
 int stitchAStrip(Room &room)
 {
     Project next = room.workspace().project();
@@ -81,6 +81,7 @@ int stitchAStrip(Room &room)
         block.outline = {outline.along, outline.across};
         next.made.blocks.push_back(block);
     }
+    next.made.cut.push_back({"", "press-block", 4, 0, {}});
     const double along = outline.along.asMm();
     const double across = outline.across.asMm();
     const Length diagonal = Length::mmTenths(std::lround(10 * std::sqrt(along * along + across * across)));

@@ -115,6 +115,26 @@ Length marks(const Project &project, std::int64_t number)
     return project.finest * number;
 }
 
+QQuickItem *Stage::wrongSheet() const
+{
+    const QQuickItem *place = anyItem(*window, QStringLiteral("sheet-wrong"));
+    return place ? place->property("item").value<QQuickItem *>() : nullptr;
+}
+
+Opens Stage::wrong(const char *kind) const
+{
+    return [stage = *this, kind] {
+        QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets"));
+        if (!column)
+            return;
+        QMetaObject::invokeMethod(column, "openWrong");
+        if (*kind != 0)
+            (void)stage.room->steps().wrong(QString::fromLatin1(kind));
+        if (QQuickItem *sheet = *kind != 0 ? stage.wrongSheet() : nullptr)
+            sheet->setProperty("answered", true);
+    };
+}
+
 void States::open(const Stage &stage, QString &before, Station station, const Make &make, const Opens &opens)
 {
     Workspace &workspace = stage.room->workspace();

@@ -47,6 +47,10 @@ struct Stage {
                 QMetaObject::invokeMethod(found, "openSide", Q_ARG(QString, QString::fromLatin1(name)));
         };
     }
+    /// The answers to what went wrong; null while they are not open.
+    [[nodiscard]] QQuickItem *wrongSheet() const;
+    /// What went wrong, asked; with a `kind`, answered.
+    [[nodiscard]] Opens wrong(const char *kind) const;
     void show(Station station) const { room->session().setStation(static_cast<int>(station)); }
 };
 

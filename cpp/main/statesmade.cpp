@@ -110,13 +110,6 @@ Make joined(std::int64_t gapMarks)
     };
 }
 
-/// What went wrong, once its sheet was opened: it is made then, within what holds its place.
-QQuickItem *wrongSheet(QQuickWindow &window)
-{
-    const QQuickItem *place = anyItem(window, QStringLiteral("sheet-wrong"));
-    return place ? place->property("item").value<QQuickItem *>() : nullptr;
-}
-
 } // namespace
 
 void joinStates(States &states)
@@ -145,24 +138,13 @@ void joinStates(States &states)
         states.side("join-page", "map"));
     states.add("join-row", join, until(Does::JoinRow), states.side("join-page", "row"));
     states.add("join-long", join, until(Does::JoinLongRow));
-    const auto wrong = [stage = states.stage()](const char *kind) {
-        return [stage, kind] {
-            QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets"));
-            if (!column)
-                return;
-            QMetaObject::invokeMethod(column, "openWrong");
-            if (*kind != 0)
-                (void)stage.room->steps().wrong(QString::fromLatin1(kind));
-            if (QQuickItem *sheet = *kind != 0 ? wrongSheet(*stage.window) : nullptr)
-                sheet->setProperty("answered", true);
-        };
-    };
+    const auto wrong = [stage = states.stage()](const char *kind) { return stage.wrong(kind); };
     states.add("wrong-join", join, until(Does::JoinShort), wrong(""));
     states.add("wrong-fold", join, until(Does::JoinShort, 1), wrong("fold-missed"));
     states.add("wrong-sewn", join, until(Does::JoinShort, 1), wrong("sewn-wrong"));
     states.add("wrong-which", join, until(Does::JoinShort), [stage = states.stage(), wrong] {
         wrong("")();
-        if (QQuickItem *sheet = wrongSheet(*stage.window))
+        if (QQuickItem *sheet = stage.wrongSheet())
             sheet->setProperty("asking", QStringLiteral("block-gone"));
     });
 }

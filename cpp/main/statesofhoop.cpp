@@ -40,7 +40,17 @@ void hoopStates(States &states)
     // Pieces cut off their bands, and joined to one long one.
     states.add("cut-short", Station::Cut, until(Does::CutShort));
     states.add("cut-long", Station::Cut, until(Does::CutLongPiece));
+    // The program is started again while a strip is being cut; a strip is spoiled.
+    states.add("resume", Station::Cut, until(Does::CutStrip, 1),
+               [stage = states.stage()] { stage.room->steps().askAboutLast(); });
+    states.add("wrong-spoiled", Station::Cut, until(Does::CutStrip, 1), states.stage().wrong("spoiled"));
     const Station hoop = Station::Hoop;
+    states.add("hoop-bobbin", hoop, [](const Project &p) {
+        Project project = p;
+        project.thread.bobbin = Length::mm(25'000); // for one block
+        return upTo(project, Does::StitchBlock, 1);
+    });
+    states.add("trim-press", Station::Trim, until(Does::PressBlock));
     states.add("hoop-layer", hoop, until(Does::Layer));
     states.add("hoop-waits", hoop, until(Does::CutStrip, 1)); // layered no sooner than it is cut
     states.add("hoop-mark", hoop, until(Does::MarkStrip));

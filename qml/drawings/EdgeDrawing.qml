@@ -69,6 +69,8 @@ Item {
         Rectangle {
             id: plate
             required property int index
+            // What nobody read is no reading.
+            visible: root.readings[index]?.taken ?? true
             readonly property var at: Edges.readingAt(index, root.x0, root.y0, root.w, root.h, width, height)
             x: Math.max(0, Math.min(root.width - width, at[0]))
             y: Math.max(0, Math.min(root.height - height, at[1]))

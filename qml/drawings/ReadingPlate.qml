@@ -13,6 +13,8 @@ Pressable {
     property bool inHand: false
     /** Nobody read it yet: the figure is only the planned one, with a question mark and no plate of its own. */
     property bool unread: false
+    /** Where plates stand close the dots alone say that: no question mark. */
+    property bool brief: false
     /** The likeliest misread: it carries the warning sign. */
     property bool doubted: false
 
@@ -75,7 +77,7 @@ Pressable {
             accessibleIgnored: true
         }
         Word {
-            visible: root.unread
+            visible: root.unread && !root.brief
             anchors.verticalCenter: parent.verticalCenter
             bold: true
             cap: length.cap

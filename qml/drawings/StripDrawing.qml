@@ -43,6 +43,8 @@ Fingertip {
     /** The line above the strip; pressing it may open more. */
     readonly property real headHeight: Math.max(headLine.height + Theme.mm(1.6), Theme.mm(7.4))
     property bool headOpens: false
+    /** What the head says is to be minded before the machine is started. */
+    property bool warns: false
     readonly property real widest: Theme.mm(30)
 
     Accessible.role: Accessible.Slider
@@ -89,16 +91,28 @@ Fingertip {
         id: headLine
         x: Theme.left ? parent.width - width - Theme.margin : Theme.margin
         y: root.headOpens ? 0 : Theme.mm(1)
-        width: Math.min(words.implicitWidth + (root.headOpens ? Theme.mm(12) : 0), parent.width - 2 * Theme.margin)
+        readonly property real lead: root.warns ? mark.width + Theme.mm(2) : 0
+        width: Math.min(lead + words.implicitWidth + (root.headOpens ? Theme.mm(12) : 0), parent.width - 2 * Theme.margin)
         height: root.headOpens ? Math.max(Theme.control, words.implicitHeight) : words.implicitHeight
         enabled: root.headOpens
         accessibleName: root.head
         onClicked: root.opened()
+        Pictogram {
+            id: mark
+            visible: root.warns
+            anchors.verticalCenter: parent.verticalCenter
+            name: "warning"
+            width: Theme.mm(6)
+            ink: Theme.colors.caution
+            ground: Theme.colors.paper
+        }
         Word {
             id: words
+            x: headLine.lead
             anchors.verticalCenter: parent.verticalCenter
-            width: Math.min(implicitWidth, headLine.width - (root.headOpens ? Theme.mm(6) : 0))
+            width: Math.min(implicitWidth, headLine.width - x - (root.headOpens ? Theme.mm(6) : 0))
             bold: root.headOpens
+            color: root.warns ? Theme.colors.caution : Theme.colors.ink
             text: root.head
             Accessible.ignored: root.headOpens
         }
@@ -115,7 +129,7 @@ Fingertip {
     Word {
         visible: root.sent !== "" && implicitWidth + headLine.width + Theme.gap <= parent.width - 2 * Theme.margin
         x: Theme.left ? Theme.margin : parent.width - implicitWidth - Theme.margin
-        y: headLine.y + headLine.height - height
+        y: headLine.y + (headLine.height - height) / 2
         wrapMode: Text.NoWrap
         bold: true
         text: root.sent

@@ -12,7 +12,7 @@ Item {
 
     /** As EdgeDrawing has it. */
     property var view: null
-    /** Six {says, figure}: the sides clockwise from the top, then the diagonals. */
+    /** Six {says, figure, taken}: the sides clockwise from the top, then the diagonals. */
     property var readings: []
     /** The one in hand. */
     property int held: 0
@@ -75,6 +75,8 @@ Item {
             readonly property var at: Tapes.plateAt(index, root.x0, root.y0, root.w, root.h, root.reach, root.lift, root.widest)
             reading: root.readings[index] ?? null
             inHand: index === root.held
+            unread: !(reading?.taken ?? true)
+            brief: Theme.small
             x: Math.max(0, Math.min(root.width - width, at[0] - width / 2))
             y: Math.max(0, Math.min(root.height - height, at[1] - height / 2))
             onClicked: root.taken(index)

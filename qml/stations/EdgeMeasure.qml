@@ -15,6 +15,8 @@ Flickable {
     property int held: 0
     readonly property var reading: EdgeModel.readings[held] ?? null
     readonly property string label: reading?.says ?? ""
+    readonly property bool unread: !(reading?.taken ?? true)
+    readonly property int following: (held + 1) % 6
 
     signal enter(string name, string title, string text)
 
@@ -54,7 +56,7 @@ Flickable {
                 figure: root.reading?.figure ?? null
                 cap: Theme.small ? Theme.capThird : Theme.capSecond
                 availableWidth: parent.width
-                color: value.pressed ? Theme.colors.accent : Theme.colors.ink
+                color: value.pressed ? Theme.colors.accent : root.unread ? Theme.colors.inkSoft : Theme.colors.ink
                 accessibleIgnored: true
             }
             FocusOutline { visible: value.keyboardFocus }
@@ -78,7 +80,29 @@ Flickable {
                 onStepped: EdgeModel.nudge(root.held, 1)
             }
         }
+        CutButton {
+            objectName: "read"
+            width: parent.width
+            height: Theme.control
+            // It stays in place for the next: one press is one reading.
+            guardMs: 400
+            //: of one of the piece's six readings: she read just what is shown
+            text: root.unread ? qsTr("Read: it is as shown")
+                              //: on a button: %1 is the side or diagonal of the piece to read next, "right"
+                              : qsTr("Next: %1").arg(EdgeModel.readings[root.following]?.says ?? "")
+            onClicked: {
+                // Stepped by nothing it is a reading as good as any.
+                if (root.unread)
+                    EdgeModel.nudge(root.held, 0);
+                root.held = root.following;
+            }
+        }
         KeyLine { width: parent.width }
+        Word {
+            width: parent.width
+            visible: EdgeModel.measured && text !== ""
+            text: EdgeModel.unreadSays
+        }
         Word {
             width: parent.width
             visible: !EdgeModel.measured
@@ -106,7 +130,7 @@ Flickable {
         Word {
             width: parent.width
             color: Theme.colors.inkSoft
-            text: qsTr("What you do not change stands as planned. The limits are common practice; no published ones are known.")
+            text: qsTr("What is not read stands as planned. The limits are common practice; no published ones are known.")
         }
     }
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Parts
@@ -17,10 +18,22 @@ Flickable {
     boundsBehavior: Flickable.StopAtBounds
     interactive: contentHeight > height
 
+    component Bobbin: SideRow {
+        required property bool wanted
+        width: rows.width
+        visible: root.stitching && wanted
+        height: visible ? implicitHeight : 0
+        text: HoopModel.bobbinSays
+        detail: qsTr("Stops and patches")
+        onClicked: root.opened("stops")
+    }
+
     Column {
         id: rows
         width: root.width
 
+        // Due before the next block it stands first.
+        Bobbin { wanted: HoopModel.bobbinDue !== "" }
         SideRow {
             width: parent.width
             visible: HoopModel.canReZero && root.stitching
@@ -35,14 +48,7 @@ Flickable {
             opens: false
             text: HoopModel.centreSays
         }
-        SideRow {
-            width: parent.width
-            visible: root.stitching
-            height: visible ? implicitHeight : 0
-            text: HoopModel.bobbinSays
-            detail: qsTr("Stops and patches")
-            onClicked: root.opened("stops")
-        }
+        Bobbin { wanted: HoopModel.bobbinDue === "" }
         SideRow {
             width: parent.width
             text: HoopModel.stripSays

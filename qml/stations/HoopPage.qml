@@ -34,15 +34,18 @@ WidePage {
         view: HoopModel.view
         at: HoopModel.position
         hooped: StepModel.doing !== "press-block"
-        head: !StepModel.finished ? HoopModel.head : root.small ? qsTr("Pictures and notes") : ""
-        headOpens: root.small
+        // The thread will not last: that is said where the eye is, before the machine is started.
+        warns: HoopModel.bobbinDue !== ""
+        head: StepModel.finished ? (root.small ? qsTr("Pictures and notes") : "") : warns ? HoopModel.bobbinDue : HoopModel.head
+        headOpens: root.small || warns
         sent: StepModel.doing === "stitch-block" ? HoopModel.sentShort : ""
         over: HoopModel.overSays.replace(/[{}]/g, "")
         nextFigure: HoopModel.marking ? HoopModel.second : null
         scanEnabled: !StepModel.finished && root.sheet !== "wrong" && (HoopModel.marking || StepModel.doing === "stitch-block")
         accessibleName: HoopModel.head + ". " + HoopModel.title + ": " + HoopModel.figure.text
         onScanned: place => HoopModel.position = place
-        onOpened: root.openSide("more")
+        // On a low screen the bobbin stands first among what opens there.
+        onOpened: root.openSide(root.small ? "more" : "stops")
     }
     /** Opens the log of a block. */
     function logBlock(block: string) {

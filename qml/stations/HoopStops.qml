@@ -10,6 +10,16 @@ import Matside.Theme
 Flickable {
     id: root
 
+    /** Before the block in hand the bobbin is changed: then that stands first. */
+    readonly property bool due: HoopModel.bobbinDue !== ""
+
+    component NewBobbin: CutButton {
+        width: rows.width
+        height: Theme.targetLeast
+        text: qsTr("New bobbin in")
+        onClicked: StepModel.newBobbin()
+    }
+
     clip: true
     contentHeight: rows.height
     boundsBehavior: Flickable.StopAtBounds
@@ -25,6 +35,11 @@ Flickable {
             bold: true
             text: HoopModel.block !== "" ? qsTr("Block %1, stop by stop").arg(HoopModel.block) : qsTr("Stop by stop")
         }
+        CautionLine {
+            width: parent.width
+            text: HoopModel.bobbinDue
+        }
+        NewBobbin { visible: root.due }
         Repeater {
             model: HoopModel.stops
             Row {
@@ -60,6 +75,7 @@ Flickable {
             }
         }
         Word {
+            visible: !root.due
             width: parent.width
             bold: true
             text: HoopModel.bobbinSays
@@ -68,11 +84,6 @@ Flickable {
             width: parent.width
             text: HoopModel.timeSays
         }
-        CutButton {
-            width: parent.width
-            height: Theme.targetLeast
-            text: qsTr("New bobbin in")
-            onClicked: StepModel.newBobbin()
-        }
+        NewBobbin { visible: !root.due }
     }
 }

@@ -125,17 +125,23 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         height: Theme.targetLeast
-        kind: "action"
+        // Nothing was read: then there is nothing to keep, and the block goes on as it was.
+        readonly property bool unread: !root.asksCommon && !BlockMeasure.measured
+        kind: unread ? "outline" : "action"
         confirms: true
         enabled: BlockMeasure.mayKeep
         //: of a block's six readings
         reason: enabled ? "" : qsTr("read all six first")
         // What nobody read yet is kept only as what she says it is.
         text: root.asksCommon ? (root.commonSeen ? qsTr("Take the common size") : qsTr("See the common size"))
-                              : !BlockMeasure.measured ? qsTr("All six are as shown")
+                              : unread ? (TrimModel.way === "measure" ? qsTr("Back without measuring")
+                                          //: on a button: the block is trimmed by the planned figures
+                                          : qsTr("Not measured: reckon with the plan"))
                               : BlockMeasure.asShownSays !== "" ? qsTr("The rest is as shown") : qsTr("Keep these readings")
         onClicked: {
-            if (!root.asksCommon)
+            if (unread)
+                root.closed();
+            else if (!root.asksCommon)
                 root.keep();
             else if (root.commonSeen)
                 root.takeCommon();

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** Coming back after an interruption: the last thing done, the next, and one question. */
+/**
+ * Coming back after an interruption: the step she was at, and one question. Both answers weigh the same and say what
+ * follows; neither is taken while the hand that woke the screen still lies on it.
+ */
 Item {
     id: root
 
@@ -25,23 +29,26 @@ Item {
         width: parent.width
         text: StepModel.resumeNext
     }
-    CutButton {
+    component Answer: CutButton {
+        width: root.width
+        height: Theme.target
+        guardShown: true
+    }
+    Answer {
+        objectName: "finished"
         anchors.bottom: no.top
         anchors.bottomMargin: Theme.gapTargets
-        width: parent.width
-        height: Theme.target
-        kind: "action"
         confirms: true
-        text: qsTr("Yes, it is finished")
+        //: on a button: what the step says was done before the program ended, and is counted now
+        text: qsTr("Finished: count it as done")
         onClicked: StepModel.answerResume(true)
     }
-    CutButton {
+    Answer {
         id: no
+        objectName: "unfinished"
         anchors.bottom: parent.bottom
-        width: parent.width
-        height: Theme.target
-        kind: "outline"
-        text: qsTr("Not yet")
+        //: on a button: the step goes on where it was
+        text: qsTr("Not finished: still to do")
         onClicked: StepModel.answerResume(false)
     }
 }

@@ -130,6 +130,10 @@ void EdgeTest::aSquarePieceSaysWithinWhat()
     QVERIFY(desk.edge.measured());
     QVERIFY2(desk.edge.verdict().startsWith(QStringLiteral("Square within {1/16 in}")),
              qPrintable(desk.edge.verdict()));
+    // Of the other five nobody told yet.
+    QCOMPARE(desk.edge.remedy(), QStringLiteral("Measure the rest before you cut."));
+    for (int at = 0; at < 5; ++at)
+        desk.edge.nudge(at, 0);
     QVERIFY(desk.edge.remedy().contains(QStringLiteral("plainly")));
 }
 

@@ -46,6 +46,8 @@ void stitchAll(Project &project)
         block.place = i % full + 1;
         project.made.blocks.push_back(block);
     }
+    const auto all = static_cast<std::int64_t>(project.made.blocks.size());
+    project.made.cut.push_back({"", "press-block", all, 0, {}});
 }
 
 } // namespace
@@ -61,7 +63,7 @@ bool Stage::begin(int station, bool trial)
     Project project = read.value().project;
     project.made = Made();
     project.made.trialPutOff = !trial;
-    // A strip comes apart only when its blocks are stitched.
+    // A strip comes apart only when its blocks are stitched and pressed.
     if (station == static_cast<int>(Station::Trim))
         stitchAll(project);
     project = station == static_cast<int>(Station::Edge)
@@ -73,6 +75,11 @@ bool Stage::begin(int station, bool trial)
     m_room->session().openProject(id.value());
     m_room->session().setStation(station);
     return m_room->session().view() == QStringLiteral("station");
+}
+
+void Stage::startAgain()
+{
+    m_room->steps().askAboutLast();
 }
 
 bool Stage::forgetTheHoop()

@@ -19,10 +19,12 @@ public:
     /// Whether there is something to work on.
     [[nodiscard]] bool isSet() const { return m_room != nullptr; }
     /// Puts the piece of the worked example on the shelf anew, as a piece not begun, its blocks
-    /// stitched for Trim, and opens it at a station. `trial`: its trial was put off if false.
+    /// stitched and pressed for Trim, and opens it at a station. `trial`: its trial was put off if false.
     Q_INVOKABLE bool begin(int station, bool trial);
     /// Takes back all cuts whose name begins so: what hangs on them can be chosen again.
     Q_INVOKABLE bool leaveUncut(const QString &kind);
+    /// As after the program was started again: it asks of the step at hand.
+    Q_INVOKABLE void startAgain();
     /// Forgets the hoop's sizes: nothing can be planned.
     Q_INVOKABLE bool forgetTheHoop();
     /// How many repetitions of steps the store holds as done at a station.

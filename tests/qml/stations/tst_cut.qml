@@ -48,6 +48,42 @@ StepCase {
         Session.undo();
         compare(Stage.done(2), done);
     }
+    /** After a restart neither answer is the easier to hit, both say what follows, and a no counts nothing. */
+    function test_finishedOrNotWeighTheSame() {
+        doOnce();
+        const done = Stage.done(2);
+        Stage.startAgain();
+        tryVerify(() => byName("sheet-resume"));
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", after a restart");
+            const yes = byName("finished"), no = byName("unfinished");
+            compare([yes.kind, yes.width, yes.height, yes.cap, yes.ground.toString()],
+                    [no.kind, no.width, no.height, no.cap, no.ground.toString()], screen.tag);
+        }
+        verify(called("Finished: count it as done") && called("Not finished: still to do"));
+        wait(450);
+        press(byName("unfinished"));
+        tryVerify(() => !byName("sheet-resume"));
+        compare(Stage.done(2), done);
+        Stage.startAgain();
+        tryVerify(() => byName("sheet-resume"));
+        wait(450);
+        press(byName("finished"));
+        tryVerify(() => !byName("sheet-resume"));
+        compare(Stage.done(2), done + 1);
+    }
+    function test_theTrialsStripSaysWhatItIsFor() {
+        verify(Stage.begin(2, true));
+        for (let step = 0; step < 4 && StepModel.doing !== "cut-strip"; ++step)
+            StepModel.next();
+        tryVerify(() => StepModel.trialSays !== "");
+        for (const screen of [screens[0], screens[2]]) {
+            resize(screen);
+            verifySizes(screen.tag + ", the trial's strip");
+            verify(byName("trial-says").text.includes("one more than"), screen.tag);
+        }
+    }
     function test_aTrialCanBePutOff() {
         verify(Stage.begin(2, true));
         tryVerify(() => called("Trial later"));

@@ -44,6 +44,31 @@ StepCase {
         verify(EdgeModel.measured);
         lookAt("measure", "Square within");
     }
+    /** A figure nobody read stands with its question mark, and is told as read only by a press. */
+    function test_whatNobodyReadIsNoReading() {
+        page().openSide("measure");
+        tryVerify(() => called("top more"));
+        const tapes = () => EdgeModel.readings.map(reading => pressables().filter(item => item.inHand !== undefined && item.reading.says === reading.says)[0]);
+        compare(tapes().filter(tape => tape.unread).length, 6);
+        press(called("Back to the work"));
+        verify(!EdgeModel.measured);
+        page().openSide("measure");
+        for (const side of ["top", "right", "bottom", "left", "diagonal from top left"]) {
+            tryVerify(() => called(side + " more"));
+            press(called("Read: it is as shown"));
+            wait(450);
+        }
+        compare(EdgeModel.unreadSays, "1 of 6 not yet read");
+        verify(printed(null).includes("if the rest is as planned"));
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes(screen.tag + ", one not read");
+        }
+        resize(screens[0]);
+        press(called("Read: it is as shown"));
+        tryVerify(() => EdgeModel.unreadSays === "" && EdgeModel.squareEnough);
+        compare(tapes().filter(tape => tape.unread).length, 0);
+    }
     function test_theTapeTouchedOnTheDrawingIsTheOneInHand() {
         page().openSide("measure");
         tryVerify(() => called("top more"));

@@ -42,6 +42,27 @@ StepCase {
         compare(StepModel.doing, "stitch-block");
         settle();
     }
+    /** Said over the strip itself, and one touch leads to where the new bobbin is told. */
+    function test_theBobbinIsToldWhereTheEyeIs() {
+        toTheStitching();
+        for (let block = 0; block < 40 && HoopModel.bobbinDue === ""; ++block) {
+            StepModel.next();
+            if (StepModel.doing !== "stitch-block")
+                toTheStitching();
+            byName("hoop-page").openSide("");
+        }
+        verify(HoopModel.bobbinDue !== "", HoopModel.bobbinSays);
+        for (const screen of screens) {
+            resize(screen);
+            verify(called(HoopModel.bobbinDue), screen.tag);
+            verifySizes(screen.tag + ", bobbin");
+        }
+        resize(screens[0]);
+        press(called(HoopModel.bobbinDue));
+        tryVerify(() => called("New bobbin in"));
+        press(called("New bobbin in"));
+        tryCompare(HoopModel, "bobbinDue", "");
+    }
     function drawing(): var {
         return all(item => item.scanEnabled !== undefined)[0];
     }
