@@ -286,7 +286,8 @@ bool Maker::workOnce()
     if (!goTo(step->station))
         return false;
     // Coming back she is asked whether she finished what she was at; she had not begun it.
-    if (byObjectName(screen(), QStringLiteral("sheet-resume")) && !touch(QStringLiteral("Not yet")))
+    if (byObjectName(screen(), QStringLiteral("sheet-resume")) &&
+        !touch(QStringLiteral("Not finished: still to do")))
         return false;
     // A block just off the hoop is logged as planned before the work goes on.
     if (byObjectName(screen(), QStringLiteral("sheet-log")) &&
