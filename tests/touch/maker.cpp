@@ -277,6 +277,16 @@ bool Maker::figureIsThePlans(const Papers &papers, const Step &step)
     return true;
 }
 
+bool Maker::notFinishedYet()
+{
+    if (!byObjectName(screen(), QStringLiteral("sheet-resume")))
+        return true;
+    // What has just come up is not answered by the hand that lies there.
+    constexpr int newlyShownMs = 450;
+    QTest::qWait(newlyShownMs);
+    return touch(QStringLiteral("Not finished: still to do"));
+}
+
 bool Maker::workOnce()
 {
     const Papers before = m_program.papers();
@@ -286,8 +296,7 @@ bool Maker::workOnce()
     if (!goTo(step->station))
         return false;
     // Coming back she is asked whether she finished what she was at; she had not begun it.
-    if (byObjectName(screen(), QStringLiteral("sheet-resume")) &&
-        !touch(QStringLiteral("Not finished: still to do")))
+    if (!notFinishedYet())
         return false;
     // A block just off the hoop is logged as planned before the work goes on.
     if (byObjectName(screen(), QStringLiteral("sheet-log")) &&

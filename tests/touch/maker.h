@@ -31,6 +31,9 @@ public:
     [[nodiscard]] bool enter(const QString &value, const QString &text);
     [[nodiscard]] bool goTo(matside::Station station);
 
+    /// Where she is asked after a restart whether she finished what she was at: she did not.
+    [[nodiscard]] bool notFinishedYet();
+
     /// Does the next thing there is to do, wherever it is done: one touch of the action, or one trial
     /// measured. Before, the screen is held against the saved plan; after, the saved steps.
     [[nodiscard]] bool workOnce();
