@@ -6570,11 +6570,6 @@ Schnittkante</translation>
         <translation>Ein schon geschnittener Streifen (%1) hat noch Platz dafür: Nichts zu kaufen.</translation>
     </message>
     <message>
-        <source>First square the cut edge of %1 to its fold again, and close the blade.</source>
-        <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
-        <translation>Zuerst die Schnittkante wieder rechtwinklig zum Bruch schneiden (%1), Klinge zu.</translation>
-    </message>
-    <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
         <translation>%1: Gekauft wie unter „Kaufen“, sind {%2} übrig. Das gibt es nicht her.</translation>
     </message>
@@ -6599,6 +6594,11 @@ Schnittkante</translation>
         <source>Trial band</source>
         <extracomment>title of the band cut for the test join</extracomment>
         <translation>Probeband</translation>
+    </message>
+    <message>
+        <source>First square the cut edge of %1 to its fold again.</source>
+        <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
+        <translation>Zuerst die Schnittkante wieder rechtwinklig zum Bruch schneiden (%1).</translation>
     </message>
 </context>
 <context>

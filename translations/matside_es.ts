@@ -6570,11 +6570,6 @@ borde cortado</translation>
         <translation>Sale de lo que queda en una tira ya cortada (%1): nada que comprar.</translation>
     </message>
     <message>
-        <source>First square the cut edge of %1 to its fold again, and close the blade.</source>
-        <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
-        <translation>Primero escuadrar otra vez el borde cortado de %1 con su doblez, y cerrar la cuchilla.</translation>
-    </message>
-    <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
         <translation>Comprado como dice «Comprar», quedan {%2} de %1: no alcanza.</translation>
     </message>
@@ -6599,6 +6594,11 @@ borde cortado</translation>
         <source>Trial band</source>
         <extracomment>title of the band cut for the test join</extracomment>
         <translation>Banda de prueba</translation>
+    </message>
+    <message>
+        <source>First square the cut edge of %1 to its fold again.</source>
+        <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
+        <translation>Primero escuadrar otra vez el borde cortado de %1 con su doblez.</translation>
     </message>
 </context>
 <context>

@@ -343,16 +343,16 @@
     <message>
         <source>Read: it is as shown</source>
         <extracomment>of one of the piece&apos;s six readings: she read just what is shown</extracomment>
-        <translation>Mesuré : comme affiché</translation>
+        <translation>Mesuré&#x202f;: comme affiché</translation>
     </message>
     <message>
         <source>Next: %1</source>
         <extracomment>on a button: %1 is the side or diagonal of the piece to read next, &quot;right&quot;</extracomment>
-        <translation>Ensuite : %1</translation>
+        <translation>Ensuite&#x202f;: %1</translation>
     </message>
     <message>
         <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
-        <translation>Ce qui n’est pas mesuré reste comme prévu. Les limites sont d’usage courant ; on n’en connaît pas de publiées.</translation>
+        <translation>Ce qui n’est pas mesuré reste comme prévu. Les limites sont d’usage courant&#x202f;; on n’en connaît pas de publiées.</translation>
     </message>
 </context>
 <context>
@@ -1419,7 +1419,7 @@
     <message>
         <source>Not measured: reckon with the plan</source>
         <extracomment>on a button: the block is trimmed by the planned figures</extracomment>
-        <translation>Pas mesuré : compter avec le plan</translation>
+        <translation>Pas mesuré&#x202f;: compter avec le plan</translation>
     </message>
 </context>
 <context>
@@ -2126,12 +2126,12 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>Finished: count it as done</source>
         <extracomment>on a button: what the step says was done before the program ended, and is counted now</extracomment>
-        <translation>Fini : compter comme fait</translation>
+        <translation>Fini&#x202f;: compter comme fait</translation>
     </message>
     <message>
         <source>Not finished: still to do</source>
         <extracomment>on a button: the step goes on where it was</extracomment>
-        <translation>Pas fini : reste à faire</translation>
+        <translation>Pas fini&#x202f;: reste à faire</translation>
     </message>
 </context>
 <context>
@@ -6336,15 +6336,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Roll the blade away from you, fingers well back; then close it.</source>
-        <translation>Rouler la lame vers l’avant, doigts bien en retrait ; puis la fermer.</translation>
+        <translation>Rouler la lame vers l’avant, doigts bien en retrait&#x202f;; puis la fermer.</translation>
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand.</source>
-        <translation>Lentement sur les endroits épais ; tourner le volant à la main.</translation>
+        <translation>Lentement sur les endroits épais&#x202f;; tourner le volant à la main.</translation>
     </message>
     <message>
         <source>Keep it: a narrower strip or patches come out of it.</source>
-        <translation>Le garder : une bande plus étroite ou des pièces en sortent.</translation>
+        <translation>Le garder&#xa0;: une bande plus étroite ou des pièces en sortent.</translation>
     </message>
     <message>
         <source>Straighten the end first.</source>
@@ -6368,7 +6368,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Not pressed yet: unpick that patch’s stitches only.</source>
-        <translation>Pas encore repassé : découdre les points de cette pièce seule.</translation>
+        <translation>Pas encore repassé&#xa0;: découdre les points de cette pièce seule.</translation>
     </message>
     <message>
         <source>Peel it off, lay the right one, stitch it again.</source>
@@ -6376,7 +6376,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Pressed already: a new block.</source>
-        <translation>Déjà repassé : un nouveau bloc.</translation>
+        <translation>Déjà repassé&#xa0;: un nouveau bloc.</translation>
     </message>
     <message>
         <source>Leave the block in the hoop.</source>
@@ -6384,11 +6384,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Start again at the stop you were at; nothing here was lost.</source>
-        <translation>Repartir du dernier arrêt ; rien n’est perdu ici.</translation>
+        <translation>Repartir du dernier arrêt&#x202f;; rien n’est perdu ici.</translation>
     </message>
     <message>
         <source>{%1} is too little to hold a seam; it takes {%2}.</source>
-        <translation>{%1}, c’est trop peu pour tenir une couture ; il faut {%2}.</translation>
+        <translation>{%1}, c’est trop peu pour tenir une couture&#x202f;; il faut {%2}.</translation>
     </message>
     <message>
         <source>Lay a scrap of the same three layers edge to edge.</source>
@@ -6400,7 +6400,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>{%1} holds nothing: under {%2} the block is made again.</source>
-        <translation>{%1} ne tient rien : sous {%2}, le bloc est à refaire.</translation>
+        <translation>{%1} ne tient rien&#xa0;: sous {%2}, le bloc est à refaire.</translation>
     </message>
     <message>
         <source>Its good part serves for a test join.</source>
@@ -6417,7 +6417,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Off by {%1}: up to {%2} a row is eased to the long sashing.</source>
-        <translation>Écart de {%1} : jusqu’à {%2}, l’ampleur d’une rangée se résorbe sur la bande intermédiaire longue.</translation>
+        <translation>Écart de {%1}&#xa0;: jusqu’à {%2}, l’ampleur d’une rangée se résorbe sur la bande intermédiaire longue.</translation>
     </message>
     <message>
         <source>Pin the ends and the marks first.</source>
@@ -6488,7 +6488,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Fold {%1} under, no more: that catches {%2}.</source>
-        <translation>Rentrer {%1}, pas plus : cela prend {%2}.</translation>
+        <translation>Rentrer {%1}, pas plus&#xa0;: cela prend {%2}.</translation>
     </message>
     <message>
         <source>Pin on the seam line and stitch.</source>
@@ -6504,7 +6504,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>A notch of {%1}: the binding covers it.</source>
-        <translation>Une entaille de {%1} : la bande de finition la couvre.</translation>
+        <translation>Une entaille de {%1}&#xa0;: la bande de finition la couvre.</translation>
     </message>
     <message>
         <source>Lay a scrap of batting in, so that it is filled.</source>
@@ -6557,34 +6557,29 @@ bord coupé</translation>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
         <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
-        <translation>Acheté comme le dit Acheter, il reste {%2} de %1 : cela y suffit.</translation>
+        <translation>Acheté comme le dit Acheter, il reste {%2} de %1&#x202f;: cela y suffit.</translation>
     </message>
     <message>
         <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
         <extracomment>%2 is left of the cloth; its edge is cut straight first, which takes some of that</extracomment>
-        <translation>Il reste {%2} de %1 : cela suffit si remettre le bord d’équerre ne prend pas plus de {%3}.</translation>
+        <translation>Il reste {%2} de %1&#x202f;: cela suffit si remettre le bord d’équerre ne prend pas plus de {%3}.</translation>
     </message>
     <message>
         <source>It comes out of what is left on a strip of %1 already cut: nothing to buy.</source>
         <extracomment>it is cut again from what is left over on strips already cut</extracomment>
-        <translation>Une bande déjà coupée (%1) a encore la place : rien à acheter.</translation>
-    </message>
-    <message>
-        <source>First square the cut edge of %1 to its fold again, and close the blade.</source>
-        <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
-        <translation>Remettre d’abord le bord coupé (%1) d’équerre avec le pli, puis fermer la lame.</translation>
+        <translation>Une bande déjà coupée (%1) a encore la place&#x202f;: rien à acheter.</translation>
     </message>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
-        <translation>Acheté comme le dit Acheter, il reste {%2} de %1 : cela n’y suffit pas.</translation>
+        <translation>Acheté comme le dit Acheter, il reste {%2} de %1&#x202f;: cela n’y suffit pas.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
-        <translation>Lever et poser le fer, le devant d’abord, puis le dos. Laisser refroidir à plat ; après la vapeur, laisser sécher.</translation>
+        <translation>Lever et poser le fer, le devant d’abord, puis le dos. Laisser refroidir à plat&#x202f;; après la vapeur, laisser sécher.</translation>
     </message>
     <message>
         <source>Cut a hoop strip of %1 for the test block.</source>
-        <translation>Couper une bande à broder pour le bloc d’essai : %1.</translation>
+        <translation>Couper une bande à broder pour le bloc d’essai&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a sashing band of %1 for the test join.</source>
@@ -6599,6 +6594,11 @@ bord coupé</translation>
         <source>Trial band</source>
         <extracomment>title of the band cut for the test join</extracomment>
         <translation>Bandeau d’essai</translation>
+    </message>
+    <message>
+        <source>First square the cut edge of %1 to its fold again.</source>
+        <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
+        <translation>Remettre d’abord le bord coupé (%1) d’équerre avec le pli.</translation>
     </message>
 </context>
 <context>
@@ -7301,7 +7301,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Sew with the edge, not stretching it: ease the bias round each corner.</source>
-        <translation>Coudre en suivant le bord, sans l’étirer : résorber l’ampleur du biais à chaque coin.</translation>
+        <translation>Coudre en suivant le bord, sans l’étirer&#xa0;: résorber l’ampleur du biais à chaque coin.</translation>
     </message>
     <message>
         <source>At a corner stop %1 from the edge.</source>
@@ -7325,15 +7325,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Left and right first: two of %1 each face.</source>
-        <translation>D’abord gauche et droite : deux de %1 par face.</translation>
+        <translation>D’abord gauche et droite&#xa0;: deux de %1 par face.</translation>
     </message>
     <message>
         <source>Left and right first: two of %1.</source>
-        <translation>D’abord gauche et droite : deux de %1.</translation>
+        <translation>D’abord gauche et droite&#xa0;: deux de %1.</translation>
     </message>
     <message>
         <source>Then top and bottom: two of %1.</source>
-        <translation>Puis haut et bas : deux de %1.</translation>
+        <translation>Puis haut et bas&#xa0;: deux de %1.</translation>
     </message>
     <message>
         <source>Cut them %1 longer and trim them flush.</source>
@@ -7345,7 +7345,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>All three raw edges level: one seam of %1.</source>
-        <translation>Les trois bords bruts alignés : une couture de %1.</translation>
+        <translation>Les trois bords bruts alignés&#xa0;: une couture de %1.</translation>
     </message>
     <message>
         <source>Strip right sides together with the front.</source>
@@ -7353,7 +7353,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Raw edges level: a seam of %1.</source>
-        <translation>Bords bruts alignés : une couture de %1.</translation>
+        <translation>Bords bruts alignés&#xa0;: une couture de %1.</translation>
     </message>
     <message>
         <source>Press both outward.</source>
@@ -7370,7 +7370,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Baste the raw edges together: so the frame is filled, and the binding too.</source>
-        <translation>Bâtir les bords bruts ensemble : l’encadrement est ainsi garni, et la finition aussi.</translation>
+        <translation>Bâtir les bords bruts ensemble&#xa0;: l’encadrement est ainsi garni, et la finition aussi.</translation>
     </message>
     <message>
         <source>Marks out with cold water before any heat.</source>
@@ -8685,12 +8685,12 @@ bord coupé</translation>
     <message>
         <source>This strip is for the test block: one more than the %1 that Fit counts.</source>
         <extracomment>a hoop strip cut for the trial; the station Fit counts those of the piece itself</extracomment>
-        <translation>Cette bande est pour le bloc d’essai : une de plus que les %1 comptées à Prévoir.</translation>
+        <translation>Cette bande est pour le bloc d’essai&#x202f;: une de plus que les %1 comptées à Prévoir.</translation>
     </message>
     <message>
         <source>First press the block: it is cut cold and dry.</source>
         <extracomment>the block is trimmed next: warm or damp from the iron it is not at its size yet</extracomment>
-        <translation>D’abord repasser le bloc : il se coupe froid et sec.</translation>
+        <translation>D’abord repasser le bloc&#x202f;: il se coupe froid et sec.</translation>
     </message>
 </context>
 <context>
@@ -8753,7 +8753,7 @@ bord coupé</translation>
     <message>
         <source>List %1 at Fit, add this piece</source>
         <extracomment>%1 is a use, &quot;back cloth&quot;: Fit has no cloth listed for it yet</extracomment>
-        <translation>Inscrire sous Prévoir : %1, et ajouter ce morceau</translation>
+        <translation>Inscrire sous Prévoir&#x202f;: %1, et ajouter ce morceau</translation>
     </message>
 </context>
 <context>
@@ -9179,7 +9179,7 @@ bord coupé</translation>
     <message>
         <source>%1 mats: %2 blocks and %3 spare, %4 strips, %5 hours</source>
         <extracomment>%1 place mats; blocks in all of them, spare blocks that they share, hoop strips all of them are stitched on, hours of work</extracomment>
-        <translation>%1 sets de table : %2 blocs et %3 de réserve, %4 bandes, %5 heures</translation>
+        <translation>%1 sets de table&#x202f;: %2 blocs et %3 de réserve, %4 bandes, %5 heures</translation>
     </message>
 </context>
 </TS>
