@@ -109,6 +109,13 @@ BindingView EdgeModel::binding() const
     return view;
 }
 
+FigureView EdgeModel::bindingReach() const
+{
+    const Project &project = m_workspace.project();
+    const Measures &m = measures(project.system);
+    return figureOf(project.edge.sewn == Sewn::Hand ? m.bindingHand : m.bindingMachine, project.marks());
+}
+
 FigureView EdgeModel::bindingCut() const
 {
     return planFigure(m_workspace.project(), m_workspace.plan(), "binding.cut");

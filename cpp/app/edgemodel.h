@@ -94,6 +94,7 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(matside::FigureView bindingCut READ bindingCut NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView bindingFolded READ bindingFolded NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView bindingSeam READ bindingSeam NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView bindingReach READ bindingReach NOTIFY changed FINAL)
     Q_PROPERTY(QString sewSays READ sewSays NOTIFY changed FINAL)
     Q_PROPERTY(QString corner READ corner NOTIFY changed FINAL)
     Q_PROPERTY(QString cornerName READ cornerName NOTIFY changed FINAL)
@@ -149,6 +150,8 @@ public:
     /// Half the cut width; invalid for a single fold.
     [[nodiscard]] FigureView bindingFolded() const;
     [[nodiscard]] FigureView bindingSeam() const;
+    /// How far its fold lies past the seam on the back.
+    [[nodiscard]] FigureView bindingReach() const;
     [[nodiscard]] QString sewSays() const;
     /// How the edge runs: "square", "rounded", "circle", "scalloped"; empty for an edge that is not bound.
     [[nodiscard]] QString corner() const;

@@ -123,8 +123,6 @@ void ProblemsModel::refresh()
     std::vector<Row> rows;
     for (const Problem &problem : plan.problems)
         rows.push_back(rowOf(problem, false));
-    for (const Problem &problem : plan.cautions)
-        rows.push_back(rowOf(problem, true));
     // A plan that cannot be made has no steps to say what was cut.
     if (plan.problems.empty() && m_workspace.project().made.started()) {
         for (const Problem &problem : madeOtherwise(m_workspace.project(), plan, m_workspace.steps()))
@@ -132,6 +130,8 @@ void ProblemsModel::refresh()
         for (const Problem &problem : cutOfAnother(m_workspace.project(), m_workspace.steps()))
             rows.push_back(rowOf(problem, true));
     }
+    for (const Problem &problem : plan.cautions)
+        rows.push_back(rowOf(problem, true));
     const std::size_t both = std::min(rows.size(), m_rows.size());
     for (std::size_t row = 0; row < both; ++row)
         updateRow(row, std::move(rows[row]));

@@ -32,7 +32,7 @@ private:
     std::vector<FigureView> m_figures;
 };
 
-/// Problems first, then cautions, each with its remedies.
+/// Problems first, then what is made and fits no longer, then cautions, each with its remedies.
 class ProblemsModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT

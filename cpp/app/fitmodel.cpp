@@ -9,10 +9,51 @@
 #include "app/wording.h"
 #include "project/codec.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numeric>
 
 namespace matside {
+
+namespace {
+
+/// What exists of the piece, kind by kind, as counts after their names: one and many read alike.
+QString madeWords(const Made &made)
+{
+    std::int64_t blocks = 0, strips = 0, sashings = 0, binding = 0, seams = 0;
+    for (const MadeBlock &block : made.blocks)
+        blocks += block.good() ? 1 : 0;
+    const auto is = [](const MadeCut &cut, std::initializer_list<Does> kinds) {
+        return std::any_of(kinds.begin(), kinds.end(), [&](Does does) {
+            const std::string name = nameOf(does);
+            return cut.does == name || cut.does.starts_with(name + '/');
+        });
+    };
+    for (const MadeCut &cut : made.cut) {
+        const std::int64_t good = cut.count - cut.spoiled;
+        strips += is(cut, {Does::CutStrip}) ? good : 0;
+        sashings += is(cut, {Does::CutShort, Does::CutLong}) ? good : 0;
+        binding += is(cut, {Does::CutBinding}) ? good : 0;
+        seams += is(cut, {Does::JoinShort, Does::JoinLongRow}) ? good : 0;
+    }
+    QStringList told;
+    const auto tell = [&told](const QString &name, std::int64_t count) {
+        if (count > 0)
+            told.append(name.arg(count));
+    };
+    tell(FitModel::tr("hoop strips cut %1"), strips);
+    tell(FitModel::tr("blocks stitched %1"), blocks);
+    //: sashing: the strip between two blocks
+    tell(FitModel::tr("sashings cut %1"), sashings);
+    tell(FitModel::tr("joins sewn %1"), seams);
+    tell(FitModel::tr("binding strips cut %1"), binding);
+    //: %1: a list of what is made, each with its count
+    return told.isEmpty() ? QString()
+                          : FitModel::tr("Made already: %1. A change here leaves it as it is.")
+                                .arg(told.join(QStringLiteral(", ")));
+}
+
+} // namespace
 
 FitModel::FitModel(Workspace &workspace)
     : m_workspace(workspace), m_fields(workspace), m_figures(workspace), m_problems(workspace),
@@ -46,6 +87,10 @@ void FitModel::refresh()
         m_drawing = std::move(drawing);
         m_mats = std::move(mats);
         emit drawingChanged();
+    }
+    if (QString made = madeWords(project.made); made != m_madeSays) {
+        m_madeSays = std::move(made);
+        emit madeChanged();
     }
     if (QVariantMap cloths = clothsDrawn(project); cloths != m_cloths) {
         m_cloths = std::move(cloths);

@@ -23,6 +23,7 @@ class FitModel : public QObject, public Single<FitModel> {
     Q_PROPERTY(matside::TableView drawing READ drawing NOTIFY drawingChanged FINAL)
     Q_PROPERTY(QVariantList mats READ mats NOTIFY drawingChanged FINAL)
     Q_PROPERTY(QVariantMap cloths READ cloths NOTIFY clothsChanged FINAL)
+    Q_PROPERTY(QString madeSays READ madeSays NOTIFY madeChanged FINAL)
     Q_PROPERTY(bool sentToMend MEMBER m_sentToMend NOTIFY sentToMendChanged FINAL)
     Q_PROPERTY(matside::FieldsModel *fields READ fields CONSTANT FINAL)
     Q_PROPERTY(matside::FiguresModel *figures READ figures CONSTANT FINAL)
@@ -40,6 +41,8 @@ public:
     [[nodiscard]] QVariantList mats() const { return m_mats; }
     /// The cloths the piece is cut of, as its drawings show them: see clothsDrawn().
     [[nodiscard]] QVariantMap cloths() const { return m_cloths; }
+    /// What is made already, named, and that a change leaves it as it is; empty before anything is.
+    [[nodiscard]] QString madeSays() const { return m_madeSays; }
     [[nodiscard]] FieldsModel *fields() { return &m_fields; }
     [[nodiscard]] FiguresModel *figures() { return &m_figures; }
     [[nodiscard]] ProblemsModel *problems() { return &m_problems; }
@@ -66,6 +69,7 @@ signals:
     void blockChanged();
     void drawingChanged();
     void clothsChanged();
+    void madeChanged();
     void sentToMendChanged();
     void itemTakenAway();
 
@@ -84,6 +88,7 @@ private:
     FigureView m_block;
     TableView m_drawing;
     QVariantMap m_cloths;
+    QString m_madeSays;
     bool m_sentToMend = false; ///< another station sent her here to what stands in the way
     QVariantList m_mats;
 };

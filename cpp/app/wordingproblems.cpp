@@ -187,6 +187,21 @@ constexpr std::array looks{
            QT_TRANSLATE_NOOP("Words",
                              "Stitched blocks stay as they are and no longer fit, in all %1: sent as %2, now "
                              "it would be %3. Undo takes the change back.")},
+    //: %2 is the first of them, a block's name like A1
+    Worded{"blocks-without-place",
+           QT_TRANSLATE_NOOP("Words",
+                             "Stitched blocks have no place in the piece any more, in all %1, the first %2. "
+                             "Undo takes the change back.")},
+    //: row: blocks joined side by side; %2 and %3 count blocks
+    Worded{"rows-otherwise",
+           QT_TRANSLATE_NOOP(
+               "Words", "Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would "
+                        "be %3. Undo takes the change back.")},
+    //: long sashing: the strip between two rows
+    Worded{"longs-otherwise",
+           QT_TRANSLATE_NOOP(
+               "Words", "Long sashings cut already no longer fit, in all %1: cut %2 long, now it would be "
+                        "%3. Undo takes the change back.")},
     Worded{"hoop-strips-otherwise",
            QT_TRANSLATE_NOOP("Words",
                              "Hoop strips cut already no longer fit, in all %1: cut %2 wide, now it would be "

@@ -3,10 +3,12 @@
 
 #include "bench/progress.h"
 #include "bench/relay.h"
+#include "plan/onstrip.h"
 
 #include <algorithm>
 #include <initializer_list>
 #include <optional>
+#include <set>
 
 namespace matside {
 
@@ -87,6 +89,73 @@ std::optional<Problem> strips(const Project &project, const std::vector<Step> &s
     return Problem{at, code, {many, Told{was}, Told{now}}, {}};
 }
 
+/// Good blocks whose place the piece has no more; a spare has none until it takes one.
+std::optional<Problem> withoutPlace(const Project &project)
+{
+    const std::vector<std::string> all = blockNames(project);
+    const std::set<std::string> places(all.begin(), all.end());
+    std::int64_t many = 0, lowest = 0;
+    std::string first;
+    for (const MadeBlock &block : project.made.blocks) {
+        const std::string &place = !block.lies.empty()            ? block.lies
+                                   : block.block.starts_with('+') ? block.replaces
+                                                                  : block.block;
+        if (!block.good() || place.empty() || places.contains(place))
+            continue;
+        if (many++ == 0)
+            first = block.block;
+        // Its letter tells which of the two counts is too small for it.
+        lowest += places.contains(place.substr(0, place.find_first_of("0123456789")) + "1") ? 0 : 1;
+    }
+    if (many == 0)
+        return std::nullopt;
+    return Problem{
+        lowest == many ? "/blocks/rows" : "/blocks/columns", "blocks-without-place", {many, first}, {}};
+}
+
+/// Long sashings cut whole, further from the length the rows have now than their spare takes up.
+std::optional<Problem> longsCut(const Project &project, const Plan &plan, const std::vector<Step> &steps)
+{
+    std::int64_t many = 0;
+    Length was, now;
+    for (const Step &step : steps) {
+        if (step.does != Does::CutLong || step.trial || step.done == 0 || !step.size)
+            continue;
+        for (const MadeLayout &layout : project.made.layouts)
+            for (const LaidStrip &strip : stateOf(project, steps, layout).cut)
+                for (const LaidPiece &piece : strip.pieces) {
+                    const Length length = piece.turned ? piece.along : piece.across;
+                    const Length off =
+                        std::max(length, step.size->along) - std::min(length, step.size->along);
+                    if (layout.cloth != step.cloth || piece.does != progressName(step) ||
+                        off <= plan.sashing.longSpare || was == length)
+                        continue;
+                    many += step.done;
+                    was = length;
+                    now = step.size->along;
+                }
+    }
+    if (many == 0)
+        return std::nullopt;
+    return Problem{"/blocks/columns", "longs-otherwise", {many, Told{was}, Told{now}}, {}};
+}
+
+/// Rows joined and measured of another number of blocks.
+std::optional<Problem> rowsJoined(const Project &project)
+{
+    std::int64_t many = 0, blocksThen = 0;
+    for (const MadeRow &row : project.made.rows) {
+        const auto joined = static_cast<std::int64_t>(row.joins.size()) + 1;
+        if (row.joins.empty() || joined == project.blocks.columns)
+            continue;
+        ++many;
+        blocksThen = joined;
+    }
+    if (many == 0)
+        return std::nullopt;
+    return Problem{"/blocks/columns", "rows-otherwise", {many, blocksThen, project.blocks.columns}, {}};
+}
+
 } // namespace
 
 std::vector<Problem> madeOtherwise(const Project &project, const Plan &plan, const std::vector<Step> &steps)
@@ -97,6 +166,9 @@ std::vector<Problem> madeOtherwise(const Project &project, const Plan &plan, con
             found.push_back(std::move(*problem));
     };
     add(blocks(project, plan));
+    add(withoutPlace(project));
+    add(rowsJoined(project));
+    add(longsCut(project, plan, steps));
     add(strips(project, steps, {Does::CutStrip}, "/blocks/width", "hoop-strips-otherwise"));
     add(strips(project, steps, {Does::CutShort, Does::CutLong, Does::CutLongPiece}, "/seam",
                "sashing-strips-otherwise"));

@@ -12,7 +12,10 @@ namespace matside {
 /// blocks
 /// (`blocks-otherwise`: how many, sent width, sent width now), hoop, sashing and binding strips cut
 /// (`hoop-strips-otherwise`, `sashing-strips-otherwise`, `binding-strips-otherwise`: how many, width, width
-/// now). It stays as it is: nothing is counted anew.
+/// now). Of another number of columns or rows: stitched blocks that have no place any more
+/// (`blocks-without-place`: how many, the first of them), long sashings cut (`longs-otherwise`: how many,
+/// length, length now) and rows joined (`rows-otherwise`: how many, blocks in one, columns now). It stays as
+/// it is: nothing is counted anew.
 [[nodiscard]] std::vector<Problem> madeOtherwise(const Project &project, const Plan &plan,
                                                  const std::vector<Step> &steps);
 

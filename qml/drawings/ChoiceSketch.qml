@@ -2,6 +2,7 @@
 import QtQuick
 import Matside.Parts
 import Matside.Theme
+import "corners.js" as Corners
 import "sketches.js" as Sketches
 import "wishes.js" as Wishes
 
@@ -9,7 +10,7 @@ import "wishes.js" as Wishes
 PrintCanvas {
     id: root
 
-    /** "light", "label", "hand-right", "slides", … as sketches.js has them, or wishes.js. */
+    /** "light", "label", "hand-right", "slides", … as sketches.js has them, or wishes.js, or corners.js. */
     property string scene
     /** The colours it is drawn in: for a light, that light's own. */
     property ColorSet inks: Theme.colors
@@ -23,6 +24,8 @@ PrintCanvas {
     onPrinting: context => {
         if (Wishes.has(scene))
             Wishes.paint(context, inks, scene, width, height);
+        else if (Corners.has(scene))
+            Corners.paint(context, inks, scene, width, height);
         else
             Sketches.paint(context, inks, scene, width, height, Theme.family);
     }

@@ -23,6 +23,8 @@ Item {
     property var joins: []
     /** More than 0: only its top left corner, so many millimetres of it. */
     property real cornerMm: 0
+    /** That corner runs on to the sheet's far sides, however wide it is. */
+    property bool wide: false
     /** Of a curved edge: the radius of its corners, or how deep its scallops are; null to say neither. */
     property var curve: null
     property string accessibleName
@@ -38,7 +40,7 @@ Item {
                                    ? Math.max(0, Math.min((width - 2 * padSide) / view.alongMm, (height - 2 * pad) / view.acrossMm)) : 0
     readonly property real w: view ? view.alongMm * scale_ : 0
     readonly property real h: view ? view.acrossMm * scale_ : 0
-    readonly property real x0: near ? (width - Math.min(width, height)) / 2 + pad : (width - w) / 2
+    readonly property real x0: near && wide ? pad : near ? (width - Math.min(width, height)) / 2 + pad : (width - w) / 2
     readonly property real y0: near ? pad : (height - h) / 2
 
     clip: near

@@ -5,13 +5,14 @@
 // The bound edge in section: the piece comes from one side, its raw edge is wrapped. Lengths along are to scale,
 // cloth is drawn thicker than it is.
 
+/** `mm` is as large as the sheet has room for. */
 function lay(view, width, height, mm) {
     const scale = Math.min(5 * mm, (width * 0.46) / Math.max(view.seamMm, 4));
-    const cloth = 2.6 * mm, batting = 7 * mm;
-    const edge = width - 12 * mm - (view.folded ? 7 : 4) * mm, middle = height * 0.5;
+    const cloth = 2.6 * mm, batting = 7 * mm, strip = (view.folded ? 9 : 4.5) * mm;
+    const edge = Math.min(width - 12 * mm - (view.folded ? 7 : 4) * mm, width * 0.5 + view.seamMm * scale * 0.7), middle = height * 0.54;
     const seam = edge - view.seamMm * scale;
     return { scale, cloth, batting, edge, middle, seam, reach: seam - view.reachMm * scale,
-             top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth,
+             top: middle - batting / 2 - cloth, foot: middle + batting / 2 + cloth, below: middle + batting / 2 + cloth + strip + 3.4 * mm,
              above: middle - batting / 2 - cloth - (view.folded ? 10 : 7.6) * mm };
 }
 
@@ -59,4 +60,22 @@ function paint(context, c, view, g, mm, u) {
     Printing.measure(context, c, g.seam, g.edge, g.above, 0, u);
     if (!view.byHand)
         Printing.roleLine(context, "stitched", g.seam, g.top - first, g.seam, g.foot + first + thick, c.stitched, 4 * u * c.lineScale);
+    // How far the fold lies past the seam, on the back.
+    for (const x of [g.reach, g.seam])
+        Printing.strokeLine(context, x, g.foot + 1.5 * mm, x, g.below + 2 * mm, c.ink, 1.4 * u);
+    Printing.strokeLine(context, g.reach, g.below, g.seam, g.below, c.ink, 2.4 * u * c.lineScale);
+}
+
+/** The strip opened out, from raw edge to raw edge: how wide it is cut, and where it is pressed in half. */
+function strip(context, c, view, s, mm, u) {
+    Printing.clothRect(context, c, "binding", s.x, s.y, s.w, s.h, u);
+    context.strokeStyle = c.ink;
+    context.lineWidth = 2.2 * u * c.lineScale;
+    context.strokeRect(s.x, s.y, s.w, s.h);
+    Printing.measure(context, c, s.x, s.x + s.w, s.y - 3 * mm, 0, u);
+    if (!view.folded)
+        return;
+    for (const [colour, width] of [[c.raised, 6], [c.fold, 3]])
+        Printing.roleLine(context, "fold", s.x + s.w / 2, s.y, s.x + s.w / 2, s.y + s.h, colour, width * u * c.lineScale);
+    Printing.measure(context, c, s.x, s.x + s.w / 2, s.y + s.h + 3 * mm, 0, u);
 }

@@ -81,9 +81,9 @@ function made(context, c, view, g, x, number, u) {
     Printing.roleRect(context, "stitched", x, y, g.bw, g.bh, c.stitched, 2.4 * u * c.lineScale);
 }
 
-/** One stitched block off the hoop, with the cloth around it: its front with the patches, or its back. */
-function block(context, c, view, w, h, back, u) {
-    const k = Math.min(w / view.blockAlongMm, h / view.blockAcrossMm) / 1.22;
+/** One stitched block off the hoop, with the cloth around it, `around` times as large: its front with the patches, or its back. */
+function block(context, c, view, w, h, back, u, around = 1.22) {
+    const k = Math.min(w / view.blockAlongMm, h / view.blockAcrossMm) / around;
     const g = { k: k, bw: view.blockAlongMm * k, bh: view.blockAcrossMm * k, mid: h / 2 };
     const x = (w - g.bw) / 2, y = (h - g.bh) / 2;
     Printing.clothRect(context, c, back ? "back" : "front", x - 0.11 * g.bw, y - 0.11 * g.bh, 1.22 * g.bw, 1.22 * g.bh, u);

@@ -23,7 +23,7 @@ function lay(t, width, height, mm, mats = []) {
     const k = scale(beside * mm, over * mm);
     const box = (a, b) => ({ x: (width - a * k) / 2, y: (height - b * k) / 2, w: a * k, h: b * k });
     return {
-        k, hasTable, round: t.shape === "round", leaf: hasTable ? Math.max(0, t.leafMm ?? 0) * k : 0,
+        k, beside: beside * mm, over: over * mm, hasTable, round: t.shape === "round", leaf: hasTable ? Math.max(0, t.leafMm ?? 0) * k : 0,
         table: hasTable ? box(t.tableAlongMm, t.tableAcrossMm) : null,
         mats: mats.map(m => ({ x: width / 2 + m.x * k, y: height / 2 + m.y * k, turn: m.turn })),
         piece: box(Math.max(1, t.finishedAlongMm), Math.max(1, t.finishedAcrossMm)),

@@ -114,6 +114,12 @@ const signs = {
         { path: "M14 20 H22 V28 H14 Z M26 31 H34 V38 H26 Z" },
         { path: "M26.5 20.5 H33.5 V27.5 H26.5 Z M14.5 31.5 H21.5 V37.5 H14.5 Z", line: 2 }
     ],
+    shade: [
+        { path: "M3 4 H45 V40 H3 Z", line: 3.4 },
+        { path: "M3 4 H24 V40 H3 Z" },
+        { path: "M24 11 A11 11 0 0 0 24 33 Z", cut: true },
+        { path: "M24 11 A11 11 0 0 1 24 33 Z" }
+    ],
     note: [
         { path: "M4 2 H44 V30 L32 42 H4 Z", cut: true },
         { path: "M5.5 3.5 H42.5 V29 L31 40.5 H5.5 Z", line: 3.4 },

@@ -2,13 +2,12 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
-import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
 /**
- * Square corners, rounded ones, a circle or scallops: the edge over the blocks, the bias it takes, and what it
- * cuts into.
+ * Square corners, rounded ones, a circle or scallops, each drawn; the piece beside shows the one in force. The bias
+ * it takes, and what it cuts into.
  */
 Flickable {
     id: root
@@ -17,8 +16,6 @@ Flickable {
 
     readonly property bool free: EdgeModel.cornersFixed.length === 0
     readonly property bool scalloped: EdgeModel.corner === "scalloped"
-    /** Drawn whole where the whole edge is curved. */
-    readonly property bool curved: scalloped || EdgeModel.corner === "circle"
 
     /** What is wrong with a typed radius or depth, or nothing. */
     function take(name: string, text: string): string {
@@ -38,24 +35,24 @@ Flickable {
         width: root.width
         spacing: Theme.gap
 
-        Grid {
-            id: kinds
+        Item { // a pin stands up out of the first row
             width: parent.width
-            columns: 2
-            spacing: Theme.gap
+            height: root.free ? kinds.height + Theme.mm(1.6) : 0
             visible: root.free
-            Repeater {
-                model: [["square", qsTr("square")], ["rounded", qsTr("rounded")], ["circle", EdgeModel.squarePiece ? qsTr("circle") : qsTr("round ends")],
-                        ["scalloped", qsTr("scallops")]]
-                CutButton {
-                    required property var modelData
-                    readonly property bool now: EdgeModel.corner === modelData[0]
-                    width: (rows.width - Theme.gap) / 2
-                    height: Theme.targetLeast
-                    bold: now
-                    text: now ? qsTr("%1 now").arg(modelData[1]) : modelData[1]
-                    onClicked: EdgeModel.setCorner(modelData[0])
-                }
+            DrawnChoice {
+                id: kinds
+                y: Theme.mm(1.6)
+                width: parent.width
+                height: implicitHeight
+                pictureMost: 20
+                accessibleName: qsTr("Corners")
+                choices: [{ value: "square", says: qsTr("square"), scene: "corner-square" },
+                          { value: "rounded", says: qsTr("rounded"), scene: "corner-rounded" },
+                          EdgeModel.squarePiece ? { value: "circle", says: qsTr("circle"), scene: "corner-circle" }
+                                                : { value: "circle", says: qsTr("round ends"), scene: "corner-ends" },
+                          { value: "scalloped", says: qsTr("scallops"), scene: "corner-scalloped" }]
+                value: EdgeModel.corner
+                onChosen: value => EdgeModel.setCorner(value)
             }
         }
         Word {
@@ -68,14 +65,6 @@ Flickable {
             width: parent.width
             visible: !root.free
             text: EdgeModel.cornerSays
-        }
-        EdgeDrawing {
-            width: parent.width
-            height: Theme.mm(56)
-            view: EdgeModel.view
-            phase: "last"
-            cornerMm: root.curved ? 0 : Math.max(EdgeModel.view.radiusMm * 1.4, EdgeModel.view.outsideMm * 5, 60)
-            accessibleName: EdgeModel.cornerSays.replace(/[{}]/g, "")
         }
         Stepper {
             id: radius

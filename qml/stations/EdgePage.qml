@@ -19,6 +19,10 @@ WidePage {
     readonly property EdgeMeasure taping: root.sidePage as EdgeMeasure
     /** While the seam is read in section, how it is sewn is drawn act by act. */
     readonly property bool sewing: root.side === "section" && !root.upright && !root.small
+    /** The corners are chosen: the piece is seen with its edge as it will be, and a corner of it close to. */
+    readonly property bool cornering: root.side === "corners"
+    /** Where the sewing has no room, the section itself is drawn. */
+    readonly property bool sectional: root.side === "section" && !root.sewing
     readonly property real panel: Theme.mm(84)
     /** Over the foot there is room for the pins alone; beside a column of full height also for the drawing. */
     readonly property bool alone: root.counting && (root.upright || root.small || pins.parent.height < Theme.mm(92))
@@ -40,17 +44,42 @@ WidePage {
         // Beside the pins, where it has room.
         x: root.counting && !root.alone && Theme.left ? root.panel : 0
         y: root.opens ? more.height + Theme.gap : 0
-        visible: !root.alone && !done.visible && !root.sewing && root.taping === null
-        width: parent.width - (root.counting && !root.alone ? root.panel : 0)
-        height: parent.height - y
+        visible: !root.alone && !done.visible && !root.sewing && !root.sectional && root.taping === null
+        width: parent.width - (root.counting && !root.alone ? root.panel : 0) - (close.besides ? close.width : 0)
+        height: parent.height - y - (close.visible && !close.besides ? close.height + Theme.margin : 0)
         view: EdgeModel.view
-        phase: root.laying ? "bind" : EdgeModel.phase
+        phase: root.laying ? "bind" : root.cornering ? "last" : EdgeModel.phase
         readings: phase === "square" && EdgeModel.measured ? EdgeModel.readings : []
-        curve: root.side === "corners" ? EdgeModel.curve : null
+        curve: root.cornering ? EdgeModel.curve : null
         joins: phase === "bind" ? EdgeModel.lay : []
         accessibleName: phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
                         : phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
+                        : root.cornering ? EdgeModel.cornerSays.replace(/[{}]/g, "")
                         : phase === "frame" ? qsTr("The piece with its frame") : qsTr("The finished piece")
+    }
+    EdgeCornerNear {
+        id: close
+        /** At the piece's side where the sheet is wide, else under it. */
+        readonly property bool besides: root.cornering && parent.width > parent.height * 1.3
+        visible: root.cornering
+        x: besides ? parent.width - width - Theme.margin : (parent.width - width) / 2
+        y: besides ? (parent.height - height) / 2 : parent.height - height - Theme.margin
+        readonly property real high: Math.min(parent.height * 0.45, Theme.mm(70))
+        width: besides ? Math.min(parent.height - 2 * Theme.margin, parent.width * 0.42) : Math.min(parent.width - 2 * Theme.margin, high * 1.6)
+        height: besides ? Math.min(parent.height - 2 * Theme.margin, parent.width * 0.42) : high
+    }
+    BindingSection {
+        // The piece runs in from the sheet's edge.
+        y: Theme.margin
+        width: parent.width
+        height: parent.height - 2 * y
+        visible: root.sectional
+        view: EdgeModel.binding
+        seam: EdgeModel.bindingSeam
+        reach: EdgeModel.bindingReach
+        cut: EdgeModel.bindingCut
+        pressed: EdgeModel.bindingFolded
+        accessibleName: qsTr("The bound edge in section, seam %1").arg(EdgeModel.bindingSeam.text)
     }
     DoneDrawing {
         id: done

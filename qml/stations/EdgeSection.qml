@@ -10,6 +10,9 @@ import Matside.Theme
 Flickable {
     id: root
 
+    /** Upright and on a low screen nothing stands beside it but the section: there the acts follow. */
+    readonly property bool follows: root.width > Theme.mm(90) || Theme.small
+
     clip: true
     contentHeight: rows.height
     boundsBehavior: Flickable.StopAtBounds
@@ -27,15 +30,24 @@ Flickable {
                   : qsTr("Single fold: cut {%1}").arg(EdgeModel.bindingCut.text)
         }
         BindingSection {
+            visible: !root.follows
             width: parent.width
-            height: implicitHeight
+            height: width * 0.9
             view: EdgeModel.binding
             seam: EdgeModel.bindingSeam
+            reach: EdgeModel.bindingReach
+            cut: EdgeModel.bindingCut
+            pressed: EdgeModel.bindingFolded
             accessibleName: qsTr("The bound edge in section, seam %1").arg(EdgeModel.bindingSeam.text)
         }
-        // Upright and on a low screen nothing stands beside it: there they follow.
+        Word {
+            width: parent.width
+            color: Theme.colors.inkSoft
+            text: EdgeModel.binding.byHand ? qsTr("On the back the fold just covers the seam; sewn down by hand.")
+                                           : qsTr("On the back the fold passes the seam, so that stitching from the front catches it.")
+        }
         Repeater {
-            model: root.width > Theme.mm(90) || Theme.small ? EdgeModel.sewActs : []
+            model: root.follows ? EdgeModel.sewActs : []
             ActCell {
                 required property var modelData
                 required property int index

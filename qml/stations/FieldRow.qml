@@ -41,6 +41,10 @@ Item {
     signal itemTurned(string item)
     signal ask(string pointer, string label, string kind, string text)
 
+    /** The height the fronts of the chest share, and what this one asks for. */
+    property real frontLeast: 0
+    property real frontWanted: 0
+
     readonly property bool chosen: kind === "choice" || kind === "flag"
     readonly property bool plain: chosen || kind === "length" || kind === "count" || kind === "share"
     readonly property bool shown: open && inUse && (item === "" || kind === "head" || item === openItem)
@@ -59,8 +63,9 @@ Item {
         // Its width is the row's own: a loader that grows would hand its width down in the midst of a layout.
         sourceComponent: Item {
             implicitHeight: groupHead.height
-            GroupHead {
+            DrawerFront {
                 id: groupHead
+                least: root.frontLeast
                 width: root.width
                 height: implicitHeight
                 text: root.group
@@ -68,8 +73,24 @@ Item {
                 summary: root.plain ? root.choiceText : ""
                 figure: root.figure?.valid ? root.figure : null
                 open: root.open
+                onWantedChanged: root.frontWanted = wanted
                 onClicked: root.turned()
+                Component.onCompleted: root.frontWanted = wanted
             }
+        }
+    }
+    // The sides of the drawer that is pulled out.
+    Repeater {
+        model: root.shown ? 2 : 0
+        Rectangle {
+            required property int index
+            x: index === 0 ? 0 : root.width - width
+            y: root.bodyY
+            width: Theme.mm(1.3)
+            height: root.height - y
+            color: Theme.colors.table
+            border.width: Theme.keyThin
+            border.color: Theme.colors.ink
         }
     }
     Loader {

@@ -8,13 +8,12 @@ import Matside.Theme
 // qmllint disable unqualified
 
 /**
- * Everything she decides, group by group: a press opens a group in its place. What stands in the way comes
- * first, with its remedies; the figures that follow too, where they have no place of their own.
+ * The chest of drawers under the table: everything she decides, group by group, and the figures that follow. A
+ * press pulls a drawer out in its place. What stands in the way comes first, with its remedies, and what is made.
  */
 Flickable {
     id: root
 
-    property bool withFigures: false
     /** The group that lies open, or "". */
     property string openGroup: ""
     /** The cloth or ruler that lies open in its group, or "". */
@@ -22,6 +21,23 @@ Flickable {
 
     signal ask(string pointer, string label, string kind, string text)
     signal working(string key)
+    /** So many drawers stand side by side. */
+    readonly property int perRow: Math.max(1, Math.floor(width / Theme.mm(50)))
+    readonly property real frontWidth: width / perRow
+    /** The height of the front that asks for most. */
+    property real tallest: Theme.step
+    /** Something is said above the drawers, and beside it there is room for the button. */
+    readonly property bool said: hints.count > 0 || made.visible
+    readonly property bool beside: said && width > Theme.mm(120)
+
+    function measure() {
+        let most = Math.max(Theme.step, figures.wanted, shade.wanted, file.wanted);
+        for (let i = 0; i < choices.count; ++i)
+            most = Math.max(most, (choices.itemAt(i) as FieldRow)?.frontWanted ?? 0);
+        tallest = most;
+    }
+    onWidthChanged: measure()
+
     /** Asks for the layouts that would fit. */
     signal layouts()
     /** Asks for light and dark of the cloths. */
@@ -61,10 +77,10 @@ Flickable {
     /** Where the head of what was opened stands in the list. */
     function headY(what: string): real {
         if (what === "figures" || what === "file")
-            return what === "file" ? file.y : figures.y;
+            return drawers.y + (what === "file" ? file.y : figures.y);
         const row = what === "item" ? rowWith(each => each.kind === "head" && each.item === openItem)
                                     : rowWith(each => each.firstOfGroup && each.group === openGroup);
-        return !row ? contentY : row.y + (what === "item" ? row.bodyY : 0);
+        return !row ? contentY : drawers.y + row.y + (what === "item" ? row.bodyY : 0);
     }
 
     // What was opened must be laid out before its head can be brought to the top.
@@ -94,107 +110,129 @@ Flickable {
         id: rows
         width: root.width
 
-        Repeater {
-            id: hints
-            model: FitModel.problems
-            FieldsProblem {
-                width: rows.width
-                leads: root.leadsTo(at) !== null
-                onLed: root.lead(at)
-                open: root.openGroup === "problem" + index
-                onTurned: root.openGroup = open ? "" : "problem" + index
-            }
-        }
         Item {
-            visible: !Theme.small
             width: parent.width
-            height: fits.height + 2 * Theme.gap
-            CutButton {
-                id: fits
-                x: Theme.margin
-                y: Theme.gap
-                width: parent.width - 2 * Theme.margin
-                height: Theme.control
-                inList: true
-                text: qsTr("What would fit")
-                onClicked: root.layouts()
+            height: root.beside ? Math.max(told.height, order.height) : told.height + order.height
+            Column {
+                id: told
+                x: root.beside && Theme.left ? order.width : 0
+                width: parent.width - (root.beside ? order.width : 0)
+                FitMade {
+                    id: made
+                    width: parent.width
+                }
+                Repeater {
+                    id: hints
+                    model: FitModel.problems
+                    FieldsProblem {
+                        width: told.width
+                        leads: root.leadsTo(at) !== null
+                        onLed: root.lead(at)
+                        open: root.openGroup === "problem" + index
+                        onTurned: root.openGroup = open ? "" : "problem" + index
+                    }
+                }
+            }
+            Item {
+                id: order
+                x: root.beside && !Theme.left ? told.width : 0
+                y: root.beside ? 0 : told.height
+                width: root.beside ? fits.implicitWidth + 2 * Theme.margin : parent.width
+                height: fits.height + (root.beside ? Theme.gap : 2 * Theme.gap)
+                CutButton {
+                    id: fits
+                    x: Theme.margin
+                    y: root.beside ? Theme.gap / 2 : Theme.gap
+                    width: parent.width - 2 * Theme.margin
+                    height: Theme.control
+                    inList: true
+                    text: qsTr("What would fit")
+                    onClicked: root.layouts()
+                }
             }
         }
-        GroupHead {
-            id: figures
-            visible: root.withFigures
+        Flow {
+            id: drawers
             width: parent.width
-            text: qsTr("What follows")
-            pictogram: "figures"
-            open: root.openGroup === "figures"
-            onClicked: {
-                root.openGroup = open ? "" : "figures";
-                if (open)
-                    settled.bring("figures");
-            }
-        }
-        Loader {
-            active: root.withFigures && root.openGroup === "figures"
-            visible: active
-            width: parent.width
-            sourceComponent: FiguresColumn {
-                onWorking: key => root.working(key)
-            }
-        }
-        Repeater {
-            id: choices
-            model: FitModel.fields
-            FieldRow {
-                width: rows.width
-                open: root.openGroup === group
-                openItem: root.openItem
-                onTurned: {
-                    root.openGroup = open ? "" : group;
+
+            DrawerFront {
+                id: figures
+                width: open ? root.width : root.frontWidth
+                height: implicitHeight
+                least: root.tallest
+                text: qsTr("What follows")
+                pictogram: "figures"
+                open: root.openGroup === "figures"
+                onWantedChanged: root.measure()
+                onClicked: {
+                    root.openGroup = open ? "" : "figures";
                     if (open)
-                        settled.bring("group");
+                        settled.bring("figures");
                 }
-                onItemTurned: item => {
-                    root.openItem = item;
-                    if (item !== "")
-                        settled.bring("item");
-                }
-                onAsk: (pointer, label, kind, text) => root.ask(pointer, label, kind, text)
             }
-        }
-        Item {
-            width: parent.width
-            height: shade.height + 2 * Theme.gap
-            KeyLine { width: parent.width }
-            CutButton {
+            Loader {
+                active: figures.open
+                visible: active
+                width: root.width
+                sourceComponent: FiguresColumn {
+                    onWorking: key => root.working(key)
+                }
+            }
+            Repeater {
+                id: choices
+                model: FitModel.fields
+                FieldRow {
+                    width: open ? root.width : root.frontWidth
+                    frontLeast: root.tallest
+                    open: root.openGroup === group
+                    openItem: root.openItem
+                    onFrontWantedChanged: root.measure()
+                    onTurned: {
+                        root.openGroup = open ? "" : group;
+                        if (open)
+                            settled.bring("group");
+                    }
+                    onItemTurned: item => {
+                        root.openItem = item;
+                        if (item !== "")
+                            settled.bring("item");
+                    }
+                    onAsk: (pointer, label, kind, text) => root.ask(pointer, label, kind, text)
+                }
+            }
+            DrawerFront {
                 id: shade
                 objectName: "fit-shades"
-                x: Theme.margin
-                y: Theme.gap
-                width: parent.width - 2 * Theme.margin
-                height: Theme.control
-                inList: true
+                width: root.frontWidth
+                height: implicitHeight
+                least: root.tallest
                 //: the page on how light and how dark the cloths are
                 text: qsTr("Light and dark")
+                pictogram: "shade"
+                onWantedChanged: root.measure()
                 onClicked: root.shades()
             }
-        }
-        GroupHead {
-            id: file
-            width: parent.width
-            text: qsTr("A file of this project")
-            pictogram: "file"
-            open: root.openGroup === "file"
-            onClicked: {
-                root.openGroup = open ? "" : "file";
-                if (open)
-                    settled.bring("file");
+            DrawerFront {
+                id: file
+                width: open ? root.width : root.frontWidth
+                height: implicitHeight
+                least: root.tallest
+                text: qsTr("A file of this project")
+                pictogram: "file"
+                open: root.openGroup === "file"
+                onWantedChanged: root.measure()
+                onClicked: {
+                    root.openGroup = open ? "" : "file";
+                    if (open)
+                        settled.bring("file");
+                }
             }
-        }
-        Loader {
-            active: root.openGroup === "file"
-            visible: active
-            width: parent.width
-            source: "OpenExport.qml"
+            Loader {
+                active: file.open
+                visible: active
+                width: root.width
+                source: "OpenExport.qml"
+            }
         }
         KeyLine {
             width: parent.width

@@ -11,13 +11,16 @@ Pressable {
     readonly property var along: FitModel.finishedAlong
     readonly property var across: FitModel.finishedAcross
     readonly property real room: width - tab.width - Theme.margin
-    readonly property real fullCap: Theme.mm(Theme.small ? 12 : 16)
+    property real fullCap: Theme.mm(Theme.small ? 12 : 16)
+    /** The second side stands under the first. */
+    property bool stacked: false
     readonly property real fixed: times.implicitWidth + 2 * air
     readonly property real air: Theme.mm(2)
-    readonly property real natural: wide.implicitWidth + high.implicitWidth
+    readonly property real natural: stacked ? Math.max(wide.implicitWidth, high.implicitWidth - fixed) : wide.implicitWidth + high.implicitWidth
     readonly property real cap: Math.max(Theme.capInText, Math.min(fullCap, fullCap * (room - fixed) / Math.max(1, natural)))
 
-    implicitHeight: Math.max(first.implicitHeight, second.implicitHeight) + Theme.mm(2.6) + rule.implicitHeight + Theme.mm(0.5)
+    readonly property real figures: stacked ? first.implicitHeight + Theme.mm(2.4) + second.implicitHeight : Math.max(first.implicitHeight, second.implicitHeight)
+    implicitHeight: figures + Theme.mm(2.6) + rule.implicitHeight + Theme.mm(0.5)
     height: implicitHeight
     accessibleName: qsTr("Finished %1 by %2").arg(along.text).arg(across.text)
     //: what pressing a figure does
@@ -41,7 +44,7 @@ Pressable {
     }
     FigureText {
         id: first
-        y: rule.y - Theme.mm(2.6) - footLine - foot
+        y: root.stacked ? 0 : rule.y - Theme.mm(2.6) - footLine - foot
         readonly property real foot: implicitHeight - footLine
         figure: root.along
         cap: root.cap
@@ -59,8 +62,8 @@ Pressable {
     }
     FigureText {
         id: second
-        x: times.x + times.width + root.air
-        y: first.y + first.footLine - footLine
+        x: root.stacked ? 0 : times.x + times.width + root.air
+        y: root.stacked ? rule.y - Theme.mm(2.6) - implicitHeight : first.y + first.footLine - footLine
         figure: root.across
         cap: root.cap
         accessibleIgnored: true

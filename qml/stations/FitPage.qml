@@ -6,17 +6,21 @@ import Matside.Parts
 import Matside.Theme
 
 /**
- * The piece on its table, and every figure that follows while the finger is still on the control. Wide, the
- * figures stand under the drawing; upright or on a small screen they head the list of what she decides.
+ * The piece on its table, over the whole page, with what changes it at its edges; under it a chest of drawers with
+ * everything else she decides and all that follows. What is pulled out stands beside the drawing, or under it.
  */
 FocusScope {
     id: root
     objectName: "fit-page"
 
     readonly property bool upright: height > width
-    readonly property bool ample: !upright && height > Theme.mm(115)
-    /** The column takes what its steppers need; on a small screen it leaves the larger half to the drawing. */
-    readonly property real columnWidth: Theme.small ? Math.min(Theme.column, width * 0.5) : Math.min(Theme.mm(105), width * 0.66)
+    /** A drawer is out, or a sum or the layouts lie open: they take a column's room. */
+    readonly property bool opened: shows !== "fields" || fields.openGroup !== ""
+    readonly property bool aside: opened && !upright
+    /** The column leaves the larger half of a small screen to the drawing. */
+    readonly property real columnWidth: Theme.small ? Math.min(Theme.column, width * 0.5) : Math.min(Theme.mm(105), width * 0.6)
+    /** The chest as it stands under the drawing. */
+    readonly property real chest: upright ? height * (!opened ? 0.42 : shows === "layouts" ? 0.6 : 0.54) : Theme.mm(Theme.small ? 31 : 47)
     /** What stands in the column: "fields", "working", "layouts"; or "shade", light and dark over all of it. */
     property string shows: "fields"
     /** The face that lies up while layouts are looked at. */
@@ -68,114 +72,38 @@ FocusScope {
         FitModel.sentToMend = false;
     }
 
-    Item {
+    FitScene {
         id: scene
         visible: root.shows !== "shade"
         enabled: !keypad.open
-        x: root.upright || !Theme.left ? 0 : column.width
-        width: root.width - (root.upright ? 0 : column.width)
-        height: root.upright ? root.height * 0.4 : root.height
-
-        Word {
-            id: name
-            /** Her own words, of any length: the shelf has them whole. */
-            readonly property bool preview: true
-            x: Theme.margin
-            y: Theme.margin
-            width: parent.width - 2 * Theme.margin - (turn.visible ? turn.width + Theme.gap : 0)
-            cap: Theme.small || turn.visible ? Theme.capWord : Theme.capHead
-            bold: true
-            // A name may be longer than any room: beside the button it has two lines.
-            maximumLineCount: turn.visible ? 2 : 4
-            elide: Text.ElideRight
-            text: Session.projectName
-        }
-        CutButton {
-            id: turn
-            // On a small screen the list has no room to spare: what would fit is asked for up here.
-            readonly property bool opens: root.shows !== "layouts"
-            visible: opens ? Theme.small && root.shows === "fields" : FitModel.drawing.reversible
-            x: parent.width - width - Theme.margin
-            y: Theme.mm(2)
-            width: Math.min(implicitWidth, parent.width * 0.45)
-            height: visible ? Math.max(Theme.control, contentHeight) : 0
-            //: the other face of the piece, in the drawing
-            text: opens ? qsTr("What would fit") : root.face === "front" ? qsTr("Show the back") : qsTr("Show the front")
-            onClicked: {
-                if (opens)
-                    root.openLayouts();
-                else
-                    root.face = root.face === "front" ? "back" : "front";
-            }
-        }
-        TableDrawing {
-            id: drawing
-            y: Math.max(name.y + name.height, turn.visible ? turn.y + turn.height : 0)
-            width: parent.width
-            height: (root.ample ? parent.height * 0.6 : parent.height) - y
-            view: FitModel.drawing
-            mats: FitModel.mats
-            face: root.face
-            marked: (layouts.item as FitLayouts)?.marked ?? ""
-            dragEnabled: !Session.readOnly && root.shows !== "layouts"
-            accessibleName: mats.length > 0
-                //: place mats: so many, and their two sides
-                ? qsTr("%1 mats on the table, each %2 by %3").arg(mats.length).arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
-                : qsTr("The piece on the table, %1 by %2").arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
-            onDragged: (alongMm, acrossMm) => FitModel.dragCorner(alongMm, acrossMm)
-            onReleased: FitModel.endDrag()
-            onStepped: (along, across) => {
-                if (along !== 0)
-                    FitModel.nudge("/blocks/columns", along);
-                if (across !== 0)
-                    FitModel.nudge("/blocks/rows", across);
-            }
-        }
-        Rectangle {
-            visible: root.ample
-            y: drawing.y + drawing.height
-            width: parent.width
-            height: parent.height - y
-            color: Theme.colors.raised
-
-            FiguresList {
-                id: figures
-                anchors.fill: parent
-                visible: root.ample
-                onWorking: key => root.explain([key])
-            }
-            MoreBelow { over: figures }
-            KeyLine {
-                width: parent.width
-            }
-        }
+        x: root.aside && Theme.left ? column.width : 0
+        width: root.width - (root.aside ? column.width : 0)
+        height: root.aside ? root.height : root.height - root.chest
+        face: root.face
+        marked: (layouts.item as FitLayouts)?.marked ?? ""
+        bare: root.shows === "layouts"
+        onWorking: root.explain(["size.finished.along", "size.finished.across"])
+        onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
+        onTurned: root.face = root.face === "front" ? "back" : "front"
     }
     // The keypad lies over it: what is covered takes no focus.
     SheetColumn {
         id: column
         visible: scene.visible
         enabled: !keypad.open
-        // Upright its own line falls on the band's: one key line, not two.
-        x: root.upright ? (Theme.left ? 0 : -Theme.key) : Theme.left ? 0 : root.width - width
-        y: root.upright ? scene.height : 0
-        width: root.upright ? root.width + Theme.key : root.columnWidth
+        // Below the drawing its own line falls on the band's: one key line, not two.
+        x: root.aside ? Theme.left ? 0 : root.width - width : Theme.left ? 0 : -Theme.key
+        y: root.aside ? 0 : scene.height
+        width: root.aside ? root.columnWidth : root.width + Theme.key
         height: root.height - y
 
-        FitHead {
-            id: head
-            visible: root.shows === "fields"
-            width: parent.width
-            onWorking: root.explain(["size.finished.along", "size.finished.across"])
-            onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
-        }
         FieldsSheet {
             id: fields
             visible: root.shows === "fields"
-            y: head.implicitHeight + Theme.gap
             x: -Theme.margin
+            y: -Theme.margin
             width: parent.width + 2 * Theme.margin
-            height: parent.height + Theme.margin - y
-            withFigures: !root.ample
+            height: parent.height + 2 * Theme.margin
             onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
             onWorking: key => root.explain([key])
             onLayouts: root.openLayouts()
@@ -220,7 +148,7 @@ FocusScope {
             }
         }
         KeyLine {
-            visible: root.upright
+            visible: !root.aside
             x: -Theme.margin
             y: -Theme.margin
             width: column.width

@@ -4,7 +4,10 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** One block of the gallery: its picture, its name, how far it is. */
+/**
+ * One block where it will lie in the piece, half of the sashing round it: its photograph, else its stitched cloth,
+ * else dots on the bare table; on it its name and how far it is.
+ */
 Pressable {
     id: root
 
@@ -18,6 +21,11 @@ Pressable {
 
     /** What a stitched block looks like, as the strip's drawing has it. */
     property var view: null
+    /** The sashing between two blocks, px. */
+    property real sashing: Theme.mm(2)
+
+    readonly property bool made: blockState !== "to-do"
+    readonly property bool gone: blockState === "spoiled" || blockState === "lost"
 
     signal chosen(string block)
 
@@ -28,67 +36,116 @@ Pressable {
     accessibleDescription: root.noted ? qsTr("with a note") : ""
     onClicked: root.chosen(root.block)
 
-    CutShape {
+    // Joined: its sashing is sewn to it.
+    Rectangle {
+        visible: root.blockState === "joined"
         anchors.fill: parent
-        anchors.margins: Theme.mm(0.8)
-        fill: root.pressed ? Theme.colors.ink : Theme.colors.raised
-        stroke: root.blockState === "spoiled" || root.blockState === "lost" ? Theme.colors.stop : Theme.colors.ink
+        color: Theme.colors.sashing
     }
-    BlockSketch {
-        visible: small.status !== Image.Ready
-        anchors.fill: small
-        block: root.block
-        made: root.blockState !== "to-do"
-        view: root.view
-        lost: root.blockState === "spoiled" || root.blockState === "lost"
-        ink: root.pressed && !made ? Theme.colors.raised : root.blockState === "to-do" ? Theme.colors.inkSoft : Theme.colors.ink
-    }
-    Image {
-        id: small
+    Rectangle {
+        id: lies
         anchors.fill: parent
-        anchors.margins: Theme.mm(2)
-        anchors.bottomMargin: word.implicitHeight + Theme.mm(2.5)
-        source: root.thumb
-        sourceSize.width: Math.max(1, width)
-        asynchronous: true
-        autoTransform: true
-        cache: false
-        fillMode: Image.PreserveAspectCrop
-    }
-    Word {
-        id: word
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: Theme.mm(2)
-        x: Theme.mm(1.4)
-        width: parent.width - Theme.mm(2.8)
-        cap: Theme.mm(3.84) // many to a row
-        bold: true
-        horizontalAlignment: Text.AlignHCenter
-        text: small.status === Image.Ready ? root.block + " " + root.stateSays : root.stateSays
-        color: root.pressed ? Theme.colors.raised : Theme.colors.ink
-        Accessible.ignored: true
-    }
-    Pictogram {
-        id: flag
-        name: "warning"
-        visible: root.flagged
-        anchors.right: parent.right
-        anchors.top: parent.top
-        anchors.margins: Theme.mm(2)
-        width: Theme.mm(5)
-        ink: Theme.colors.caution
-        ground: Theme.colors.raised
-    }
-    Pictogram {
-        objectName: "note"
-        name: "note"
-        visible: root.noted
-        anchors.right: root.flagged ? flag.left : parent.right
-        anchors.top: parent.top
-        anchors.margins: Theme.mm(2)
-        width: Theme.mm(5)
-        ink: Theme.colors.ink
-        ground: Theme.colors.raised
+        anchors.margins: Math.round(root.sashing / 2)
+        color: root.pressed ? Theme.colors.ink : Theme.colors.table
+
+        BlockSketch {
+            visible: small.status !== Image.Ready
+            anchors.fill: parent
+            made: root.made
+            view: root.view
+            lost: root.gone
+            ink: root.pressed ? Theme.colors.raised : Theme.colors.ink
+        }
+        Image {
+            id: small
+            anchors.fill: parent
+            source: root.thumb
+            sourceSize.width: Math.max(1, width)
+            asynchronous: true
+            autoTransform: true
+            cache: false
+            fillMode: Image.PreserveAspectCrop
+        }
+        Rectangle {
+            visible: root.made
+            anchors.fill: parent
+            color: "transparent"
+            border.width: root.keyboardFocus || root.pressed || root.gone ? Theme.keyBold : Theme.key
+            border.color: root.gone ? Theme.colors.stop : Theme.colors.ink
+        }
+        // The name, pinned to the cloth's corner; of a block to do it stands in its place on the table.
+        Rectangle {
+            id: tag
+            readonly property bool told: root.made
+            x: told ? 0 : (parent.width - width) / 2
+            y: told ? 0 : (parent.height - height - state.height) / 2
+            width: Math.min(parent.width, name.implicitWidth + Theme.mm(2))
+            height: name.implicitHeight
+            color: told ? Theme.colors.raised : "transparent"
+            border.width: told ? Theme.key : 0
+            border.color: Theme.colors.ink
+            Word {
+                id: name
+                anchors.horizontalCenter: parent.horizontalCenter
+                // A name stays on one line, however narrow the cell.
+                width: Math.min(implicitWidth, parent.width)
+                wrapMode: Text.NoWrap
+                cap: Math.max(Theme.mm(3.84), Math.min(Theme.capHead, root.width * 0.6 / Math.max(1, text.length)))
+                bold: true
+                text: root.block
+                color: !tag.told && root.pressed ? Theme.colors.raised : Theme.colors.ink
+                Accessible.ignored: true
+            }
+        }
+        Rectangle {
+            id: state
+            x: root.made ? parent.width - width : (parent.width - width) / 2
+            y: root.made ? parent.height - height : tag.y + tag.height
+            width: Math.min(parent.width, word.implicitWidth + Theme.mm(1.6))
+            height: word.implicitHeight
+            color: root.made ? Theme.colors.raised : "transparent"
+            border.width: root.made ? Theme.key : 0
+            border.color: Theme.colors.ink
+            Word {
+                id: word
+                anchors.horizontalCenter: parent.horizontalCenter
+                width: Math.min(implicitWidth, lies.width)
+                horizontalAlignment: Text.AlignHCenter
+                cap: Theme.mm(3.84) // many to a row
+                text: root.stateSays
+                color: !root.made && root.pressed ? Theme.colors.raised : Theme.colors.ink
+                Accessible.ignored: true
+            }
+        }
+        Rectangle {
+            visible: root.flagged || root.noted
+            x: parent.width - width
+            width: signs.width + Theme.mm(1.6)
+            height: Theme.mm(6)
+            color: Theme.colors.raised
+            border.width: Theme.key
+            border.color: Theme.colors.ink
+            Row {
+                id: signs
+                anchors.centerIn: parent
+                spacing: Theme.mm(1)
+                Pictogram {
+                    objectName: "note"
+                    name: "note"
+                    visible: root.noted
+                    width: Theme.mm(5)
+                    ink: Theme.colors.ink
+                    ground: Theme.colors.raised
+                }
+                Pictogram {
+                    name: "warning"
+                    visible: root.flagged
+                    width: Theme.mm(5)
+                    ink: Theme.colors.caution
+                    ground: Theme.colors.raised
+                }
+            }
+        }
     }
     FocusOutline { visible: root.keyboardFocus }
 }

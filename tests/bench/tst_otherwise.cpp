@@ -47,6 +47,8 @@ private slots:
     void whatIsMadeToThePlanFits();
     void anotherBlockSizeIsToldOf();
     void anotherSeamIsToldOf();
+    void fewerColumnsLeaveBlocksOver();
+    void anotherNumberOfColumnsIsToldOfRowsAndLongs();
     void drawUpIsNoOtherSize();
     void aTestJoinIsNoOtherSeam();
     void aClothThatTakesAPartOverIsToldOf();
@@ -112,6 +114,60 @@ void OtherwiseTest::anotherSeamIsToldOf()
     QCOMPARE(std::get<Told>(sashing->args[1]).length, plan(before).sashing.cutFront);
     QVERIFY2(told(says, "binding-strips-otherwise"), codes(says).constData());
     QVERIFY(!told(says, "blocks-otherwise"));
+}
+
+void OtherwiseTest::fewerColumnsLeaveBlocksOver()
+{
+    // A1 to A3 and B1 are stitched; of two columns A3 has no place, of one row B1 has none.
+    const Project before = upTo(nineBlocksOfCloth(), Does::StitchBlock, 4);
+    QCOMPARE(before.made.blocks.size(), std::size_t(4));
+    Project narrower = before;
+    narrower.blocks.columns = 2;
+    const std::vector<Problem> says = found(afterChange(before, narrower));
+    const Problem *over = told(says, "blocks-without-place");
+    QVERIFY2(over, codes(says).constData());
+    QCOMPARE(over->at, std::string("/blocks/columns"));
+    QCOMPARE(std::get<std::int64_t>(over->args[0]), 1);
+    QCOMPARE(std::get<std::string>(over->args[1]), std::string("A3"));
+    Project lower = before;
+    lower.blocks.rows = 1;
+    const std::vector<Problem> rows = found(afterChange(before, lower));
+    over = told(rows, "blocks-without-place");
+    QVERIFY2(over, codes(rows).constData());
+    QCOMPARE(over->at, std::string("/blocks/rows"));
+    QCOMPARE(std::get<std::string>(over->args[1]), std::string("B1"));
+    // One more of either takes nothing from what is made.
+    Project wider = before;
+    ++wider.blocks.columns;
+    ++wider.blocks.rows;
+    QVERIFY2(found(afterChange(before, wider)).empty(), codes(found(wider)).constData());
+    // A block that was spoiled needs no place.
+    narrower.made.blocks[2].state = BlockState::Spoiled;
+    QVERIFY(!told(found(narrower), "blocks-without-place"));
+}
+
+void OtherwiseTest::anotherNumberOfColumnsIsToldOfRowsAndLongs()
+{
+    Project before = upTo(nineBlocksOfCloth(), Does::SewBinding);
+    before.made.rows = {{"A", in(20), {in(6), in(13)}, {}}};
+    QVERIFY(!told(found(before), "rows-otherwise"));
+    Project wider = before;
+    wider.blocks.columns = 4;
+    const std::vector<Problem> says = found(afterChange(before, wider));
+    const Problem *row = told(says, "rows-otherwise");
+    QVERIFY2(row, codes(says).constData());
+    QCOMPARE(row->at, std::string("/blocks/columns"));
+    QCOMPARE(std::get<std::int64_t>(row->args[1]), 3);
+    QCOMPARE(std::get<std::int64_t>(row->args[2]), 4);
+    const Problem *longs = told(says, "longs-otherwise");
+    QVERIFY2(longs, codes(says).constData());
+    QVERIFY(std::get<std::int64_t>(longs->args[0]) > 0);
+    QVERIFY(std::get<Told>(longs->args[1]).length < std::get<Told>(longs->args[2]).length);
+    // One more row: the longs that are cut are as long as before.
+    Project taller = before;
+    taller.blocks.rows = 4;
+    const std::vector<Problem> more = found(afterChange(before, taller));
+    QVERIFY2(!told(more, "longs-otherwise") && !told(more, "rows-otherwise"), codes(more).constData());
 }
 
 void OtherwiseTest::drawUpIsNoOtherSize()

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Matside.Core
+import Matside.Parts
+import Matside.Theme
+
+/** What is made of the piece already, said beside what would change it, before a finger does. */
+Item {
+    id: root
+    objectName: "fit-made"
+
+    visible: FitModel.madeSays !== ""
+    height: visible ? Math.max(Theme.control, words.implicitHeight + Theme.mm(2)) : 0
+
+    KeyLine { width: parent.width }
+    Pictogram {
+        x: Theme.margin
+        anchors.verticalCenter: parent.verticalCenter
+        name: "blocks"
+        width: Theme.mm(6)
+        ink: Theme.colors.ink
+        ground: Theme.colors.raised
+    }
+    Word {
+        id: words
+        x: Theme.margin + Theme.mm(6) + Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+        width: parent.width - x - Theme.margin
+        text: FitModel.madeSays
+    }
+}
