@@ -81,12 +81,19 @@
         <translation>Naht</translation>
     </message>
     <message>
-        <source>On the back the fold just covers the seam; sewn down by hand.</source>
-        <translation>Hinten deckt die Faltkante gerade die Naht; von Hand angenäht.</translation>
+        <source>past the seam</source>
+        <extracomment>so far the fold of the binding lies beyond the seam, on the back</extracomment>
+        <translation>über die Naht</translation>
     </message>
     <message>
-        <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
-        <translation>Hinten reicht die Faltkante über die Naht, damit die Naht von vorn sie fasst.</translation>
+        <source>strip, cut</source>
+        <extracomment>the width a strip of binding is cut</extracomment>
+        <translation>Streifen, geschnitten</translation>
+    </message>
+    <message>
+        <source>pressed in half</source>
+        <extracomment>the strip of binding, folded along its middle with the iron</extracomment>
+        <translation>zur Hälfte gebügelt</translation>
     </message>
 </context>
 <context>
@@ -192,6 +199,18 @@
     </message>
 </context>
 <context>
+    <name>DrawerFront</name>
+    <message>
+        <source>open</source>
+        <extracomment>of a group in a list: what it holds is seen, or is not</extracomment>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -238,6 +257,13 @@
     </message>
 </context>
 <context>
+    <name>EdgeCornerNear</name>
+    <message>
+        <source>A corner close to</source>
+        <translation>Eine Ecke von Nahem</translation>
+    </message>
+</context>
+<context>
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
@@ -246,10 +272,6 @@
     <message>
         <source>rounded</source>
         <translation>abgerundet</translation>
-    </message>
-    <message>
-        <source>%1 now</source>
-        <translation>%1 jetzt</translation>
     </message>
     <message>
         <source>radius</source>
@@ -286,6 +308,10 @@
     <message>
         <source>scallops across</source>
         <translation>Bögen quer</translation>
+    </message>
+    <message>
+        <source>Corners</source>
+        <translation>Ecken</translation>
     </message>
 </context>
 <context>
@@ -381,6 +407,10 @@
         <source>The piece with its frame</source>
         <translation>Das Stück mit seinem Rahmen</translation>
     </message>
+    <message>
+        <source>The bound edge in section, seam %1</source>
+        <translation>Die eingefasste Kante im Querschnitt, Naht %1</translation>
+    </message>
 </context>
 <context>
     <name>EdgePins</name>
@@ -424,8 +454,12 @@
         <translation>Einfach gelegt: {%1} zuschneiden</translation>
     </message>
     <message>
-        <source>The bound edge in section, seam %1</source>
-        <translation>Die eingefasste Kante im Querschnitt, Naht %1</translation>
+        <source>On the back the fold just covers the seam; sewn down by hand.</source>
+        <translation>Hinten deckt die Faltkante gerade die Naht; von Hand angenäht.</translation>
+    </message>
+    <message>
+        <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
+        <translation>Hinten reicht die Faltkante über die Naht, damit die Naht von vorn sie fasst.</translation>
     </message>
 </context>
 <context>
@@ -559,21 +593,6 @@
     </message>
 </context>
 <context>
-    <name>FitHead</name>
-    <message>
-        <source>block</source>
-        <translation>Block</translation>
-    </message>
-    <message>
-        <source>columns</source>
-        <translation>Spalten</translation>
-    </message>
-    <message>
-        <source>rows</source>
-        <translation>Reihen</translation>
-    </message>
-</context>
-<context>
     <name>FitLayouts</name>
     <message>
         <source>What is wanted</source>
@@ -611,14 +630,18 @@
     </message>
 </context>
 <context>
-    <name>FitPage</name>
+    <name>FitMade</name>
     <message>
-        <source>What would fit</source>
-        <extracomment>the other face of the piece, in the drawing</extracomment>
-        <translation>Was passen würde</translation>
+        <source>A change here leaves it as it is.</source>
+        <extracomment>what is made: the strips and blocks named before</extracomment>
+        <translation>Eine Änderung hier lässt es, wie es ist.</translation>
     </message>
+</context>
+<context>
+    <name>FitScene</name>
     <message>
         <source>Show the back</source>
+        <extracomment>the other face of the piece, in the drawing</extracomment>
         <translation>Rückseite zeigen</translation>
     </message>
     <message>
@@ -626,13 +649,25 @@
         <translation>Vorderseite zeigen</translation>
     </message>
     <message>
+        <source>%1 mats on the table, each %2 by %3</source>
+        <extracomment>place mats: so many, and their two sides</extracomment>
+        <translation>%1 Tischsets auf dem Tisch, jedes %2 mal %3</translation>
+    </message>
+    <message>
         <source>The piece on the table, %1 by %2</source>
         <translation>Das Stück auf dem Tisch, %1 mal %2</translation>
     </message>
     <message>
-        <source>%1 mats on the table, each %2 by %3</source>
-        <extracomment>place mats: so many, and their two sides</extracomment>
-        <translation>%1 Tischsets auf dem Tisch, jedes %2 mal %3</translation>
+        <source>columns</source>
+        <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>Block</translation>
     </message>
 </context>
 <context>
@@ -1970,6 +2005,19 @@ what is told, and its value on the other tablet</extracomment>
         <source>Folder: %1</source>
         <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
         <translation>Ordner: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PieceStepper</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1 mehr</translation>
     </message>
 </context>
 <context>
@@ -6600,6 +6648,21 @@ Schnittkante</translation>
         <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
         <translation>Zuerst die Schnittkante wieder rechtwinklig zum Bruch schneiden (%1).</translation>
     </message>
+    <message>
+        <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
+        <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
+        <translation>Gestickte Blöcke haben im Stück keinen Platz mehr, insgesamt %1, der erste %2. Rückgängig nimmt die Änderung zurück.</translation>
+    </message>
+    <message>
+        <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
+        <extracomment>row: blocks joined side by side; %2 and %3 count blocks</extracomment>
+        <translation>Schon verbundene Reihen passen nicht mehr, insgesamt %1: aus %2 Blöcken verbunden, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+    </message>
+    <message>
+        <source>Long sashings cut already no longer fit, in all %1: cut %2 long, now it would be %3. Undo takes the change back.</source>
+        <extracomment>long sashing: the strip between two rows</extracomment>
+        <translation>Schon geschnittene lange Zwischenstreifen passen nicht mehr, insgesamt %1: %2 lang geschnitten, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7421,6 +7484,32 @@ Schnittkante</translation>
     <message>
         <source>That could not be saved.</source>
         <translation>Das ließ sich nicht speichern.</translation>
+    </message>
+    <message>
+        <source>hoop strips cut %1</source>
+        <translation>Stickstreifen geschnitten %1</translation>
+    </message>
+    <message>
+        <source>blocks stitched %1</source>
+        <translation>Blöcke gestickt %1</translation>
+    </message>
+    <message>
+        <source>sashings cut %1</source>
+        <extracomment>sashing: the strip between two blocks</extracomment>
+        <translation>Zwischenstreifen geschnitten %1</translation>
+    </message>
+    <message>
+        <source>joins sewn %1</source>
+        <translation>Verbindungen genäht %1</translation>
+    </message>
+    <message>
+        <source>binding strips cut %1</source>
+        <translation>Einfassungsstreifen geschnitten %1</translation>
+    </message>
+    <message>
+        <source>Made already: %1.</source>
+        <extracomment>%1: a list of what is made, each with its count</extracomment>
+        <translation>Schon gemacht: %1.</translation>
     </message>
 </context>
 <context>

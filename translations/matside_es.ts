@@ -81,12 +81,19 @@
         <translation>costura</translation>
     </message>
     <message>
-        <source>On the back the fold just covers the seam; sewn down by hand.</source>
-        <translation>Por detrás, el doblez cubre justo la costura; cosido a mano.</translation>
+        <source>past the seam</source>
+        <extracomment>so far the fold of the binding lies beyond the seam, on the back</extracomment>
+        <translation>tras la costura</translation>
     </message>
     <message>
-        <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
-        <translation>Por detrás, el doblez pasa de la costura, para que el pespunte desde delante lo agarre.</translation>
+        <source>strip, cut</source>
+        <extracomment>the width a strip of binding is cut</extracomment>
+        <translation>tira, cortada</translation>
+    </message>
+    <message>
+        <source>pressed in half</source>
+        <extracomment>the strip of binding, folded along its middle with the iron</extracomment>
+        <translation>planchada por la mitad</translation>
     </message>
 </context>
 <context>
@@ -192,6 +199,18 @@
     </message>
 </context>
 <context>
+    <name>DrawerFront</name>
+    <message>
+        <source>open</source>
+        <extracomment>of a group in a list: what it holds is seen, or is not</extracomment>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrado</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -238,6 +257,13 @@
     </message>
 </context>
 <context>
+    <name>EdgeCornerNear</name>
+    <message>
+        <source>A corner close to</source>
+        <translation>Una esquina de cerca</translation>
+    </message>
+</context>
+<context>
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
@@ -246,10 +272,6 @@
     <message>
         <source>rounded</source>
         <translation>redondeada</translation>
-    </message>
-    <message>
-        <source>%1 now</source>
-        <translation>ahora: %1</translation>
     </message>
     <message>
         <source>radius</source>
@@ -286,6 +308,10 @@
     <message>
         <source>scallops across</source>
         <translation>ondas a lo ancho</translation>
+    </message>
+    <message>
+        <source>Corners</source>
+        <translation>Esquinas</translation>
     </message>
 </context>
 <context>
@@ -381,6 +407,10 @@
         <source>The piece with its frame</source>
         <translation>La pieza con su marco</translation>
     </message>
+    <message>
+        <source>The bound edge in section, seam %1</source>
+        <translation>El borde ribeteado en sección, costura %1</translation>
+    </message>
 </context>
 <context>
     <name>EdgePins</name>
@@ -424,8 +454,12 @@
         <translation>Doblez simple: cortar {%1}</translation>
     </message>
     <message>
-        <source>The bound edge in section, seam %1</source>
-        <translation>El borde ribeteado en sección, costura %1</translation>
+        <source>On the back the fold just covers the seam; sewn down by hand.</source>
+        <translation>Por detrás, el doblez cubre justo la costura; cosido a mano.</translation>
+    </message>
+    <message>
+        <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
+        <translation>Por detrás, el doblez pasa de la costura, para que el pespunte desde delante lo agarre.</translation>
     </message>
 </context>
 <context>
@@ -559,21 +593,6 @@
     </message>
 </context>
 <context>
-    <name>FitHead</name>
-    <message>
-        <source>block</source>
-        <translation>bloque</translation>
-    </message>
-    <message>
-        <source>columns</source>
-        <translation>columnas</translation>
-    </message>
-    <message>
-        <source>rows</source>
-        <translation>filas</translation>
-    </message>
-</context>
-<context>
     <name>FitLayouts</name>
     <message>
         <source>What is wanted</source>
@@ -611,14 +630,18 @@
     </message>
 </context>
 <context>
-    <name>FitPage</name>
+    <name>FitMade</name>
     <message>
-        <source>What would fit</source>
-        <extracomment>the other face of the piece, in the drawing</extracomment>
-        <translation>Lo que cabría</translation>
+        <source>A change here leaves it as it is.</source>
+        <extracomment>what is made: the strips and blocks named before</extracomment>
+        <translation>Un cambio aquí lo deja como está.</translation>
     </message>
+</context>
+<context>
+    <name>FitScene</name>
     <message>
         <source>Show the back</source>
+        <extracomment>the other face of the piece, in the drawing</extracomment>
         <translation>Ver la trasera</translation>
     </message>
     <message>
@@ -626,13 +649,25 @@
         <translation>Ver la delantera</translation>
     </message>
     <message>
+        <source>%1 mats on the table, each %2 by %3</source>
+        <extracomment>place mats: so many, and their two sides</extracomment>
+        <translation>%1 manteles individuales sobre la mesa, cada uno de %2 por %3</translation>
+    </message>
+    <message>
         <source>The piece on the table, %1 by %2</source>
         <translation>La pieza sobre la mesa, %1 por %2</translation>
     </message>
     <message>
-        <source>%1 mats on the table, each %2 by %3</source>
-        <extracomment>place mats: so many, and their two sides</extracomment>
-        <translation>%1 manteles individuales sobre la mesa, cada uno de %2 por %3</translation>
+        <source>columns</source>
+        <translation>columnas</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>filas</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>bloque</translation>
     </message>
 </context>
 <context>
@@ -1970,6 +2005,19 @@ what is told, and its value on the other tablet</extracomment>
         <source>Folder: %1</source>
         <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
         <translation>Carpeta: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PieceStepper</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1, menos</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1, más</translation>
     </message>
 </context>
 <context>
@@ -6600,6 +6648,21 @@ borde cortado</translation>
         <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
         <translation>Primero escuadrar otra vez el borde cortado de %1 con su doblez.</translation>
     </message>
+    <message>
+        <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
+        <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
+        <translation>Bloques bordados ya no tienen sitio en la pieza, en total %1, el primero %2. Deshacer anula el cambio.</translation>
+    </message>
+    <message>
+        <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
+        <extracomment>row: blocks joined side by side; %2 and %3 count blocks</extracomment>
+        <translation>Las filas ya unidas ya no encajan, en total %1: unidas de %2 bloques, ahora serían %3. Deshacer anula el cambio.</translation>
+    </message>
+    <message>
+        <source>Long sashings cut already no longer fit, in all %1: cut %2 long, now it would be %3. Undo takes the change back.</source>
+        <extracomment>long sashing: the strip between two rows</extracomment>
+        <translation>Las tiras de unión largas ya cortadas ya no encajan, en total %1: cortadas de %2 de largo, ahora serían %3. Deshacer anula el cambio.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7421,6 +7484,32 @@ borde cortado</translation>
     <message>
         <source>That could not be saved.</source>
         <translation>No se pudo guardar.</translation>
+    </message>
+    <message>
+        <source>hoop strips cut %1</source>
+        <translation>tiras de bordado cortadas %1</translation>
+    </message>
+    <message>
+        <source>blocks stitched %1</source>
+        <translation>bloques bordados %1</translation>
+    </message>
+    <message>
+        <source>sashings cut %1</source>
+        <extracomment>sashing: the strip between two blocks</extracomment>
+        <translation>tiras de unión cortadas %1</translation>
+    </message>
+    <message>
+        <source>joins sewn %1</source>
+        <translation>uniones cosidas %1</translation>
+    </message>
+    <message>
+        <source>binding strips cut %1</source>
+        <translation>tiras de ribete cortadas %1</translation>
+    </message>
+    <message>
+        <source>Made already: %1.</source>
+        <extracomment>%1: a list of what is made, each with its count</extracomment>
+        <translation>Ya hecho: %1.</translation>
     </message>
 </context>
 <context>

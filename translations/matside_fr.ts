@@ -81,12 +81,19 @@
         <translation>couture</translation>
     </message>
     <message>
-        <source>On the back the fold just covers the seam; sewn down by hand.</source>
-        <translation>Au dos, le pli couvre tout juste la couture&#x202f;; cousu à la main.</translation>
+        <source>past the seam</source>
+        <extracomment>so far the fold of the binding lies beyond the seam, on the back</extracomment>
+        <translation>au-delà de la couture</translation>
     </message>
     <message>
-        <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
-        <translation>Au dos, le pli dépasse la couture, pour que la piqûre faite sur le devant le prenne.</translation>
+        <source>strip, cut</source>
+        <extracomment>the width a strip of binding is cut</extracomment>
+        <translation>bande, coupée</translation>
+    </message>
+    <message>
+        <source>pressed in half</source>
+        <extracomment>the strip of binding, folded along its middle with the iron</extracomment>
+        <translation>pliée en deux au fer</translation>
     </message>
 </context>
 <context>
@@ -192,6 +199,18 @@
     </message>
 </context>
 <context>
+    <name>DrawerFront</name>
+    <message>
+        <source>open</source>
+        <extracomment>of a group in a list: what it holds is seen, or is not</extracomment>
+        <translation>ouvert</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>fermé</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -238,6 +257,13 @@
     </message>
 </context>
 <context>
+    <name>EdgeCornerNear</name>
+    <message>
+        <source>A corner close to</source>
+        <translation>Un coin de près</translation>
+    </message>
+</context>
+<context>
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
@@ -246,10 +272,6 @@
     <message>
         <source>rounded</source>
         <translation>arrondis</translation>
-    </message>
-    <message>
-        <source>%1 now</source>
-        <translation>%1 pour l’instant</translation>
     </message>
     <message>
         <source>radius</source>
@@ -286,6 +308,10 @@
     <message>
         <source>scallops across</source>
         <translation>festons en travers</translation>
+    </message>
+    <message>
+        <source>Corners</source>
+        <translation>Coins</translation>
     </message>
 </context>
 <context>
@@ -381,6 +407,10 @@
         <source>The piece with its frame</source>
         <translation>L’ouvrage avec son encadrement</translation>
     </message>
+    <message>
+        <source>The bound edge in section, seam %1</source>
+        <translation>Le bord fini en coupe, couture %1</translation>
+    </message>
 </context>
 <context>
     <name>EdgePins</name>
@@ -424,8 +454,12 @@
         <translation>Pli simple&#x202f;: couper {%1}</translation>
     </message>
     <message>
-        <source>The bound edge in section, seam %1</source>
-        <translation>Le bord fini en coupe, couture %1</translation>
+        <source>On the back the fold just covers the seam; sewn down by hand.</source>
+        <translation>Au dos, le pli couvre tout juste la couture&#x202f;; cousu à la main.</translation>
+    </message>
+    <message>
+        <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
+        <translation>Au dos, le pli dépasse la couture, pour que la piqûre faite sur le devant le prenne.</translation>
     </message>
 </context>
 <context>
@@ -559,21 +593,6 @@
     </message>
 </context>
 <context>
-    <name>FitHead</name>
-    <message>
-        <source>block</source>
-        <translation>bloc</translation>
-    </message>
-    <message>
-        <source>columns</source>
-        <translation>colonnes</translation>
-    </message>
-    <message>
-        <source>rows</source>
-        <translation>rangées</translation>
-    </message>
-</context>
-<context>
     <name>FitLayouts</name>
     <message>
         <source>What is wanted</source>
@@ -611,14 +630,18 @@
     </message>
 </context>
 <context>
-    <name>FitPage</name>
+    <name>FitMade</name>
     <message>
-        <source>What would fit</source>
-        <extracomment>the other face of the piece, in the drawing</extracomment>
-        <translation>Ce qui tient</translation>
+        <source>A change here leaves it as it is.</source>
+        <extracomment>what is made: the strips and blocks named before</extracomment>
+        <translation>Un changement ici le laisse tel quel.</translation>
     </message>
+</context>
+<context>
+    <name>FitScene</name>
     <message>
         <source>Show the back</source>
+        <extracomment>the other face of the piece, in the drawing</extracomment>
         <translation>Montrer le dos</translation>
     </message>
     <message>
@@ -626,13 +649,25 @@
         <translation>Montrer le devant</translation>
     </message>
     <message>
+        <source>%1 mats on the table, each %2 by %3</source>
+        <extracomment>place mats: so many, and their two sides</extracomment>
+        <translation>%1 sets de table sur la table, chacun de %2 sur %3</translation>
+    </message>
+    <message>
         <source>The piece on the table, %1 by %2</source>
         <translation>L’ouvrage sur la table, %1 sur %2</translation>
     </message>
     <message>
-        <source>%1 mats on the table, each %2 by %3</source>
-        <extracomment>place mats: so many, and their two sides</extracomment>
-        <translation>%1 sets de table sur la table, chacun de %2 sur %3</translation>
+        <source>columns</source>
+        <translation>colonnes</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>rangées</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>bloc</translation>
     </message>
 </context>
 <context>
@@ -1970,6 +2005,19 @@ what is told, and its value on the other tablet</extracomment>
         <source>Folder: %1</source>
         <extracomment>a folder in a list of pictures; %1 is its name</extracomment>
         <translation>Dossier&#x202f;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PieceStepper</name>
+    <message>
+        <source>%1 less</source>
+        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
+        <translation>%1&#x202f;: moins</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
+        <translation>%1&#x202f;: plus</translation>
     </message>
 </context>
 <context>
@@ -6600,6 +6648,21 @@ bord coupé</translation>
         <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
         <translation>Remettre d’abord le bord coupé (%1) d’équerre avec le pli.</translation>
     </message>
+    <message>
+        <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
+        <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
+        <translation>Des blocs brodés n’ont plus de place dans l’ouvrage, en tout %1, le premier %2. Annuler revient sur la modification.</translation>
+    </message>
+    <message>
+        <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
+        <extracomment>row: blocks joined side by side; %2 and %3 count blocks</extracomment>
+        <translation>Les rangées déjà assemblées ne conviennent plus, en tout %1 : assemblées de %2 blocs, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+    </message>
+    <message>
+        <source>Long sashings cut already no longer fit, in all %1: cut %2 long, now it would be %3. Undo takes the change back.</source>
+        <extracomment>long sashing: the strip between two rows</extracomment>
+        <translation>Les bandes intermédiaires longues déjà coupées ne conviennent plus, en tout %1 : coupées à %2 de long, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7421,6 +7484,32 @@ bord coupé</translation>
     <message>
         <source>That could not be saved.</source>
         <translation>Cela n’a pas pu être enregistré.</translation>
+    </message>
+    <message>
+        <source>hoop strips cut %1</source>
+        <translation>bandes à broder coupées %1</translation>
+    </message>
+    <message>
+        <source>blocks stitched %1</source>
+        <translation>blocs brodés %1</translation>
+    </message>
+    <message>
+        <source>sashings cut %1</source>
+        <extracomment>sashing: the strip between two blocks</extracomment>
+        <translation>bandes intermédiaires coupées %1</translation>
+    </message>
+    <message>
+        <source>joins sewn %1</source>
+        <translation>assemblages cousus %1</translation>
+    </message>
+    <message>
+        <source>binding strips cut %1</source>
+        <translation>bandes de finition coupées %1</translation>
+    </message>
+    <message>
+        <source>Made already: %1.</source>
+        <extracomment>%1: a list of what is made, each with its count</extracomment>
+        <translation>Déjà fait : %1.</translation>
     </message>
 </context>
 <context>

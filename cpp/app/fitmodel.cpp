@@ -49,8 +49,7 @@ QString madeWords(const Made &made)
     tell(FitModel::tr("binding strips cut %1"), binding);
     //: %1: a list of what is made, each with its count
     return told.isEmpty() ? QString()
-                          : FitModel::tr("Made already: %1. A change here leaves it as it is.")
-                                .arg(told.join(QStringLiteral(", ")));
+                          : FitModel::tr("Made already: %1.").arg(told.join(QStringLiteral(", ")));
 }
 
 } // namespace

@@ -41,7 +41,7 @@ public:
     [[nodiscard]] QVariantList mats() const { return m_mats; }
     /// The cloths the piece is cut of, as its drawings show them: see clothsDrawn().
     [[nodiscard]] QVariantMap cloths() const { return m_cloths; }
-    /// What is made already, named, and that a change leaves it as it is; empty before anything is.
+    /// What is made already, named and counted; empty before anything is.
     [[nodiscard]] QString madeSays() const { return m_madeSays; }
     [[nodiscard]] FieldsModel *fields() { return &m_fields; }
     [[nodiscard]] FiguresModel *figures() { return &m_figures; }

@@ -127,6 +127,19 @@ int Gallery::pictured() const
         std::count_if(m_rows.begin(), m_rows.end(), [](const Cell &cell) { return !cell.sha.isEmpty(); }));
 }
 
+QVariantList Gallery::tally() const
+{
+    std::map<std::optional<BlockState>, int> counts;
+    for (const Cell &cell : m_rows)
+        ++counts[cell.state];
+    QVariantList list;
+    for (const auto &[state, count] : counts)
+        list.append(QVariantMap{{QStringLiteral("state"), codeOf(state)},
+                                {QStringLiteral("says"), wordsOf(state)},
+                                {QStringLiteral("count"), count}});
+    return list;
+}
+
 void Gallery::setActive(bool active)
 {
     if (active == m_active)

@@ -20,6 +20,7 @@ class Gallery : public QAbstractListModel, public Single<Gallery> {
     Q_PROPERTY(int count READ count NOTIFY shown FINAL)
     Q_PROPERTY(int columns READ columns NOTIFY shown FINAL)
     Q_PROPERTY(int pictured READ pictured NOTIFY shown FINAL)
+    Q_PROPERTY(QVariantList tally READ tally NOTIFY shown FINAL)
     Q_PROPERTY(bool active READ active WRITE setActive NOTIFY shown FINAL)
 public:
     enum Role {
@@ -41,6 +42,8 @@ public:
     [[nodiscard]] int columns() const;
     /// How many blocks have a picture.
     [[nodiscard]] int pictured() const;
+    /// How many blocks are how far: {state, says, count}, those to do first, none of which there is none.
+    [[nodiscard]] QVariantList tally() const;
     [[nodiscard]] bool active() const { return m_active; }
     void setActive(bool active);
 

@@ -116,24 +116,25 @@ std::optional<Problem> withoutPlace(const Project &project)
 /// Long sashings cut whole, further from the length the rows have now than their spare takes up.
 std::optional<Problem> longsCut(const Project &project, const Plan &plan, const std::vector<Step> &steps)
 {
+    const auto laid = [&](const Step &step) -> std::optional<Length> {
+        for (const MadeLayout &layout : project.made.layouts)
+            for (const LaidStrip &strip : stateOf(project, steps, layout).cut)
+                for (const LaidPiece &piece : strip.pieces)
+                    if (layout.cloth == step.cloth && piece.does == progressName(step))
+                        return piece.turned ? piece.along : piece.across;
+        return std::nullopt;
+    };
     std::int64_t many = 0;
     Length was, now;
     for (const Step &step : steps) {
         if (step.does != Does::CutLong || step.trial || step.done == 0 || !step.size)
             continue;
-        for (const MadeLayout &layout : project.made.layouts)
-            for (const LaidStrip &strip : stateOf(project, steps, layout).cut)
-                for (const LaidPiece &piece : strip.pieces) {
-                    const Length length = piece.turned ? piece.along : piece.across;
-                    const Length off =
-                        std::max(length, step.size->along) - std::min(length, step.size->along);
-                    if (layout.cloth != step.cloth || piece.does != progressName(step) ||
-                        off <= plan.sashing.longSpare || was == length)
-                        continue;
-                    many += step.done;
-                    was = length;
-                    now = step.size->along;
-                }
+        const Length wanted = step.size->along, length = laid(step).value_or(wanted);
+        if (std::max(length, wanted) - std::min(length, wanted) <= plan.sashing.longSpare)
+            continue;
+        many += step.done;
+        was = length;
+        now = wanted;
     }
     if (many == 0)
         return std::nullopt;

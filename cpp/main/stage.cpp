@@ -164,6 +164,7 @@ std::vector<Scene> statesOf(Room &room, QQuickWindow &window)
     logStates(states);
     trimStates(states);
     joinStates(states);
+    fitStates(states);
     edgeStates(states);
     return states.take();
 }

@@ -87,6 +87,7 @@ void hoopStates(States &states);
 void logStates(States &states);
 void trimStates(States &states);
 void joinStates(States &states);
+void fitStates(States &states);
 void edgeStates(States &states);
 
 } // namespace matside

@@ -169,6 +169,19 @@ Make squared(std::array<int, 6> off)
 
 } // namespace
 
+void fitStates(States &states)
+{
+    const Station fit = Station::Fit;
+    states.add("fit-figures", fit, until(Does::CutStrip), states.side("fit-page", "figures"));
+    states.add("fit-made", fit, until(Does::StitchBlock, 4));
+    // Two columns fewer than the blocks that are stitched.
+    states.add("fit-otherwise", fit, [](const Project &p) {
+        Project project = upTo(p, Does::StitchBlock, 6);
+        project.blocks.columns -= 2;
+        return project;
+    });
+}
+
 void edgeStates(States &states)
 {
     const Station edge = Station::Edge;

@@ -12,14 +12,20 @@ function lay(t, width, height, mm, mats = []) {
     const along = Math.max(1, t.finishedAlongMm, hasTable ? t.tableAlongMm : 0);
     const across = Math.max(1, t.finishedAcrossMm, hasTable ? t.tableAcrossMm : 0);
     const scale = (beside, over) => Math.max(0.001, Math.min((width - 2 * beside) / along, (height - 2 * over) / across));
-    const narrow = (table, piece, need) => hasTable && (table - piece) / 2 * scale(4 * mm, 4 * mm) < need;
     // What a figure takes of bare wood: more with each digit, and when it has a fraction.
     const needs = (figure, plain, stacked) => ((figure?.num ?? "") !== "" ? stacked : plain) * mm;
     const digits = figure => 2.4 + 4.2 * Math.max(1, (figure?.whole ?? "").length + ((figure?.lean ?? "") !== "" ? 1 : 0));
     // Mats lie at the edge and no figure stands between them.
     const hangsBeside = hasTable && t.tableAlongMm < t.finishedAlongMm, hangsOver = hasTable && t.tableAcrossMm < t.finishedAcrossMm;
-    const beside = mats.length > 0 ? 4 : hangsBeside ? 31 : narrow(t.tableAlongMm, t.finishedAlongMm, needs(t.revealAlong, digits(t.revealAlong), 17)) ? 19 : 4;
-    const over = mats.length > 0 ? 4 : hangsOver || narrow(t.tableAcrossMm, t.finishedAcrossMm, needs(t.revealAcross, 7.6, 11)) ? 11.5 : 4;
+    let beside = mats.length === 0 && hangsBeside ? 31 : 4, over = mats.length === 0 && hangsOver ? 11.5 : 4;
+    // What stands beside makes the drawing smaller, and the wood over it; so it is looked at twice.
+    for (let look = 0; look < 2 && hasTable && mats.length === 0; ++look) {
+        const now = scale(beside * mm, over * mm);
+        if (beside === 4 && (t.tableAlongMm - t.finishedAlongMm) / 2 * now < needs(t.revealAlong, digits(t.revealAlong), 17))
+            beside = 19;
+        if (over === 4 && (t.tableAcrossMm - t.finishedAcrossMm) / 2 * now < needs(t.revealAcross, 7.6, 11))
+            over = 11.5;
+    }
     const k = scale(beside * mm, over * mm);
     const box = (a, b) => ({ x: (width - a * k) / 2, y: (height - b * k) / 2, w: a * k, h: b * k });
     return {

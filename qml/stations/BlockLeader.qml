@@ -18,12 +18,15 @@ Item {
     /** A block's near corner, by its place in the piece; before the page is mirrored. */
     readonly property real firstX: (Theme.left ? width - drawing.x - drawing.width : drawing.x) + (lie ? lie.piece.x + lie.edge : 0)
     readonly property real firstY: drawing.y + (lie ? lie.piece.y + lie.edge : 0)
-    readonly property real startX: level ? fromX + from.width + Theme.mm(1) : fromX + from.width * 0.5
+    readonly property real startX: level ? fromX + from.width + Theme.mm(1) : fromX + Theme.mm(2.4)
     readonly property real startY: level ? from.y + from.height / 2 : from.y
     readonly property real fromX: Theme.left ? width - from.x - from.width : from.x
     readonly property real goalX: level ? firstX + wide * 0.3 : inBlock(startX, firstX, wide, (lie?.sashing ?? 0), (lie?.columns ?? 1) - 1)
     readonly property real goalY: level ? inBlock(startY, firstY, high, (lie?.sashing ?? 0), (lie?.rows ?? 1) - 1)
                                         : firstY + ((lie?.rows ?? 1) - 1) * (high + (lie?.sashing ?? 0)) + high * 0.7
+    /** Where it turns towards the block: it keeps clear of what stands under the piece. */
+    property real limit: width
+    readonly property real turnX: level ? Math.min(goalX, limit) : startX
     readonly property real line: Theme.mm(0.5) * Theme.colors.lineScale
 
     /** The place nearest to `at` that lies well inside a block. */
@@ -35,19 +38,26 @@ Item {
         return Theme.left ? width - x - w : x;
     }
 
-    Rectangle { // from the value, straight on
-        readonly property real length: root.level ? Math.abs(root.goalX - root.startX) : Math.abs(root.goalY - root.startY)
-        width: root.level ? length : root.line
-        height: root.level ? root.line : length
-        x: root.side(root.level ? Math.min(root.startX, root.goalX) : root.startX - root.line / 2, width)
-        y: root.level ? root.startY - root.line / 2 : Math.min(root.startY, root.goalY)
+    Rectangle { // sideways from the value
+        visible: root.level
+        width: Math.abs(root.turnX - root.startX)
+        height: root.line
+        x: root.side(Math.min(root.startX, root.turnX), width)
+        y: root.startY - root.line / 2
         color: Theme.colors.accent
     }
-    Rectangle { // and round the corner to the block
-        width: root.level ? root.line : Math.abs(root.goalX - root.startX) + root.line
-        height: root.level ? Math.abs(root.goalY - root.startY) + root.line : root.line
-        x: root.side(root.level ? root.goalX - root.line / 2 : Math.min(root.startX, root.goalX) - root.line / 2, width)
-        y: root.level ? Math.min(root.startY, root.goalY) - root.line / 2 : root.goalY - root.line / 2
+    Rectangle { // up
+        width: root.line
+        height: Math.abs(root.goalY - root.startY) + root.line
+        x: root.side(root.turnX - root.line / 2, width)
+        y: Math.min(root.startY, root.goalY) - root.line / 2
+        color: Theme.colors.accent
+    }
+    Rectangle { // and to the block
+        width: Math.abs(root.goalX - root.turnX)
+        height: root.line
+        x: root.side(Math.min(root.turnX, root.goalX), width)
+        y: root.goalY - root.line / 2
         color: Theme.colors.accent
     }
     Rectangle {

@@ -24,6 +24,11 @@ Pressable {
     readonly property color ground: solid ? Theme.colors.ink : Theme.colors.raised
     readonly property real rim: Theme.mm(1.3)
     readonly property real air: Theme.mm(1.6)
+    /** The width at which no word of it is broken. */
+    readonly property real leastWidth: longest + 2 * air + rim + knob.width + Theme.mm(3.4)
+    readonly property real longest: (text + " " + summary).split(" ").reduce((most, word) => Math.max(most, lengthOf(word, heavy)), 0)
+    /** Beside its name a figure would break a word: it stands beneath. */
+    readonly property bool beneath: length.active && longest + length.width + 3 * air > plate.width
     /** The height it asks for by itself. */
     readonly property real wanted: Math.max(Theme.step, plate.inside + 2 * (rim + Theme.mm(0.8)))
 
@@ -75,7 +80,8 @@ Pressable {
     }
     Rectangle {
         id: plate
-        readonly property real inside: Math.max(words.implicitHeight + (said.visible ? said.implicitHeight : 0), length.active ? length.height : 0)
+        readonly property real inside: root.beneath ? words.implicitHeight + length.height
+                                                    : Math.max(words.implicitHeight + (said.visible ? said.implicitHeight : 0), length.active ? length.height : 0)
         x: root.rim
         y: root.rim
         width: knob.x - x - Theme.mm(1.6)
@@ -87,9 +93,10 @@ Pressable {
         Pictogram {
             id: picture
             // It gives way before a word has to be broken.
-            readonly property real longest: (root.text + " " + root.summary).split(" ").reduce((most, word) => Math.max(most, root.lengthOf(word, heavy)), 0)
-            readonly property real besides: 2 * root.air + (length.active ? length.width + root.air : 0)
-            visible: name !== "" && longest + width + root.air <= plate.width - besides
+            readonly property real besides: 2 * root.air + (length.active && !root.beneath ? length.width + root.air : 0)
+            readonly property real room: plate.width - besides - width - root.air
+            // Nor does it make three lines of two.
+            visible: name !== "" && root.longest <= room && root.lengthOf(root.text, heavy) <= 1.6 * room
             x: root.air
             width: Theme.mm(8.4)
             anchors.verticalCenter: parent.verticalCenter
@@ -100,8 +107,8 @@ Pressable {
         Word {
             id: words
             x: root.air + (picture.visible ? picture.width + root.air : 0)
-            width: (length.active ? length.x : plate.width) - x - root.air
-            y: (parent.height - implicitHeight - (said.visible ? said.implicitHeight : 0)) / 2
+            width: (length.active && !root.beneath ? length.x : plate.width) - x - root.air
+            y: (parent.height - implicitHeight - (said.visible ? said.implicitHeight : root.beneath ? length.height : 0)) / 2
             cap: Theme.capWord
             bold: true
             color: root.ink
@@ -122,8 +129,8 @@ Pressable {
             id: length
             active: !root.open && root.summary === "" && root.figure !== null
             visible: active
-            anchors.verticalCenter: parent.verticalCenter
-            x: plate.width - width - root.air
+            x: root.beneath ? words.x : plate.width - width - root.air
+            y: root.beneath ? words.y + words.implicitHeight : (parent.height - height) / 2
             sourceComponent: FigureText {
                 figure: root.figure
                 cap: Theme.capInText

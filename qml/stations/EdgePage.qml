@@ -45,7 +45,7 @@ WidePage {
         x: root.counting && !root.alone && Theme.left ? root.panel : 0
         y: root.opens ? more.height + Theme.gap : 0
         visible: !root.alone && !done.visible && !root.sewing && !root.sectional && root.taping === null
-        width: parent.width - (root.counting && !root.alone ? root.panel : 0) - (close.besides ? close.width : 0)
+        width: parent.width - (root.counting && !root.alone ? root.panel : 0) - (close.besides ? close.width + Theme.margin : 0)
         height: parent.height - y - (close.visible && !close.besides ? close.height + Theme.margin : 0)
         view: EdgeModel.view
         phase: root.laying ? "bind" : root.cornering ? "last" : EdgeModel.phase

@@ -44,6 +44,7 @@ Item {
     /** The height the fronts of the chest share, and what this one asks for. */
     property real frontLeast: 0
     property real frontWanted: 0
+    property real frontLeastWidth: 0
 
     readonly property bool chosen: kind === "choice" || kind === "flag"
     readonly property bool plain: chosen || kind === "length" || kind === "count" || kind === "share"
@@ -74,8 +75,12 @@ Item {
                 figure: root.figure?.valid ? root.figure : null
                 open: root.open
                 onWantedChanged: root.frontWanted = wanted
+                onLeastWidthChanged: root.frontLeastWidth = leastWidth
                 onClicked: root.turned()
-                Component.onCompleted: root.frontWanted = wanted
+                Component.onCompleted: {
+                    root.frontLeastWidth = leastWidth;
+                    root.frontWanted = wanted;
+                }
             }
         }
     }

@@ -22,19 +22,28 @@ Flickable {
     signal ask(string pointer, string label, string kind, string text)
     signal working(string key)
     /** So many drawers stand side by side. */
-    readonly property int perRow: Math.max(1, Math.floor(width / Theme.mm(50)))
+    readonly property int perRow: Math.max(1, Math.floor(width / Math.max(Theme.mm(50), widest)))
     readonly property real frontWidth: width / perRow
-    /** The height of the front that asks for most. */
+    /** The height of the front that asks for most, and the least width of any. */
     property real tallest: Theme.step
+    property real widest: 0
     /** Something is said above the drawers, and beside it there is room for the button. */
     readonly property bool said: hints.count > 0 || made.visible
     readonly property bool beside: said && width > Theme.mm(120)
 
+    /** How high what is said above the drawers stands. */
+    readonly property real saidHeight: drawers.y
+
     function measure() {
         let most = Math.max(Theme.step, figures.wanted, shade.wanted, file.wanted);
-        for (let i = 0; i < choices.count; ++i)
-            most = Math.max(most, (choices.itemAt(i) as FieldRow)?.frontWanted ?? 0);
+        let wide = Math.max(figures.leastWidth, shade.leastWidth, file.leastWidth);
+        for (let i = 0; i < choices.count; ++i) {
+            const row = choices.itemAt(i) as FieldRow;
+            most = Math.max(most, row?.frontWanted ?? 0);
+            wide = Math.max(wide, row?.frontLeastWidth ?? 0);
+        }
         tallest = most;
+        widest = wide;
     }
     onWidthChanged: measure()
 
@@ -187,6 +196,7 @@ Flickable {
                     open: root.openGroup === group
                     openItem: root.openItem
                     onFrontWantedChanged: root.measure()
+                    onFrontLeastWidthChanged: root.measure()
                     onTurned: {
                         root.openGroup = open ? "" : group;
                         if (open)

@@ -11,15 +11,24 @@ Pressable {
     required property string label
     required property var figure
 
+    /** Beside its figure a word of the name would be broken: the figure stands beneath. */
+    readonly property bool beneath: letters.font.pixelSize > 0 && longest > width - length.implicitWidth - 2 * Theme.margin - Theme.gap
+    readonly property real longest: label.split(" ").reduce((most, word) => Math.max(most, letters.advanceWidth(word)), 0)
+
     readonly property color ink: pressed ? Theme.colors.raised : Theme.colors.ink
 
     enabled: figure.hasWorking
     inList: true
-    implicitHeight: Math.max(Theme.step, words.implicitHeight + Theme.mm(3), length.implicitHeight + Theme.mm(3.4))
+    implicitHeight: beneath ? words.implicitHeight + length.implicitHeight + Theme.mm(4.4)
+                            : Math.max(Theme.step, words.implicitHeight + Theme.mm(3), length.implicitHeight + Theme.mm(3.4))
     accessibleName: label + ", " + figure.text + (figure.untried ? ", " + qsTr("not tried yet") : "")
     //: what pressing a figure does
     accessibleDescription: figure.hasWorking ? qsTr("show the working") : ""
 
+    FontMetrics {
+        id: letters
+        font: words.font
+    }
     Rectangle {
         anchors.fill: parent
         color: root.pressed ? Theme.colors.ink : Theme.colors.raised
@@ -33,8 +42,8 @@ Pressable {
     Word {
         id: words
         x: Theme.margin
-        width: length.x - x - Theme.gap
-        anchors.verticalCenter: parent.verticalCenter
+        y: root.beneath ? Theme.mm(1) : (parent.height - implicitHeight) / 2
+        width: (root.beneath ? parent.width - Theme.margin : length.x - Theme.gap) - x
         color: root.ink
         text: root.label
         Accessible.ignored: true
@@ -43,8 +52,7 @@ Pressable {
         id: length
         x: root.width - width - Theme.margin
         width: implicitWidth
-        anchors.verticalCenter: parent.verticalCenter
-        anchors.verticalCenterOffset: -Theme.mm(0.6)
+        y: root.beneath ? words.y + words.implicitHeight : (parent.height - implicitHeight) / 2 - Theme.mm(0.6)
         figure: root.figure
         cap: Theme.capInText
         color: root.ink

@@ -26,6 +26,7 @@ Item {
         x: Theme.margin + Theme.mm(6) + Theme.gap
         anchors.verticalCenter: parent.verticalCenter
         width: parent.width - x - Theme.margin
-        text: FitModel.madeSays
+        //: what is made: the strips and blocks named before
+        text: FitModel.madeSays + (Theme.small ? "" : " " + qsTr("A change here leaves it as it is."))
     }
 }

@@ -19,8 +19,11 @@ FocusScope {
     readonly property bool aside: opened && !upright
     /** The column leaves the larger half of a small screen to the drawing. */
     readonly property real columnWidth: Theme.small ? Math.min(Theme.column, width * 0.5) : Math.min(Theme.mm(105), width * 0.6)
-    /** The chest as it stands under the drawing. */
-    readonly property real chest: upright ? height * (!opened ? 0.42 : shows === "layouts" ? 0.6 : 0.54) : Theme.mm(Theme.small ? 31 : 47)
+    /** The chest as it stands under the drawing: what is said above it may not hide the drawers. */
+    readonly property real wantedChest: upright ? height * (!opened ? Math.max(0.36, Math.min(0.42, (fields.saidHeight + Theme.mm(26)) / height)) : shows === "layouts" ? 0.6 : 0.5)
+                                                : Theme.small ? Math.max(Theme.mm(31), Math.min(height * 0.35, fields.saidHeight + Theme.mm(14)))
+                                                              : Math.max(Theme.mm(47), Math.min(height * 0.42, fields.saidHeight + Theme.mm(19)))
+    property real chest: 0
     /** What stands in the column: "fields", "working", "layouts"; or "shade", light and dark over all of it. */
     property string shows: "fields"
     /** The face that lies up while layouts are looked at. */
@@ -49,6 +52,10 @@ FocusScope {
         shows = "working";
         (sum.item as WorkingSheet).show(keys);
     }
+    /** Pulls a drawer out. */
+    function openSide(name: string) {
+        fields.openGroup = name;
+    }
     /** The layouts that would fit, each to be seen on the table. */
     function openLayouts() {
         shows = "layouts";
@@ -72,6 +79,13 @@ FocusScope {
         FitModel.sentToMend = false;
     }
 
+    Binding {
+        target: root
+        property: "chest"
+        value: root.wantedChest
+        when: !scene.busy
+        restoreMode: Binding.RestoreNone
+    }
     FitScene {
         id: scene
         visible: root.shows !== "shade"
@@ -82,6 +96,8 @@ FocusScope {
         face: root.face
         marked: (layouts.item as FitLayouts)?.marked ?? ""
         bare: root.shows === "layouts"
+        opened: root.opened
+        upright: root.upright
         onWorking: root.explain(["size.finished.along", "size.finished.across"])
         onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
         onTurned: root.face = root.face === "front" ? "back" : "front"

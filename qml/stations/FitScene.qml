@@ -23,16 +23,56 @@ Item {
     signal ask(string pointer, string label, string kind, string text)
     signal turned()
 
+    /** Something lies open beside or below: the name, known by then, gives way to the drawing. */
+    property bool opened: false
+    /** The page is higher than wide. */
+    property bool upright: false
+
     /** Name and size stand beside the drawing, not over it. */
     readonly property bool wide: !bare && width > height * 1.25
+    /** No room for what changes the piece but its corner: what lies open has it all. */
+    readonly property bool plain: bare || opened && Theme.small && !upright
+    /** Upright and wide enough: the columns too are set below the piece, which has all the width. */
+    readonly property bool under: !plain && !wide && width > Theme.mm(110)
+    /** Beside what lies open all of them stand in a row under the piece. */
+    readonly property bool rowed: opened && !plain && !wide && !under
     readonly property real words: Theme.mm(Theme.small ? 48 : 60)
     readonly property var lie: drawing.lie
-    /** Where the drawing ends and what stands at its edges begins, px of the drawing; the grip reaches over the cloth. */
-    readonly property real endX: !lie ? drawing.width : Math.max(box.x + box.w + lie.beside, lie.piece.x + lie.piece.w + Theme.mm(9.5))
-    readonly property real endY: !lie ? drawing.height : Math.max(box.y + box.h + lie.over, lie.piece.y + lie.piece.h + Theme.mm(9.5))
     readonly property var box: lie ? (lie.table ?? lie.piece) : null
-    readonly property real middleX: (lie ? lie.piece.x + lie.piece.w / 2 : drawing.width / 2)
-    readonly property real middleY: drawing.y + (lie ? lie.piece.y + lie.piece.h / 2 : drawing.height / 2)
+    readonly property real middleX: (wide ? words : 0) + drawing.width / 2
+    /** Where the drawing ends and what stands at its edges begins, px of the drawing; the grip reaches over the cloth. */
+    readonly property real wantedX: !lie ? drawing.width : Math.max(box.x + box.w + lie.beside, lie.piece.x + lie.piece.w + Theme.mm(9.5))
+    readonly property real wantedY: !lie ? drawing.height : Math.max(box.y + box.h + lie.over, lie.piece.y + lie.piece.h + Theme.mm(9.5))
+    property real endX: 0
+    property real endY: 0
+    /** A value is being stepped: nothing moves away under the finger. */
+    readonly property bool busy: hold.running
+
+    /** One step of a value of the piece. */
+    function step(pointer: string, steps: int) {
+        hold.restart();
+        FitModel.nudge(pointer, steps);
+    }
+    onWidthChanged: hold.stop()
+
+    Timer {
+        id: hold
+        interval: 1200
+    }
+    Binding {
+        target: root
+        property: "endX"
+        value: root.wantedX
+        when: !hold.running
+        restoreMode: Binding.RestoreNone
+    }
+    Binding {
+        target: root
+        property: "endY"
+        value: root.wantedY
+        when: !hold.running
+        restoreMode: Binding.RestoreNone
+    }
 
     /** The place of something `w` wide whose near edge lies `x` from the side of the hand that holds the tablet. */
     function side(x: real, w: real): real {
@@ -41,6 +81,7 @@ Item {
 
     Word {
         id: name
+        visible: root.wide || root.bare || !root.opened
         /** Her own words, of any length: the shelf has them whole. */
         readonly property bool preview: true
         x: root.wide ? root.side(Theme.margin, width) : Theme.margin
@@ -70,18 +111,18 @@ Item {
         stacked: root.wide
         fullCap: Theme.mm(Theme.small ? root.wide ? 10 : 11 : root.wide ? 15 : 14)
         x: name.x
-        y: name.y + name.height + Theme.mm(1.5)
+        y: name.visible ? name.y + name.height + Theme.mm(1.5) : Theme.mm(2)
         width: root.wide ? root.words - Theme.margin : Math.min(parent.width - 2 * Theme.margin, Theme.mm(110))
         onClicked: root.working()
     }
     TableDrawing {
         id: drawing
-        readonly property real beside: root.bare ? 0 : columns.width + Theme.mm(2)
-        readonly property real under: root.bare ? 0 : rows.height + Theme.mm(2) + (sizes.under ? sizes.height + Theme.gap : 0)
+        readonly property real beside: root.plain || root.under || root.rowed ? 0 : columns.width + Theme.mm(2)
+        readonly property real foot: root.plain ? 0 : Math.max(rows.height, root.rowed ? columns.height : 0) + Theme.mm(2) + (sizes.under && sizes.visible ? sizes.height + Theme.gap : 0)
         x: root.side(root.wide ? root.words : 0, width)
         y: root.wide ? 0 : root.bare ? Math.max(name.y + name.height, turn.y + turn.height) : size.y + size.height
         width: Math.max(1, parent.width - (root.wide ? root.words : 0) - beside)
-        height: Math.max(1, parent.height - y - under)
+        height: Math.max(1, parent.height - y - foot)
         view: FitModel.drawing
         mats: FitModel.mats
         face: root.face
@@ -91,13 +132,16 @@ Item {
             //: place mats: so many, and their two sides
             ? qsTr("%1 mats on the table, each %2 by %3").arg(mats.length).arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
             : qsTr("The piece on the table, %1 by %2").arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
-        onDragged: (alongMm, acrossMm) => FitModel.dragCorner(alongMm, acrossMm)
+        onDragged: (alongMm, acrossMm) => {
+            hold.restart();
+            FitModel.dragCorner(alongMm, acrossMm);
+        }
         onReleased: FitModel.endDrag()
         onStepped: (along, across) => {
             if (along !== 0)
-                FitModel.nudge("/blocks/columns", along);
+                root.step("/blocks/columns", along);
             if (across !== 0)
-                FitModel.nudge("/blocks/rows", across);
+                root.step("/blocks/rows", across);
         }
     }
     BlockLeader {
@@ -107,52 +151,58 @@ Item {
         drawing: drawing
         from: sizes
         level: root.wide
+        limit: rows.from - Theme.mm(2.5)
     }
     PieceStepper {
         id: columns
-        visible: !root.bare
-        upright: true
+        visible: !root.plain
+        upright: !root.under
         width: implicitWidth
         height: implicitHeight
-        x: root.side(Math.min(root.width - width - Theme.mm(1), (root.wide ? root.words : 0) + root.endX), width)
-        y: Math.max(drawing.y + Theme.mm(1), Math.min(root.height - height - Theme.mm(1), root.middleY - height / 2))
+        x: root.side(root.under ? root.width - width - Theme.margin : root.rowed ? root.width - width - Theme.mm(7)
+                                : Math.min(root.width - width - Theme.mm(1), (root.wide ? root.words : 0) + root.endX), width)
+        y: root.under || root.rowed ? rows.y + rows.height - height
+                                    : Math.max(drawing.y + Theme.mm(1), Math.min(root.height - height - Theme.mm(1), drawing.y + (drawing.height - height) / 2))
         label: qsTr("columns")
         count: FitModel.drawing.columns
         canLess: FitModel.drawing.columns > 1
-        onLess: FitModel.nudge("/blocks/columns", -1)
-        onMore: FitModel.nudge("/blocks/columns", 1)
+        onLess: root.step("/blocks/columns", -1)
+        onMore: root.step("/blocks/columns", 1)
         onAskKeypad: root.ask("/blocks/columns", label, "count", figure.text)
     }
     PieceStepper {
         id: rows
-        visible: !root.bare
+        visible: !root.plain
+        upright: root.rowed
         width: implicitWidth
         height: implicitHeight
-        /** Under the piece's middle, and left of what else stands there. */
-        readonly property real most: root.width - Theme.margin - width - (root.wide || sizes.under ? 0 : sizes.width + Theme.gapTargets)
-        x: root.side(Math.max(Theme.margin, Math.min(most, (root.wide ? root.words : 0) + root.middleX - width / 2)), width)
-        y: Math.min(root.height - height - Theme.mm(1) - (sizes.under ? sizes.height + Theme.gap : 0), drawing.y + root.endY)
+        /** Under the piece's middle; beside the columns as far left as the line to a block leaves room. */
+        readonly property real from: Math.max(root.under ? Theme.mm(9) : Theme.margin,
+                                              Math.min(root.width - Theme.margin - width - (root.under ? columns.width + Theme.gap : 0), root.middleX - width / 2))
+        x: root.side(from, width)
+        y: Math.min(root.height - height - Theme.mm(1) - (sizes.under && sizes.visible ? sizes.height + Theme.gap : 0), drawing.y + root.endY)
         label: qsTr("rows")
         count: FitModel.drawing.rows
         canLess: FitModel.drawing.rows > 1
-        onLess: FitModel.nudge("/blocks/rows", -1)
-        onMore: FitModel.nudge("/blocks/rows", 1)
+        onLess: root.step("/blocks/rows", -1)
+        onMore: root.step("/blocks/rows", 1)
         onAskKeypad: root.ask("/blocks/rows", label, "count", figure.text)
     }
     PieceStepper {
         id: sizes
-        /** No room beside the rows: it stands under them. */
-        readonly property bool under: !root.wide && !root.bare && rows.width + width + Theme.gapTargets + 2 * Theme.margin > root.width
-        visible: !root.bare
+        /** It stands under the rows. */
+        readonly property bool under: !root.wide && !root.rowed
+        visible: !root.plain && !(root.opened && root.under)
+        upright: root.rowed
         width: implicitWidth
         height: implicitHeight
-        x: root.side(root.wide || under ? Theme.margin : root.width - Theme.margin - width, width)
+        x: root.side(root.rowed ? Theme.mm(7) : Theme.margin, width)
         y: root.wide ? Math.max(size.y + size.height + Theme.gap, Math.min(root.height - height - Theme.gap, rows.y + rows.height - height))
                      : under ? rows.y + rows.height + Theme.gap : rows.y + rows.height - height
         label: qsTr("block")
         figure: FitModel.block
-        onLess: FitModel.nudge("/blocks/width", -1)
-        onMore: FitModel.nudge("/blocks/width", 1)
+        onLess: root.step("/blocks/width", -1)
+        onMore: root.step("/blocks/width", 1)
         onAskKeypad: root.ask("/blocks/width", label, "length", figure.text)
     }
 }

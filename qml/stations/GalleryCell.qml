@@ -25,6 +25,10 @@ Pressable {
     property real sashing: Theme.mm(2)
 
     readonly property bool made: blockState !== "to-do"
+    /** No room for words: signs of the stations stand for them, told in the page's head. */
+    readonly property bool tiny: width < Theme.mm(23)
+    /** Small: its name and its signs still stand beside each other. */
+    readonly property bool narrow: width < Theme.mm(29)
     readonly property bool gone: blockState === "spoiled" || blockState === "lost"
 
     signal chosen(string block)
@@ -78,7 +82,7 @@ Pressable {
             id: tag
             readonly property bool told: root.made
             x: told ? 0 : (parent.width - width) / 2
-            y: told ? 0 : (parent.height - height - state.height) / 2
+            y: told ? 0 : (parent.height - height - (root.tiny ? 0 : state.height)) / 2
             width: Math.min(parent.width, name.implicitWidth + Theme.mm(2))
             height: name.implicitHeight
             color: told ? Theme.colors.raised : "transparent"
@@ -90,7 +94,7 @@ Pressable {
                 // A name stays on one line, however narrow the cell.
                 width: Math.min(implicitWidth, parent.width)
                 wrapMode: Text.NoWrap
-                cap: Math.max(Theme.mm(3.84), Math.min(Theme.capHead, root.width * 0.6 / Math.max(1, text.length)))
+                cap: root.narrow && root.made ? Theme.mm(3.84) : Math.max(Theme.mm(3.84), Math.min(Theme.capHead, root.width * 0.6 / Math.max(1, text.length)))
                 bold: true
                 text: root.block
                 color: !tag.told && root.pressed ? Theme.colors.raised : Theme.colors.ink
@@ -99,15 +103,26 @@ Pressable {
         }
         Rectangle {
             id: state
+            visible: !root.tiny || sign.visible
             x: root.made ? parent.width - width : (parent.width - width) / 2
             y: root.made ? parent.height - height : tag.y + tag.height
-            width: Math.min(parent.width, word.implicitWidth + Theme.mm(1.6))
-            height: word.implicitHeight
+            width: root.tiny ? sign.width + Theme.mm(1) : Math.min(parent.width, word.implicitWidth + Theme.mm(1.6))
+            height: root.tiny ? sign.height + Theme.mm(1) : word.implicitHeight
             color: root.made ? Theme.colors.raised : "transparent"
             border.width: root.made ? Theme.key : 0
             border.color: Theme.colors.ink
+            Pictogram {
+                id: sign
+                anchors.centerIn: parent
+                visible: root.tiny && name !== ""
+                name: ({ stitched: "Hoop", trimmed: "Trim", joined: "Join" })[root.blockState] ?? ""
+                width: Theme.mm(5)
+                ink: Theme.colors.ink
+                ground: Theme.colors.raised
+            }
             Word {
                 id: word
+                visible: !root.tiny
                 anchors.horizontalCenter: parent.horizontalCenter
                 width: Math.min(implicitWidth, lies.width)
                 horizontalAlignment: Text.AlignHCenter
@@ -121,14 +136,15 @@ Pressable {
             visible: root.flagged || root.noted
             x: parent.width - width
             width: signs.width + Theme.mm(1.6)
-            height: Theme.mm(6)
+            height: signs.height + Theme.mm(1.2)
             color: Theme.colors.raised
             border.width: Theme.key
             border.color: Theme.colors.ink
-            Row {
+            Grid {
                 id: signs
                 anchors.centerIn: parent
-                spacing: Theme.mm(1)
+                columns: root.narrow ? 1 : 2
+                spacing: Theme.mm(0.8)
                 Pictogram {
                     objectName: "note"
                     name: "note"

@@ -41,11 +41,39 @@ Item {
         //: %1 of %2 blocks have a photograph
         text: qsTr("%1 of %2 blocks have a photograph").arg(Gallery.pictured).arg(Gallery.count)
     }
+    // Where a block has no room for the words, its sign stands for them.
+    Flow {
+        id: key
+        visible: root.open === "" && grid.cellWidth < Theme.mm(23)
+        x: Theme.margin
+        y: head.y + head.height + Theme.mm(1)
+        width: parent.width - 2 * Theme.margin
+        spacing: Theme.gap
+        Repeater {
+            model: key.visible ? Gallery.tally : []
+            Row {
+                id: told
+                required property var modelData
+                spacing: Theme.mm(1.4)
+                Pictogram {
+                    visible: name !== ""
+                    anchors.verticalCenter: parent.verticalCenter
+                    name: ({ stitched: "Hoop", trimmed: "Trim", joined: "Join" })[told.modelData.state] ?? ""
+                    width: Theme.mm(6)
+                    ink: Theme.colors.ink
+                }
+                Word {
+                    wrapMode: Text.NoWrap
+                    text: told.modelData.says + " " + told.modelData.count
+                }
+            }
+        }
+    }
     // The table it all lies on.
     Rectangle {
         id: table
         visible: root.open === ""
-        y: head.y + head.height + Theme.gap
+        y: (key.visible ? key.y + key.height : head.y + head.height) + Theme.gap
         width: parent.width
         height: foot.y - y - Theme.gap
         color: Theme.colors.table
@@ -67,71 +95,53 @@ Item {
             width: parent.width
         }
     }
-    // A wide piece is rolled sideways too.
-    Flickable {
-        id: roll
+    GridView {
+        id: grid
         visible: root.open === ""
-        x: Theme.margin
+        objectName: "grid"
+        readonly property real room: root.width - 2 * Theme.margin
+        /** More columns than there is room for lie as many to a row as go, in their order only. */
+        readonly property bool whole: Gallery.columns * Theme.mm(14) <= room
+        readonly property int across: whole ? Gallery.columns : Math.max(1, Math.floor(room / Theme.mm(23)))
+        readonly property real blockAlong: Math.max(1, FitModel.drawing.outlineAlongMm)
+        readonly property real blockAcross: Math.max(1, FitModel.drawing.outlineAcrossMm)
+        /** The sashing to scale, and never so narrow that it is not seen. */
+        readonly property real sashing: Math.max(Theme.mm(1.4), cellWidth * FitModel.drawing.sashingMm / (blockAlong + FitModel.drawing.sashingMm))
+        /** The piece's own places; what comes after them is spare. */
+        readonly property int lines: whole ? FitModel.drawing.rows : 0
+        readonly property real air: Theme.mm(4)
+
+        x: Math.floor((root.width - width) / 2)
         y: table.y + Theme.key
-        width: parent.width - 2 * Theme.margin
+        width: across * cellWidth
         height: table.height - 2 * Theme.key
         clip: true
         boundsBehavior: Flickable.StopAtBounds
-        flickableDirection: Flickable.HorizontalFlick
-        interactive: contentWidth > width + 1
-        contentWidth: Math.max(width, grid.width)
-
-        GridView {
-            id: grid
-            objectName: "grid"
-            readonly property real least: Theme.mm(23)
-            /** So many columns as no table is wide: they lie as many to a row as go, in their order only. */
-            readonly property bool whole: Gallery.columns <= 16
-            readonly property int across: whole ? Gallery.columns : Math.max(1, Math.floor(roll.width / least))
-            readonly property real blockAlong: Math.max(1, FitModel.drawing.outlineAlongMm)
-            readonly property real blockAcross: Math.max(1, FitModel.drawing.outlineAcrossMm)
-            /** The sashing to scale, and never so narrow that it is not seen. */
-            readonly property real sashing: Math.max(Theme.mm(1.4), cellWidth * FitModel.drawing.sashingMm / (blockAlong + FitModel.drawing.sashingMm))
-            /** The piece's own places; what comes after them is spare. */
-            readonly property int lines: whole ? FitModel.drawing.rows : 0
-            readonly property real air: Theme.mm(4)
-
-            x: Math.max(0, Math.floor((roll.width - width) / 2))
-            width: across * cellWidth
-            height: roll.height
-            boundsBehavior: Flickable.StopAtBounds
-            cellWidth: Math.floor(Math.min(Math.max(roll.width / across, least), Theme.mm(56)))
-            cellHeight: Math.round(Math.max(least, Math.min(cellWidth * 2, (cellWidth - sashing) * blockAcross / blockAlong + sashing)))
-            topMargin: air
-            bottomMargin: air
-            cacheBuffer: cellHeight
-            reuseItems: true
-            model: Gallery
-            delegate: GalleryCell {
-                width: grid.cellWidth
-                height: grid.cellHeight
-                view: HoopModel.view
-                sashing: grid.sashing
-                onChosen: block => root.open = block
-                onActiveFocusChanged: if (activeFocus) {
-                    const left = grid.x + x;
-                    roll.contentX = Math.max(0, Math.min(Math.max(roll.contentX, left + width - roll.width), left));
-                }
-            }
-            // The sashing to come, pale, in one piece beneath the blocks.
-            Rectangle {
-                parent: grid.contentItem
-                z: -1
-                visible: grid.lines > 0
-                x: -Math.round(grid.sashing / 2)
-                y: x
-                width: grid.across * grid.cellWidth - 2 * x
-                height: grid.lines * grid.cellHeight - 2 * y
-                color: Theme.colors.sashing
-                opacity: 0.55
-                border.width: Theme.key
-                border.color: Theme.colors.ink
-            }
+        cellWidth: Math.floor(Math.min(room / across, Theme.mm(56)))
+        cellHeight: Math.round(Math.max(Theme.mm(14), Math.min(cellWidth * 2, (cellWidth - sashing) * blockAcross / blockAlong + sashing)))
+        topMargin: air
+        bottomMargin: air
+        cacheBuffer: cellHeight
+        reuseItems: true
+        model: Gallery
+        delegate: GalleryCell {
+            width: grid.cellWidth
+            height: grid.cellHeight
+            view: HoopModel.view
+            sashing: grid.sashing
+            onChosen: block => root.open = block
+        }
+        // The sashing to come, pale, in one piece beneath the blocks.
+        Rectangle {
+            parent: grid.contentItem
+            z: -1
+            visible: grid.lines > 0
+            width: grid.across * grid.cellWidth
+            height: grid.lines * grid.cellHeight
+            color: Theme.colors.sashing
+            opacity: 0.55
+            border.width: Theme.key
+            border.color: Theme.colors.ink
         }
     }
     MoreBelow {

@@ -338,6 +338,13 @@ void TestBlockLog::theGalleryFollowsTheLayout()
     QCOMPARE(told(Gallery::State), QStringLiteral("stitched"));
     QCOMPARE(told(Gallery::SizeSays), QStringLiteral("{6 in} × {6 in}"));
     QCOMPARE(desk.gallery.pictured(), 1);
+    // How far they are is counted: those to do, and the one that is stitched.
+    const QVariantList tally = desk.gallery.tally();
+    QCOMPARE(tally.size(), 2);
+    QCOMPARE(tally[0].toMap().value(QStringLiteral("state")).toString(), QStringLiteral("to-do"));
+    QCOMPARE(tally[0].toMap().value(QStringLiteral("count")).toInt(), desk.gallery.count() - 1);
+    QCOMPARE(tally[1].toMap().value(QStringLiteral("state")).toString(), QStringLiteral("stitched"));
+    QCOMPARE(tally[1].toMap().value(QStringLiteral("count")).toInt(), 1);
     QVERIFY(desk.gallery.data(desk.gallery.index(0), Gallery::Flagged).toBool());
     QVERIFY(!desk.gallery.data(desk.gallery.index(0), Gallery::Noted).toBool());
     const QString thumb = desk.gallery.data(desk.gallery.index(0), Gallery::Thumb).toUrl().toLocalFile();

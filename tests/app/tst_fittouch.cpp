@@ -305,7 +305,7 @@ private slots:
         QVERIFY(sheet);
         int heads = 0;
         const Wanted count = [&](QQuickItem &item) {
-            if (ofType("GroupHead")(item) && onScreen(sheet).contains(onScreen(&item).center()))
+            if (ofType("DrawerFront")(item) && onScreen(sheet).contains(onScreen(&item).center()))
                 ++heads;
             return false;
         };

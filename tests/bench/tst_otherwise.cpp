@@ -148,21 +148,28 @@ void OtherwiseTest::fewerColumnsLeaveBlocksOver()
 
 void OtherwiseTest::anotherNumberOfColumnsIsToldOfRowsAndLongs()
 {
-    Project before = upTo(nineBlocksOfCloth(), Does::SewBinding);
-    before.made.rows = {{"A", in(20), {in(6), in(13)}, {}}};
-    QVERIFY(!told(found(before), "rows-otherwise"));
+    const Project before = upTo(nineBlocksOfCloth(), Does::SewBinding);
     Project wider = before;
     wider.blocks.columns = 4;
     const std::vector<Problem> says = found(afterChange(before, wider));
-    const Problem *row = told(says, "rows-otherwise");
-    QVERIFY2(row, codes(says).constData());
+    const Problem *longs = told(says, "longs-otherwise");
+    QVERIFY2(longs, codes(says).constData());
+    // Two faces, two long sashings each: 3 blocks of 6 in, 2 sashings, the outer allowances and the spare; of
+    // 4 blocks one block and one sashing more.
+    QCOMPARE(std::get<std::int64_t>(longs->args[0]), 4);
+    QCOMPARE(std::get<Told>(longs->args[1]).length, in(22));
+    QCOMPARE(std::get<Told>(longs->args[2]).length, in(29));
+    // Rows that were measured say what they were joined of, and their longs go by them.
+    Project measured = before;
+    measured.made.rows = {{"A", in(21), {in(7), in(14)}, {}}};
+    QVERIFY(!told(found(measured), "rows-otherwise"));
+    measured.blocks.columns = 4;
+    const std::vector<Problem> joined = found(measured);
+    const Problem *row = told(joined, "rows-otherwise");
+    QVERIFY2(row, codes(joined).constData());
     QCOMPARE(row->at, std::string("/blocks/columns"));
     QCOMPARE(std::get<std::int64_t>(row->args[1]), 3);
     QCOMPARE(std::get<std::int64_t>(row->args[2]), 4);
-    const Problem *longs = told(says, "longs-otherwise");
-    QVERIFY2(longs, codes(says).constData());
-    QVERIFY(std::get<std::int64_t>(longs->args[0]) > 0);
-    QVERIFY(std::get<Told>(longs->args[1]).length < std::get<Told>(longs->args[2]).length);
     // One more row: the longs that are cut are as long as before.
     Project taller = before;
     taller.blocks.rows = 4;

@@ -91,6 +91,13 @@ bool Stage::forgetTheHoop()
     return m_room->workspace().commit("edit", project) && !m_room->workspace().plan().problems.empty();
 }
 
+bool Stage::stitchBlocks()
+{
+    Project project = m_room->workspace().project();
+    stitchAll(project);
+    return m_room->workspace().commit("edit", project);
+}
+
 bool Stage::leaveUncut(const QString &kind)
 {
     Project project = m_room->workspace().project();

@@ -25,6 +25,8 @@ public:
     Q_INVOKABLE bool leaveUncut(const QString &kind);
     /// As after the program was started again: it asks of the step at hand.
     Q_INVOKABLE void startAgain();
+    /// Stitches every block of the piece.
+    Q_INVOKABLE bool stitchBlocks();
     /// Forgets the hoop's sizes: nothing can be planned.
     Q_INVOKABLE bool forgetTheHoop();
     /// How many repetitions of steps the store holds as done at a station.

@@ -9,8 +9,14 @@ StationCase {
     name: "Fit"
     station: 0
 
+    /** The fronts of the drawers; light and dark leads to a page of its own. */
     function heads(): var {
-        return pressables().filter(item => item.summary !== undefined && item.open !== undefined);
+        return pressables().filter(item => item.summary !== undefined && item.open !== undefined && item.objectName !== "fit-shades");
+    }
+    /** What can be pressed in the chest: its drawers and what lies in the one that is out. */
+    function inTheChest(): var {
+        const chest = flickOf(heads()[0]);
+        return pressables().filter(item => flickOf(item) === chest);
     }
 
     function test_theFinishedSizeIsThePlans_data() {
@@ -30,6 +36,64 @@ StationCase {
         verify(Stage.finishedAlong() !== size);
         tryVerify(() => pressables().some(item => item.accessibleName.startsWith("Finished " + Stage.finishedAlong())));
     }
+    /** The piece is the largest thing there is, and what steps it stands outside the cloth, in sight, at its edges. */
+    function test_whatStepsThePieceStandsAtItsEdges_data() {
+        return screens;
+    }
+    function test_whatStepsThePieceStandsAtItsEdges(data) {
+        resize(data);
+        for (const left of [false, true]) {
+            Session.leftHanded = left;
+            wait(60);
+            const table = all(item => item.marked !== undefined && item.lie !== undefined)[0];
+            const lie = table.lie, from = table.mapToItem(null, 0, 0);
+            const x = from.x + (left ? table.width - lie.piece.x - lie.piece.w : lie.piece.x), y = from.y + lie.piece.y;
+            const board = lie.table;
+            for (const head of heads())
+                verify(board.w * board.h > head.width * head.height, head.text);
+            for (const what of ["columns", "rows", "block"])
+                for (const way of ["less", "more"]) {
+                    const button = called(what + " " + way);
+                    verify(button, what + " " + way);
+                    const at = button.mapToItem(null, 0, 0);
+                    verify(at.x >= 0 && at.y >= 0 && at.x + button.width <= data.width && at.y + button.height <= data.height, told(button));
+                    const apart = Math.max(at.x - x - lie.piece.w, x - at.x - button.width, at.y - y - lie.piece.h, y - at.y - button.height);
+                    verify(apart >= Theme.mm(3) - 0.5, what + " " + way + ": " + apart / Theme.pxPerMm + " mm");
+                }
+        }
+        Session.leftHanded = false;
+    }
+    /** What is made is named beside the steppers before one is touched; what has no place any more, at once after. */
+    function test_whatIsMadeIsNamedBesideTheSteppers_data() {
+        return screens;
+    }
+    function test_whatIsMadeIsNamedBesideTheSteppers(data) {
+        resize(data);
+        verify(!byName("fit-made"));
+        verify(Stage.stitchBlocks());
+        tryVerify(() => byName("fit-made"));
+        verify(/blocks stitched \d/.test(printed(byName("fit-made"))), printed(byName("fit-made")));
+        const made = byName("fit-made").mapToItem(null, 0, 0);
+        verify(made.y >= 0 && made.y + byName("fit-made").height <= data.height + 1, "in sight without rolling");
+        verify(!printed(null).includes("have no place"));
+        press(called("columns less"));
+        tryVerify(() => printed(null).includes("have no place in the piece any more"));
+        verifySizes(data.tag + ", made");
+        press(called("columns more"));
+        tryVerify(() => !printed(null).includes("have no place"));
+    }
+    /** Stepping on, nothing moves away under the finger, whatever comes to be said. */
+    function test_nothingMovesUnderTheFinger() {
+        wait(1300); // what was pressed before has been let go of
+        const more = called("columns more");
+        const at = more.mapToItem(null, 0, 0);
+        for (let i = 0; i < 6; ++i) {
+            press(more);
+            const now = more.mapToItem(null, 0, 0);
+            compare(now.x, at.x);
+            compare(now.y, at.y);
+        }
+    }
     /** Each group opens in its place, holds what can be pressed, and closes again. */
     function test_everyGroupOpens_data() {
         return screens;
@@ -38,14 +102,14 @@ StationCase {
         resize(data);
         verify(heads().length > 5, "groups: " + heads().length);
         for (let i = 0; i < heads().length; ++i) {
-            const before = pressables().length;
+            const before = inTheChest().length;
             const name = heads()[i].text;
             heads()[i].press();
-            tryVerify(() => pressables().length > before, 2000, name + " opened on nothing");
+            tryVerify(() => inTheChest().length > before, 2000, name + " opened on nothing");
             wait(30);
             verifySizes(data.tag + ", " + name);
             heads()[i].press();
-            tryVerify(() => pressables().length === before, 2000, name + " did not close");
+            tryVerify(() => inTheChest().length === before, 2000, name + " did not close");
         }
     }
     function test_theKeypad_data() {
