@@ -13,7 +13,7 @@ Row {
     property real centre: 0
     property real room: parent?.width ?? 0
 
-    x: Math.max(0, Math.min(room - width, (Theme.left ? room - centre : centre) - width / 2))
+    x: Math.max(Theme.margin, Math.min(room - width - Theme.margin, (Theme.left ? room - centre : centre) - width / 2))
     spacing: Theme.mm(1.6)
     Word {
         anchors.verticalCenter: parent.verticalCenter

@@ -21,8 +21,9 @@ function lay(t, width, height, mm, mats = []) {
     // What stands beside makes the drawing smaller, and the wood over it; so it is looked at twice.
     for (let look = 0; look < 2 && hasTable && mats.length === 0; ++look) {
         const now = scale(beside * mm, over * mm);
-        if (beside === 4 && (t.tableAlongMm - t.finishedAlongMm) / 2 * now < needs(t.revealAlong, digits(t.revealAlong), 17))
-            beside = 19;
+        const need = needs(t.revealAlong, digits(t.revealAlong), 17);
+        if (beside === 4 && (t.tableAlongMm - t.finishedAlongMm) / 2 * now < need)
+            beside = Math.min(19, need / mm + 2);
         if (over === 4 && (t.tableAcrossMm - t.finishedAcrossMm) / 2 * now < needs(t.revealAcross, 7.6, 11))
             over = 11.5;
     }

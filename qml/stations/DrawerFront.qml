@@ -3,6 +3,9 @@ import QtQuick
 import Matside.Parts
 import Matside.Theme
 
+// A Loader of Qt 6.4 cannot make bound components, so what it makes reaches this file's ids unqualified.
+// qmllint disable unqualified
+
 /**
  * The front of a drawer in the chest under the table: wood with a knob, and a paper label that says what lies in
  * it and what matters most of that. Pulled out, its label is printed solid and what it holds lies beneath.

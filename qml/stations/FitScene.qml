@@ -46,31 +46,36 @@ Item {
     property real endX: 0
     property real endY: 0
     /** A value is being stepped: nothing moves away under the finger. */
-    readonly property bool busy: hold.running
+    property bool busy: false
 
     /** One step of a value of the piece. */
     function step(pointer: string, steps: int) {
-        hold.restart();
+        keep();
         FitModel.nudge(pointer, steps);
     }
-    onWidthChanged: hold.stop()
+    function keep() {
+        busy = true;
+        hold.restart();
+    }
+    onWidthChanged: busy = false
 
     Timer {
         id: hold
         interval: 1200
+        onTriggered: root.busy = false
     }
     Binding {
         target: root
         property: "endX"
         value: root.wantedX
-        when: !hold.running
+        when: !root.busy
         restoreMode: Binding.RestoreNone
     }
     Binding {
         target: root
         property: "endY"
         value: root.wantedY
-        when: !hold.running
+        when: !root.busy
         restoreMode: Binding.RestoreNone
     }
 
@@ -133,7 +138,7 @@ Item {
             ? qsTr("%1 mats on the table, each %2 by %3").arg(mats.length).arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
             : qsTr("The piece on the table, %1 by %2").arg(FitModel.finishedAlong.text).arg(FitModel.finishedAcross.text)
         onDragged: (alongMm, acrossMm) => {
-            hold.restart();
+            root.keep();
             FitModel.dragCorner(alongMm, acrossMm);
         }
         onReleased: FitModel.endDrag()

@@ -103,12 +103,14 @@ Item {
         /** More columns than there is room for lie as many to a row as go, in their order only. */
         readonly property bool whole: Gallery.columns * Theme.mm(14) <= room
         readonly property int across: whole ? Gallery.columns : Math.max(1, Math.floor(room / Theme.mm(23)))
-        readonly property real blockAlong: Math.max(1, FitModel.drawing.outlineAlongMm)
-        readonly property real blockAcross: Math.max(1, FitModel.drawing.outlineAcrossMm)
+        readonly property var piece: FitModel.drawing ?? null
+        readonly property real blockAlong: Math.max(1, piece?.outlineAlongMm ?? 1)
+        readonly property real blockAcross: Math.max(1, piece?.outlineAcrossMm ?? 1)
+        readonly property real between: piece?.sashingMm ?? 0
         /** The sashing to scale, and never so narrow that it is not seen. */
-        readonly property real sashing: Math.max(Theme.mm(1.4), cellWidth * FitModel.drawing.sashingMm / (blockAlong + FitModel.drawing.sashingMm))
+        readonly property real sashing: Math.max(Theme.mm(1.4), cellWidth * between / (blockAlong + between))
         /** The piece's own places; what comes after them is spare. */
-        readonly property int lines: whole ? FitModel.drawing.rows : 0
+        readonly property int lines: whole ? piece?.rows ?? 0 : 0
         readonly property real air: Theme.mm(4)
 
         x: Math.floor((root.width - width) / 2)
