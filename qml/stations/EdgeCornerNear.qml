@@ -19,6 +19,7 @@ Item {
         phase: "last"
         cornerMm: Math.max(EdgeModel.view.radiusMm * 1.4, EdgeModel.view.outsideMm * 5, EdgeModel.view.depthMm * 5, 60)
         wide: true
+        curve: EdgeModel.view.depthMm > 0 ? null : EdgeModel.curve
         accessibleName: qsTr("A corner close to")
     }
     Rectangle {

@@ -50,7 +50,8 @@ WidePage {
         view: EdgeModel.view
         phase: root.laying ? "bind" : root.cornering ? "last" : EdgeModel.phase
         readings: phase === "square" && EdgeModel.measured ? EdgeModel.readings : []
-        curve: root.cornering ? EdgeModel.curve : null
+        // A radius is read where it is seen close to.
+        curve: root.cornering && EdgeModel.view.depthMm > 0 ? EdgeModel.curve : null
         joins: phase === "bind" ? EdgeModel.lay : []
         accessibleName: phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
                         : phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
