@@ -461,6 +461,10 @@
         <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
         <translation>Hinten reicht die Faltkante über die Naht, damit die Naht von vorn sie fasst.</translation>
     </message>
+    <message>
+        <source>The bound edge in section, seam %1</source>
+        <translation>Die eingefasste Kante im Querschnitt, Naht %1</translation>
+    </message>
 </context>
 <context>
     <name>FieldItem</name>

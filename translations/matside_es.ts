@@ -461,6 +461,10 @@
         <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
         <translation>Por detrás, el doblez pasa de la costura, para que el pespunte desde delante lo agarre.</translation>
     </message>
+    <message>
+        <source>The bound edge in section, seam %1</source>
+        <translation>El borde ribeteado en sección, costura %1</translation>
+    </message>
 </context>
 <context>
     <name>FieldItem</name>

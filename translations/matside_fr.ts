@@ -461,6 +461,10 @@
         <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
         <translation>Au dos, le pli dépasse la couture, pour que la piqûre faite sur le devant le prenne.</translation>
     </message>
+    <message>
+        <source>The bound edge in section, seam %1</source>
+        <translation>Le bord fini en coupe, couture %1</translation>
+    </message>
 </context>
 <context>
     <name>FieldItem</name>
@@ -6656,12 +6660,12 @@ bord coupé</translation>
     <message>
         <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
         <extracomment>row: blocks joined side by side; %2 and %3 count blocks</extracomment>
-        <translation>Les rangées déjà assemblées ne conviennent plus, en tout %1 : assemblées de %2 blocs, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+        <translation>Les rangées déjà assemblées ne conviennent plus, en tout %1&#x202f;: assemblées de %2 blocs, ce serait maintenant %3. Annuler revient sur la modification.</translation>
     </message>
     <message>
         <source>Long sashings cut already no longer fit, in all %1: cut %2 long, now it would be %3. Undo takes the change back.</source>
         <extracomment>long sashing: the strip between two rows</extracomment>
-        <translation>Les bandes intermédiaires longues déjà coupées ne conviennent plus, en tout %1 : coupées à %2 de long, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+        <translation>Les bandes intermédiaires longues déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de long, ce serait maintenant %3. Annuler revient sur la modification.</translation>
     </message>
 </context>
 <context>
@@ -7509,7 +7513,7 @@ bord coupé</translation>
     <message>
         <source>Made already: %1.</source>
         <extracomment>%1: a list of what is made, each with its count</extracomment>
-        <translation>Déjà fait : %1.</translation>
+        <translation>Déjà fait&#x202f;: %1.</translation>
     </message>
 </context>
 <context>
