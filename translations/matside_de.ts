@@ -6551,7 +6551,7 @@ Schnittkante</translation>
         <translation>Wo es immer noch nicht reicht, von Hand schließen oder ein Webband über die Faltkante legen.</translation>
     </message>
     <message>
-        <source>Feel every other join for the same.</source>
+        <source>Feel all the other joins for the same.</source>
         <translation>Alle anderen Verbindungen darauf abtasten.</translation>
     </message>
     <message>
@@ -7469,6 +7469,18 @@ Schnittkante</translation>
     <message>
         <source>Measure the rest before you cut.</source>
         <translation>Vor dem Schneiden den Rest messen.</translation>
+    </message>
+    <message>
+        <source>Top and bottom differ by %1, if the rest is as planned.</source>
+        <translation>Oben und unten: %1 Unterschied, wenn der Rest wie geplant ist.</translation>
+    </message>
+    <message>
+        <source>Left and right differ by %1, if the rest is as planned.</source>
+        <translation>Links und rechts: %1 Unterschied, wenn der Rest wie geplant ist.</translation>
+    </message>
+    <message>
+        <source>The diagonals differ by %1, if the rest is as planned.</source>
+        <translation>Diagonalen: %1 Unterschied, wenn der Rest wie geplant ist.</translation>
     </message>
 </context>
 <context>
@@ -8735,7 +8747,7 @@ Schnittkante</translation>
         <translation>die Quadratwurzel aus %1</translation>
     </message>
     <message>
-        <source>First %2 steps at %1</source>
+        <source>%2 steps at %1 first</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Erst %2 Schritte bei %1</translation>
     </message>

@@ -6551,7 +6551,7 @@ borde cortado</translation>
         <translation>Donde aún no llegue, cerrarlo a mano o poner una cinta sobre el doblez.</translation>
     </message>
     <message>
-        <source>Feel every other join for the same.</source>
+        <source>Feel all the other joins for the same.</source>
         <translation>Palpar las demás uniones por si acaso.</translation>
     </message>
     <message>
@@ -7469,6 +7469,18 @@ borde cortado</translation>
     <message>
         <source>Measure the rest before you cut.</source>
         <translation>Medir el resto antes de cortar.</translation>
+    </message>
+    <message>
+        <source>Top and bottom differ by %1, if the rest is as planned.</source>
+        <translation>Arriba y abajo difieren en %1, si el resto es como se planeó.</translation>
+    </message>
+    <message>
+        <source>Left and right differ by %1, if the rest is as planned.</source>
+        <translation>Izquierda y derecha difieren en %1, si el resto es como se planeó.</translation>
+    </message>
+    <message>
+        <source>The diagonals differ by %1, if the rest is as planned.</source>
+        <translation>Las diagonales difieren en %1, si el resto es como se planeó.</translation>
     </message>
 </context>
 <context>
@@ -8735,7 +8747,7 @@ borde cortado</translation>
         <translation>la raíz cuadrada de %1</translation>
     </message>
     <message>
-        <source>First %2 steps at %1</source>
+        <source>%2 steps at %1 first</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Antes, %2 pasos en %1</translation>
     </message>

@@ -6551,7 +6551,7 @@ bord coupé</translation>
         <translation>Là où le pli n’arrive toujours pas, fermer à la main, ou poser un ruban dessus.</translation>
     </message>
     <message>
-        <source>Feel every other join for the same.</source>
+        <source>Feel all the other joins for the same.</source>
         <translation>Tâter de même tous les autres assemblages.</translation>
     </message>
     <message>
@@ -7469,6 +7469,18 @@ bord coupé</translation>
     <message>
         <source>Measure the rest before you cut.</source>
         <translation>Mesurer le reste avant de couper.</translation>
+    </message>
+    <message>
+        <source>Top and bottom differ by %1, if the rest is as planned.</source>
+        <translation>Le haut et le bas diffèrent de %1, si le reste est comme prévu.</translation>
+    </message>
+    <message>
+        <source>Left and right differ by %1, if the rest is as planned.</source>
+        <translation>La gauche et la droite diffèrent de %1, si le reste est comme prévu.</translation>
+    </message>
+    <message>
+        <source>The diagonals differ by %1, if the rest is as planned.</source>
+        <translation>Les diagonales diffèrent de %1, si le reste est comme prévu.</translation>
     </message>
 </context>
 <context>
@@ -8735,7 +8747,7 @@ bord coupé</translation>
         <translation>la racine carrée de %1</translation>
     </message>
     <message>
-        <source>First %2 steps at %1</source>
+        <source>%2 steps at %1 first</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>D’abord %2 étapes à %1</translation>
     </message>

@@ -14,6 +14,12 @@ namespace matside {
 
 namespace {
 
+/// A figure in a plain line is not parted: "cut 3" alone would be cut so.
+QString unbroken(QString figure)
+{
+    return figure.replace(u' ', QChar::Nbsp);
+}
+
 QString sideText(Side side)
 {
     switch (side) {
@@ -167,13 +173,14 @@ QString EdgeModel::tells() const
                    : tr("along, as the rows measure, and %1 across, raw").arg(across);
     }
     if (phase == QStringLiteral("frame") && plan.frame)
-        return tr("long, cut %1 wide").arg(figureText(plan.frame->cut, marks));
+        return tr("long, cut %1 wide").arg(unbroken(figureText(plan.frame->cut, marks)));
     if (phase == QStringLiteral("last"))
         return tr("along, and %1 across, finished").arg(figureText(plan.size.finished.across, marks));
     if (phase == QStringLiteral("bind") && plan.binding)
-        return onBias(plan)
-                   ? tr("of bias, cut %1 wide").arg(bindingCut().text)
-                   : tr("in %1 strips, cut %2 wide").arg(plan.binding->strips).arg(bindingCut().text);
+        return onBias(plan) ? tr("of bias, cut %1 wide").arg(unbroken(bindingCut().text))
+                            : tr("in %1 strips, cut %2 wide")
+                                  .arg(plan.binding->strips)
+                                  .arg(unbroken(bindingCut().text));
     return {};
 }
 
@@ -196,10 +203,16 @@ QString EdgeModel::verdict() const
                          : tr("Square within %1, if the rest is as planned.").arg(within);
     }
     if (found->ends.magnitude() > found->oppositeLimit)
-        return tr("Top and bottom differ by %1.").arg(braced(found->ends.magnitude(), marks));
+        return (allRead() ? tr("Top and bottom differ by %1.")
+                          : tr("Top and bottom differ by %1, if the rest is as planned."))
+            .arg(braced(found->ends.magnitude(), marks));
     if (found->flanks.magnitude() > found->oppositeLimit)
-        return tr("Left and right differ by %1.").arg(braced(found->flanks.magnitude(), marks));
-    return tr("The diagonals differ by %1.").arg(braced(found->diagonals.magnitude(), marks));
+        return (allRead() ? tr("Left and right differ by %1.")
+                          : tr("Left and right differ by %1, if the rest is as planned."))
+            .arg(braced(found->flanks.magnitude(), marks));
+    return (allRead() ? tr("The diagonals differ by %1.")
+                      : tr("The diagonals differ by %1, if the rest is as planned."))
+        .arg(braced(found->diagonals.magnitude(), marks));
 }
 
 QString EdgeModel::remedy() const

@@ -221,7 +221,7 @@ constexpr std::array acts{
             QT_TRANSLATE_NOOP(
                 "Words", "Where it still does not reach, close it by hand, or lay a tape over the fold."),
             "by-hand"},
-    ToldAct{"fold-by-hand", QT_TRANSLATE_NOOP("Words", "Feel every other join for the same."), "feel"},
+    ToldAct{"fold-by-hand", QT_TRANSLATE_NOOP("Words", "Feel all the other joins for the same."), "feel"},
     ToldAct{"binding-missed",
             QT_TRANSLATE_NOOP(
                 "Words",

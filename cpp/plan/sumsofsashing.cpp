@@ -91,15 +91,19 @@ Answer longLength(const Sums &a)
         .from("trimmed", a.plan.block.trimmed.along, "block.trimmed.along")
         .from("allowanceGap", a.plan.sashing.allowanceGap, "sashing.allowanceGap");
 }
-/// As it is cut: its ends are trued in the spare.
+/// As it is cut: its ends are trued in the spare. None is cut where none is sewn.
 Answer shortCut(const Sums &a)
 {
+    if (a.plan.sashing.shorts <= 0)
+        return std::nullopt;
     return Tell("F8", "shortLength + spare", a.plan.sashing.shortLength + a.plan.sashing.shortSpare)
         .from("shortLength", a.plan.sashing.shortLength, "sashing.shorts.length")
         .fixed("spare", a.plan.sashing.shortSpare);
 }
 Answer longCut(const Sums &a)
 {
+    if (a.plan.sashing.longs <= 0)
+        return std::nullopt;
     return Tell("F8", "longLength + spare", a.plan.sashing.longLength + a.plan.sashing.longSpare)
         .from("longLength", a.plan.sashing.longLength, "sashing.longs.length")
         .fixed("spare", a.plan.sashing.longSpare);

@@ -95,7 +95,7 @@ void EdgeTest::aFramedPieceIsSquaredTwice()
                  desk.edge.frameLines()[0].contains(QStringLiteral("two of {23 in}")),
              qPrintable(desk.edge.frameLines()[0]));
     QVERIFY(desk.edge.frameLines()[2].contains(QStringLiteral("{1 in} wide")));
-    QVERIFY(desk.edge.tells().contains(QStringLiteral("cut 2 in wide")));
+    QVERIFY(desk.edge.tells().contains(QStringLiteral("cut 2\u00a0in wide")));
     desk.steps.next();
     QCOMPARE(desk.edge.phase(), QStringLiteral("frame"));
     QCOMPARE(desk.steps.figure().text, QStringLiteral("23 in"));

@@ -152,6 +152,18 @@ bool Maker::touchItem(const std::function<QQuickItem *()> &find, const QString &
     const bool acts = item->property("guardMs").toInt() > 0;
     if (acts && m_sinceAction.isValid() && m_sinceAction.elapsed() < betweenActionsMs)
         QTest::qWait(static_cast<int>(betweenActionsMs - m_sinceAction.elapsed()));
+    // What still moves is not pressed: it would be gone from under the finger.
+    QPointF lay;
+    const auto still = [&] {
+        constexpr int glanceMs = 40;
+        QTest::qWait(glanceMs);
+        const QQuickItem *now = find();
+        const QPointF was = lay;
+        lay = now ? middleOf(now) : QPointF();
+        return was == lay;
+    };
+    if (!QTest::qWaitFor(still, patienceMs))
+        return fail(QStringLiteral("%1 does not lie still").arg(what));
     item = find();
     if (!item)
         return fail(QStringLiteral("%1 went away").arg(what));
