@@ -17,6 +17,8 @@ Flickable {
     readonly property string label: reading?.says ?? ""
     readonly property bool unread: !(reading?.taken ?? true)
     readonly property int following: (held + 1) % 6
+    /** Some of the six are still to be read. */
+    readonly property bool wanting: EdgeModel.unreadSays !== ""
 
     signal enter(string name, string title, string text)
 

@@ -127,8 +127,11 @@ Item {
         height: Theme.targetLeast
         // Nothing was read: then there is nothing to keep, and the block goes on as it was.
         readonly property bool unread: !root.asksCommon && !BlockMeasure.measured
-        kind: unread ? "outline" : "action"
+        // Some are still to be read: then this is not the one thing to do.
+        readonly property bool wanting: unread || (!root.asksCommon && BlockMeasure.asShownSays !== "")
+        kind: wanting ? "outline" : "action"
         confirms: true
+        guardShown: true
         enabled: BlockMeasure.mayKeep
         //: of a block's six readings
         reason: enabled ? "" : qsTr("read all six first")

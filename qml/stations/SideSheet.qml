@@ -61,7 +61,9 @@ SheetColumn {
         anchors.bottom: parent.bottom
         width: parent.width
         height: Theme.target
-        kind: "action"
+        // While the page asks for more, that is the one thing to do.
+        kind: root.shown?.wanting ?? false ? "outline" : "action"
+        guardShown: true
         text: qsTr("Back to the work")
         onClicked: root.closed()
     }

@@ -6,8 +6,8 @@ import Matside.Parts
 import Matside.Theme
 
 /**
- * At most six large answers for this moment; the chosen one says at once what can be saved and what comes next.
- * Some act at once: where the finger still lies after "Something's wrong" stands what only closes.
+ * At most six large answers for this moment, over the whole page; the chosen one says at once what can be saved and
+ * what comes next. Some act at once: where the finger still lies after "Something's wrong" stands what only closes.
  */
 Item {
     id: root
@@ -22,8 +22,13 @@ Item {
     /** A mishap that asks which block it is; or "remake": the block is given up. */
     property string asking
     readonly property bool picking: asking.length > 0
-    /** What it means is told in vignettes: it takes the whole page. */
-    readonly property bool spread: answered && !picking
+    /** What went wrong, and what it means, are told in pictures: they take the whole page. */
+    readonly property bool spread: !picking
+    readonly property bool asks: !answered && !picking
+    readonly property bool upright: height > width
+    /** The answers, before them what only measures. */
+    readonly property var answers: StepModel.sided ? [{ kind: "sides-disagree", says: qsTr("They disagree: measure the block") }].concat(StepModel.wrongAnswers)
+                                                   : StepModel.wrongAnswers
     property string error
 
     /** Asks anew what went wrong. */
@@ -56,53 +61,44 @@ Item {
     Word {
         id: head
         width: parent.width
-        // The answers need the room on a low screen, and where a block's name makes a second line of it.
-        cap: (Theme.small || StepModel.block !== "") && !root.picking ? Theme.capWord : Theme.capHead
+        // The answers need the room on a low screen.
+        cap: Theme.small && !root.picking ? Theme.capWord : Theme.capHead
         bold: true
-        visible: !root.spread
+        visible: !root.answered || root.picking
         text: root.picking ? qsTr("Which block?")
               //: %1 is a block's name, "B2": the one in hand
               : StepModel.block !== "" ? qsTr("%1: what went wrong?").arg(StepModel.block) : qsTr("What went wrong?")
     }
     InlineLength {
         id: answer
-        visible: !root.picking && !root.answered && root.error.length > 0
+        visible: root.asks && root.error.length > 0
         y: head.height + Theme.gap
         width: parent.width
         text: root.error
     }
-    MishapCard {
-        id: disagree
-        visible: !root.answered && !root.picking && StepModel.sided
-        y: (answer.visible ? answer.y + answer.implicitHeight : head.height) + Theme.gap
-        width: parent.width
-        height: !visible ? 0 : Math.max(Theme.mm(14), leastHeight)
-        inList: false
-        beside: true
-        pictureHeight: Theme.mm(11)
-        kind: "sides-disagree"
-        text: qsTr("They disagree: measure the block")
-        onClicked: root.measure()
-    }
     Flickable {
         id: list
-        visible: !root.answered && !root.picking
-        y: disagree.y + (disagree.visible ? disagree.height + Theme.gap : 0)
+        visible: root.asks
+        y: (answer.visible ? answer.y + answer.implicitHeight : head.height) + Theme.gap
         width: parent.width
         // Far enough from the foot that none stands where a low screen's row of targets was.
         height: close.y - Theme.mm(Theme.small ? 4 : 6) - y
-        contentHeight: answers.height
+        contentHeight: cards.height
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height + 1
 
         MishapCards {
-            id: answers
+            id: cards
             width: list.width
+            height: implicitHeight
             room: list.height
-            answers: StepModel.wrongAnswers
+            answers: root.answers
+            columns: root.upright ? 2 : Math.max(2, Math.ceil(root.answers.length / 2))
             onChosen: answer => {
-                if (answer.block)
+                if (answer.kind === "sides-disagree")
+                    root.measure();
+                else if (answer.block)
                     root.asking = answer.kind;
                 else if (answer.asks.length > 0)
                     root.enter(answer.kind, answer.asks);
@@ -142,9 +138,11 @@ Item {
     CutButton {
         id: close
         objectName: "close"
-        visible: !root.spread
+        visible: !root.answered || root.picking
+        x: Theme.left ? 0 : parent.width - width
         y: parent.height - height
-        width: parent.width
+        // Over the whole page it stands where the column was.
+        width: root.upright ? parent.width : Math.min(parent.width, Theme.column - 2 * Theme.margin)
         // What is drawn above needs the room.
         height: Theme.targetLeast
         guardShown: true
@@ -158,7 +156,7 @@ Item {
     }
     ActsPage {
         anchors.fill: parent
-        visible: root.spread
+        visible: root.answered && !root.picking
         heading: qsTr("Here is what that means")
         acts: visible ? StepModel.lastActs : []
 

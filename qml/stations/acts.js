@@ -5,7 +5,7 @@
 
 /** So many columns for so many places, the targets' own among them; no more than `most`. */
 function columns(places, most) {
-    const wanted = places <= 2 || places === 4 ? 2 : places === 7 || places === 8 ? 4 : 3;
+    const wanted = places <= 4 ? 2 : places === 7 || places === 8 ? 4 : 3;
     return Math.max(1, Math.min(wanted, Math.floor(most)));
 }
 
@@ -51,14 +51,19 @@ function sum(list) {
     return list.reduce((all, one) => all + one, 0);
 }
 
-/** In rows, the last places of the column at the hand kept for the targets; as few leaves as their pictures allow. */
+/**
+ * In rows, the last places of the column at the hand kept for the targets; as few leaves as their pictures allow.
+ * Where a row is high for one of them alone, each stands right under the one above it before any goes to another leaf.
+ */
 function inRows(words, sheet) {
-    for (let rows = Math.ceil((words.length + 1) / sheet.columns); rows > 0; --rows) {
-        const found = onLeaves(words, sheet, rows);
-        if (found.least >= sheet.least || rows === 1)
-            return found;
-    }
-    return { leaves: 1, cells: [] };
+    let found = { leaves: 1, cells: [], least: 0 };
+    for (let rows = Math.ceil((words.length + 1) / sheet.columns); rows > 0; --rows)
+        for (const onLeaf of rows > 1 ? [level, close] : [level]) {
+            found = onLeaves(words, sheet, rows, onLeaf);
+            if (found.least >= sheet.least)
+                return found;
+        }
+    return found;
 }
 
 /** How many rows' places at the hand the targets take. */
@@ -72,7 +77,7 @@ function kept(sheet, rows) {
     return count;
 }
 
-function onLeaves(words, sheet, rows) {
+function onLeaves(words, sheet, rows, onLeaf) {
     const per = Math.max(1, rows * sheet.columns - kept(sheet, rows));
     const leaves = Math.ceil(words.length / per), even = Math.ceil(words.length / leaves);
     const cells = [];
@@ -84,16 +89,26 @@ function onLeaves(words, sheet, rows) {
     return { leaves, cells, least };
 }
 
-/** Lays one leaf's; gives how high their pictures are. */
-function onLeaf(list, sheet, most, leaf, first, cells) {
+/** The places of a leaf with so many, [row, column] each, and how many rows that takes. */
+function placesFor(count, sheet, most) {
     let rows = 1;
-    while (rows < most && list.length > rows * sheet.columns - kept(sheet, rows))
+    while (rows < most && count > rows * sheet.columns - kept(sheet, rows))
         ++rows;
     const taken = kept(sheet, rows), places = [];
     for (let row = 0; row < rows; ++row)
         for (let column = 0; column < sheet.columns; ++column)
-            if (sheet.columns === 1 || row < rows - taken || column !== (sheet.left ? 0 : sheet.columns - 1))
+            if (sheet.columns === 1 || row < rows - taken || column !== atHand(sheet))
                 places.push([row, column]);
+    return { rows, places };
+}
+
+function atHand(sheet) {
+    return sheet.left ? 0 : sheet.columns - 1;
+}
+
+/** Lays one leaf's with level rows; gives how high their pictures are. */
+function level(list, sheet, most, leaf, first, cells) {
+    const { rows, places } = placesFor(list.length, sheet, most);
     const high = new Array(rows).fill(0);
     list.forEach((h, i) => high[places[i][0]] = Math.max(high[places[i][0]], h));
     const free = sheet.height - sum(high) - (rows - 1) * sheet.gap - rows * sheet.air;
@@ -107,4 +122,24 @@ function onLeaf(list, sheet, most, leaf, first, cells) {
                              pic: Math.max(sheet.least, Math.floor(Math.min(sheet.cell / 2, sheet.most, pic + high[row] - h))) };
     });
     return pic;
+}
+
+/** The same with each right under the one above it, its pictures as high as its column lets them be. */
+function close(list, sheet, most, leaf, first, cells) {
+    const { places } = placesFor(list.length, sheet, most);
+    let least = Infinity;
+    for (let column = 0; column < sheet.columns; ++column) {
+        const own = list.map((h, i) => i).filter(i => places[i][1] === column);
+        const under = column === atHand(sheet) && sheet.targets > 0 ? sheet.targets + sheet.gap : 0;
+        const free = sheet.height - under - own.reduce((all, i) => all + list[i] + sheet.air + sheet.gap, -sheet.gap);
+        const pic = Math.floor(Math.min(sheet.cell / 2, sheet.most, free / Math.max(1, own.length)));
+        const gap = sheet.gap + Math.max(0, Math.min(sheet.gap * 2, (free - own.length * pic) / Math.max(1, own.length)));
+        let y = 0;
+        for (const i of own) {
+            cells[first + i] = { x: column * (sheet.cell + sheet.line), y, leaf, pic: Math.max(sheet.least, pic) };
+            y += pic + sheet.air + list[i] + gap;
+        }
+        least = own.length > 0 ? Math.min(least, pic) : least;
+    }
+    return least;
 }
