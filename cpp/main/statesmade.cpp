@@ -32,6 +32,12 @@ void trimStates(States &states)
 {
     const Station trim = Station::Trim;
     states.add("trim-apart", trim, until(Does::RoughApart, 1));
+    // The last block of a strip is apart already; and all that is to be cut or trimmed is done.
+    states.add("trim-alone", trim, [](const Project &p) {
+        return upTo(p, Does::RoughApart, plan(p).strip.perStrip - 1);
+    });
+    states.add("cut-finished", Station::Cut, until(Does::LastLook));
+    states.add("trim-finished", trim, until(Does::LastLook));
     states.add("trim-harvest", trim, [](const Project &p) {
         Project project = p;
         project.strip.harvest = true;
@@ -137,6 +143,8 @@ void joinStates(States &states)
         },
         states.side("join-page", "map"));
     states.add("join-row", join, until(Does::JoinRow), states.side("join-page", "row"));
+    states.add("join-pieces", join, until(Does::JoinLong));
+    states.add("join-finished", join, until(Does::SquarePiece));
     states.add("join-long", join, until(Does::JoinLongRow));
     const auto wrong = [stage = states.stage()](const char *kind) { return stage.wrong(kind); };
     states.add("wrong-join", join, until(Does::JoinShort), wrong(""));
@@ -200,6 +208,18 @@ void edgeStates(States &states)
             return upTo(project, wanted, more);
         };
     };
+    const auto backed = [](CleanBack way, Does wanted) {
+        return [=](const Project &p) {
+            Project project = p;
+            project.build = Build::CleanBack;
+            project.cleanBack = way;
+            project.edge = Edge();
+            project.edge.kind = way == CleanBack::Bagged ? EdgeKind::Bagged : EdgeKind::Bound;
+            return upTo(project, wanted);
+        };
+    };
+    states.add("edge-backing", edge, backed(CleanBack::Layered, Does::LayBacking));
+    states.add("edge-bagged", edge, backed(CleanBack::Bagged, Does::BagOut));
     states.add("edge-frame", edge, framed(Does::SewFrame, 0));
     states.add("edge-frame-how", edge, framed(Does::SewFrame, 0), states.side("edge-page", "frame"));
     states.add("edge-framed", edge, framed(Does::SewBinding, 0));

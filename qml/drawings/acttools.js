@@ -27,6 +27,21 @@ function ripper(context, c, x, y, angle) {
     });
 }
 
+/** Scissors, the pivot at x, y, their points at so many radians, opened so far. */
+function scissors(context, c, x, y, angle, open) {
+    for (const side of [-1, 1])
+        turned(context, x, y, angle + side * open, () => {
+            Lay.solid(context, c, [[-6, -3], [30, -4.4 * side - 1], [44, -side], [30, side], [-6, 3]], c.batting, 2.2);
+            Lay.line(context, c, [[0, 0], [-20, -side * 2]], 5);
+            context.beginPath();
+            context.ellipse(-44, -side * 8 - 7, 26, 14);
+            Lay.pen(context, c, 5);
+            context.stroke();
+        });
+    Lay.disc(context, x, y, 3.6, c.raised);
+    Lay.circle(context, c, x, y, 3.6, 1.8);
+}
+
 /** A hand needle, the point at x, y; its thread runs from the eye through `thread`, [x, y] each. */
 function needle(context, c, x, y, angle, thread) {
     turned(context, x, y, angle, () => {

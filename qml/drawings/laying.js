@@ -30,7 +30,7 @@ function line(context, c, points, width, colour) {
 function cloth(context, c, role, points, edge) {
     const xs = points.map(p => p[0]), ys = points.map(p => p[1]);
     const x = Math.min(...xs), y = Math.min(...ys);
-    Printing.clothShape(context, c, role, x, y, Math.max(...xs) - x, Math.max(...ys) - y, grain, () => trace(context, points, true));
+    Printing.clothShape(context, c, role, x, y, Math.max(...xs) - x, Math.max(...ys) - y, c.grain ?? grain, () => trace(context, points, true));
     pen(context, c, edge ?? 2.4);
     context.beginPath();
     trace(context, points, true);

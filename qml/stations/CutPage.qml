@@ -17,8 +17,16 @@ StepPage {
         clothRole: StepModel.clothRole
         accessibleName: StepModel.spoken.replace(/[{}]/g, "")
     }
+    ActSketch {
+        id: act
+        anchors.fill: parent
+        anchors.margins: Theme.margin
+        visible: pictured && !drawing.visible
+        kind: StepModel.finished ? "cut-done" : StepModel.doing
+        accessibleName: StepModel.finished ? StepModel.elsewhereText : StepModel.doesText
+    }
     InlineLength {
-        visible: !drawing.visible
+        visible: !drawing.visible && !act.visible
         anchors.centerIn: parent
         width: parent.width - 4 * Theme.margin
         horizontalAlignment: Text.AlignHCenter

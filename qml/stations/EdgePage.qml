@@ -32,7 +32,7 @@ WidePage {
     figure: StepModel.figure
     closing: StepModel.elsewhereText
     closingWords: Session.projectName
-    sceneMm: root.counting ? 76 : StepModel.finished ? 118 : 50
+    sceneMm: root.counting ? 76 : StepModel.finished ? 118 : act.visible ? 96 : 50
     footMm: StepModel.finished ? 56 : 64
     figureMm: root.counting ? 47 : StepModel.finished ? 28 : 62
     aside: "EdgeAside.qml"
@@ -44,7 +44,7 @@ WidePage {
         // Beside the pins, where it has room.
         x: root.counting && !root.alone && Theme.left ? root.panel : 0
         y: root.opens ? more.height + Theme.gap : 0
-        visible: !root.alone && !done.visible && !root.sewing && !root.sectional && root.taping === null
+        visible: !root.alone && !done.visible && !root.sewing && !root.sectional && root.taping === null && !act.visible
         width: parent.width - (root.counting && !root.alone ? root.panel : 0) - (close.besides ? close.width + Theme.margin : 0)
         height: parent.height - y - (close.visible && !close.besides ? close.height + Theme.margin : 0)
         view: EdgeModel.view
@@ -81,6 +81,17 @@ WidePage {
         cut: EdgeModel.bindingCut
         pressed: EdgeModel.bindingFolded
         accessibleName: qsTr("The bound edge in section, seam %1").arg(EdgeModel.bindingSeam.text)
+    }
+    // How the backing comes to the piece: the piece itself would not show it.
+    ActSketch {
+        id: act
+        x: Theme.margin
+        y: drawing.y + Theme.margin
+        width: parent.width - 2 * Theme.margin
+        height: parent.height - y - Theme.margin
+        visible: EdgeModel.phase === "back" && pictured && root.taping === null
+        kind: StepModel.doing
+        accessibleName: StepModel.doesText
     }
     DoneDrawing {
         id: done

@@ -2,6 +2,7 @@
 import QtQuick
 import Matside.Core
 import Matside.Drawings
+import Matside.Theme
 
 /** The strip end to end, to scale; the figure of the place under the finger; what the next block takes. */
 WidePage {
@@ -13,6 +14,7 @@ WidePage {
     figure: HoopModel.figure
     aside: "HoopAside.qml"
     sides: ({ zero: "HoopZero.qml", strip: "HoopStrips.qml", stops: "HoopStops.qml", hoops: "HoopChoice.qml" })
+    sceneMm: root.acted ? 82 : 50
     // At the machine the pedal belongs to the machine.
     pedal: !StepModel.doing.startsWith("stitch")
     over: sheet.item as Item
@@ -28,9 +30,18 @@ WidePage {
             HoopModel.scan(by);
     }
 
+    /** The strip to scale does not show what is done to it: that is drawn beside it, or beneath where the page is narrow. */
+    readonly property bool acted: !StepModel.finished && (["trim-patches", "press-block", "measure-test"].includes(StepModel.doing)
+                                  // Upright the figure takes the room.
+                                  || StepModel.doing === "layer" && !root.upright)
+
     StripDrawing {
         id: strip
-        anchors.fill: parent
+        readonly property bool beside: parent.width > 1.5 * parent.height
+        readonly property bool shared: root.acted
+        x: shared && beside && Theme.left ? act.width + 2 * Theme.margin : 0
+        width: shared && beside ? parent.width - act.width - 2 * Theme.margin : parent.width
+        height: shared && !beside ? parent.height * 0.46 : parent.height
         view: HoopModel.view
         at: HoopModel.position
         hooped: StepModel.doing !== "press-block"
@@ -46,6 +57,16 @@ WidePage {
         onScanned: place => HoopModel.position = place
         // On a low screen the bobbin stands first among what opens there.
         onOpened: root.openSide(root.small ? "more" : "stops")
+    }
+    ActSketch {
+        id: act
+        x: !strip.beside || Theme.left ? Theme.margin : parent.width - width - Theme.margin
+        y: strip.beside ? Theme.margin : strip.height + Theme.gap
+        width: strip.beside ? parent.width * 0.44 : parent.width - 2 * Theme.margin
+        height: parent.height - y - Theme.margin
+        visible: root.acted
+        kind: StepModel.doing
+        accessibleName: StepModel.doesText
     }
     /** Opens the log of a block. */
     function logBlock(block: string) {

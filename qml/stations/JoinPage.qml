@@ -9,7 +9,7 @@ import Matside.Theme
 WidePage {
     id: root
     objectName: "join-page"
-    sceneMm: 62
+    sceneMm: StepModel.finished ? 118 : 62
 
     property int mark: 0
     readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "test-join" || StepModel.trial
@@ -88,11 +88,29 @@ WidePage {
         width: parent.width - 2 * Theme.margin
         height: parent.height - y - Theme.mm(2) - (more.visible ? more.height + Theme.gap : 0)
         // Under a tape on a low screen there is no room for a map that could be read.
-        visible: !root.sewing && !JoinModel.measuring && !StepModel.finished && cell >= Theme.mm(3)
+        visible: !root.sewing && !JoinModel.measuring && !StepModel.finished && !act.visible && cell >= Theme.mm(3)
         columns: JoinModel.columns
         rows: JoinModel.rows
         blocks: JoinModel.blocks
         accessibleName: qsTr("Layout of the blocks; next: %1").arg(JoinModel.title)
+    }
+    ActSketch {
+        id: act
+        x: Theme.margin
+        y: Theme.margin
+        width: parent.width - 2 * Theme.margin
+        height: parent.height - 2 * Theme.margin - (more.visible ? more.height + Theme.gap : 0)
+        visible: kind === "join-long" && !StepModel.finished
+        kind: StepModel.doing
+        accessibleName: StepModel.doesText
+    }
+    // All rows are joined: what they have become.
+    EdgeDrawing {
+        anchors.fill: parent
+        visible: StepModel.finished
+        view: EdgeModel.view
+        phase: "square"
+        accessibleName: StepModel.elsewhereText
     }
     CutButton {
         id: more

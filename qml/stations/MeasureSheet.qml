@@ -131,7 +131,7 @@ Item {
         readonly property bool wanting: unread || (!root.asksCommon && BlockMeasure.asShownSays !== "")
         kind: wanting ? "outline" : "action"
         confirms: true
-        guardShown: true
+        guardMs: 400
         enabled: BlockMeasure.mayKeep
         //: of a block's six readings
         reason: enabled ? "" : qsTr("read all six first")

@@ -17,7 +17,7 @@ Item {
 
     readonly property int lines: Math.ceil(answers.length / columns)
     readonly property real cell: Math.floor((width - (columns - 1) * Theme.gap) / columns) - 1
-    readonly property real least: Theme.mm(Theme.small ? 10 : 14)
+    readonly property real least: Theme.mm(Theme.small ? 8 : 14)
     /** A little higher than it is drawn when it fills the card's width, at the most. */
     readonly property real most: Math.min(Theme.mm(52), cell * 0.56)
     readonly property real pictureHeight: Math.max(least, Math.min(most, (room - sum(words) - (lines - 1) * Theme.gap) / Math.max(1, lines)))

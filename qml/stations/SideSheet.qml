@@ -63,7 +63,7 @@ SheetColumn {
         height: Theme.target
         // While the page asks for more, that is the one thing to do.
         kind: root.shown?.wanting ?? false ? "outline" : "action"
-        guardShown: true
+        guardMs: 400
         text: qsTr("Back to the work")
         onClicked: root.closed()
     }

@@ -111,8 +111,18 @@ StepPage {
             onClicked: TrimModel.cutAnyway()
         }
     }
+    // Nothing lies there to scale: the act itself, whose words stand in the column.
+    ActSketch {
+        id: act
+        readonly property bool wanted: !finding.visible && !drawing.visible && !side.visible && !shape.visible && !apart.visible
+        anchors.fill: parent
+        anchors.margins: Theme.margin
+        visible: wanted && pictured
+        kind: StepModel.finished ? "trim-done" : StepModel.doing
+        accessibleName: StepModel.finished ? StepModel.elsewhereText : StepModel.doesText
+    }
     InlineLength {
-        visible: !finding.visible && !drawing.visible && !side.visible && !shape.visible && !apart.visible
+        visible: act.wanted && !act.pictured
         anchors.centerIn: parent
         width: parent.width - 4 * Theme.margin
         horizontalAlignment: Text.AlignHCenter

@@ -79,7 +79,7 @@ Item {
     Flickable {
         id: list
         visible: root.asks
-        y: (answer.visible ? answer.y + answer.implicitHeight : head.height) + Theme.gap
+        y: (answer.visible ? answer.y + answer.implicitHeight : head.height) + Theme.mm(Theme.small ? 1.2 : 3)
         width: parent.width
         // Far enough from the foot that none stands where a low screen's row of targets was.
         height: close.y - Theme.mm(Theme.small ? 4 : 6) - y
