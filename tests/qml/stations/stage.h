@@ -43,6 +43,10 @@ public:
     Q_INVOKABLE bool workOnTwoTablets();
     /// The seam the store holds: "5/8 in".
     Q_INVOKABLE QString seam() const;
+    /// What the acts draw that the program can tell, whatever the piece.
+    Q_INVOKABLE QStringList vignettes() const;
+    /// What the steps do, all of it: "press-block".
+    Q_INVOKABLE QStringList stepsDone() const;
 
 private:
     struct Saved;
