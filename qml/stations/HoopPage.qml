@@ -14,7 +14,8 @@ WidePage {
     figure: HoopModel.figure
     aside: "HoopAside.qml"
     sides: ({ zero: "HoopZero.qml", strip: "HoopStrips.qml", stops: "HoopStops.qml", hoops: "HoopChoice.qml" })
-    sceneMm: root.acted ? 82 : 50
+    sceneMm: root.acted ? 90 : 50
+    figureMm: root.acted ? 48 : 62
     // At the machine the pedal belongs to the machine.
     pedal: !StepModel.doing.startsWith("stitch")
     over: sheet.item as Item
@@ -41,7 +42,7 @@ WidePage {
         readonly property bool shared: root.acted
         x: shared && beside && Theme.left ? act.width + 2 * Theme.margin : 0
         width: shared && beside ? parent.width - act.width - 2 * Theme.margin : parent.width
-        height: shared && !beside ? parent.height * 0.46 : parent.height
+        height: shared && !beside ? parent.height * 0.54 : parent.height
         view: HoopModel.view
         at: HoopModel.position
         hooped: StepModel.doing !== "press-block"

@@ -26,12 +26,14 @@ Column {
     KeyLine { width: parent.width }
     Item {
         width: parent.width
-        height: root.wide ? Math.max(value.height, steps.height) : steps.y + steps.height
+        // Of its own: what stands in its middle does not ask for the height that hangs on it.
+        readonly property real row: Math.max(value.height, steps.height)
+        height: root.wide ? row : value.height + Theme.mm(1.5) + steps.height
 
         Pressable {
             id: value
             x: root.wide && Theme.left ? steps.width + Theme.gap : 0
-            y: root.wide ? (parent.height - height) / 2 : 0
+            y: root.wide ? (parent.row - height) / 2 : 0
             width: root.wide ? parent.width - steps.width - Theme.gap : parent.width
             height: name.implicitHeight + Theme.mm(2) + length.stack
             inList: true
@@ -63,7 +65,7 @@ Column {
             id: steps
             readonly property real each: root.wide ? Theme.targetLeast : (root.width - Theme.gap) / 2
             x: root.wide && !Theme.left ? parent.width - width : 0
-            y: root.wide ? (parent.height - height) / 2 : value.height + Theme.mm(1.5)
+            y: root.wide ? (parent.row - height) / 2 : value.height + Theme.mm(1.5)
             spacing: Theme.gap
 
             StepButton {

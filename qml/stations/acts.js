@@ -124,9 +124,18 @@ function level(list, sheet, most, leaf, first, cells) {
     return pic;
 }
 
-/** The same with each right under the one above it, its pictures as high as its column lets them be. */
+/**
+ * The same with each right under the one above it, its pictures as high as its column lets them be. Those of a second
+ * row stand where the first leaves most, in their order.
+ */
 function close(list, sheet, most, leaf, first, cells) {
-    const { places } = placesFor(list.length, sheet, most);
+    const { rows, places } = placesFor(list.length, sheet, most);
+    const over = list.length - sheet.columns;
+    if (rows === 2 && over > 0) {
+        const taken = column => list[column] + (column === atHand(sheet) ? sheet.targets : 0);
+        const free = list.slice(0, sheet.columns).map((h, column) => column).sort((a, b) => taken(a) - taken(b));
+        free.slice(0, over).sort((a, b) => a - b).forEach((column, i) => places[sheet.columns + i] = [1, column]);
+    }
     let least = Infinity;
     for (let column = 0; column < sheet.columns; ++column) {
         const own = list.map((h, i) => i).filter(i => places[i][1] === column);
