@@ -30,6 +30,9 @@ Item {
     readonly property bool listed: listedAt === sheetKey
     readonly property string sheetKey: width + " " + height + " " + Theme.pxPerMm + " " + acts.map(act => act.says).join(" ")
     property string listedAt
+    /** On several leaves each would hold few: they stand larger then. */
+    readonly property bool larger: largerAt === sheetKey
+    property string largerAt
     readonly property bool aside: !upright && (Theme.small || listed)
     readonly property bool beside: aside || upright && acts.length > 2
     /** It has targets of its own. */
@@ -37,7 +40,7 @@ Item {
     readonly property real asideWidth: Math.min(Theme.mm(52), width / 3)
     readonly property real rowCell: (width - (columns - 1) * line) / columns
     readonly property real footWidth: upright ? width : aside ? asideWidth : rowCell
-    readonly property int columns: upright || aside ? 1 : Acts.columns(acts.length + 1, width / Theme.mm(46))
+    readonly property int columns: upright || aside ? 1 : larger ? 2 : Acts.columns(acts.length + 1, width / Theme.mm(46))
     readonly property real cellWidth: aside ? width - (held ? asideWidth + line : 0) : rowCell
     readonly property real headRoom: heading === "" ? 0 : Math.max(head.implicitHeight + Theme.gap, turnsBelow ? 0 : Theme.control + Theme.mm(1))
     /** Where each stands, and on which leaf; {leaves, cells: [{x, y, pic, leaf}]}. */
@@ -67,10 +70,14 @@ Item {
         let found = Acts.lay(words, sheet);
         if (found.leaves > 1 && root.turnsBelow)
             found = Acts.lay(words, Object.assign({}, sheet, { height: sheet.height - turn.height - Theme.gap }));
-        // Five of them ought to be seen at once.
-        if (!root.upright && !root.aside && found.leaves > Math.ceil(root.acts.length / 5)) {
-            if (settled)
+        // Five of them ought to be seen at once; where three or fewer are, they fill the leaf.
+        const few = found.leaves > Math.ceil(root.acts.length / 5);
+        const sparse = found.leaves > 1 && root.columns > 2 && Math.ceil(root.acts.length / found.leaves) <= 3;
+        if (!root.upright && !root.aside && (few || sparse)) {
+            if (settled && few)
                 root.listedAt = root.sheetKey;
+            else if (settled)
+                root.largerAt = root.sheetKey;
             else
                 otherwise.restart();
             return;

@@ -60,10 +60,15 @@ function inRows(words, sheet) {
     for (let rows = Math.ceil((words.length + 1) / sheet.columns); rows > 0; --rows)
         for (const onLeaf of rows > 1 ? [level, close] : [level]) {
             found = onLeaves(words, sheet, rows, onLeaf);
-            if (found.least >= sheet.least)
+            if (found.least >= (onLeaf === close ? lowest(sheet) : sheet.least))
                 return found;
         }
     return found;
+}
+
+/** Rather a low picture where one column is long than another leaf. */
+function lowest(sheet) {
+    return 0.75 * sheet.least;
 }
 
 /** How many rows' places at the hand the targets take. */
@@ -145,7 +150,7 @@ function close(list, sheet, most, leaf, first, cells) {
         const gap = sheet.gap + Math.max(0, Math.min(sheet.gap * 2, (free - own.length * pic) / Math.max(1, own.length)));
         let y = 0;
         for (const i of own) {
-            cells[first + i] = { x: column * (sheet.cell + sheet.line), y, leaf, pic: Math.max(sheet.least, pic) };
+            cells[first + i] = { x: column * (sheet.cell + sheet.line), y, leaf, pic: Math.max(lowest(sheet), pic) };
             y += pic + sheet.air + list[i] + gap;
         }
         least = own.length > 0 ? Math.min(least, pic) : least;
