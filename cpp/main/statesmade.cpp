@@ -33,9 +33,8 @@ void trimStates(States &states)
     const Station trim = Station::Trim;
     states.add("trim-apart", trim, until(Does::RoughApart, 1));
     // The last block of a strip is apart already; and all that is to be cut or trimmed is done.
-    states.add("trim-alone", trim, [](const Project &p) {
-        return upTo(p, Does::RoughApart, plan(p).strip.perStrip - 1);
-    });
+    states.add("trim-alone", trim,
+               [](const Project &p) { return upTo(p, Does::RoughApart, plan(p).strip.perStrip - 1); });
     states.add("cut-finished", Station::Cut, until(Does::LastLook));
     states.add("trim-finished", trim, until(Does::LastLook));
     states.add("trim-harvest", trim, [](const Project &p) {

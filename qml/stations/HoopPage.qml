@@ -32,9 +32,12 @@ WidePage {
     }
 
     /** The strip to scale does not show what is done to it: that is drawn beside it, or beneath where the page is narrow. */
-    readonly property bool acted: !StepModel.finished && (["trim-patches", "press-block", "measure-test"].includes(StepModel.doing)
-                                  // Upright the figure takes the room.
-                                  || StepModel.doing === "layer" && !root.upright)
+    readonly property bool acted: !StepModel.finished && shownBeside(StepModel.doing)
+
+    function shownBeside(doing: string): bool {
+        // Upright the figure of a strip takes the room.
+        return doing === "trim-patches" || doing === "press-block" || doing === "measure-test" || (doing === "layer" && !root.upright);
+    }
 
     StripDrawing {
         id: strip

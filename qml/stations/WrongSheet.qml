@@ -26,11 +26,13 @@ Item {
     readonly property bool spread: !picking
     readonly property bool asks: !answered && !picking
     readonly property bool upright: height > width
-    /** The answers, before them what only measures. */
-    readonly property var answers: StepModel.sided ? [{ kind: "sides-disagree", says: qsTr("They disagree: measure the block") }].concat(StepModel.wrongAnswers)
-                                                   : StepModel.wrongAnswers
+    readonly property var answers: StepModel.sided ? afterMeasuring(StepModel.wrongAnswers) : StepModel.wrongAnswers
     property string error
 
+    /** The answers, before them what only measures. */
+    function afterMeasuring(answers: var): var {
+        return [{ kind: "sides-disagree", says: qsTr("They disagree: measure the block") }, ...answers];
+    }
     /** Asks anew what went wrong. */
     function begin() {
         answered = false;
