@@ -515,6 +515,11 @@
         <extracomment>the head of a line that warns of something but stops nothing</extracomment>
         <translation>Mirar esto</translation>
     </message>
+    <message>
+        <source>and %1 more</source>
+        <extracomment>after the first of several cautions; %1 is how many more there are</extracomment>
+        <translation>y %1 más</translation>
+    </message>
 </context>
 <context>
     <name>FieldsSheet</name>

@@ -515,6 +515,11 @@
         <extracomment>the head of a line that warns of something but stops nothing</extracomment>
         <translation>À regarder</translation>
     </message>
+    <message>
+        <source>and %1 more</source>
+        <extracomment>after the first of several cautions; %1 is how many more there are</extracomment>
+        <translation>et %1 de plus</translation>
+    </message>
 </context>
 <context>
     <name>FieldsSheet</name>

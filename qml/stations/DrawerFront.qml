@@ -33,7 +33,7 @@ Pressable {
     /** Beside its name a figure would break a word: it stands beneath. */
     readonly property bool beneath: length.active && longest + length.width + 3 * air > plate.width
     /** The height it asks for by itself. */
-    readonly property real wanted: Math.max(Theme.step, plate.inside + 2 * (rim + Theme.mm(0.8)))
+    readonly property real wanted: Math.max(Theme.step, plate.inside + 2 * (rim + Theme.mm(Theme.small ? 0.2 : 0.8)))
 
     function lengthOf(words: string, letters: FontMetrics): real {
         return letters.font.pixelSize > 0 ? Math.ceil(letters.advanceWidth(words)) : 0;

@@ -20,13 +20,21 @@ Item {
     /** It has a field to lead to. */
     property bool leads: false
 
+    /** So many more are folded under it. */
+    property int more: 0
+    /** The height of what stands beside it. */
+    property real least: 0
+
     signal turned()
     signal led()
 
     readonly property real textX: mark.x + mark.width + Theme.gap
 
     /** It would take too much of the list. */
-    readonly property bool lengthy: caution && whole.lineCount > 2 && /[;.!?](\s|$)/.test(says)
+    readonly property bool lengthy: caution && (whole.lineCount > 2 || more > 0) && /[;.!?](\s|$)/.test(says)
+    readonly property string gist: lengthy ? (says.match(/^.*?(?=[;.!?](\s|$))/)?.[0] ?? says) + " …" : says
+    //: after the first of several cautions; %1 is how many more there are
+    readonly property string others: more > 0 ? " " + qsTr("and %1 more").arg(more) : ""
 
     implicitHeight: head.height + (row.visible ? row.implicitHeight : 0)
     height: implicitHeight
@@ -35,9 +43,9 @@ Item {
         id: head
         enabled: root.caution || root.leads
         width: parent.width
-        height: Math.max(Theme.step, line.height + Theme.mm(1))
+        height: Math.max(Theme.step, root.least, line.height + Theme.mm(1))
         inList: true
-        accessibleName: root.says
+        accessibleName: root.says + root.others
         Accessible.role: Accessible.Button
         Accessible.checkable: root.caution
         Accessible.checked: root.open
@@ -72,7 +80,7 @@ Item {
             bold: true
             color: head.pressed ? Theme.colors.raised : root.caution ? Theme.colors.caution : Theme.colors.stop
             //: the head of a line that warns of something but stops nothing
-            text: root.open ? qsTr("Look at this") : root.lengthy ? (root.says.match(/^.*?(?=[;.!?](\s|$))/)?.[0] ?? root.says) + " …" : root.says
+            text: root.open ? qsTr("Look at this") : root.gist + root.others
             Accessible.ignored: true
         }
         Word {

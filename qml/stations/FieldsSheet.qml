@@ -22,18 +22,43 @@ Flickable {
     signal ask(string pointer, string label, string kind, string text)
     signal working(string key)
     /** So many drawers stand side by side. */
-    readonly property int perRow: Math.max(1, Math.floor(width / Math.max(Theme.mm(50), widest)))
+    readonly property int perRow: Math.max(1, Math.floor(width / Math.max(Theme.mm(Theme.small ? 60 : 50), widest)))
     readonly property real frontWidth: width / perRow
     /** The height of the front that asks for most, and the least width of any. */
     property real tallest: Theme.step
     property real widest: 0
     /** Something is said above the drawers, and beside it there is room for the button. */
     readonly property bool said: hints.count > 0 || made.visible
-    readonly property bool beside: said && width > Theme.mm(120)
+    readonly property bool roomy: width > Theme.mm(120)
+    readonly property bool beside: said && roomy
+    /** While nothing lies open only the first caution is said, and how many more there are. */
+    readonly property int folded: openGroup === "" ? cautions : 0
+    property int cautions: 0
+    /** Below the last whole row, where a sign says that there is more. */
+    readonly property real foot: Theme.mm(5.6)
+    /** On a small screen it stands on the seam of two drawers and takes no room. */
+    readonly property bool seam: Theme.small && perRow === 2
+    readonly property real rowFoot: seam ? 0 : foot
+    /** The least the chest is seen of: a row of drawers, but on a small screen what is said may leave no room for one. */
+    readonly property real leastChest: saidHeight + (Theme.small && made.visible && hints.count > 0 ? foot : tallest + rowFoot)
 
     /** How high what is said above the drawers stands. */
     readonly property real saidHeight: drawers.y
 
+    /** The height, `most` at the most, at which no drawer is cut. */
+    function wholeRows(most: real): real {
+        if (contentHeight <= most)
+            return contentHeight;
+        const count = Math.floor((most - saidHeight - rowFoot + 0.5) / tallest);
+        return count > 0 ? saidHeight + count * tallest + rowFoot : Math.min(most, saidHeight + foot);
+    }
+    /** The cautions after the first thing that is said. */
+    function count() {
+        let after = 0;
+        for (let i = 1; i < hints.count; ++i)
+            after += (hints.itemAt(i) as FieldsProblem)?.caution ? 1 : 0;
+        cautions = after;
+    }
     function measure() {
         let most = Math.max(Theme.step, figures.wanted, shade.wanted, file.wanted);
         let wide = Math.max(figures.leastWidth, shade.leastWidth, file.leastWidth);
@@ -121,20 +146,33 @@ Flickable {
 
         Item {
             width: parent.width
-            height: root.beside ? Math.max(told.height, order.height) : told.height + order.height
+            height: root.beside ? told.height : told.height + order.height
             Column {
                 id: told
-                x: root.beside && Theme.left ? order.width : 0
-                width: parent.width - (root.beside ? order.width : 0)
+                width: parent.width
+                /** The first that is said stands beside the button. */
+                readonly property real narrow: width - (root.beside ? order.width : 0)
+                readonly property real least: root.beside ? order.height : 0
                 FitMade {
                     id: made
-                    width: parent.width
+                    x: root.beside && Theme.left ? order.width : 0
+                    width: told.narrow
+                    least: told.least
+                    brief: Theme.small || root.cautions > 0
                 }
                 Repeater {
                     id: hints
                     model: FitModel.problems
+                    onItemAdded: root.count()
+                    onItemRemoved: root.count()
                     FieldsProblem {
-                        width: told.width
+                        onCautionChanged: root.count()
+                        readonly property bool first: index === 0 && !made.visible
+                        visible: index === 0 || !caution || root.openGroup !== ""
+                        x: first && root.beside && Theme.left ? order.width : 0
+                        width: first ? told.narrow : told.width
+                        least: first ? told.least : 0
+                        more: index === 0 ? root.folded : 0
                         leads: root.leadsTo(at) !== null
                         onLed: root.lead(at)
                         open: root.openGroup === "problem" + index
@@ -144,14 +182,14 @@ Flickable {
             }
             Item {
                 id: order
-                x: root.beside && !Theme.left ? told.width : 0
+                x: root.beside && !Theme.left ? told.narrow : 0
                 y: root.beside ? 0 : told.height
                 width: root.beside ? fits.implicitWidth + 2 * Theme.margin : parent.width
-                height: fits.height + (root.beside ? Theme.gap : 2 * Theme.gap)
+                height: fits.height + Theme.gap
                 CutButton {
                     id: fits
                     x: Theme.margin
-                    y: root.beside ? Theme.gap / 2 : Theme.gap
+                    y: Theme.gap / 2
                     width: parent.width - 2 * Theme.margin
                     height: Theme.control
                     inList: true

@@ -4,23 +4,28 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** The finished size both ways, as large as the column holds, down to one double rule: there is a sum behind it. */
+/** The finished size both ways, in one line as large as its room holds, down to one double rule: there is a sum behind it. */
 Pressable {
     id: root
 
     readonly property var along: FitModel.finishedAlong
     readonly property var across: FitModel.finishedAcross
-    readonly property real room: width - tab.width - Theme.margin
+    /** What the tab takes of its width. */
+    readonly property real beside: below ? 0 : tab.width + Theme.margin
+    readonly property real room: width - beside
     property real fullCap: Theme.mm(Theme.small ? 12 : 16)
-    /** The second side stands under the first. */
-    property bool stacked: false
-    readonly property real fixed: times.implicitWidth + 2 * air
+    /** The tab hangs under the rule; else beside it. */
+    property bool below: false
     readonly property real air: Theme.mm(2)
-    readonly property real natural: stacked ? Math.max(wide.implicitWidth, high.implicitWidth - fixed) : wide.implicitWidth + high.implicitWidth
-    readonly property real cap: Math.max(Theme.capInText, Math.min(fullCap, fullCap * (room - fixed) / Math.max(1, natural)))
+    /** Of its width, what grows with the figures, and what does not. */
+    readonly property real natural: Math.max(1, wide.bareWidth + high.bareWidth)
+    readonly property real fixed: wide.implicitWidth + high.implicitWidth - natural + times.implicitWidth + 2 * air
+    readonly property real cap: Math.max(Theme.capInText, Math.min(fullCap, fullCap * (room - fixed) / natural))
+    /** The width at which the figures are still larger than any other of the page. */
+    readonly property real leastWidth: fixed + natural * Theme.mm(7.4) / fullCap + beside
 
-    readonly property real figures: stacked ? first.implicitHeight + Theme.mm(2.4) + second.implicitHeight : Math.max(first.implicitHeight, second.implicitHeight)
-    implicitHeight: figures + Theme.mm(2.6) + rule.implicitHeight + Theme.mm(0.5)
+    readonly property real figures: Math.max(first.implicitHeight, second.implicitHeight)
+    implicitHeight: figures + Theme.mm(2.6) + rule.implicitHeight + (below ? Theme.mm(1.4) + tab.height : Theme.mm(0.5))
     height: implicitHeight
     accessibleName: qsTr("Finished %1 by %2").arg(along.text).arg(across.text)
     //: what pressing a figure does
@@ -44,7 +49,7 @@ Pressable {
     }
     FigureText {
         id: first
-        y: root.stacked ? 0 : rule.y - Theme.mm(2.6) - footLine - foot
+        y: rule.y - Theme.mm(2.6) - footLine - foot
         readonly property real foot: implicitHeight - footLine
         figure: root.along
         cap: root.cap
@@ -62,15 +67,15 @@ Pressable {
     }
     FigureText {
         id: second
-        x: root.stacked ? 0 : times.x + times.width + root.air
-        y: root.stacked ? rule.y - Theme.mm(2.6) - implicitHeight : first.y + first.footLine - footLine
+        x: times.x + times.width + root.air
+        y: first.y + first.footLine - footLine
         figure: root.across
         cap: root.cap
         accessibleIgnored: true
     }
     DoubleRule {
         id: rule
-        y: root.height - implicitHeight - Theme.mm(0.5)
+        y: root.figures + Theme.mm(2.6)
         width: root.room
     }
     WorkingTab {

@@ -9,8 +9,13 @@ Item {
     id: root
     objectName: "fit-made"
 
+    /** The height of what stands beside it. */
+    property real least: 0
+    /** Only what is made: what else is said has the room. */
+    property bool brief: false
+
     visible: FitModel.madeSays !== ""
-    height: visible ? Math.max(Theme.control, words.implicitHeight + Theme.mm(2)) : 0
+    height: visible ? Math.max(Theme.control, least, words.implicitHeight + Theme.mm(2)) : 0
 
     KeyLine { width: parent.width }
     Pictogram {
@@ -27,6 +32,6 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         width: parent.width - x - Theme.margin
         //: what is made: the strips and blocks named before
-        text: FitModel.madeSays + (Theme.small ? "" : " " + qsTr("A change here leaves it as it is."))
+        text: FitModel.madeSays + (root.brief ? "" : " " + qsTr("A change here leaves it as it is."))
     }
 }

@@ -19,10 +19,12 @@ FocusScope {
     readonly property bool aside: opened && !upright
     /** The column leaves the larger half of a small screen to the drawing. */
     readonly property real columnWidth: Theme.small ? Math.min(Theme.column, width * 0.5) : Math.min(Theme.mm(105), width * 0.6)
-    /** The chest as it stands under the drawing: what is said above it may not hide the drawers. */
-    readonly property real wantedChest: upright ? height * (!opened ? Math.max(0.36, Math.min(0.42, (fields.saidHeight + Theme.mm(26)) / height)) : shows === "layouts" ? 0.6 : 0.5)
-                                                : Theme.small ? Math.max(Theme.mm(31), Math.min(height * 0.35, fields.saidHeight + Theme.mm(14)))
-                                                              : Math.max(Theme.mm(47), Math.min(height * 0.42, fields.saidHeight + Theme.mm(19)))
+    /** The chest as it stands under the drawing: whole rows of drawers, and nothing at the piece's edges is covered. */
+    readonly property real wantedChest: opened ? height * (shows === "layouts" ? 0.6 : 0.5)
+                                               : fields.wholeRows(Math.min(height - scene.least, Math.max(fields.leastChest, height * (Theme.small ? 0.38 : 0.43))))
+    /** The foot of the chest, where the sign stands that it goes on. */
+    readonly property bool whole: !opened && chest > fields.saidHeight + fields.foot - 1
+    readonly property real foot: whole && chest < fields.contentHeight - 1 && !(fields.seam && chest > fields.saidHeight + fields.tallest - 1) ? fields.foot : 0
     property real chest: 0
     /** What stands in the column: "fields", "working", "layouts"; or "shade", light and dark over all of it. */
     property string shows: "fields"
@@ -119,11 +121,23 @@ FocusScope {
             x: -Theme.margin
             y: -Theme.margin
             width: parent.width + 2 * Theme.margin
-            height: parent.height + 2 * Theme.margin
+            height: parent.height + 2 * Theme.margin - root.foot
             onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
             onWorking: key => root.explain([key])
             onLayouts: root.openLayouts()
             onShades: root.shows = "shade"
+        }
+        Item {
+            id: foot
+            x: fields.x + (fields.width - width) / 2
+            y: fields.y + fields.height + root.foot - height
+            width: root.foot > 0 ? fields.width : Theme.mm(9)
+            height: fields.foot
+        }
+        MoreBelow {
+            over: fields
+            within: root.whole ? foot : fields
+            height: root.whole ? fields.foot : Theme.mm(7)
         }
         Later {
             id: layouts

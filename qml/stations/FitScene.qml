@@ -29,22 +29,26 @@ Item {
     property bool upright: false
 
     /** Name and size stand beside the drawing, not over it. */
-    readonly property bool wide: !bare && width > height * 1.25
+    readonly property bool wide: !bare && !opened && !upright
     /** No room for what changes the piece but its corner: what lies open has it all. */
     readonly property bool plain: bare || opened && Theme.small && !upright
     /** Upright and wide enough: the columns too are set below the piece, which has all the width. */
     readonly property bool under: !plain && !wide && width > Theme.mm(110)
     /** Beside what lies open all of them stand in a row under the piece. */
     readonly property bool rowed: opened && !plain && !wide && !under
-    readonly property real words: Theme.mm(Theme.small ? 48 : 60)
+    readonly property real words: Math.min(width * 0.42, Math.max(Theme.mm(Theme.small ? 48 : 60), size.leastWidth + Theme.margin))
+    /** The height at which all that stands beside the drawing is in sight. */
+    readonly property real least: wide ? size.y + size.height + sizes.height + 2 * Theme.gap : 0
     readonly property var lie: drawing.lie
     readonly property var box: lie ? (lie.table ?? lie.piece) : null
     readonly property real middleX: (wide ? words : 0) + drawing.width / 2
     /** Where the drawing ends and what stands at its edges begins, px of the drawing; the grip reaches over the cloth. */
-    readonly property real wantedX: !lie ? drawing.width : Math.max(box.x + box.w + lie.beside, lie.piece.x + lie.piece.w + Theme.mm(9.5))
+    readonly property real wantedX: !lie ? drawing.width : Math.max(box.x + box.w + lie.beside + Theme.mm(2), lie.piece.x + lie.piece.w + Theme.mm(9.5))
     readonly property real wantedY: !lie ? drawing.height : Math.max(box.y + box.h + lie.over, lie.piece.y + lie.piece.h + Theme.mm(9.5))
     property real endX: 0
     property real endY: 0
+    /** The rows keep off the line to a block, which comes up before them. */
+    property real past: 0
     /** A value is being stepped: nothing moves away under the finger. */
     property bool busy: false
 
@@ -75,6 +79,14 @@ Item {
         target: root
         property: "endY"
         value: root.wantedY
+        when: !root.busy
+        restoreMode: Binding.RestoreNone
+    }
+
+    Binding {
+        target: root
+        property: "past"
+        value: leader.visible && root.wide ? leader.goalX + Theme.mm(2.6) : 0
         when: !root.busy
         restoreMode: Binding.RestoreNone
     }
@@ -113,8 +125,8 @@ Item {
     FinishedSize {
         id: size
         visible: !root.bare
-        stacked: root.wide
-        fullCap: Theme.mm(Theme.small ? root.wide ? 10 : 11 : root.wide ? 15 : 14)
+        below: root.wide && !Theme.small
+        fullCap: Theme.mm(Theme.small ? root.wide ? 10 : 11 : root.wide ? 11.8 : 14)
         x: name.x
         y: name.visible ? name.y + name.height + Theme.mm(1.5) : Theme.mm(2)
         width: root.wide ? root.words - Theme.margin : Math.min(parent.width - 2 * Theme.margin, Theme.mm(110))
@@ -122,7 +134,7 @@ Item {
     }
     TableDrawing {
         id: drawing
-        readonly property real beside: root.plain || root.under || root.rowed ? 0 : columns.width + Theme.mm(2)
+        readonly property real beside: root.plain || root.under || root.rowed ? 0 : columns.width + Theme.mm(4)
         readonly property real foot: root.plain ? 0 : Math.max(rows.height, root.rowed ? columns.height : 0) + Theme.mm(2) + (sizes.under && sizes.visible ? sizes.height + Theme.gap : 0)
         x: root.side(root.wide ? root.words : 0, width)
         y: root.wide ? 0 : root.bare ? Math.max(name.y + name.height, turn.y + turn.height) : size.y + size.height
@@ -150,6 +162,7 @@ Item {
         }
     }
     BlockLeader {
+        id: leader
         visible: sizes.visible && root.lie !== null && FitModel.mats.length === 0
         anchors.fill: parent
         lie: root.lie
@@ -183,7 +196,8 @@ Item {
         height: implicitHeight
         /** Under the piece's middle; beside the columns as far left as the line to a block leaves room. */
         readonly property real from: Math.max(root.under ? Theme.mm(9) : Theme.margin,
-                                              Math.min(root.width - Theme.margin - width - (root.under ? columns.width + Theme.gap : 0), root.middleX - width / 2))
+                                              Math.min(root.width - Theme.margin - width - (root.under || root.wide ? columns.width + Theme.gap : 0),
+                                                       Math.max(root.past, root.middleX - width / 2)))
         x: root.side(from, width)
         y: Math.min(root.height - height - Theme.mm(1) - (sizes.under && sizes.visible ? sizes.height + Theme.gap : 0), drawing.y + root.endY)
         label: qsTr("rows")
