@@ -14,7 +14,7 @@ function lay(t, width, height, mm, mats = []) {
     const scale = (beside, over) => Math.max(0.001, Math.min((width - 2 * beside) / along, (height - 2 * over) / across));
     // What a figure takes of bare wood: more with each digit, and when it has a fraction.
     const needs = (figure, plain, stacked) => ((figure?.num ?? "") !== "" ? stacked : plain) * mm;
-    const digits = figure => 2.4 + 4.2 * Math.max(1, (figure?.whole ?? "").length + ((figure?.lean ?? "") !== "" ? 1 : 0));
+    const digits = figure => 4.2 + 4.2 * Math.max(1, (figure?.whole ?? "").length + ((figure?.lean ?? "") !== "" ? 1 : 0));
     // Mats lie at the edge and no figure stands between them.
     const hangsBeside = hasTable && t.tableAlongMm < t.finishedAlongMm, hangsOver = hasTable && t.tableAcrossMm < t.finishedAcrossMm;
     let beside = mats.length === 0 && hangsBeside ? 31 : 4, over = mats.length === 0 && hangsOver ? 11.5 : 4;
