@@ -11,7 +11,7 @@
     <message>
         <source>On to %1</source>
         <extracomment>the same: to the leaf that begins with picture %1</extracomment>
-        <translation>Suite au %1</translation>
+        <translation>Suite&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -8754,7 +8754,7 @@ bord coupé</translation>
     <message>
         <source>%2 steps at %1 first</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>D’abord %2 étapes à %1</translation>
+        <translation>D’abord %2 étapes dans %1</translation>
     </message>
     <message>
         <source>First, at %1: test join</source>
