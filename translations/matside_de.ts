@@ -8752,7 +8752,7 @@ Schnittkante</translation>
         <translation>die Quadratwurzel aus %1</translation>
     </message>
     <message>
-        <source>%2 steps at %1 first</source>
+        <source>%1 first: %2 steps</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Erst %2 Schritte bei %1</translation>
     </message>

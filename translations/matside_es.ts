@@ -8752,7 +8752,7 @@ borde cortado</translation>
         <translation>la raíz cuadrada de %1</translation>
     </message>
     <message>
-        <source>%2 steps at %1 first</source>
+        <source>%1 first: %2 steps</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
         <translation>Antes, %2 pasos en %1</translation>
     </message>

@@ -93,7 +93,7 @@ StepModel::Wait StepModel::waitNow() const
                 //: %1 is a station's name; short: it stands on a button
                 ? tr("First, at %1").arg(station)
                 //: %1 is a station's name, %2 how many steps there come first; short: it stands on a button
-                : tr("%2 steps at %1 first").arg(station).arg(lacking->inAll),
+                : tr("%1 first: %2 steps").arg(station).arg(lacking->inAll),
             where};
 }
 

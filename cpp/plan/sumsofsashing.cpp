@@ -91,19 +91,15 @@ Answer longLength(const Sums &a)
         .from("trimmed", a.plan.block.trimmed.along, "block.trimmed.along")
         .from("allowanceGap", a.plan.sashing.allowanceGap, "sashing.allowanceGap");
 }
-/// As it is cut: its ends are trued in the spare. None is cut where none is sewn.
+/// As it is cut: its ends are trued in the spare.
 Answer shortCut(const Sums &a)
 {
-    if (a.plan.sashing.shorts <= 0)
-        return std::nullopt;
     return Tell("F8", "shortLength + spare", a.plan.sashing.shortLength + a.plan.sashing.shortSpare)
         .from("shortLength", a.plan.sashing.shortLength, "sashing.shorts.length")
         .fixed("spare", a.plan.sashing.shortSpare);
 }
 Answer longCut(const Sums &a)
 {
-    if (a.plan.sashing.longs <= 0)
-        return std::nullopt;
     return Tell("F8", "longLength + spare", a.plan.sashing.longLength + a.plan.sashing.longSpare)
         .from("longLength", a.plan.sashing.longLength, "sashing.longs.length")
         .fixed("spare", a.plan.sashing.longSpare);
@@ -157,6 +153,15 @@ bool hasFold(const Plan &plan)
 {
     return plan.fold.has_value();
 }
+/// None is cut where none is sewn.
+bool hasShorts(const Plan &plan)
+{
+    return plan.sashing.shorts > 0;
+}
+bool hasLongs(const Plan &plan)
+{
+    return plan.sashing.longs > 0;
+}
 bool isTurnedUnder(const Plan &plan)
 {
     return plan.fold && !plan.fold->doubled;
@@ -175,10 +180,10 @@ constexpr std::array sums{
     Sum{"sashing.expected", expected},
     Sum{"sashing.shorts.count", shortCount},
     Sum{"sashing.shorts.length", shortLength},
-    Sum{"sashing.shorts.cut", shortCut},
+    Sum{"sashing.shorts.cut", shortCut, hasShorts},
     Sum{"sashing.longs.count", longCount},
     Sum{"sashing.longs.length", longLength},
-    Sum{"sashing.longs.cut", longCut},
+    Sum{"sashing.longs.cut", longCut, hasLongs},
     Sum{"sashing.marks", mark, nullptr, marks},
     Sum{"fold.under", under, isTurnedUnder},
     Sum{"fold.catchShown", catchShown, hasFold},

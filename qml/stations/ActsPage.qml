@@ -69,7 +69,7 @@ Item {
                         targets: root.aside ? 0 : foot.implicitHeight };
         let found = Acts.lay(words, sheet);
         if (found.leaves > 1 && root.turnsBelow)
-            found = Acts.lay(words, Object.assign({}, sheet, { height: sheet.height - turn.height - Theme.gap }));
+            found = Acts.lay(words, Object.assign({}, sheet, { height: sheet.height - turn.height - (turn.over ? Theme.gapTargets : Theme.gap) }));
         // Five of them ought to be seen at once; where three or fewer are, they fill the leaf.
         const few = found.leaves > Math.ceil(root.acts.length / 5);
         const sparse = found.leaves > 1 && root.columns > 2 && Math.ceil(root.acts.length / found.leaves) <= 3;
@@ -141,7 +141,9 @@ Item {
         readonly property bool last: root.leaf + 1 >= root.laid.leaves
         visible: root.laid.leaves > 1
         x: Theme.left ? 0 : parent.width - width
-        y: root.turnsBelow ? parent.height - height : 0
+        // Under the acts, over the targets.
+        readonly property bool over: root.upright && foot.implicitHeight > 0
+        y: root.turnsBelow ? (over ? foot.y - Theme.gapTargets : parent.height) - height : 0
         width: Theme.mm(42)
         height: Theme.control
         kind: "action"

@@ -48,6 +48,8 @@ FocusScope {
     }
     /** How far down the page it is seen. There it stays while the list over it grows: a finger lies on what it opened. */
     property real headSeen: NaN
+    /** Where the head lay when that was last seen to: as long as it lies there, who moves the page means to. */
+    property real keptAt: NaN
     onHeadAtChanged: keepHead()
 
     function contentAt(y: real): real {
@@ -56,6 +58,7 @@ FocusScope {
     function keepHead() {
         if (headAt < 0 || isNaN(headSeen) || settled.running || list.moving)
             return;
+        keptAt = headAt;
         const wanted = contentAt(headAt - headSeen);
         if (Math.abs(wanted - list.contentY) > 0.5)
             list.contentY = wanted;
@@ -77,6 +80,7 @@ FocusScope {
         list.forceLayout();
         list.contentY = contentAt(headAt);
         headSeen = headAt - list.contentY;
+        keptAt = headAt;
     }
     function begin(group: string, key: string, label: string, kind: string, text: string) {
         asking = group;
@@ -160,7 +164,7 @@ FocusScope {
         boundsBehavior: Flickable.StopAtBounds
         model: ShopModel
         onContentYChanged: {
-            if (moving)
+            if (moving || root.headAt === root.keptAt)
                 root.headSeen = root.headAt - contentY;
             else
                 root.keepHead();

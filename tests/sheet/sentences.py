@@ -19,7 +19,7 @@ PLAIN = [
     (r"never under 6 in \(15 cm\), off lap|this tablet 6 in \(15 cm\) off",
      "caution about magnets, both units in one breath: US FDA 2021, on phones"),
     (r"Keep it 12 in \(30 cm\) from candles", "caution, both units in one breath: common practice"),
-    (r"fold the strip up at 45°", "half a right angle: the mitre's own"),
+    (r"[Ff]old the strip up at 45°", "half a right angle: the mitre's own"),
     (r"holds 8 cloths and the batting, against 4: pare the batting from the last (1/2 in|12 mm)",
      "layers at a crossing, twice those of a seam of two turned edges; common practice"),
     (r"Trim and fold 1 2 3 4 |on cut side [12],|on side 1(?: or 3)?\.|(?<= )[1-4]\. (?=" + LENGTH.pattern + " on )",

@@ -101,7 +101,6 @@ StationCase {
         tryVerify(() => called("students more"));
     }
     /** What grows over it moves nothing: the head she opened stays where she sees it, and what she presses under it. */
-    property bool grew: false
     function test_theOpenHeadStaysWhereItWasTouched_data() {
         return screens;
     }
@@ -115,7 +114,7 @@ StationCase {
         settle();
         const head = () => pressables().find(item => item.text === "Kits for a class");
         const seen = () => Math.round(head().mapToItem(null, 0, 0).y);
-        const at = seen(), before = page.headAt;
+        const at = seen();
         for (let students = 1; students <= 14; ++students) {
             called("students more").press();
             wait(30);
@@ -123,12 +122,10 @@ StationCase {
         }
         settle();
         fuzzyCompare(seen(), at, 1);
-        grew = grew || page.headAt !== before;
         for (let students = 14; students >= 1; --students)
             called("students less").press();
         settle();
         fuzzyCompare(seen(), at, 1);
-        verify(grew || data.tag !== screens[2].tag, "the list over it never grew");
     }
     /** Kits, cloth she has and the list to take, each looked at and used on every screen. */
     function test_kitsStockAndTake_data() {
