@@ -289,16 +289,6 @@ bool Maker::figureIsThePlans(const Papers &papers, const Step &step)
     return true;
 }
 
-bool Maker::notFinishedYet()
-{
-    if (!byObjectName(screen(), QStringLiteral("sheet-resume")))
-        return true;
-    // What has just come up is not answered by the hand that lies there.
-    constexpr int newlyShownMs = 450;
-    QTest::qWait(newlyShownMs);
-    return touch(QStringLiteral("Not finished: still to do"));
-}
-
 bool Maker::workOnce()
 {
     const Papers before = m_program.papers();

@@ -44,4 +44,14 @@ bool Maker::measureTrial(const Step &step)
     return touchObject(QStringLiteral("action"));
 }
 
+bool Maker::notFinishedYet()
+{
+    if (!byObjectName(screen(), QStringLiteral("sheet-resume")))
+        return true;
+    // What has just come up is not answered by the hand that lies there.
+    constexpr int newlyShownMs = 450;
+    QTest::qWait(newlyShownMs);
+    return touch(QStringLiteral("Not finished: still to do"));
+}
+
 } // namespace touching
