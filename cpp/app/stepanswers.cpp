@@ -195,7 +195,7 @@ QVariantMap StepModel::takeTrial()
     std::vector<Length> read;
     for (std::size_t at = 0; at < all.size(); ++at)
         read.push_back(readingAt(at).value_or(all[at].planned));
-    const QVariantMap said = keepTrial(kind, read);
+    QVariantMap said = keepTrial(kind, read);
     if (said.value(QStringLiteral("ok")).toBool()) {
         m_trialRead.clear();
         m_trialOf.clear();
