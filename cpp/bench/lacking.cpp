@@ -65,4 +65,17 @@ std::optional<Lacking> lackingFor(const std::vector<Step> &steps, const Step &st
     return first;
 }
 
+std::optional<Lacking> blocksLackingFor(const Project &project, const std::vector<Step> &steps,
+                                        const Step &step)
+{
+    const std::int64_t joinsARow = project.blocks.columns - 1;
+    if (step.does != Does::JoinShort || step.done >= step.count || joinsARow < 1)
+        return std::nullopt;
+    const std::int64_t rowsBegun = step.done / joinsARow + 1;
+    auto lacking = makerOf(steps, "block", step.done + 1 + rowsBegun);
+    if (lacking)
+        lacking->inAll = stepsUntil(steps, {{lacking->maker, lacking->more}});
+    return lacking;
+}
+
 } // namespace matside

@@ -18,4 +18,9 @@ struct Lacking {
 /// be layered as are cut of each.
 [[nodiscard]] std::optional<Lacking> lackingFor(const std::vector<Step> &steps, const Step &step);
 
+/// The blocks still to be trimmed before two are joined by a short sashing once more, row by row: a row that
+/// is begun holds one block more than joins. Nothing at any other step, and where enough are trimmed.
+[[nodiscard]] std::optional<Lacking> blocksLackingFor(const Project &project, const std::vector<Step> &steps,
+                                                      const Step &step);
+
 } // namespace matside

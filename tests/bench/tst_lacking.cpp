@@ -8,6 +8,7 @@
 #include "benchhelp.h"
 
 #include <map>
+#include <set>
 
 using namespace matside;
 using namespace benchhelp;
@@ -53,6 +54,7 @@ class LackingTest : public QObject {
     Q_OBJECT
 private slots:
     void asManyAreLayeredAsAreCut();
+    void noBlockIsJoinedUntrimmed();
     void noCountRunsAhead();
 };
 
@@ -76,6 +78,36 @@ void LackingTest::asManyAreLayeredAsAreCut()
     // A strip that was spoiled is not there.
     project.made.cut[1] = {"back", "cut-strip", 2, 1, {}};
     QCOMPARE(layer(), std::string("cut-strip/back 1"));
+}
+
+/// Row by row, from the left: the blocks that any join up to this one touches are counted one by one.
+void LackingTest::noBlockIsJoinedUntrimmed()
+{
+    for (int joined = 0; joined < 6; ++joined) {
+        std::set<std::pair<int, int>> touched;
+        for (int join = 0; join <= joined; ++join)
+            for (const int column : {join % 2, join % 2 + 1})
+                touched.insert({join / 2, column});
+        for (int trimmed = 0; trimmed <= 9; ++trimmed) {
+            Project project = nineBlocks();
+            project.made.trialPutOff = true;
+            for (int block = 0; block < 9; ++block) {
+                MadeBlock made;
+                made.block =
+                    std::string(1, static_cast<char>('A' + block / 3)) + std::to_string(block % 3 + 1);
+                made.state = block < trimmed ? BlockState::Trimmed : BlockState::Stitched;
+                project.made.blocks.push_back(made);
+            }
+            project.made.cut = {{"", "join-short", joined, 0, {}}};
+            const std::vector<Step> all = steps(project, plan(project));
+            const Step &join = all[static_cast<std::size_t>(placeOf(all, "join-short"))];
+            QCOMPARE(join.done, joined);
+            const auto found = blocksLackingFor(project, all, join);
+            const std::int64_t lacks = static_cast<std::int64_t>(touched.size()) - trimmed;
+            QCOMPARE(found ? found->more : 0, std::max<std::int64_t>(lacks, 0));
+            QVERIFY(!found || all[found->maker].does == Does::TrimBlock);
+        }
+    }
 }
 
 void LackingTest::noCountRunsAhead()
