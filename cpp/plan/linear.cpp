@@ -129,7 +129,7 @@ private:
     LinearValue atom()
     {
         if (take('(')) {
-            const LinearValue inside = sum();
+            LinearValue inside = sum();
             m_good = take(')') && m_good;
             return inside;
         }
