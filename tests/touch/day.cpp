@@ -73,7 +73,17 @@ bool Day::gone(const char *sheet)
 
 bool Day::lookInto(const QString &name, const QString &back)
 {
-    return !called(m_maker.screen(), name, true) || (m_maker.touch(name, true) && m_maker.touch(back));
+    if (!called(m_maker.screen(), name, true))
+        return true;
+    // What has just come up takes no touch yet; where nothing opened she presses once more.
+    QTest::qWait(newlyShownMs);
+    if (!m_maker.touch(name, true))
+        return false;
+    constexpr int openingMs = 3000;
+    if (!QTest::qWaitFor([&] { return called(m_maker.screen(), back) != nullptr; }, openingMs) &&
+        !m_maker.touch(name, true))
+        return false;
+    return m_maker.touch(back);
 }
 
 bool Day::lap(int actions)
