@@ -139,7 +139,7 @@ std::optional<TablePlan> planTable(const Project &project, const SizePlan &size)
 
 std::vector<PatchPlan> planPatches(const Project &project, const Measures &m)
 {
-    const std::int64_t blocks = project.blocks.columns * project.blocks.rows + project.blocks.spare;
+    const std::int64_t blocks = blocksOfKit(project);
     std::vector<PatchPlan> patches;
     patches.reserve(project.patches.size());
     for (const Patch &patch : project.patches) {

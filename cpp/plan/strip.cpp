@@ -34,9 +34,8 @@ std::int64_t harvested(const Project &project, const StripPlan &strip, const Bas
     if (!project.strip.harvest || !wide || strip.perStrip < 2 ||
         strip.width - m.fray * 2 < sashing.shortLength)
         return 0;
-    const std::int64_t blocks = project.blocks.columns * project.blocks.rows + project.blocks.spare;
-    const bool shared = project.kitsShareStrips || project.kits == 1;
-    const std::int64_t onStrips = shared ? blocksInAll(project) : blocks;
+    const bool shared = onSharedStrips(project);
+    const std::int64_t onStrips = shared ? blocksInAll(project) : blocksOfKit(project);
     const std::int64_t full = onStrips / strip.perStrip;
     const std::int64_t last = std::max<std::int64_t>(onStrips % strip.perStrip - 1, 0);
     std::int64_t pairs = full * strip.yielding() + std::min(last, strip.yielding());
@@ -107,10 +106,9 @@ StripPlan planStrip(const Project &project, const Basis &basis, const BlockPlan 
         strip.end * 2 + strip.advance * strip.perStrip - strip.gap + strip.widened(strip.perStrip - 1);
     strip.remainder = strip.usable - strip.used;
 
-    const std::int64_t blocks = project.blocks.columns * project.blocks.rows + project.blocks.spare;
     const auto stripsFor = [&](std::int64_t count) { return (count + strip.perStrip - 1) / strip.perStrip; };
-    const bool shared = project.kitsShareStrips || project.kits == 1;
-    strip.strips = shared ? stripsFor(blocksInAll(project)) : stripsFor(blocks) * project.kits;
+    strip.strips = onSharedStrips(project) ? stripsFor(blocksInAll(project))
+                                           : stripsFor(blocksOfKit(project)) * project.kits;
     strip.harvestedPairs = harvested(project, strip, basis, sashing, m);
     return strip;
 }

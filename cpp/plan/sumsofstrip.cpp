@@ -120,7 +120,7 @@ Answer remainder(const Sums &a)
 }
 Answer strips(const Sums &a)
 {
-    const bool shared = a.project.kitsShareStrips || a.project.kits == 1;
+    const bool shared = onSharedStrips(a.project);
     const std::int64_t ofSet = sparesOfSet(a.project);
     Tell tell("F5",
               ofSet > 0 ? "ceil(((columns * rows + spare) * kits + spareInAll) / perStrip)"

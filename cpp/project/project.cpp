@@ -116,10 +116,19 @@ std::int64_t sparesOfSet(const Project &project)
     return isOneSet(project) ? project.blocks.spareInAll : 0;
 }
 
+std::int64_t blocksOfKit(const Project &project)
+{
+    return project.blocks.columns * project.blocks.rows + project.blocks.spare;
+}
+
+bool onSharedStrips(const Project &project)
+{
+    return project.kitsShareStrips || project.kits == 1;
+}
+
 std::int64_t blocksInAll(const Project &project)
 {
-    const Blocks &blocks = project.blocks;
-    return (blocks.columns * blocks.rows + blocks.spare) * project.kits + sparesOfSet(project);
+    return blocksOfKit(project) * project.kits + sparesOfSet(project);
 }
 
 std::int64_t usualSpares(std::int64_t blocks)

@@ -277,6 +277,10 @@ struct Project {
 [[nodiscard]] bool isOneSet(const Project &project);
 /// Blocks that all kits share as spares; none where they are not one set.
 [[nodiscard]] std::int64_t sparesOfSet(const Project &project);
+/// Blocks to stitch for one kit, its spares with them.
+[[nodiscard]] std::int64_t blocksOfKit(const Project &project);
+/// All blocks are stitched one strip after another, whichever kit they are for.
+[[nodiscard]] bool onSharedStrips(const Project &project);
 /// Blocks to stitch for all kits, every spare with them.
 [[nodiscard]] std::int64_t blocksInAll(const Project &project);
 /// One spare block for every twelve, or part of twelve (trade notes, remaking a block; common practice).

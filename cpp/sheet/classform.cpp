@@ -114,11 +114,9 @@ void pieces(Paper &paper, const Job &job, const OneKit &kit)
     const Project &project = job.project;
     Columns table(paper, {10, 16, 84, paper.width() - 110}, {});
     if (sharesStrips(project))
-        kitRow(
-            paper, table,
-            QStringLiteral("%1 ×").arg(project.blocks.columns * project.blocks.rows + project.blocks.spare),
-            sizeIn(kit.made.block.trimmed, project.marks()),
-            tell(QT_TRANSLATE_NOOP("Sheet", "Blocks, stitched ahead; the size is when trimmed.")));
+        kitRow(paper, table, QStringLiteral("%1 ×").arg(blocksOfKit(project)),
+               sizeIn(kit.made.block.trimmed, project.marks()),
+               tell(QT_TRANSLATE_NOOP("Sheet", "Blocks, stitched ahead; the size is when trimmed.")));
     for (const Step &step : kit.order)
         if (handedOut(step) && !onSharedStrip(step, project))
             kitRow(paper, table, QStringLiteral("%1 ×").arg(step.count),
