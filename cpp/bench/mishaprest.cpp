@@ -21,6 +21,7 @@ struct Rest {
     Length reckoned;            ///< what should be left
     Length buy;                 ///< the shortest thing to buy on top of it; zero where it yields all
     bool laid = false;          ///< reckoned from a layout: its bought length is known
+    bool begun = false;         ///< some of it is still to be cut, out of strips begun
 };
 
 Rest restOf(const Project &project, const std::string &cloth)
@@ -28,7 +29,11 @@ Rest restOf(const Project &project, const std::string &cloth)
     const Plan now = plan(project);
     const std::vector<Step> all = steps(project, now);
     const ClothAccount account = clothAccount(project, now, all, cloth);
-    Rest rest{cloth, account.toDo, account.left, account.left.value_or(Length()), {}, false};
+    Rest rest{cloth, account.toDo, account.left, account.left.value_or(Length()), {}, false, false};
+    rest.begun = std::any_of(all.begin(), all.end(), [&](const Step &step) {
+        return step.station == Station::Cut && step.cloth == cloth && step.done < step.count &&
+               step.does != Does::Straighten;
+    });
     if (const MadeLayout *layout = project.made.layoutOf(cloth)) {
         rest.laid = true;
         rest.reckoned = account.left.value_or(layout->bought - account.used - account.spoiled);
@@ -40,16 +45,6 @@ Rest restOf(const Project &project, const std::string &cloth)
     if (least > Length())
         rest.buy = least + straightening(project.system, least);
     return rest;
-}
-
-/// Some of a cloth is still to be cut, out of strips begun.
-bool cutOfStripsBegun(const Project &project, const std::string &cloth)
-{
-    const std::vector<Step> all = steps(project, plan(project));
-    return std::any_of(all.begin(), all.end(), [&](const Step &step) {
-        return step.station == Station::Cut && step.cloth == cloth && step.done < step.count &&
-               step.does != Does::Straighten;
-    });
 }
 
 Said buying(const Project &project, const Rest &rest)
@@ -67,7 +62,7 @@ void sayWhetherTheRestYields(const Case &at, const Project &changed, const std::
     const Project project = afterChange(at.project, changed); // as it will stand once this is saved
     const Rest rest = restOf(project, cloth);
     if (rest.toDo <= Length()) {
-        says.push_back({cutOfStripsBegun(project, cloth) ? "strips-yield" : "nothing-more-needed", {cloth}});
+        says.push_back({rest.begun ? "strips-yield" : "nothing-more-needed", {cloth}});
         return;
     }
     says.push_back({"needs-cloth", {cloth, Told{rest.toDo, Round::UpQuarter}}});

@@ -65,7 +65,6 @@ private:
         ++m_at;
         return true;
     }
-    // NOLINTNEXTLINE(misc-no-recursion): a formula is as deep as its brackets
     LinearValue sum()
     {
         LinearValue left = product();
@@ -92,7 +91,6 @@ private:
                 same->times = same->times + part.times;
         }
     }
-    // NOLINTNEXTLINE(misc-no-recursion)
     LinearValue product()
     {
         LinearValue left = atom();
@@ -125,7 +123,6 @@ private:
         }
         return times(a, {0, ratio(b.number.den, b.number.num), {}, 0});
     }
-    // NOLINTNEXTLINE(misc-no-recursion)
     LinearValue atom()
     {
         if (take('(')) {
