@@ -84,9 +84,7 @@ StepModel::Wait StepModel::waitNow() const
     if (const auto more = stitchedBeforeApart(all, m_workspace.plan(), *step))
         //: the strip that would be cut apart holds %1 blocks that are not stitched yet
         return {tr("First stitch all its blocks: %1 more").arg(more), Station::Hoop};
-    auto lacking = takesWhatIsMade(*step) ? lackingFor(all, *step) : std::nullopt;
-    if (!lacking) // else a block as it came off the hoop would be sewn in
-        lacking = blocksLackingFor(m_workspace.project(), all, *step);
+    const auto lacking = takesWhatIsMade(*step) ? lackingFor(all, *step) : std::nullopt;
     if (!lacking)
         return {};
     const Station where = all[lacking->maker].station;

@@ -52,30 +52,21 @@ std::optional<Lacking> lackingFor(const std::vector<Step> &steps, const Step &st
         return std::nullopt;
     std::optional<Lacking> first;
     std::map<std::size_t, std::int64_t> wanted; // by maker, those at the station of the first
-    for (const Piece &piece : step.takes) {
-        const auto lacking = makerOf(steps, piece.name, (step.done + 1) * piece.count);
+    const auto want = [&](const std::string &name, std::int64_t count) {
+        const auto lacking = makerOf(steps, name, count);
         if (!lacking)
-            continue;
+            return;
         first = first ? first : lacking;
         if (steps[lacking->maker].station == steps[first->maker].station)
             wanted[lacking->maker] = std::max(wanted[lacking->maker], lacking->more);
-    }
+    };
+    for (const Piece &piece : step.takes)
+        want(piece.name, (step.done + 1) * piece.count);
+    for (const Piece &piece : step.needs)
+        want(piece.name, piece.count);
     if (first)
         first->inAll = stepsUntil(steps, wanted);
     return first;
-}
-
-std::optional<Lacking> blocksLackingFor(const Project &project, const std::vector<Step> &steps,
-                                        const Step &step)
-{
-    const std::int64_t joinsARow = project.blocks.columns - 1;
-    if (step.does != Does::JoinShort || step.done >= step.count || joinsARow < 1)
-        return std::nullopt;
-    const std::int64_t rowsBegun = step.done / joinsARow + 1;
-    auto lacking = makerOf(steps, "block", step.done + 1 + rowsBegun);
-    if (lacking)
-        lacking->inAll = stepsUntil(steps, {{lacking->maker, lacking->more}});
-    return lacking;
 }
 
 } // namespace matside

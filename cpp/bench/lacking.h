@@ -13,14 +13,9 @@ struct Lacking {
         1; ///< steps at the maker's station, in their order, until all the step takes is there
 };
 
-/// The first thing a step takes of which too little is made for one repetition more; nothing where all is
-/// there, nor for what is taken by no count. Each layered strip takes one strip of each cloth, so as many can
-/// be layered as are cut of each.
+/// The first thing a step takes or needs of which too little is made for one repetition more; nothing where
+/// all is there, nor for what is taken by no count. Each layered strip takes one strip of each cloth, so as
+/// many can be layered as are cut of each.
 [[nodiscard]] std::optional<Lacking> lackingFor(const std::vector<Step> &steps, const Step &step);
-
-/// The blocks still to be trimmed before two are joined by a short sashing once more, row by row: a row that
-/// is begun holds one block more than joins. Nothing at any other step, and where enough are trimmed.
-[[nodiscard]] std::optional<Lacking> blocksLackingFor(const Project &project, const std::vector<Step> &steps,
-                                                      const Step &step);
 
 } // namespace matside

@@ -28,6 +28,13 @@ std::int64_t blocksMade(const Project &project, Does does)
     return std::count_if(project.made.blocks.begin(), project.made.blocks.end(), reached);
 }
 
+/// The blocks that so many short joins touch, row by row: a row that is begun holds one more than joins.
+std::int64_t blocksJoined(const Project &project, std::int64_t joins)
+{
+    const std::int64_t aRow = project.blocks.columns - 1;
+    return joins + (joins + aRow - 1) / aRow;
+}
+
 /// The part of the trial a step belongs to was measured.
 bool tried(const Project &project, const Step &step, bool blockPart)
 {
@@ -82,6 +89,8 @@ void takeProgress(const Project &project, std::vector<Step> &steps)
             done = step.count;
         blockPart = blockPart && step.does != Does::MeasureTest;
         step.done = std::clamp<std::int64_t>(done, 0, step.count);
+        if (step.does == Does::JoinShort)
+            step.needs = {{"block", blocksJoined(project, step.done + 1)}};
     }
 }
 

@@ -103,6 +103,7 @@ struct Step {
     std::optional<Length> seam; ///< for sewing
     std::optional<Length> fold; ///< fold-under, joins only
     std::vector<Piece> takes;   ///< for each repetition
+    std::vector<Piece> needs;   ///< so many in all before the next repetition, though it uses none of them up
     std::vector<Piece> makes;
     std::vector<BandLie> lies; ///< of patches and backings out of bands, in the order they are cut
     std::size_t lie = 0;       ///< the one of the next piece
