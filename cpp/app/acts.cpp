@@ -7,6 +7,11 @@
 
 namespace matside {
 
+Act actOf(const char *draws, const QString &says, std::string_view minds, bool goesOn)
+{
+    return {toQt(draws), says, mindsText(minds), goesOn};
+}
+
 QStringList linesOf(const Acts &acts)
 {
     QStringList lines;

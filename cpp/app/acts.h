@@ -19,6 +19,10 @@ struct Act {
 };
 using Acts = std::vector<Act>;
 
+/// An act by its code; `minds` is what mindsText() goes by.
+[[nodiscard]] Act actOf(const char *draws, const QString &says, std::string_view minds = {},
+                        bool goesOn = false);
+
 /// The same in whole lines: what goes on stands on the line of the one before. What can hurt is not among
 /// them, since on paper it stands with the step.
 [[nodiscard]] QStringList linesOf(const Acts &acts);

@@ -8,15 +8,6 @@
 
 namespace matside {
 
-namespace {
-
-Act act(const char *draws, const QString &says, std::string_view minds = {}, bool goesOn = false)
-{
-    return {toQt(draws), says, mindsText(minds), goesOn};
-}
-
-} // namespace
-
 Acts frameActs(const Project &project, const Plan &plan)
 {
     if (!plan.frame)
@@ -26,41 +17,43 @@ Acts frameActs(const Project &project, const Plan &plan)
     const bool both = frame.backStrips > 0;
     const QString sides = braced(frame.sides, marks);
     const QString seam = braced(plan.basis.seam, marks, Round::Fine);
-    Acts acts{act("frame-sides", both ? EdgeModel::tr("Left and right first: two of %1 each face.").arg(sides)
-                                      : EdgeModel::tr("Left and right first: two of %1.").arg(sides)),
-              act("frame-ends",
-                  EdgeModel::tr("Then top and bottom: two of %1.").arg(braced(frame.ends, marks)), {}, true),
-              act("frame-flush",
-                  EdgeModel::tr("Cut them %1 longer and trim them flush.").arg(braced(frame.spare, marks)),
-                  "blade", true)};
+    Acts acts{
+        actOf("frame-sides", both ? EdgeModel::tr("Left and right first: two of %1 each face.").arg(sides)
+                                  : EdgeModel::tr("Left and right first: two of %1.").arg(sides)),
+        actOf("frame-ends", EdgeModel::tr("Then top and bottom: two of %1.").arg(braced(frame.ends, marks)),
+              {}, true),
+        actOf("frame-flush",
+              EdgeModel::tr("Cut them %1 longer and trim them flush.").arg(braced(frame.spare, marks)),
+              "blade", true)};
     if (frame.joined)
-        acts.push_back(act("strips-joined",
-                           EdgeModel::tr("A piece is longer than the cloth is wide: sew strips end to end "
-                                         "with straight seams, pressed open.")));
+        acts.push_back(actOf("strips-joined",
+                             EdgeModel::tr("A piece is longer than the cloth is wide: sew strips end to end "
+                                           "with straight seams, pressed open.")));
     if (both) {
-        acts.push_back(act("frame-layers", EdgeModel::tr("Front strip right sides together with the front, "
-                                                         "back strip with the back.")));
-        acts.push_back(act("frame-seam",
-                           EdgeModel::tr("All three raw edges level: one seam of %1.").arg(seam), "needle",
-                           true));
+        acts.push_back(actOf("frame-layers", EdgeModel::tr("Front strip right sides together with the front, "
+                                                           "back strip with the back.")));
+        acts.push_back(actOf("frame-seam",
+                             EdgeModel::tr("All three raw edges level: one seam of %1.").arg(seam), "needle",
+                             true));
     } else {
-        acts.push_back(act("frame-layer", EdgeModel::tr("Strip right sides together with the front.")));
-        acts.push_back(
-            act("frame-seam-one", EdgeModel::tr("Raw edges level: a seam of %1.").arg(seam), "needle", true));
+        acts.push_back(actOf("frame-layer", EdgeModel::tr("Strip right sides together with the front.")));
+        acts.push_back(actOf("frame-seam-one", EdgeModel::tr("Raw edges level: a seam of %1.").arg(seam),
+                             "needle", true));
     }
-    acts.push_back({QStringLiteral("wheel"), {}, mindsText("thick")});
-    acts.push_back(act(both ? "frame-press" : "frame-press-one",
-                       both ? EdgeModel::tr("Press both outward.") : EdgeModel::tr("Press it outward."),
-                       "iron", true));
+    acts.push_back(actOf("wheel", {}, "thick"));
+    acts.push_back(actOf(both ? "frame-press" : "frame-press-one",
+                         both ? EdgeModel::tr("Press both outward.") : EdgeModel::tr("Press it outward."),
+                         "iron", true));
     acts.push_back(
         //: the block's own allowance lies under the frame; beyond it the frame would be hollow
-        act("frame-batting",
-            EdgeModel::tr("Lay batting %1 wide in beyond the block’s allowance, edge to edge.")
-                .arg(braced(frame.filler, marks))));
-    acts.push_back(act("frame-baste",
-                       EdgeModel::tr("Baste the raw edges together: so the frame is filled, and the binding "
-                                     "too."),
-                       {}, true));
+        actOf("frame-batting",
+              EdgeModel::tr("Lay batting %1 wide in beyond the block’s allowance, edge to edge.")
+                  .arg(braced(frame.filler, marks))));
+    acts.push_back(
+        actOf("frame-baste",
+              EdgeModel::tr("Baste the raw edges together: so the frame is filled, and the binding "
+                            "too."),
+              {}, true));
     return acts;
 }
 
@@ -72,9 +65,9 @@ QStringList frameLines(const Project &project, const Plan &plan)
 Acts careActs()
 {
     return {{QStringLiteral("candle"), {}, wordsOrCode(guardWords(), "finished-use")},
-            act("marks-out", EdgeModel::tr("Marks out with cold water before any heat.")),
-            act("wash", EdgeModel::tr("Wash cool and gently, dry it flat or cool, press from the back."), {},
-                true),
+            actOf("marks-out", EdgeModel::tr("Marks out with cold water before any heat.")),
+            actOf("wash", EdgeModel::tr("Wash cool and gently, dry it flat or cool, press from the back."),
+                  {}, true),
             {QStringLiteral("cot"),
              {},
              EdgeModel::tr("Small quilts and pillows do not go in a sleeping baby’s cot.")}};
@@ -128,24 +121,24 @@ Acts useActs(const Project &project, const Plan &plan)
     const Pair &size = plan.size.finished;
     const Sleeve sleeve = hangingSleeve(size.along, project.system);
     Acts acts{
-        act("label", EdgeModel::tr("Label: on the back, lower right. Title, maker, date, size, fibre, how "
-                                   "to wash."))};
+        actOf("label", EdgeModel::tr("Label: on the back, lower right. Title, maker, date, size, fibre, how "
+                                     "to wash."))};
     if (sleeve.longLeast > Length())
-        acts.push_back(
-            act("sleeve",
-                project.build == Build::Reversible
-                    ? EdgeModel::tr(
-                          "To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
-                          "wide and "
-                          "%3 to %4 long.")
-                          .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
-                               braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))
-                    : EdgeModel::tr("To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.")
-                          .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
-                               braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))));
+        acts.push_back(actOf(
+            "sleeve",
+            project.build == Build::Reversible
+                ? EdgeModel::tr(
+                      "To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 "
+                      "wide and "
+                      "%3 to %4 long.")
+                      .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
+                           braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))
+                : EdgeModel::tr("To hang it: a sleeve on the back, cut %1 to %2 wide and %3 to %4 long.")
+                      .arg(braced(sleeve.wideLeast, marks), braced(sleeve.wideMost, marks),
+                           braced(sleeve.longLeast, marks), braced(sleeve.longMost, marks))));
     const Pillow pillow =
         envelopePillow(size, isBagged(project) ? plan.basis.allowance : Length(), project.system);
-    acts.push_back(act("pillow", pillowSays(project, plan, pillow)));
+    acts.push_back(actOf("pillow", pillowSays(project, plan, pillow)));
     return acts;
 }
 
@@ -170,9 +163,9 @@ QVariantList EdgeModel::careActs() const
     for (Act &use : useActs(m_workspace.project(), m_workspace.plan()))
         acts.push_back(std::move(use));
     //: below the back of a pillow, of whose opening an arrow tells
-    acts.push_back(act("pillow-in", tr("The pillow goes in between the two hems.")));
+    acts.push_back(actOf("pillow-in", tr("The pillow goes in between the two hems.")));
     acts.push_back(
-        act("sell", tr("Before you sell it, look up the rules on labels and fillings where you live.")));
+        actOf("sell", tr("Before you sell it, look up the rules on labels and fillings where you live.")));
     return listOf(acts);
 }
 

@@ -95,7 +95,6 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(matside::FigureView bindingFolded READ bindingFolded NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView bindingSeam READ bindingSeam NOTIFY changed FINAL)
     Q_PROPERTY(matside::FigureView bindingReach READ bindingReach NOTIFY changed FINAL)
-    Q_PROPERTY(QString sewSays READ sewSays NOTIFY changed FINAL)
     Q_PROPERTY(QString corner READ corner NOTIFY changed FINAL)
     Q_PROPERTY(QString cornerName READ cornerName NOTIFY changed FINAL)
     Q_PROPERTY(bool squarePiece READ squarePiece NOTIFY changed FINAL)
@@ -112,7 +111,6 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(bool pinsMatch READ pinsMatch NOTIFY changed FINAL)
     Q_PROPERTY(QString pinsSay READ pinsSay NOTIFY changed FINAL)
     Q_PROPERTY(QStringList careLines READ careLines NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList useLines READ useLines NOTIFY changed FINAL)
 public:
     EdgeModel(Workspace &workspace, Session &session, StepModel &steps);
     using Single<EdgeModel>::create;

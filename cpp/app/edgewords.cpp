@@ -52,11 +52,6 @@ QString placeText(const EdgePlace &place, Marks marks)
     return EdgeModel::tr("left, %1 from the top").arg(from);
 }
 
-bool onBias(const Plan &plan)
-{
-    return plan.binding && plan.binding->bias;
-}
-
 } // namespace
 
 std::vector<LaidPlace> bindingPlaces(const Project &project, const BindingLay &lay)
@@ -202,17 +197,17 @@ QString EdgeModel::verdict() const
                          //: of a piece of whose six readings some are only the planned ones
                          : tr("Square within %1, if the rest is as planned.").arg(within);
     }
+    const auto differ = [&](const QString &read, const QString &unread, Length by) {
+        return (allRead() ? read : unread).arg(braced(by.magnitude(), marks));
+    };
     if (found->ends.magnitude() > found->oppositeLimit)
-        return (allRead() ? tr("Top and bottom differ by %1.")
-                          : tr("Top and bottom differ by %1, if the rest is as planned."))
-            .arg(braced(found->ends.magnitude(), marks));
+        return differ(tr("Top and bottom differ by %1."),
+                      tr("Top and bottom differ by %1, if the rest is as planned."), found->ends);
     if (found->flanks.magnitude() > found->oppositeLimit)
-        return (allRead() ? tr("Left and right differ by %1.")
-                          : tr("Left and right differ by %1, if the rest is as planned."))
-            .arg(braced(found->flanks.magnitude(), marks));
-    return (allRead() ? tr("The diagonals differ by %1.")
-                      : tr("The diagonals differ by %1, if the rest is as planned."))
-        .arg(braced(found->diagonals.magnitude(), marks));
+        return differ(tr("Left and right differ by %1."),
+                      tr("Left and right differ by %1, if the rest is as planned."), found->flanks);
+    return differ(tr("The diagonals differ by %1."),
+                  tr("The diagonals differ by %1, if the rest is as planned."), found->diagonals);
 }
 
 QString EdgeModel::remedy() const

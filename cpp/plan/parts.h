@@ -36,6 +36,12 @@ namespace matside {
 /// Least a block's allowance may be pared to (F7).
 [[nodiscard]] Length leastAllowance(Length seam, const Measures &m);
 
+/// The binding is cut on the bias, since it goes round curves (F16).
+[[nodiscard]] inline bool onBias(const Plan &plan)
+{
+    return plan.binding && plan.binding->bias;
+}
+
 /// Everything but problems and cautions.
 [[nodiscard]] Plan planFigures(const Project &project);
 

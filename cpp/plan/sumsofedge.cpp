@@ -250,10 +250,6 @@ bool stripsKnown(const Plan &plan)
 {
     return plan.binding && plan.binding->strips > 0 && !plan.binding->bias;
 }
-bool onBias(const Plan &plan)
-{
-    return plan.binding && plan.binding->bias;
-}
 bool onTable(const Plan &plan)
 {
     return plan.table.has_value();
