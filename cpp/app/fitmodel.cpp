@@ -87,14 +87,21 @@ void FitModel::refresh()
         m_mats = std::move(mats);
         emit drawingChanged();
     }
-    if (QString made = madeWords(project.made); made != m_madeSays) {
-        m_madeSays = std::move(made);
-        emit madeChanged();
-    }
+    // Under a dragging finger nothing is made.
+    if (!m_workspace.previewing())
+        tellMade(madeWords(project.made));
     if (QVariantMap cloths = clothsDrawn(project); cloths != m_cloths) {
         m_cloths = std::move(cloths);
         emit clothsChanged();
     }
+}
+
+void FitModel::tellMade(const QString &made)
+{
+    if (made == m_madeSays)
+        return;
+    m_madeSays = made;
+    emit madeChanged();
 }
 
 std::optional<Project> FitModel::with(const QString &pointer, const OfferValue &value) const

@@ -75,6 +75,7 @@ signals:
 
 private:
     void refresh();
+    void tellMade(const QString &made);
     /// The project with one field changed; nothing when the value cannot be taken.
     [[nodiscard]] std::optional<Project> with(const QString &pointer, const OfferValue &value) const;
 

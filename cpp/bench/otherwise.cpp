@@ -92,6 +92,8 @@ std::optional<Problem> strips(const Project &project, const std::vector<Step> &s
 /// Good blocks whose place the piece has no more; a spare has none until it takes one.
 std::optional<Problem> withoutPlace(const Project &project)
 {
+    if (project.made.blocks.empty())
+        return std::nullopt; // this is asked at every move of a drag, and there may be thousands of places
     const std::vector<std::string> all = blockNames(project);
     const std::set<std::string> places(all.begin(), all.end());
     std::int64_t many = 0, lowest = 0;
