@@ -66,6 +66,15 @@ std::vector<Asked> askedOf(const QString &kind, const Plan &plan)
     return {};
 }
 
+/// One of them; nothing where there is none.
+std::optional<Asked> askedAt(const QString &kind, const Plan &plan, int at)
+{
+    const std::vector<Asked> all = askedOf(kind, plan);
+    return at >= 0 && static_cast<std::size_t>(at) < all.size()
+               ? std::optional(all[static_cast<std::size_t>(at)])
+               : std::nullopt;
+}
+
 /// What the trial's measures change for what is cut and bought; empty when they change nothing of it.
 QString changesOf(const Plan &before, const Plan &after)
 {
@@ -86,17 +95,18 @@ QString StepModel::trialInHand() const
     return trialKind() + QLatin1Char(' ') + m_workspace.id();
 }
 
-std::optional<Length> StepModel::readingAt(std::size_t at) const
+std::optional<Length> StepModel::readingAt(int at) const
 {
-    return m_trialOf == trialInHand() && at < m_trialRead.size() ? m_trialRead[at] : std::nullopt;
+    const auto found = m_trialRead.find(at);
+    return m_trialOf == trialInHand() && found != m_trialRead.end() ? std::optional(found->second)
+                                                                    : std::nullopt;
 }
 
-void StepModel::setReading(std::size_t at, Length reading)
+void StepModel::setReading(int at, Length reading)
 {
     if (m_trialOf != trialInHand())
         m_trialRead.clear();
     m_trialOf = trialInHand();
-    m_trialRead.resize(std::max(m_trialRead.size(), at + 1));
     m_trialRead[at] = reading;
     emit changed();
 }
@@ -106,7 +116,7 @@ std::optional<Length> StepModel::trialReading(const char *name) const
     const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
     for (std::size_t at = 0; at < all.size(); ++at)
         if (std::string_view(all[at].name) == name)
-            return readingAt(at);
+            return readingAt(static_cast<int>(at));
     return std::nullopt;
 }
 
@@ -117,7 +127,7 @@ QVariantList StepModel::trialFields() const
     const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
     for (std::size_t at = 0; at < all.size(); ++at) {
         const Asked &asked = all[at];
-        const auto read = readingAt(at);
+        const auto read = readingAt(static_cast<int>(at));
         const Length value = read.value_or(asked.planned);
         const bool overlap = value < Length() && !asked.overlap.isEmpty();
         const FigureView figure = figureOf(value.magnitude(), marks, asked.round);
@@ -137,53 +147,48 @@ int StepModel::trialUnread() const
     const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
     int unread = 0;
     for (std::size_t at = 0; at < all.size(); ++at)
-        if (all[at].wanted && !readingAt(at))
+        if (all[at].wanted && !readingAt(static_cast<int>(at)))
             ++unread;
     return unread;
 }
 
 void StepModel::nudgeTrial(int at, int by)
 {
-    const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
-    if (at < 0 || static_cast<std::size_t>(at) >= all.size())
+    const auto asked = askedAt(trialKind(), m_workspace.plan(), at);
+    if (!asked)
         return;
-    const Asked &asked = all[static_cast<std::size_t>(at)];
-    const Length mark = stepOf(asked.round, m_workspace.project().marks());
-    const Length now = readingAt(static_cast<std::size_t>(at)).value_or(asked.planned);
+    const Length mark = stepOf(asked->round, m_workspace.project().marks());
+    const Length now = readingAt(at).value_or(asked->planned);
     // Read just as it is shown, it stays what it is: what is shown of it may be rounded.
     const Length next = by == 0 ? now : now.nearestTo(mark) + mark * by;
-    if (next > Length() || !asked.overlap.isEmpty())
-        setReading(static_cast<std::size_t>(at), next);
+    if (next > Length() || !asked->overlap.isEmpty())
+        setReading(at, next);
 }
 
 QString StepModel::typeTrial(int at, const QString &text)
 {
-    const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
-    if (at < 0 || static_cast<std::size_t>(at) >= all.size())
+    const auto asked = askedAt(trialKind(), m_workspace.plan(), at);
+    if (!asked)
         return tr("There is nothing to measure here.");
-    const Asked &asked = all[static_cast<std::size_t>(at)];
     const System system = m_workspace.project().system;
     const auto typed = readLength(text.toStdString(), system);
     if (!typed)
         return sentence(typed.error(), system);
-    if (asked.overlap.isEmpty() && typed.value() <= Length())
-        return tr("%1 must be more than nothing.").arg(asked.says);
+    if (asked->overlap.isEmpty() && typed.value() <= Length())
+        return tr("%1 must be more than nothing.").arg(asked->says);
     // No sign is typed: an overlap stays one.
-    const Length now = readingAt(static_cast<std::size_t>(at)).value_or(asked.planned);
-    setReading(static_cast<std::size_t>(at), now < Length() ? -typed.value().magnitude() : typed.value());
+    const bool overlap = readingAt(at).value_or(asked->planned) < Length();
+    setReading(at, overlap ? -typed.value().magnitude() : typed.value());
     return {};
 }
 
 void StepModel::turnTrial(int at)
 {
-    const std::vector<Asked> all = askedOf(trialKind(), m_workspace.plan());
-    if (at < 0 || static_cast<std::size_t>(at) >= all.size())
+    const auto asked = askedAt(trialKind(), m_workspace.plan(), at);
+    if (!asked || asked->overlap.isEmpty())
         return;
-    const Asked &asked = all[static_cast<std::size_t>(at)];
-    const Length mark = stepOf(asked.round, m_workspace.project().marks());
-    const Length now = readingAt(static_cast<std::size_t>(at)).value_or(asked.planned);
-    if (!asked.overlap.isEmpty())
-        setReading(static_cast<std::size_t>(at), now == Length() ? -mark : -now);
+    const Length now = readingAt(at).value_or(asked->planned);
+    setReading(at, now == Length() ? -stepOf(asked->round, m_workspace.project().marks()) : -now);
 }
 
 QVariantMap StepModel::takeTrial()
@@ -194,34 +199,13 @@ QVariantMap StepModel::takeTrial()
     const std::vector<Asked> all = askedOf(kind, m_workspace.plan());
     std::vector<Length> read;
     for (std::size_t at = 0; at < all.size(); ++at)
-        read.push_back(readingAt(at).value_or(all[at].planned));
+        read.push_back(readingAt(static_cast<int>(at)).value_or(all[at].planned));
     QVariantMap said = keepTrial(kind, read);
     if (said.value(QStringLiteral("ok")).toBool()) {
         m_trialRead.clear();
         m_trialOf.clear();
     }
     return said;
-}
-
-QVariantMap StepModel::enterTrial(const QString &kind, const QVariantMap &values)
-{
-    const System system = m_workspace.project().system;
-    std::vector<Length> read;
-    for (const Asked &asked : askedOf(kind, m_workspace.plan())) {
-        const QString text = values.value(QString::fromLatin1(asked.name)).toString();
-        if (text.isEmpty()) {
-            read.push_back(asked.planned);
-            continue;
-        }
-        const auto length = readLength(text.toStdString(), system);
-        if (!length)
-            //: %1 is what was measured, %2 what is wrong with the entry
-            return answer(false, tr("%1: %2").arg(asked.says, sentence(length.error(), system)));
-        if (asked.overlap.isEmpty() && length.value() <= Length())
-            return answer(false, tr("%1 must be more than nothing.").arg(asked.says));
-        read.push_back(length.value());
-    }
-    return keepTrial(kind, read);
 }
 
 QVariantMap StepModel::keepTrial(const QString &kind, const std::vector<Length> &read)

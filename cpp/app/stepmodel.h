@@ -9,6 +9,8 @@
 #include <QVariantList>
 #include <QVariantMap>
 
+#include <map>
+
 namespace matside {
 
 /// The steps of the present station, as a list.
@@ -71,7 +73,6 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(matside::RulerView ruler READ ruler NOTIFY changed FINAL)
     Q_PROPERTY(matside::StepsModel *steps READ steps CONSTANT FINAL)
     Q_PROPERTY(QVariantList wrongAnswers READ wrongAnswers NOTIFY changed FINAL)
-    Q_PROPERTY(QString lastAnswer READ lastAnswer NOTIFY answered FINAL)
     Q_PROPERTY(QVariantList lastActs READ lastActs NOTIFY answered FINAL)
     Q_PROPERTY(bool mayRemake READ mayRemake NOTIFY answered FINAL)
     Q_PROPERTY(bool asksBlock READ asksBlock NOTIFY answered FINAL)
@@ -145,7 +146,7 @@ public:
     [[nodiscard]] bool sided() const;
     [[nodiscard]] bool askUndoDone() const { return m_asking; }
     [[nodiscard]] QString trialKind() const;
-    /// What is read on the trial: {name, says, figure, text, entry, taken, turns, overlap, wanted}.
+    /// What is read on the trial: {name, says, figure, text, taken, turns, overlap}.
     [[nodiscard]] QVariantList trialFields() const;
     /// How many of the readings that it takes are not yet read.
     [[nodiscard]] int trialUnread() const;
@@ -171,7 +172,6 @@ public:
     Q_INVOKABLE void newBobbin();
     Q_INVOKABLE void putOffTrial();
     Q_INVOKABLE void takeTrialBack();
-    Q_INVOKABLE QVariantMap enterTrial(const QString &kind, const QVariantMap &values);
     /// A reading so many marks further; by none it was read just as it is shown.
     Q_INVOKABLE void nudgeTrial(int at, int by);
     /// A reading as typed: what is wrong with it, or nothing.
@@ -207,8 +207,8 @@ private:
     [[nodiscard]] Wait waitNow() const;
     void spoilLast();
     QVariantMap keepTrial(const QString &kind, const std::vector<Length> &read);
-    [[nodiscard]] std::optional<Length> readingAt(std::size_t at) const;
-    void setReading(std::size_t at, Length reading);
+    [[nodiscard]] std::optional<Length> readingAt(int at) const;
+    void setReading(int at, Length reading);
     [[nodiscard]] QString trialInHand() const;
     QVariantMap answerMishap(Mishap mishap, std::optional<Length> measure, const QString &block);
 
@@ -223,7 +223,7 @@ private:
     bool m_asksBlock = false;
     int m_strip = 0;
     QString m_trialOf; ///< the trial that was read on
-    std::vector<std::optional<Length>> m_trialRead;
+    std::map<int, Length> m_trialRead;
     bool m_asking = false;
     bool m_resuming = false;
 };

@@ -8,6 +8,7 @@
 #include "project/codec.h"
 
 #include "testing.h"
+#include "trialread.h"
 #include <QFile>
 #include <QSignalSpy>
 #include <QTemporaryDir>
@@ -284,28 +285,27 @@ private slots:
     {
         Bench bench;
         // Sent 7 1/4 in, outline 7 in: a draw-up of 1 − 7 / 7 1/4 = 3.4483 % (F21).
-        const QVariantMap said = bench.steps.enterTrial(
-            QStringLiteral("measure-test"), {{QStringLiteral("sentAlong"), QStringLiteral("7 1/4")},
-                                             {QStringLiteral("sentAcross"), QStringLiteral("7 1/4")},
-                                             {QStringLiteral("outlineAlong"), QStringLiteral("7")},
-                                             {QStringLiteral("outlineAcross"), QStringLiteral("7 1/8")}});
+        const auto read = [&](const QString &kind, const QMap<QString, QString> &typed) {
+            return readTrial(bench.steps, bench.session, bench.workspace, kind, typed);
+        };
+        const QVariantMap said = read(QStringLiteral("measure-test"),
+                                      {{QStringLiteral("sentAlong"), QStringLiteral("7 1/4")},
+                                       {QStringLiteral("sentAcross"), QStringLiteral("7 1/4")},
+                                       {QStringLiteral("outlineAlong"), QStringLiteral("7")},
+                                       {QStringLiteral("outlineAcross"), QStringLiteral("7 1/8")}});
         QVERIFY2(said.value(QStringLiteral("ok")).toBool(),
                  qPrintable(said.value(QStringLiteral("says")).toString()));
         QCOMPARE(bench.workspace.plan().basis.drawAlong.millionths, 34'483);
         QVERIFY(bench.kept().made.testBlock.has_value());
         QVERIFY(!figure(bench.fit, "block.sent.along").untried);
         QVERIFY(figure(bench.fit, "sashing.cutBack").untried);
-        QVERIFY(
-            bench.steps
-                .enterTrial(QStringLiteral("test-join"), {{QStringLiteral("gap"), QStringLiteral("-1/16")}})
-                .value(QStringLiteral("ok"))
-                .toBool());
+        QVERIFY(read(QStringLiteral("test-join"), {{QStringLiteral("gap"), QStringLiteral("-1/16")}})
+                    .value(QStringLiteral("ok"))
+                    .toBool());
         QVERIFY(!figure(bench.fit, "sashing.cutBack").untried);
         bench.session.undo();
         QVERIFY(!bench.kept().made.testJoin.has_value());
-        QVERIFY(!bench.steps
-                     .enterTrial(QStringLiteral("measure-test"),
-                                 {{QStringLiteral("outlineAlong"), QStringLiteral("9")}})
+        QVERIFY(!read(QStringLiteral("measure-test"), {{QStringLiteral("outlineAlong"), QStringLiteral("9")}})
                      .value(QStringLiteral("ok"))
                      .toBool());
         QCOMPARE(bench.kept().made.testBlock->outline[0].count(), Length::inches(7).count());
