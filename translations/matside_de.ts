@@ -246,6 +246,13 @@
     </message>
 </context>
 <context>
+    <name>EdgeBound</name>
+    <message>
+        <source>The bound edge in section, seam %1</source>
+        <translation>Die eingefasste Kante im Querschnitt, Naht %1</translation>
+    </message>
+</context>
+<context>
     <name>EdgeCare</name>
     <message>
         <source>Care, label, sleeve, pillow</source>
@@ -357,26 +364,6 @@
         <translation>Alle sechs messen, von Schnittkante zu Schnittkante.</translation>
     </message>
     <message>
-        <source>%1 less</source>
-        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation>%1 weniger</translation>
-    </message>
-    <message>
-        <source>%1 more</source>
-        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation>%1 mehr</translation>
-    </message>
-    <message>
-        <source>Read: it is as shown</source>
-        <extracomment>of one of the piece&apos;s six readings: she read just what is shown</extracomment>
-        <translation>Gemessen: wie gezeigt</translation>
-    </message>
-    <message>
-        <source>Next: %1</source>
-        <extracomment>on a button: %1 is the side or diagonal of the piece to read next, &quot;right&quot;</extracomment>
-        <translation>Weiter: %1</translation>
-    </message>
-    <message>
         <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
         <translation>Was nicht gemessen ist, steht wie geplant. Die Grenzen sind übliche Praxis; veröffentlichte sind nicht bekannt.</translation>
     </message>
@@ -406,10 +393,6 @@
     <message>
         <source>The piece with its frame</source>
         <translation>Das Stück mit seinem Rahmen</translation>
-    </message>
-    <message>
-        <source>The bound edge in section, seam %1</source>
-        <translation>Die eingefasste Kante im Querschnitt, Naht %1</translation>
     </message>
 </context>
 <context>
@@ -460,10 +443,6 @@
     <message>
         <source>On the back the fold passes the seam, so that stitching from the front catches it.</source>
         <translation>Hinten reicht die Faltkante über die Naht, damit die Naht von vorn sie fasst.</translation>
-    </message>
-    <message>
-        <source>The bound edge in section, seam %1</source>
-        <translation>Die eingefasste Kante im Querschnitt, Naht %1</translation>
     </message>
 </context>
 <context>
@@ -2114,7 +2093,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
 </context>
 <context>
-    <name>ReadingInHand</name>
+    <name>ReadingHeld</name>
     <message>
         <source>%1 less</source>
         <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
@@ -2127,14 +2106,17 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>Read: it is as shown</source>
-        <extracomment>of one of a block&apos;s six readings: she read just what is shown</extracomment>
+        <extracomment>of several readings of a block, a join or the piece: she read just what is shown</extracomment>
         <translation>Gemessen: wie gezeigt</translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <extracomment>on a button: %1 is the side or diagonal of a block to read next, &quot;right&quot;</extracomment>
+        <extracomment>on a button: %1 is what to read next, &quot;right&quot;</extracomment>
         <translation>Weiter: %1</translation>
     </message>
+</context>
+<context>
+    <name>ReadingInHand</name>
     <message>
         <source>measure this one again first</source>
         <translation>diese zuerst noch einmal messen</translation>
@@ -3503,26 +3485,6 @@ Schnittkante</translation>
     <message>
         <source>not yet read</source>
         <translation>noch nicht gemessen</translation>
-    </message>
-    <message>
-        <source>%1 less</source>
-        <extracomment>spoken name of a minus button; %1 is what it lessens</extracomment>
-        <translation>%1 weniger</translation>
-    </message>
-    <message>
-        <source>%1 more</source>
-        <extracomment>spoken name of a plus button; %1 is what it adds to</extracomment>
-        <translation>%1 mehr</translation>
-    </message>
-    <message>
-        <source>Read: it is as shown</source>
-        <extracomment>of one of the trial&apos;s readings: she read just what is shown</extracomment>
-        <translation>Gemessen: wie gezeigt</translation>
-    </message>
-    <message>
-        <source>Next: %1</source>
-        <extracomment>on a button: %1 is what to read next, &quot;seam, as sewn&quot;</extracomment>
-        <translation>Weiter: %1</translation>
     </message>
     <message>
         <source>It is a gap</source>
@@ -8693,11 +8655,6 @@ Schnittkante</translation>
         <source>First stitch all its blocks: %1 more</source>
         <extracomment>the strip that would be cut apart holds %1 blocks that are not stitched yet</extracomment>
         <translation>Erst alle Blöcke sticken: noch %1</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <extracomment>%1 is what was measured, %2 what is wrong with the entry</extracomment>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1, number %2</source>

@@ -69,18 +69,12 @@ WidePage {
         width: besides ? Math.min(parent.height - 2 * Theme.margin, parent.width * 0.42) : Math.min(parent.width - 2 * Theme.margin, high * 1.6)
         height: besides ? Math.min(parent.height - 2 * Theme.margin, parent.width * 0.42) : high
     }
-    BindingSection {
+    EdgeBound {
         // The piece runs in from the sheet's edge.
         y: Theme.margin
         width: parent.width
         height: parent.height - 2 * y
         visible: root.sectional
-        view: EdgeModel.binding
-        seam: EdgeModel.bindingSeam
-        reach: EdgeModel.bindingReach
-        cut: EdgeModel.bindingCut
-        pressed: EdgeModel.bindingFolded
-        accessibleName: qsTr("The bound edge in section, seam %1").arg(EdgeModel.bindingSeam.text)
     }
     // How the backing comes to the piece: the piece itself would not show it.
     ActSketch {

@@ -2,7 +2,6 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
-import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
@@ -29,16 +28,10 @@ Flickable {
                   ? qsTr("Double fold: cut {%1}, pressed in half to {%2}").arg(EdgeModel.bindingCut.text).arg(EdgeModel.bindingFolded.text)
                   : qsTr("Single fold: cut {%1}").arg(EdgeModel.bindingCut.text)
         }
-        BindingSection {
+        EdgeBound {
             visible: !root.follows
             width: parent.width
             height: width * 0.9
-            view: EdgeModel.binding
-            seam: EdgeModel.bindingSeam
-            reach: EdgeModel.bindingReach
-            cut: EdgeModel.bindingCut
-            pressed: EdgeModel.bindingFolded
-            accessibleName: qsTr("The bound edge in section, seam %1").arg(EdgeModel.bindingSeam.text)
         }
         Word {
             width: parent.width
