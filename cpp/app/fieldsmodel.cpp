@@ -109,8 +109,11 @@ QVariantList choicesOf(const Field &field)
 /// A problem at the field itself or at the whole it is part of.
 QString problemAt(const Plan &plan, const Field &field, Marks marks)
 {
+    const auto inside = [pointer = std::string_view(field.pointer)](std::string_view whole) {
+        return pointer.starts_with(whole) && (pointer.size() == whole.size() || pointer[whole.size()] == '/');
+    };
     for (const Problem &problem : plan.problems)
-        if (field.pointer == problem.at || field.pointer.starts_with(problem.at + '/'))
+        if (inside(problem.at))
             return sentence(problem, marks);
     return {};
 }

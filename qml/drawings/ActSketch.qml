@@ -17,5 +17,5 @@ PrintCanvas {
     shows: root.kind
     Accessible.ignored: accessibleName === ""
     Accessible.name: accessibleName
-    onPrinting: context => Vignettes.paint(context, dyedForWork(), kind, width, height, unit)
+    onPrinting: context => Vignettes.paint(context, DyedColors.forWork, kind, width, height, unit)
 }

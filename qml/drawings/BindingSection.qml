@@ -41,9 +41,9 @@ Item {
         onPrinting: context => {
             if (!root.lie)
                 return;
-            Bindings.paint(context, dyedForWork(), root.view, root.lie, Theme.pxPerMm * root.scaled, unit * root.scaled);
+            Bindings.paint(context, DyedColors.forWork, root.view, root.lie, Theme.pxPerMm * root.scaled, unit * root.scaled);
             if (root.opened)
-                Bindings.strip(context, dyedForWork(), root.view, root.strip, Theme.pxPerMm, unit);
+                Bindings.strip(context, DyedColors.forWork, root.view, root.strip, Theme.pxPerMm, unit);
         }
     }
     FigureTag {

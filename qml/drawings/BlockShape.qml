@@ -28,7 +28,7 @@ Item {
         onPrinting: context => {
             if (root.corners.length !== 4 || root.planned.length !== 4)
                 return;
-            const c = dyedForWork(), u = unit, least = Math.min(width, height);
+            const c = DyedColors.forWork, u = unit, least = Math.min(width, height);
             const k = Math.min(least * 0.74, Blocks.fit(root.corners.concat(root.planned), least * 0.48, least * 0.48));
             const own = Blocks.placed(root.corners, width / 2, height / 2, k);
             Blocks.cloth(context, c, own, u);

@@ -23,7 +23,7 @@ PrintCanvas {
         const c = Theme.colors, u = unit, air = 2.4 * u;
         if (made && (view?.blockAlongMm ?? 0) > 0) {
             // Its cloth goes to the sashing; the allowance lies under that.
-            const dyes = dyedForWork();
+            const dyes = DyedColors.forWork;
             Printing.clothRect(context, dyes, "front", 0, 0, width, height, u);
             Strips.block(context, dyes, view, width, height, false, u, 1.08);
         } else if (made) {

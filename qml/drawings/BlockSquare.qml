@@ -16,7 +16,7 @@ PrintCanvas {
     shows: [root.made, root.sewn, root.between]
     Accessible.ignored: true
     onPrinting: context => {
-        const c = dyedForWork(), u = unit, a = between / 2, side = width - between;
+        const c = DyedColors.forWork, u = unit, a = between / 2, side = width - between;
         if (sewn)
             Printing.clothRect(context, c, "sashing", 0, 0, width, height, u);
         if (made) {

@@ -26,6 +26,6 @@ PrintCanvas {
         const v = root.view;
         const fit = TableLay.lay({ shape: "none", finishedAlongMm: along, finishedAcrossMm: across, columns: v.columns, rows: v.rows, sashingMm: v.sashingMm,
             edgeMm: v.outsideMm, outlineAlongMm: v.blockAlongMm, outlineAcrossMm: v.blockAcrossMm }, width, height, air / 4);
-        Dones.paint(context, dyed(), root.view, root.face, fit, g, width, height, Theme.pxPerMm, unit);
+        Dones.paint(context, DyedColors.plain, root.view, root.face, fit, g, width, height, Theme.pxPerMm, unit);
     }
 }

@@ -19,6 +19,6 @@ PrintCanvas {
     mirrored: false
     shows: [clothRole, colour, line]
     Accessible.ignored: true
-    onPrinting: context => Swatches.snip(context, Swatches.dyed(Theme.colors, { dark: Theme.day.ink, light: Theme.lamp.ink }, clothRole, colour),
+    onPrinting: context => Swatches.snip(context, Swatches.dyed(Theme.colors, DyedColors.pens, clothRole, colour),
                                          0, 0, width, height, unit * scaleOfPrint, line)
 }

@@ -17,6 +17,6 @@ PrintCanvas {
     mirrored: false
     shows: [clothRole, colours, across]
     Accessible.ignored: true
-    onPrinting: context => Dyes.card(context, Theme.colors, { dark: Theme.day.ink, light: Theme.lamp.ink }, clothRole, colours, across,
+    onPrinting: context => Dyes.card(context, Theme.colors, DyedColors.pens, clothRole, colours, across,
                                      width, height, rim, unit)
 }

@@ -56,13 +56,13 @@ Item {
             if (root.w <= 0)
                 return;
             const g = { x: root.x0, y: root.y0, w: root.w, h: root.h, s: root.scale_ };
-            Edges.piece(context, dyedForWork(), root.view, g, root.phase !== "square" && root.phase !== "frame", unit);
+            Edges.piece(context, DyedColors.forWork, root.view, g, root.phase !== "square" && root.phase !== "frame", unit);
             if (root.measuring)
                 Edges.diagonals(context, Theme.colors, g, unit);
             if (root.bow)
                 Edges.bowed(context, Theme.colors, root.bow, Theme.pxPerMm, unit);
             if (root.phase === "bind")
-                Edges.joins(context, dyedForWork(), root.view, g, root.joins, Theme.pxPerMm, unit);
+                Edges.joins(context, DyedColors.forWork, root.view, g, root.joins, Theme.pxPerMm, unit);
         }
     }
     // Each reading beside what it was read on.

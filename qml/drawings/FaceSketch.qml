@@ -15,6 +15,6 @@ PrintCanvas {
     Accessible.ignored: true
     onPrinting: context => {
         if ((root.view?.blockAlongMm ?? 0) > 0 && width > 0 && height > 0)
-            Strips.block(context, dyedForWork(), root.view, width, height, root.back, unit);
+            Strips.block(context, DyedColors.forWork, root.view, width, height, root.back, unit);
     }
 }

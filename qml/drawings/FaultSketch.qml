@@ -14,6 +14,6 @@ PrintCanvas {
     Accessible.ignored: true
     onPrinting: context => {
         if (width > 0 && height > 0)
-            Faults.paint(context, dyedForWork(), fault, width, height, unit);
+            Faults.paint(context, DyedColors.forWork, fault, width, height, unit);
     }
 }

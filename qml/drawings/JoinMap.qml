@@ -49,7 +49,7 @@ Item {
         shows: [root.blocks, root.back, root.columns, root.rows]
         Accessible.ignored: true
         onPrinting: context => {
-            const c = dyedForWork(), u = unit, s = root.cell, role = root.back ? "back" : "front";
+            const c = DyedColors.forWork, u = unit, s = root.cell, role = root.back ? "back" : "front";
             root.blocks.forEach((held, i) => {
                 const { x, y } = root.placeOf(i);
                 if (held.joined)

@@ -14,5 +14,5 @@ PrintCanvas {
     mirrored: false
     shows: root.kind
     Accessible.ignored: true
-    onPrinting: context => Mishaps.paint(context, dyedForWork(), kind, width, height)
+    onPrinting: context => Mishaps.paint(context, DyedColors.forWork, kind, width, height)
 }

@@ -23,6 +23,6 @@ PrintCanvas {
         else if (kind === "label")
             Notebook.label(context, Theme.colors, width, height, Theme.pxPerMm);
         else
-            Notebook.snip(context, dyed(), role, width, height, Theme.pxPerMm, unit);
+            Notebook.snip(context, DyedColors.plain, role, width, height, Theme.pxPerMm, unit);
     }
 }

@@ -27,8 +27,8 @@ PrintCanvas {
     onPrinting: context => {
         if (width <= 0 || height <= 0)
             return;
-        const cloth = { front: { print: "", colour: colour } }, pens = { dark: Theme.day.ink, light: Theme.lamp.ink };
-        Photos.paint(context, colour === "" ? dyedForWork() : Printing.dyed(Theme.colors, cloth, pens, false), scene, view, back, width, height);
+        const cloth = { front: { print: "", colour: colour } };
+        Photos.paint(context, colour === "" ? DyedColors.forWork : Printing.dyed(Theme.colors, cloth, DyedColors.pens, false), scene, view, back, width, height);
     }
 
     Word {

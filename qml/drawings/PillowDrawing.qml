@@ -19,6 +19,6 @@ PrintCanvas {
         if (!(along > 0) || !(wide > 0) || width <= 2 * air || height <= 2 * air)
             return;
         const s = Math.min((width - 2 * air) / along, (height - 2 * air) / wide), w = along * s, h = wide * s;
-        Pillows.back(context, dyedForWork(), root.view, { x: (width - w) / 2, y: (height - h) / 2, w: w, h: h, s: s }, Theme.pxPerMm, unit);
+        Pillows.back(context, DyedColors.forWork, root.view, { x: (width - w) / 2, y: (height - h) / 2, w: w, h: h, s: s }, Theme.pxPerMm, unit);
     }
 }

@@ -19,8 +19,8 @@ PrintCanvas {
         if (width <= 0 || height <= 0)
             return;
         if (going)
-            Pins.inEdge(context, dyedForWork(), into, back, width, height, Theme.pxPerMm, unit);
+            Pins.inEdge(context, DyedColors.forWork, into, back, width, height, Theme.pxPerMm, unit);
         else
-            Pins.inCushion(context, dyedForWork(), into, back, width, height, Theme.pxPerMm, unit);
+            Pins.inCushion(context, DyedColors.forWork, into, back, width, height, Theme.pxPerMm, unit);
     }
 }

@@ -2,7 +2,6 @@
 import QtQuick
 import Matside.Parts
 import Matside.Theme
-import "printing.js" as Printing
 
 /** A sheet that is printed anew whenever its colours, its size, the hand or what it shows changes. */
 Printed {
@@ -16,15 +15,6 @@ Printed {
     readonly property string dress: Theme.set + Theme.pxPerMm
 
     readonly property var cloths: Theme.cloths
-
-    /** The colours with the cloths of the piece at hand in them. */
-    function dyed(): var {
-        return Printing.dyed(Theme.colors, Theme.cloths, { dark: Theme.day.ink, light: Theme.lamp.ink }, false);
-    }
-    /** The same, each cloth light or dark enough that the lines of a working drawing stand out from it. */
-    function dyedForWork(): var {
-        return Printing.dyed(Theme.colors, Theme.cloths, { dark: Theme.day.ink, light: Theme.lamp.ink }, true);
-    }
 
     mirrored: Theme.left
     onClothsChanged: again()

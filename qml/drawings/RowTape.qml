@@ -95,7 +95,7 @@ Item {
         Accessible.ignored: true
         onPrinting: context => {
             if (root.ready)
-                root.paint(context, dyedForWork(), unit);
+                root.paint(context, DyedColors.forWork, unit);
         }
     }
     Repeater {

@@ -57,7 +57,7 @@ Item {
         onPrinting: context => {
             if (!root.lie)
                 return;
-            const c = dyedForWork(), g = root.lie, u = unit;
+            const c = DyedColors.forWork, g = root.lie, u = unit;
             Sections.paint(context, c, root.view, g, width, u);
             if (root.reading)
                 return;

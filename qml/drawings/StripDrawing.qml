@@ -84,7 +84,7 @@ Fingertip {
         Accessible.ignored: true
         onPrinting: context => {
             if (root.lie)
-                Strips.paint(context, dyedForWork(), root.view, root.lie, unit);
+                Strips.paint(context, DyedColors.forWork, root.view, root.lie, unit);
         }
     }
     Pressable {

@@ -17,6 +17,6 @@ PrintCanvas {
     mirrored: false
     shows: [clothRole, colour, what]
     Accessible.ignored: true
-    onPrinting: context => Dyes.fan(context, Theme.colors, { dark: Theme.day.ink, light: Theme.lamp.ink }, clothRole,
+    onPrinting: context => Dyes.fan(context, Theme.colors, DyedColors.pens, clothRole,
                                     Dyes.about(colour === "" ? "#8f8f8f" : colour, what), width, height, unit)
 }

@@ -73,7 +73,7 @@ Item {
         onPrinting: context => {
             if (!root.lie)
                 return;
-            Tables.paint(context, sheet.dyed(), root.lie, root.face === "back", root.face === "back" ? [] : root.motif, unit);
+            Tables.paint(context, DyedColors.plain, root.lie, root.face === "back", root.face === "back" ? [] : root.motif, unit);
             if (root.marked !== "")
                 SideMarks.paint(context, Theme.colors, root.lie, root.marked, unit);
         }

@@ -25,6 +25,6 @@ PrintCanvas {
             return;
         // No figure stands here, so no paper is kept free for one.
         const lie = TableLay.lay(view, width, height, Theme.pxPerMm * 0.1, mats);
-        Tables.paint(context, dyed(), lie, face === "back", [], unit * 0.5);
+        Tables.paint(context, DyedColors.plain, lie, face === "back", [], unit * 0.5);
     }
 }

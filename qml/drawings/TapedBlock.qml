@@ -67,7 +67,7 @@ Item {
         Accessible.ignored: true
         onPrinting: context => {
             if (root.k > 0)
-                Blocks.taped(context, dyedForWork(), {
+                Blocks.taped(context, DyedColors.forWork, {
                     corners: root.own, planned: legend.visible ? root.due : [], shaped: root.shaped, readings: root.readings, held: root.held,
                     high: root.tape, air: root.air, markMm: root.markMm, group: root.group
                 }, unit);

@@ -34,7 +34,7 @@ PrintCanvas {
     onPrinting: context => {
         if (k <= 0)
             return;
-        const cloth = Swatches.dyed(Theme.colors, { dark: Theme.day.ink, light: Theme.lamp.ink }, clothRole, colour);
+        const cloth = Swatches.dyed(Theme.colors, DyedColors.pens, clothRole, colour);
         const run = lengthMm * k, wide = widthMm * k, unitPx = (inches ? 25.4 : 1) * k, out = Theme.mm(4);
         Layouts.paint(context, cloth.c, { k, x: cornerX, y: cornerY - wide, roll: 0 },
                       { role: cloth.role, strips: [], run: lengthMm, wide: widthMm, kind: "remnant" }, unit);

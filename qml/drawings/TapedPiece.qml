@@ -57,7 +57,7 @@ Item {
         onPrinting: context => {
             if (root.w <= 0)
                 return;
-            Edges.piece(context, dyedForWork(), root.view, { x: root.x0, y: root.y0, w: root.w, h: root.h, s: root.k }, false, unit);
+            Edges.piece(context, DyedColors.forWork, root.view, { x: root.x0, y: root.y0, w: root.w, h: root.h, s: root.k }, false, unit);
             const tapes = Tapes.round(root.x0, root.y0, root.w, root.h, root.tape, root.air);
             // The diagonals lie over each other: the one in hand is uppermost.
             for (const i of [0, 1, 2, 3, 4, 5].filter(i => i !== root.held).concat(root.held)) {
