@@ -46,6 +46,7 @@ private slots:
     void millimetresGoDownToTheMark();
     void nothingToChooseFrom();
     void everyBlockKeptStaysWithinTheRule();
+    void aCommonSizeTakenIsKnownAgain();
     void sizesComeFromWhatWasMeasured();
 };
 
@@ -189,6 +190,19 @@ void CommonSizeTest::everyBlockKeptStaysWithinTheRule()
             std::erase_if(left, [&](const OwnSize &block) { return block.block == outlier; });
         }
     }
+}
+
+void CommonSizeTest::aCommonSizeTakenIsKnownAgain()
+{
+    const auto taken = [](const std::vector<OwnSize> &blocks, Length side) {
+        return isCommonSize(blocks, {side, side}, usualTolerances(System::Inch), sixteenths());
+    };
+    // The blocks of the worked example, whose common size is 5 15/16.
+    const std::vector<OwnSize> blocks{own("A1", in(6)), own("A2", in(5, 7, 8)), own("A3", in(6, 1, 16))};
+    QVERIFY(taken(blocks, in(5, 15, 16)));
+    QVERIFY(!taken(blocks, in(6)));
+    // The plan's own size, with every block near it, was never chosen.
+    QVERIFY(!taken({own("A1", in(6)), own("A2", in(5, 15, 16))}, in(6)));
 }
 
 void CommonSizeTest::sizesComeFromWhatWasMeasured()

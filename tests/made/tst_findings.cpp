@@ -45,6 +45,8 @@ private slots:
     void aReadingNotTakenIsAskedForAndNoneIsDoubted();
     void doubtfulReadingsPromiseLess();
     void commonSizeIsJudgedAgain();
+    void aFigureFarFromARectangleIsMeasuredAgain();
+    void theWanderIsOneLengthInBothSystems();
     void tolerancesAreHers();
     void oblongsGoByTheWander();
     void namesAreThoseOfThePlanFile();
@@ -291,6 +293,25 @@ void FindingsTest::commonSizeIsJudgedAgain()
     QCOMPARE(finding.cut->size, (Pair{in(6, 15, 16), in(6, 15, 16)}));
     QVERIFY(std::abs(finding.cut->setback[0][0].asInches() - (0.5 - 3.0 / 32)) < 0.002);
     QCOMPARE(finding.promise->shows, Length());
+}
+
+void FindingsTest::aFigureFarFromARectangleIsMeasuredAgain()
+{
+    // A trapezoid of 7 and 5 by 6, reckoned from its corners: it closes in the plane, but by Euler's theorem
+    // on quadrilaterals the squares of its sides exceed those of its diagonals by four times the square of
+    // what lies between the middles of these (1 in), so the check done by hand says -4 / (2 * 6.04) = 1/3 in.
+    const double flank = std::hypot(6, 1), diagonal = std::hypot(6, 6);
+    const Readings read = readings(7, flank, 5, flank, diagonal, diagonal);
+    QVERIFY(std::abs(asInches(fitTo(read, halfMark(in(0, 1, 16))).disagreement)) < 0.001);
+    QCOMPARE(judged(read).kind, FindingKind::MeasureAgain);
+}
+
+void FindingsTest::theWanderIsOneLengthInBothSystems()
+{
+    // 9/128 in and 1/16 in by 25.4 mm (international inch, exact), to a tenth of a millimetre.
+    const Tolerances inches = usualTolerances(System::Inch), metric = usualTolerances(System::Metric);
+    QCOMPARE(metric.plainWander, inches.plainWander.nearestTo(Length::mmTenths(1)));
+    QCOMPARE(metric.splitWander, inches.splitWander.nearestTo(Length::mmTenths(1)));
 }
 
 void FindingsTest::tolerancesAreHers()

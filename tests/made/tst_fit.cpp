@@ -62,6 +62,7 @@ private slots:
     void agreesWithEigen();
     void leavingOneOutMeetsTheOthers();
     void quickAndExactCheckAgreeNearARectangle();
+    void oblongsAreCheckedAlikeBothWays();
     void determinantAndDisagreementAreOneCheck();
     void readingsThatAreNone();
     void farFetchedReadingsSettle();
@@ -131,6 +132,18 @@ void FitTest::quickAndExactCheckAgreeNearARectangle()
     }
     qInfo("K's quick and exact forms differ by %.4f in at most", asInches(worst));
     QVERIFY(asInches(worst) < 1.0 / 256);
+}
+
+void FitTest::oblongsAreCheckedAlikeBothWays()
+{
+    // Written out for a rectangle w by h with one diagonal d longer: K = (2 p d + d²) / (w + h).
+    for (const auto &[w, h] : {std::pair{24.0, 6.0}, {6.0, 24.0}, {9.0, 18.0}}) {
+        const double diagonal = std::hypot(w, h), longer = 1.0 / 16;
+        const Readings read = readings(w, h, w, h, diagonal + longer, diagonal);
+        const double expected = (2 * diagonal * longer + longer * longer) / (w + h);
+        QVERIFY(std::abs(asInches(quickCheck(inTicks(read))) - expected) < 0.001);
+        QVERIFY(std::abs(asInches(fitTo(read, halfMark(in(0, 1, 16))).disagreement) - expected) < 0.003);
+    }
 }
 
 void FitTest::determinantAndDisagreementAreOneCheck()

@@ -114,6 +114,11 @@ void QuadrilateralTest::areaFollowsBretschneider()
     QVERIFY(fit.settled);
     const double square = double(Length::ticksPerInch) * Length::ticksPerInch;
     QVERIFY(near(bretschneider(inTicks(read)) / square, area, 2e-3));
+    // It is the same wherever the shape lies.
+    Shape elsewhere = fit.shape;
+    for (Point &corner : elsewhere.corner)
+        corner = {corner.x + 3.0 * Length::ticksPerInch, corner.y + 5.0 * Length::ticksPerInch};
+    QVERIFY(near(areaOf(elsewhere) / square, area, 2e-3));
     QVERIFY2(near(areaOf(fit.shape) / square, area, 2e-3),
              qPrintable(QString::number(areaOf(fit.shape) / square, 'f', 6)));
     // Six lengths that close in the plane leave nothing over.
