@@ -132,6 +132,17 @@ void FindingsTest::millimetresHaveTheirOwnLimits()
 {
     QFETCH(Readings, read);
     QTEST(judgedMm(read).kind, "kind");
+    // The size's own limit lies between two marks: 1.5 mm (trade notes).
+    const auto under = [](Length by) {
+        Readings small = mm(150, 150, 150, 150, 212, 212);
+        for (Length &side : small.sides)
+            side -= by;
+        for (Length &diagonal : small.diagonals)
+            diagonal -= by.scaled(1414, 1000);
+        return judgedMm(small).kind;
+    };
+    QCOMPARE(under(Length::mmTenths(15)), FindingKind::Plain);
+    QCOMPARE(under(Length::mmTenths(16)), FindingKind::CommonSize);
 }
 
 void FindingsTest::trimmed_data()
@@ -245,6 +256,9 @@ void FindingsTest::measureAgainHasNoCutAndNamesTheLikeliest()
     QCOMPARE(finding.kind, FindingKind::MeasureAgain);
     QCOMPARE(finding.does, Remedy::MeasureFirst);
     QCOMPARE(int(*finding.suspect), which);
+    // Where all could be wrong alike it is still one of the six.
+    const auto both = judged(readings(6, 6, 6, 6, 8.5 + by, 8.5 + by));
+    QVERIFY(both.suspect && *both.suspect < 6);
     QVERIFY(!finding.cut && !finding.promise && !finding.shape);
     QCOMPARE(finding.figures.trueSize, Pair{});
 }

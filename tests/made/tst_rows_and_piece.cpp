@@ -37,6 +37,7 @@ private slots:
     void largePieceMayBeOffByMore();
     void equalDiagonalsDoNotProveThePiece();
     void misreadTape();
+    void bothChecksMustAgree();
     void misreadDiagonalIsTold();
 };
 
@@ -173,6 +174,26 @@ void RowsAndPieceTest::misreadTape()
     QCOMPARE(judgePiece(read, usual, sixteenths()).trueSize, Pair{});
     read.sides[1] = Length();
     QVERIFY(judgePiece(read, usual, sixteenths()).measureAgain);
+}
+
+void RowsAndPieceTest::bothChecksMustAgree()
+{
+    // A trapezoid of 24 and 18 by 20 closes in the plane. By Euler's theorem on quadrilaterals the check done
+    // by hand is off by four times the square of what lies between the middles of its diagonals (3 in).
+    std::array<std::array<double, 2>, 4> taper{};
+    taper[2][0] = -3;
+    taper[3][0] = 3;
+    const Readings far = readOff(block(24, 20, 0, taper));
+    const PieceFinding found = judgePiece(far, usual, sixteenths());
+    QVERIFY(std::abs(found.K.asInches() + 4 * 9 / (2 * (24 + 18 + 2 * std::hypot(20, 3)) / 4)) < 0.001);
+    QVERIFY(std::abs(fitTo(far, halfMark(in(0, 1, 16))).disagreement) < 3);
+    QVERIFY(found.measureAgain);
+    // Off by just what a tape may disagree, the readings hold.
+    Readings read = readOff(block(21, 21));
+    while (judgePiece(read, usual, sixteenths()).K < usual.doubtful * 2)
+        read.diagonals[0] += Length::ticks(1);
+    QCOMPARE(judgePiece(read, usual, sixteenths()).K, usual.doubtful * 2);
+    QVERIFY(!judgePiece(read, usual, sixteenths()).measureAgain);
 }
 
 void RowsAndPieceTest::misreadDiagonalIsTold()
