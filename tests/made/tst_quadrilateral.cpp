@@ -38,6 +38,7 @@ private slots:
     void workedLean();
     void signaturesAreToldApart_data();
     void signaturesAreToldApart();
+    void aTiltedSideAloneWanders();
     void trueRectangleAgainstBruteForce_data();
     void trueRectangleAgainstBruteForce();
     void trimOrderStartsAtTheBaseAndEndsAtTheTilt();
@@ -229,6 +230,10 @@ void QuadrilateralTest::signaturesAreToldApart_data()
         Side::Bottom, t);
     row("bottom, left up", block(7, 6, 0, Moves{{{0, 0}, {0, 0}, {0, 0}, {0, -t}}}), Crooked::OneSide,
         Side::Bottom, t);
+    row("top of a long block", block(24, 6, 0, Moves{{{0, -t}, {0, 0}, {0, 0}, {0, 0}}}), Crooked::OneSide,
+        Side::Top, t);
+    row("bottom of a narrow one", block(6, 24, 0, Moves{{{0, 0}, {0, 0}, {0, t}, {0, 0}}}), Crooked::OneSide,
+        Side::Bottom, t);
     row("wide top", block(6, 6, 0, Moves{{{-t, 0}, {t, 0}, {0, 0}, {0, 0}}}), Crooked::Taper, Side::Top, t);
     row("wide bottom", block(6, 6, 0, Moves{{{0, 0}, {0, 0}, {t, 0}, {-t, 0}}}), Crooked::Taper, Side::Bottom,
         t);
@@ -250,6 +255,22 @@ void QuadrilateralTest::signaturesAreToldApart()
     if (what == int(Crooked::OneSide) || what == int(Crooked::Taper))
         QCOMPARE(int(found.side), side);
     QVERIFY(near(asInches(found.tilt), tilt, 0.002));
+}
+
+void QuadrilateralTest::aTiltedSideAloneWanders()
+{
+    // One corner moved along a side's neighbour tilts that side alone: a straight cut through its middle
+    // misses its ends by half as much, and the other sides not at all.
+    using Moves = std::array<std::array<double, 2>, 4>;
+    const double t = 0.125;
+    const std::array<Moves, 4> tilted{
+        Moves{{{0, 0}, {0, t}, {0, 0}, {0, 0}}}, Moves{{{0, 0}, {0, 0}, {t, 0}, {0, 0}}},
+        Moves{{{0, 0}, {0, 0}, {0, 0}, {0, t}}}, Moves{{{-t, 0}, {0, 0}, {0, 0}, {0, 0}}}};
+    for (std::size_t side = 0; side < 4; ++side) {
+        const std::array<double, 4> wander = wanderAt(block(6, 7, 0, tilted[side]), 0);
+        for (std::size_t other = 0; other < 4; ++other)
+            QVERIFY(near(asInches(wander[other]), other == side ? t / 2 : 0, 1e-9));
+    }
 }
 
 void QuadrilateralTest::trueRectangleAgainstBruteForce_data()

@@ -115,6 +115,13 @@ void RowsAndPieceTest::crossings()
         judgeCrossings({row("A", in(21), {in(7), in(14)}), row("B", in(21), {in(7, 1, 16), in(14)}),
                         row("C", in(21), {in(7), in(13, 29, 32)}), row("D", in(21))},
                        usual);
+    // Of two that are off the worse is told, whichever comes first.
+    for (const auto &places :
+         {std::vector{in(7, 1, 32), in(14, 1, 16)}, std::vector{in(7, 1, 16), in(14, 1, 32)}}) {
+        const auto off = judgeCrossings({row("A", in(21), {in(7), in(14)}), row("B", in(21), places)}, usual);
+        QCOMPARE(off[0].worst, in(0, 1, 16));
+        QCOMPARE(off[0].join, std::int64_t(places[1] > in(14, 1, 32) ? 2 : 1));
+    }
     QCOMPARE(found.size(), std::size_t(3));
     QVERIFY(found[0].good);
     QCOMPARE(found[0].worst, in(0, 1, 16));
