@@ -85,6 +85,7 @@ private slots:
     void limitsAreKeptWithoutReadingErrors();
     void trimmedBlocksAreCutInsideThemselves();
     void commonSizeServesEveryBlockItTakes();
+    void whatIsOffMostIsTold();
 };
 
 void AdviceTest::tenThousandBlocksKeepWhatWasPromised_data()
@@ -251,6 +252,25 @@ void AdviceTest::commonSizeServesEveryBlockItTakes()
         }
     }
     QVERIFY(pieces > count(2'000) / 4);
+}
+
+void AdviceTest::whatIsOffMostIsTold()
+{
+    Finding finding;
+    finding.wanted = {in(6), in(6)};
+    finding.figures.lean = in(0, 3, 16);
+    const auto off = [&](Length tilt, Length along, Length across) {
+        finding.figures.tilt = tilt;
+        finding.own = {in(6) + along, in(6) + across};
+        return offBy(finding);
+    };
+    QCOMPARE(off(in(0, 1, 8), in(0, 1, 16), Length()), in(0, 1, 8));
+    QCOMPARE(off(in(0, -1, 8), in(0, 1, 16), in(0, 1, 16)), in(0, 1, 8));
+    QCOMPARE(off(Length(), in(0, 1, 16), in(0, -1, 4)), in(0, 1, 4));
+    QCOMPARE(off(Length(), in(0, -1, 4), Length()), in(0, 1, 4));
+    // A lean that is blocked wet is told by itself.
+    finding.does = Remedy::BlockWet;
+    QCOMPARE(off(in(0, 1, 4), in(0, 1, 4), Length()), in(0, 3, 16));
 }
 
 QTEST_APPLESS_MAIN(AdviceTest)

@@ -72,6 +72,12 @@ void CommonSizeTest::workedExample()
     QCOMPARE(effect(size, "A2")->loses, Length());
     QCOMPARE(effect(size, "A3")->loses, in(0, 1, 16));
     QCOMPARE(effect(size, "A1")->loses, in(0, 1, 32));
+    // One that is larger one way only loses there.
+    const CommonSize oblong =
+        common({own("A1", in(6)), own("A2", in(5, 7, 8)), own("A3", in(6, 1, 16), in(5, 7, 8))});
+    QCOMPARE(oblong.outline, (Pair{in(5, 15, 16), in(5, 15, 16)}));
+    QCOMPARE(effect(oblong, "A3")->loses, in(0, 1, 16));
+    QCOMPARE(effect(oblong, "A3")->shows, in(0, 1, 32));
 }
 
 void CommonSizeTest::outlierIsNamedAndLeftOut()

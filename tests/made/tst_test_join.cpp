@@ -133,6 +133,9 @@ void TestJoinTest::paringStopsAtTheLeastAllowance()
     QCOMPARE(leastAllowance(in(0, 1, 4), System::Inch).pare, in(0, 3, 16));
     QCOMPARE(leastAllowance(Length::mm(12), System::Metric).pare, Length::mm(9));
     QCOMPARE(leastAllowance(in(0, 1, 2), System::Inch).remake, in(0, 1, 4));
+    // Half the seam at the most, a quarter inch at the most (common practice, no published source).
+    QCOMPARE(leastAllowance(in(0, 1, 4), System::Inch).remake, in(0, 1, 8));
+    QCOMPARE(leastAllowance(in(0, 3, 4), System::Inch).remake, in(0, 1, 4));
 }
 
 void TestJoinTest::scantSeamLeavesTheOutlineInView()
