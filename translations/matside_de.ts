@@ -2458,17 +2458,17 @@ Schnittkante</translation>
     <message>
         <source>Closest: %1 on %2, %3 steps apart. That is clear from across the room.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale</extracomment>
-        <translation>Am nächsten: %1 auf %2, %3 Stufen auseinander. Das ist auch von weitem deutlich.</translation>
+        <translation>Am dichtesten beieinander: %1 und darunter %2, %3 Stufen auseinander. Das ist auch von weitem deutlich.</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, only %3 steps apart. From across the room %1 is lost: take a lighter or a darker cloth for one of the two.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below one</extracomment>
-        <translation>Am nächsten: %1 auf %2, nur %3 Stufen auseinander. Von weitem geht %1 unter: für eines der zwei einen helleren oder dunkleren Stoff nehmen.</translation>
+        <translation>Am dichtesten beieinander: %1 und darunter %2, nur %3 Stufen auseinander. Von weitem geht %1 unter: für eines der zwei einen helleren oder dunkleren Stoff nehmen.</translation>
     </message>
     <message>
         <source>Closest: %1 on %2, %3 steps apart. From across the room it looks washed out: two steps stand clearly apart.</source>
         <extracomment>%1 lies on %2; %3 is a number of steps of the ten-step scale, below two</extracomment>
-        <translation>Am dichtesten beieinander: %1 auf %2, %3 Stufen. Von weitem wirkt es blass: Erst zwei Stufen trennen deutlich.</translation>
+        <translation>Am dichtesten beieinander: %1 und darunter %2, %3 Stufen. Von weitem wirkt es blass: Erst zwei Stufen trennen deutlich.</translation>
     </message>
 </context>
 <context>
@@ -3245,7 +3245,7 @@ Schnittkante</translation>
     <message>
         <source>How %1 is cut: %2 long, %3 wide</source>
         <extracomment>spoken: %1 a cloth, %2 and %3 its two sides</extracomment>
-        <translation>Wie %1 geschnitten wird: %2 lang, %3 breit</translation>
+        <translation>%1, Zuschnitt: %2 lang, %3 breit</translation>
     </message>
     <message>
         <source>To buy for %1 kits</source>
@@ -5056,27 +5056,27 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Still to cut of %1: {%2} along the selvage.</source>
-        <translation>Noch zu schneiden aus %1: {%2} entlang der Webkante.</translation>
+        <translation>%1: Noch zu schneiden sind {%2} entlang der Webkante.</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, yields it.</source>
-        <translation>Der Rest von %1, {%2}, gibt es her.</translation>
+        <translation>%1: Der Rest, {%2}, gibt es her.</translation>
     </message>
     <message>
         <source>Nothing more is needed of %1.</source>
-        <translation>Von %1 wird nichts mehr gebraucht.</translation>
+        <translation>%1: Davon wird nichts mehr gebraucht.</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, does not yield it.</source>
-        <translation>Der Rest von %1, {%2}, gibt es nicht her.</translation>
+        <translation>%1: Der Rest, {%2}, gibt es nicht her.</translation>
     </message>
     <message>
         <source>Nobody has measured what is left of %1. Measure it along the selvage before you buy.</source>
-        <translation>Niemand hat den Rest von %1 gemessen. Entlang der Webkante messen, bevor gekauft wird.</translation>
+        <translation>%1: Der Rest ist noch nicht gemessen. Vor dem Kaufen entlang der Webkante messen.</translation>
     </message>
     <message>
         <source>Buy at least {%2} of %1, of the same lot.</source>
-        <translation>Mindestens {%2} von %1 kaufen, aus derselben Partie.</translation>
+        <translation>%1: mindestens {%2} kaufen, aus derselben Partie.</translation>
     </message>
     <message>
         <source>Made to the old measure: %1 Look at it before you use it.</source>
@@ -5272,7 +5272,7 @@ Schnittkante</translation>
     <message>
         <source>The rounded corner cuts %1 into the stippling: stay-stitch beside the line before cutting.</source>
         <extracomment>stippling: the quilting inside a block&apos;s stitched outline; stay-stitch: a row of stitches that holds a cut</extracomment>
-        <translation>Die runde Ecke schneidet %1 in die Füllquiltung: vor dem Schneiden neben der Linie eine Stütznaht steppen.</translation>
+        <translation>Die runde Ecke schneidet die Füllquiltung %1 tief an: vor dem Schneiden neben der Linie eine Stütznaht steppen.</translation>
     </message>
     <message>
         <source>A corner of %1 is tight for folded binding; it eases round from %2.</source>
@@ -5923,7 +5923,7 @@ Schnittkante</translation>
     <message>
         <source>Cut {%2} × {%3} of %1 for it: from what the sashing strips left over, or across the cloth.</source>
         <extracomment>a strip of sashing cut to length</extracomment>
-        <translation>Dafür {%2} × {%3} aus %1 schneiden: aus dem Rest der Zwischenstreifen oder quer über den Stoff.</translation>
+        <translation>%1: dafür {%2} × {%3} schneiden, aus dem Rest der Zwischenstreifen oder quer über den Stoff.</translation>
     </message>
     <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
@@ -5945,7 +5945,7 @@ Schnittkante</translation>
     <message>
         <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>
         <extracomment>scallop: one of the round lobes the edge is cut into; its depth is measured from the raw edge</extracomment>
-        <translation>Bögen von %1 Tiefe schneiden in die Füllquiltung: Sie brauchen %2 Stoff außerhalb des Umrisses, vorhanden sind %3. Zuerst eine Stütznaht steppen.</translation>
+        <translation>Bögen von %1 Tiefe schneiden die Füllquiltung an: Sie brauchen %2 Stoff außerhalb des Umrisses, vorhanden sind %3. Zuerst eine Stütznaht steppen.</translation>
     </message>
     <message>
         <source>Between scallops %1 deep the binding comes close to the outline: %2 of cloth outside it would clear it, and there is %3.</source>
@@ -5961,7 +5961,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Cut a band of %1 right across.</source>
-        <translation>Ein Band aus %1 über die ganze Breite schneiden.</translation>
+        <translation>Ein Band über die ganze Breite schneiden: %1.</translation>
     </message>
     <message>
         <source>frame, as seen</source>
@@ -6000,11 +6000,11 @@ Schnittkante</translation>
     <message>
         <source>Cut a frame strip of %1.</source>
         <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
-        <translation>Einen Rahmenstreifen aus %1 schneiden.</translation>
+        <translation>Einen Umrandungsstreifen schneiden: %1.</translation>
     </message>
     <message>
         <source>Cut a strip of %1 to fill the frame.</source>
-        <translation>Einen Streifen aus %1 schneiden, der den Rahmen füllt.</translation>
+        <translation>Einen Streifen als Füllung der Umrandung schneiden: %1.</translation>
     </message>
     <message>
         <source>Sew the frame to the left and the right, and lay batting in.</source>
@@ -6120,7 +6120,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Cut a strip of %1 to fill the sashings.</source>
-        <translation>Einen Streifen aus %1 schneiden, der die Zwischenstreifen füllt.</translation>
+        <translation>Einen Streifen als Füllung der Zwischenstreifen schneiden: %1.</translation>
     </message>
     <message>
         <source>One side is tilted by {%1}: %7.</source>
@@ -6166,7 +6166,7 @@ Schnittkante</translation>
     <message>
         <source>Cut a piece of %1 to fill the test join, as long as its strips.</source>
         <extracomment>batting laid into the sashing of the test join; %1 is the batting</extracomment>
-        <translation>Ein Stück aus %1 schneiden, das die Probeverbindung füllt, so lang wie ihre Streifen.</translation>
+        <translation>Ein Teil als Füllung der Probeverbindung schneiden, so lang wie ihre Streifen: %1.</translation>
     </message>
     <message>
         <source>Batting for the test join</source>
@@ -6199,7 +6199,7 @@ Schnittkante</translation>
     <message>
         <source>Cut a band of %1 along the selvage.</source>
         <extracomment>the band runs along the cloth&apos;s selvage instead of across the cloth</extracomment>
-        <translation>Ein Band aus %1 entlang der Webkante schneiden.</translation>
+        <translation>Ein Band entlang der Webkante schneiden: %1.</translation>
     </message>
     <message>
         <source>Block %1, patches</source>
@@ -6576,7 +6576,7 @@ Schnittkante</translation>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
         <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
-        <translation>%1: Gekauft wie unter „Kaufen“, sind {%2} übrig. Das gibt es her.</translation>
+        <translation>%1: Gekauft nach der Liste unter „Kaufen“, sind {%2} übrig. Das gibt es her.</translation>
     </message>
     <message>
         <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
@@ -6586,11 +6586,11 @@ Schnittkante</translation>
     <message>
         <source>It comes out of what is left on a strip of %1 already cut: nothing to buy.</source>
         <extracomment>it is cut again from what is left over on strips already cut</extracomment>
-        <translation>Ein schon geschnittener Streifen (%1) hat noch Platz dafür: Nichts zu kaufen.</translation>
+        <translation>%1: Ein schon geschnittener Streifen hat noch Platz dafür. Nichts zu kaufen.</translation>
     </message>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
-        <translation>%1: Gekauft wie unter „Kaufen“, sind {%2} übrig. Das gibt es nicht her.</translation>
+        <translation>%1: Gekauft nach der Liste unter „Kaufen“, sind {%2} übrig. Das gibt es nicht her.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
@@ -6617,7 +6617,7 @@ Schnittkante</translation>
     <message>
         <source>First square the cut edge of %1 to its fold again.</source>
         <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
-        <translation>Zuerst die Schnittkante wieder rechtwinklig zum Bruch schneiden (%1).</translation>
+        <translation>Zuerst die Schnittkante wieder rechtwinklig zum Bruch schneiden: %1.</translation>
     </message>
     <message>
         <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
@@ -6951,7 +6951,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>%1 loses %2 a side into the seams.</source>
-        <translation>%1 verliert je Seite %2 in die Nähte.</translation>
+        <translation>%1 gibt je Seite %2 an die Nähte ab.</translation>
     </message>
     <message>
         <source>Square enough, if the rest is as shown.</source>
@@ -7072,7 +7072,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The arc cuts %1 into the stippling: stay-stitch beside the line before cutting. Up to %2 it would clear it.</source>
-        <translation>Der Bogen schneidet %1 in die Füllquiltung: vor dem Schneiden neben der Linie eine Stütznaht steppen. Bis %2 bliebe er frei.</translation>
+        <translation>Der Bogen schneidet die Füllquiltung %1 tief an: vor dem Schneiden neben der Linie eine Stütznaht steppen. Bis %2 bliebe er frei.</translation>
     </message>
     <message>
         <source>It is tight for folded binding, which eases round from %1.</source>
@@ -7120,7 +7120,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>in %1 strips, cut %2 wide</source>
-        <translation>in %1 Streifen, %2 breit geschnitten</translation>
+        <translation>aus %1 Streifen, %2 breit geschnitten</translation>
     </message>
     <message>
         <source>The readings disagree by %1.</source>
@@ -7252,7 +7252,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
-        <translation>Zwischen zwei Bögen schneidet der Rand %1 in die Füllquiltung: vor dem Schneiden neben der Linie eine Stütznaht steppen. Mit %2 Stoff außerhalb des Umrisses bliebe er frei.</translation>
+        <translation>Zwischen zwei Bögen schneidet der Rand die Füllquiltung %1 tief an: vor dem Schneiden neben der Linie eine Stütznaht steppen. Mit %2 Stoff außerhalb des Umrisses bliebe er frei.</translation>
     </message>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
@@ -8325,7 +8325,7 @@ Schnittkante</translation>
     <message>
         <source>%1 on %2</source>
         <extracomment>one patch lies on another, or on the ground</extracomment>
-        <translation>%1 auf %2</translation>
+        <translation>%1, darunter %2</translation>
     </message>
     <message>
         <source>No patches are listed: look how far apart the cloths lie on the scale.</source>
@@ -8786,7 +8786,7 @@ Schnittkante</translation>
     <message>
         <source>%1 × %2 of %3</source>
         <extracomment>a piece of cloth: length × width, and which cloth</extracomment>
-        <translation>%1 × %2 von %3</translation>
+        <translation>%3, %1 × %2</translation>
     </message>
     <message>
         <source>Say which cloth it is.</source>
@@ -8820,7 +8820,7 @@ Schnittkante</translation>
     <message>
         <source>List %1 at Fit, add this piece</source>
         <extracomment>%1 is a use, &quot;back cloth&quot;: Fit has no cloth listed for it yet</extracomment>
-        <translation>%1 unter „Planen“ eintragen, Stück hinzufügen</translation>
+        <translation>Unter „Planen“ eintragen, Stück hinzufügen: %1</translation>
     </message>
 </context>
 <context>

@@ -3245,7 +3245,7 @@ borde cortado</translation>
     <message>
         <source>How %1 is cut: %2 long, %3 wide</source>
         <extracomment>spoken: %1 a cloth, %2 and %3 its two sides</extracomment>
-        <translation>Cómo se corta %1: %2 de largo, %3 de ancho</translation>
+        <translation>%1, corte: %2 de largo, %3 de ancho</translation>
     </message>
     <message>
         <source>To buy for %1 kits</source>
@@ -5056,27 +5056,27 @@ borde cortado</translation>
     </message>
     <message>
         <source>Still to cut of %1: {%2} along the selvage.</source>
-        <translation>Queda por cortar de %1: {%2} a lo largo del orillo.</translation>
+        <translation>%1: quedan por cortar {%2} a lo largo del orillo.</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, yields it.</source>
-        <translation>Lo que queda de %1, {%2}, alcanza.</translation>
+        <translation>%1: lo que queda, {%2}, alcanza.</translation>
     </message>
     <message>
         <source>Nothing more is needed of %1.</source>
-        <translation>No hace falta nada más de %1.</translation>
+        <translation>%1: no hace falta nada más.</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, does not yield it.</source>
-        <translation>Lo que queda de %1, {%2}, no alcanza.</translation>
+        <translation>%1: lo que queda, {%2}, no alcanza.</translation>
     </message>
     <message>
         <source>Nobody has measured what is left of %1. Measure it along the selvage before you buy.</source>
-        <translation>Nadie ha medido lo que queda de %1. Medirlo a lo largo del orillo antes de comprar.</translation>
+        <translation>%1: lo que queda está sin medir. Medirlo a lo largo del orillo antes de comprar.</translation>
     </message>
     <message>
         <source>Buy at least {%2} of %1, of the same lot.</source>
-        <translation>Comprar al menos {%2} de %1, del mismo lote.</translation>
+        <translation>%1: comprar al menos {%2}, del mismo lote.</translation>
     </message>
     <message>
         <source>Made to the old measure: %1 Look at it before you use it.</source>
@@ -5486,7 +5486,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Cut a short sashing of %1 from a gap piece.</source>
-        <translation>Cortar una tira de unión corta de %1 de un trozo de hueco.</translation>
+        <translation>Cortar una tira de unión corta de un trozo de hueco: %1.</translation>
     </message>
     <message>
         <source>Cut a patch of %1.</source>
@@ -5923,7 +5923,7 @@ borde cortado</translation>
     <message>
         <source>Cut {%2} × {%3} of %1 for it: from what the sashing strips left over, or across the cloth.</source>
         <extracomment>a strip of sashing cut to length</extracomment>
-        <translation>Cortar para ello {%2} × {%3} de %1: de lo que sobró de las tiras de unión, o a lo ancho de la tela.</translation>
+        <translation>%1: cortar para ello {%2} × {%3}, de lo que sobró de las tiras de unión o a lo ancho de la tela.</translation>
     </message>
     <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
@@ -6166,7 +6166,7 @@ borde cortado</translation>
     <message>
         <source>Cut a piece of %1 to fill the test join, as long as its strips.</source>
         <extracomment>batting laid into the sashing of the test join; %1 is the batting</extracomment>
-        <translation>Cortar un trozo de %1 para rellenar la unión de prueba, tan largo como sus tiras.</translation>
+        <translation>Cortar un trozo para rellenar la unión de prueba, tan largo como sus tiras: %1.</translation>
     </message>
     <message>
         <source>Batting for the test join</source>
@@ -6576,21 +6576,21 @@ borde cortado</translation>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
         <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
-        <translation>Comprado como dice «Comprar», quedan {%2} de %1: alcanza.</translation>
+        <translation>%1: comprado según la lista de «Comprar», quedan {%2}. Alcanza.</translation>
     </message>
     <message>
         <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
         <extracomment>%2 is left of the cloth; its edge is cut straight first, which takes some of that</extracomment>
-        <translation>Quedan {%2} de %1: alcanza si escuadrar el borde no quita más de {%3}.</translation>
+        <translation>%1: quedan {%2}. Alcanza si escuadrar el borde no quita más de {%3}.</translation>
     </message>
     <message>
         <source>It comes out of what is left on a strip of %1 already cut: nothing to buy.</source>
         <extracomment>it is cut again from what is left over on strips already cut</extracomment>
-        <translation>Sale de lo que queda en una tira ya cortada (%1): nada que comprar.</translation>
+        <translation>%1: sale de lo que queda en una tira ya cortada. Nada que comprar.</translation>
     </message>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
-        <translation>Comprado como dice «Comprar», quedan {%2} de %1: no alcanza.</translation>
+        <translation>%1: comprado según la lista de «Comprar», quedan {%2}. No alcanza.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
@@ -8786,7 +8786,7 @@ borde cortado</translation>
     <message>
         <source>%1 × %2 of %3</source>
         <extracomment>a piece of cloth: length × width, and which cloth</extracomment>
-        <translation>%1 × %2 de %3</translation>
+        <translation>%3, %1 × %2</translation>
     </message>
     <message>
         <source>Say which cloth it is.</source>

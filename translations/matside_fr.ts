@@ -3245,7 +3245,7 @@ bord coupé</translation>
     <message>
         <source>How %1 is cut: %2 long, %3 wide</source>
         <extracomment>spoken: %1 a cloth, %2 and %3 its two sides</extracomment>
-        <translation>Comment couper&#x202f;: %1, %2 de long, %3 de large</translation>
+        <translation>%1, coupe&#x202f;: %2 de long, %3 de large</translation>
     </message>
     <message>
         <source>To buy for %1 kits</source>
@@ -5056,27 +5056,27 @@ bord coupé</translation>
     </message>
     <message>
         <source>Still to cut of %1: {%2} along the selvage.</source>
-        <translation>Encore à couper dans %1&#x202f;: {%2} le long de la lisière.</translation>
+        <translation>%1&#x202f;: encore {%2} à couper le long de la lisière.</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, yields it.</source>
-        <translation>Le reste de %1, {%2}, y suffit.</translation>
+        <translation>%1&#x202f;: le reste, {%2}, y suffit.</translation>
     </message>
     <message>
         <source>Nothing more is needed of %1.</source>
-        <translation>Il ne faut plus rien de %1.</translation>
+        <translation>%1&#x202f;: il n’en faut plus.</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, does not yield it.</source>
-        <translation>Le reste de %1, {%2}, n’y suffit pas.</translation>
+        <translation>%1&#x202f;: le reste, {%2}, n’y suffit pas.</translation>
     </message>
     <message>
         <source>Nobody has measured what is left of %1. Measure it along the selvage before you buy.</source>
-        <translation>Personne n’a mesuré le reste de %1. Le mesurer le long de la lisière avant d’acheter.</translation>
+        <translation>%1&#x202f;: le reste n’est pas mesuré. Le mesurer le long de la lisière avant d’acheter.</translation>
     </message>
     <message>
         <source>Buy at least {%2} of %1, of the same lot.</source>
-        <translation>Acheter au moins {%2} de %1, du même lot.</translation>
+        <translation>%1&#x202f;: en acheter au moins {%2}, du même lot.</translation>
     </message>
     <message>
         <source>Made to the old measure: %1 Look at it before you use it.</source>
@@ -5456,7 +5456,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Square the end of %1 to its fold.</source>
-        <translation>Mettre le bout (%1) d’équerre avec le pli.</translation>
+        <translation>Mettre le bout d’équerre avec le pli&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a hoop strip of %1.</source>
@@ -5466,27 +5466,27 @@ bord coupé</translation>
     <message>
         <source>Cut a sashing band of %1.</source>
         <extracomment>band: a strip as long as the cloth is wide, cut across later into sashings</extracomment>
-        <translation>Couper un bandeau pour bandes intermédiaires dans %1.</translation>
+        <translation>Couper un bandeau pour bandes intermédiaires&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a short sashing from a band of %1.</source>
-        <translation>Couper dans un bandeau (%1) une bande intermédiaire courte.</translation>
+        <translation>Couper une bande intermédiaire courte dans un bandeau&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a long sashing from a band of %1.</source>
-        <translation>Couper dans un bandeau (%1) une bande intermédiaire longue.</translation>
+        <translation>Couper une bande intermédiaire longue dans un bandeau&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a piece of a long sashing from a band of %1.</source>
-        <translation>Couper dans un bandeau (%1) un morceau de bande intermédiaire longue.</translation>
+        <translation>Couper un morceau de bande intermédiaire longue dans un bandeau&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Sew the pieces to one long sashing of %1.</source>
-        <translation>Coudre les morceaux (%1) en une bande intermédiaire longue.</translation>
+        <translation>Coudre les morceaux en une bande intermédiaire longue&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a short sashing of %1 from a gap piece.</source>
-        <translation>Couper dans un morceau d’intervalle (%1) une bande intermédiaire courte.</translation>
+        <translation>Couper une bande intermédiaire courte dans un morceau d’intervalle&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a patch of %1.</source>
@@ -5503,7 +5503,7 @@ bord coupé</translation>
     <message>
         <source>Cut a square of %1 for bias binding.</source>
         <extracomment>bias: cut slantwise, for a binding that goes round curves</extracomment>
-        <translation>Couper un carré pour le biais dans %1.</translation>
+        <translation>Couper un carré pour le biais&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Layer back, batting and front: one hoop strip.</source>
@@ -5923,7 +5923,7 @@ bord coupé</translation>
     <message>
         <source>Cut {%2} × {%3} of %1 for it: from what the sashing strips left over, or across the cloth.</source>
         <extracomment>a strip of sashing cut to length</extracomment>
-        <translation>Pour cela, couper {%2} × {%3} dans %1&#x202f;: dans le reste des bandes intermédiaires, ou en travers du tissu.</translation>
+        <translation>%1&#x202f;: pour cela, couper {%2} × {%3} dans le reste des bandes intermédiaires, ou en travers du tissu.</translation>
     </message>
     <message>
         <source>Draw the binding over its seam on the back and close the place by hand; no need to unpick.</source>
@@ -5961,7 +5961,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut a band of %1 right across.</source>
-        <translation>Couper un bandeau dans %1, sur toute la largeur.</translation>
+        <translation>Couper un bandeau sur toute la largeur&#x202f;: %1.</translation>
     </message>
     <message>
         <source>frame, as seen</source>
@@ -6000,11 +6000,11 @@ bord coupé</translation>
     <message>
         <source>Cut a frame strip of %1.</source>
         <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
-        <translation>Couper une bande d’encadrement dans %1.</translation>
+        <translation>Couper une bande d’encadrement&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Cut a strip of %1 to fill the frame.</source>
-        <translation>Couper une bande dans %1 pour garnir l’encadrement.</translation>
+        <translation>Couper une bande pour garnir l’encadrement&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Sew the frame to the left and the right, and lay batting in.</source>
@@ -6120,7 +6120,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut a strip of %1 to fill the sashings.</source>
-        <translation>Couper une bande dans %1 pour garnir les bandes intermédiaires.</translation>
+        <translation>Couper une bande pour garnir les bandes intermédiaires&#x202f;: %1.</translation>
     </message>
     <message>
         <source>One side is tilted by {%1}: %7.</source>
@@ -6166,7 +6166,7 @@ bord coupé</translation>
     <message>
         <source>Cut a piece of %1 to fill the test join, as long as its strips.</source>
         <extracomment>batting laid into the sashing of the test join; %1 is the batting</extracomment>
-        <translation>Couper un morceau dans %1 pour garnir l’assemblage d’essai, aussi long que ses bandes.</translation>
+        <translation>Couper un morceau pour garnir l’assemblage d’essai, aussi long que ses bandes&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Batting for the test join</source>
@@ -6199,7 +6199,7 @@ bord coupé</translation>
     <message>
         <source>Cut a band of %1 along the selvage.</source>
         <extracomment>the band runs along the cloth&apos;s selvage instead of across the cloth</extracomment>
-        <translation>Couper un bandeau dans %1, le long de la lisière.</translation>
+        <translation>Couper un bandeau le long de la lisière&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Block %1, patches</source>
@@ -6576,21 +6576,21 @@ bord coupé</translation>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
         <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
-        <translation>Acheté comme le dit Acheter, il reste {%2} de %1&#x202f;: cela y suffit.</translation>
+        <translation>%1&#x202f;: acheté selon la liste d’«&#x202f;Acheter&#x202f;», il en reste {%2}. Cela y suffit.</translation>
     </message>
     <message>
         <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
         <extracomment>%2 is left of the cloth; its edge is cut straight first, which takes some of that</extracomment>
-        <translation>Il reste {%2} de %1&#x202f;: cela suffit si remettre le bord d’équerre ne prend pas plus de {%3}.</translation>
+        <translation>%1&#x202f;: il en reste {%2}. Cela suffit si remettre le bord d’équerre ne prend pas plus de {%3}.</translation>
     </message>
     <message>
         <source>It comes out of what is left on a strip of %1 already cut: nothing to buy.</source>
         <extracomment>it is cut again from what is left over on strips already cut</extracomment>
-        <translation>Une bande déjà coupée (%1) a encore la place&#x202f;: rien à acheter.</translation>
+        <translation>%1&#x202f;: une bande déjà coupée a encore la place. Rien à acheter.</translation>
     </message>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
-        <translation>Acheté comme le dit Acheter, il reste {%2} de %1&#x202f;: cela n’y suffit pas.</translation>
+        <translation>%1&#x202f;: acheté selon la liste d’«&#x202f;Acheter&#x202f;», il en reste {%2}. Cela n’y suffit pas.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
@@ -6602,7 +6602,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut a sashing band of %1 for the test join.</source>
-        <translation>Couper un bandeau dans %1 pour la bande intermédiaire de l’assemblage d’essai.</translation>
+        <translation>Couper un bandeau pour la bande intermédiaire de l’assemblage d’essai&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Trial strip</source>
@@ -6617,7 +6617,7 @@ bord coupé</translation>
     <message>
         <source>First square the cut edge of %1 to its fold again.</source>
         <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
-        <translation>Remettre d’abord le bord coupé (%1) d’équerre avec le pli.</translation>
+        <translation>Remettre d’abord le bord coupé d’équerre avec le pli&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
@@ -8786,7 +8786,7 @@ bord coupé</translation>
     <message>
         <source>%1 × %2 of %3</source>
         <extracomment>a piece of cloth: length × width, and which cloth</extracomment>
-        <translation>%1 × %2 de %3</translation>
+        <translation>%3, %1 × %2</translation>
     </message>
     <message>
         <source>Say which cloth it is.</source>
@@ -8820,7 +8820,7 @@ bord coupé</translation>
     <message>
         <source>List %1 at Fit, add this piece</source>
         <extracomment>%1 is a use, &quot;back cloth&quot;: Fit has no cloth listed for it yet</extracomment>
-        <translation>Inscrire sous Prévoir&#x202f;: %1, et ajouter ce morceau</translation>
+        <translation>Inscrire sous «&#x202f;Prévoir&#x202f;», ajouter le morceau&#x202f;: %1</translation>
     </message>
 </context>
 <context>
