@@ -242,7 +242,7 @@
     </message>
     <message>
         <source>How the frame goes on</source>
-        <translation>So kommt der Rahmen daran</translation>
+        <translation>So kommt die Umrandung daran</translation>
     </message>
 </context>
 <context>
@@ -343,7 +343,7 @@
     <name>EdgeFrame</name>
     <message>
         <source>The frame</source>
-        <translation>Der Rahmen</translation>
+        <translation>Die Umrandung</translation>
     </message>
 </context>
 <context>
@@ -392,7 +392,7 @@
     </message>
     <message>
         <source>The piece with its frame</source>
-        <translation>Das Stück mit seinem Rahmen</translation>
+        <translation>Das Stück mit seiner Umrandung</translation>
     </message>
 </context>
 <context>
@@ -560,7 +560,7 @@
     </message>
     <message>
         <source>Begin with the demo, ready to cut, or with nine blocks of your own.</source>
-        <translation>Das Beispiel öffnen oder mit neun eigenen Blöcken beginnen.</translation>
+        <translation>Das Beispiel öffnen, es kann gleich geschnitten werden, oder ein neues Stück aus neun Blöcken beginnen.</translation>
     </message>
     <message>
         <source>Open the demo</source>
@@ -1710,7 +1710,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>The project on this tablet has something to be mended first, at Fit.</source>
-        <translation>Am Projekt auf diesem Tablet ist erst etwas zu richten, unter „Planen“.</translation>
+        <translation>Im Projekt auf diesem Tablet ist erst etwas zu beheben, unter „Planen“.</translation>
     </message>
     <message>
         <source>The two do not fit together. Bring it in as a project of its own.</source>
@@ -4053,7 +4053,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>framed</source>
-        <translation>gerahmt</translation>
+        <translation>umrandet</translation>
     </message>
     <message>
         <source>square</source>
@@ -4821,7 +4821,7 @@ Schnittkante</translation>
     <message>
         <source>Frame the piece with sashing.</source>
         <extracomment>framed: a border of sashing all round, then bound</extracomment>
-        <translation>Das Stück mit Zwischenstreifen rahmen.</translation>
+        <translation>Das Stück mit Zwischenstreifen umranden.</translation>
     </message>
     <message>
         <source>Round the corners by %1.</source>
@@ -5966,28 +5966,28 @@ Schnittkante</translation>
     <message>
         <source>frame, as seen</source>
         <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
-        <translation>Rahmen, sichtbar</translation>
+        <translation>Umrandung, sichtbar</translation>
     </message>
     <message>
         <source>frame strip, cut</source>
-        <translation>Rahmenstreifen, Zuschnitt</translation>
+        <translation>Umrandungsstreifen, Zuschnitt</translation>
     </message>
     <message>
         <source>batting in the frame</source>
-        <translation>Vlies im Rahmen</translation>
+        <translation>Vlies in der Umrandung</translation>
     </message>
     <message>
         <source>frame, left and right</source>
-        <translation>Rahmen, links und rechts</translation>
+        <translation>Umrandung, links und rechts</translation>
     </message>
     <message>
         <source>frame, top and bottom</source>
-        <translation>Rahmen, oben und unten</translation>
+        <translation>Umrandung, oben und unten</translation>
     </message>
     <message>
         <source>With %1 outside the stitched line nothing of the frame would be seen: it needs more than %2.</source>
         <extracomment>frame: a strip of sashing all round the piece, under the binding</extracomment>
-        <translation>Mit %1 außerhalb der gestickten Linie wäre vom Rahmen nichts zu sehen: Er braucht mehr als %2.</translation>
+        <translation>Mit %1 außerhalb der gestickten Linie wäre von der Umrandung nichts zu sehen: Sie braucht mehr als %2.</translation>
     </message>
     <message>
         <source>Both strips are caught; the batting meets the block’s own and does not lie over it.</source>
@@ -5995,7 +5995,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>No join of a frame strip lands on a corner or a sashing’s end.</source>
-        <translation>Kein Ansatz eines Rahmenstreifens fällt auf eine Ecke oder ein Streifenende.</translation>
+        <translation>Kein Ansatz eines Umrandungsstreifens fällt auf eine Ecke oder ein Streifenende.</translation>
     </message>
     <message>
         <source>Cut a frame strip of %1.</source>
@@ -6008,19 +6008,19 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Sew the frame to the left and the right, and lay batting in.</source>
-        <translation>Den Rahmen links und rechts annähen und Vlies einlegen.</translation>
+        <translation>Die Umrandung links und rechts annähen und Vlies einlegen.</translation>
     </message>
     <message>
         <source>Sew the frame to the top and the bottom, and lay batting in.</source>
-        <translation>Den Rahmen oben und unten annähen und Vlies einlegen.</translation>
+        <translation>Die Umrandung oben und unten annähen und Vlies einlegen.</translation>
     </message>
     <message>
         <source>Square the piece with its frame.</source>
-        <translation>Das Stück mit seinem Rahmen rechtwinklig schneiden.</translation>
+        <translation>Das Stück mit seiner Umrandung rechtwinklig schneiden.</translation>
     </message>
     <message>
         <source>Frame strip %1 of %2</source>
-        <translation>Rahmenstreifen %1 von %2</translation>
+        <translation>Umrandungsstreifen %1 von %2</translation>
     </message>
     <message>
         <source>Batting strip %1 of %2</source>
@@ -6028,15 +6028,15 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Piece %1 of %2, frame left and right</source>
-        <translation>Stück %1 von %2, Rahmen links und rechts</translation>
+        <translation>Stück %1 von %2, Umrandung links und rechts</translation>
     </message>
     <message>
         <source>Piece %1 of %2, frame top and bottom</source>
-        <translation>Stück %1 von %2, Rahmen oben und unten</translation>
+        <translation>Stück %1 von %2, Umrandung oben und unten</translation>
     </message>
     <message>
         <source>Piece %1 of %2, squaring with its frame</source>
-        <translation>Stück %1 von %2, mit Rahmen begradigen</translation>
+        <translation>Stück %1 von %2, mit Umrandung begradigen</translation>
     </message>
     <message>
         <source>Keep strong magnets away from implants. With a pacemaker or any implant ask your doctor first; as far off as the frame’s maker says and never under 6 in (15 cm), off lap and chest. They pinch: fingers outside the edge. Keep children and cards away, and this tablet 6 in (15 cm) off: it may go dark.</source>
@@ -6317,25 +6317,25 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Stitched blocks stay as they are and no longer fit, in all %1: sent as %2, now it would be %3. Undo takes the change back.</source>
-        <translation>Gestickte Blöcke bleiben, wie sie sind, und passen nicht mehr, insgesamt %1: gesendet mit %2, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+        <translation>Gestickte Blöcke bleiben, wie sie sind, und passen nicht mehr, insgesamt %1: gesendet mit %2, jetzt wären es %3. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
     <message>
         <source>Hoop strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
-        <translation>Schon geschnittene Stickstreifen passen nicht mehr, insgesamt %1: %2 breit geschnitten, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+        <translation>Schon geschnittene Stickstreifen passen nicht mehr, insgesamt %1: %2 breit geschnitten, jetzt wären es %3. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
     <message>
         <source>Sashing strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
         <extracomment>sashing: the strip between two blocks</extracomment>
-        <translation>Schon geschnittene Zwischenstreifen passen nicht mehr, insgesamt %1: %2 breit geschnitten, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+        <translation>Schon geschnittene Zwischenstreifen passen nicht mehr, insgesamt %1: %2 breit geschnitten, jetzt wären es %3. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
     <message>
         <source>Binding strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
-        <translation>Schon geschnittene Einfassungsstreifen passen nicht mehr, insgesamt %1: %2 breit geschnitten, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+        <translation>Schon geschnittene Einfassungsstreifen passen nicht mehr, insgesamt %1: %2 breit geschnitten, jetzt wären es %3. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
     <message>
         <source>What is cut of “%1” no longer counts: “%2” has its part now. Undo takes the change back.</source>
         <extracomment>part: front, back, sashing … of the piece; %1 and %2 are cloths</extracomment>
-        <translation>Was aus „%1“ geschnitten ist, zählt nicht mehr: „%2“ hat jetzt seine Aufgabe. Rückgängig nimmt die Änderung zurück.</translation>
+        <translation>Was aus „%1“ geschnitten ist, zählt nicht mehr: „%2“ hat jetzt seine Aufgabe. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
     <message>
         <source>Cut the strip apart along a ruler, down the middle of each gap.</source>
@@ -6622,17 +6622,17 @@ Schnittkante</translation>
     <message>
         <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
         <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
-        <translation>Gestickte Blöcke haben im Stück keinen Platz mehr, insgesamt %1, der erste %2. Rückgängig nimmt die Änderung zurück.</translation>
+        <translation>Gestickte Blöcke haben im Stück keinen Platz mehr, insgesamt %1, der erste %2. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
     <message>
         <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
         <extracomment>row: blocks joined side by side; %2 and %3 count blocks</extracomment>
-        <translation>Schon verbundene Reihen passen nicht mehr, insgesamt %1: aus %2 Blöcken verbunden, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+        <translation>Schon verbundene Reihen passen nicht mehr, insgesamt %1: aus %2 Blöcken verbunden, jetzt wären es %3. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
     <message>
         <source>Long sashings cut already no longer fit, in all %1: cut %2 long, now it would be %3. Undo takes the change back.</source>
         <extracomment>long sashing: the strip between two rows</extracomment>
-        <translation>Schon geschnittene lange Zwischenstreifen passen nicht mehr, insgesamt %1: %2 lang geschnitten, jetzt wären es %3. Rückgängig nimmt die Änderung zurück.</translation>
+        <translation>Schon geschnittene lange Zwischenstreifen passen nicht mehr, insgesamt %1: %2 lang geschnitten, jetzt wären es %3. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
 </context>
 <context>
@@ -7281,15 +7281,15 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Frame, left and right</source>
-        <translation>Rahmen, links und rechts</translation>
+        <translation>Umrandung, links und rechts</translation>
     </message>
     <message>
         <source>Frame, top and bottom</source>
-        <translation>Rahmen, oben und unten</translation>
+        <translation>Umrandung, oben und unten</translation>
     </message>
     <message>
         <source>along, and %1 across, with its frame</source>
-        <translation>längs und %1 quer, mit Rahmen</translation>
+        <translation>längs und %1 quer, mit Umrandung</translation>
     </message>
     <message>
         <source>long, cut %1 wide</source>
@@ -7367,7 +7367,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Then top and bottom: two of %1.</source>
-        <translation>Dann oben und unten: je zwei von %1.</translation>
+        <translation>Dann oben und unten: zwei von %1.</translation>
     </message>
     <message>
         <source>Cut them %1 longer and trim them flush.</source>
@@ -7404,7 +7404,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Baste the raw edges together: so the frame is filled, and the binding too.</source>
-        <translation>Die Schnittkanten zusammenheften: So ist der Rahmen gefüllt und die Einfassung auch.</translation>
+        <translation>Die Schnittkanten zusammenheften: So ist die Umrandung gefüllt und die Einfassung auch.</translation>
     </message>
     <message>
         <source>Marks out with cold water before any heat.</source>

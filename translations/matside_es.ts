@@ -560,7 +560,7 @@
     </message>
     <message>
         <source>Begin with the demo, ready to cut, or with nine blocks of your own.</source>
-        <translation>Empezar con el ejemplo, listo para cortar, o con nueve bloques propios.</translation>
+        <translation>Empezar con el ejemplo, listo para cortar, o con una pieza nueva de nueve bloques.</translation>
     </message>
     <message>
         <source>Open the demo</source>
@@ -1186,7 +1186,7 @@
     <message>
         <source>yours</source>
         <extracomment>under the bundle that is the teacher&apos;s own kit</extracomment>
-        <translation>quien enseña</translation>
+        <translation>docente</translation>
     </message>
 </context>
 <context>
@@ -2816,7 +2816,7 @@ borde cortado</translation>
     <name>Sheet</name>
     <message>
         <source>Edge</source>
-        <translation>Borde</translation>
+        <translation>Rematar</translation>
     </message>
     <message>
         <source>When it is done</source>
@@ -4956,7 +4956,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>right</source>
-        <translation>derecha</translation>
+        <translation>a la derecha</translation>
     </message>
     <message>
         <source>bottom</source>
@@ -4964,17 +4964,17 @@ borde cortado</translation>
     </message>
     <message>
         <source>left</source>
-        <translation>izquierda</translation>
+        <translation>a la izquierda</translation>
     </message>
     <message>
         <source>diagonal from top left</source>
         <extracomment>a diagonal of the block</extracomment>
-        <translation>diagonal de arriba izquierda</translation>
+        <translation>diagonal desde arriba a la izquierda</translation>
     </message>
     <message>
         <source>diagonal from top right</source>
         <extracomment>a diagonal of the block</extracomment>
-        <translation>diagonal de arriba derecha</translation>
+        <translation>diagonal desde arriba a la derecha</translation>
     </message>
     <message>
         <source>all six</source>
@@ -5776,7 +5776,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Edge</source>
-        <translation>Borde</translation>
+        <translation>Rematar</translation>
     </message>
     <message>
         <source>side cut</source>
@@ -6317,25 +6317,25 @@ borde cortado</translation>
     </message>
     <message>
         <source>Stitched blocks stay as they are and no longer fit, in all %1: sent as %2, now it would be %3. Undo takes the change back.</source>
-        <translation>Los bloques bordados quedan como están y ya no encajan, en total %1: enviados con %2, ahora serían %3. Deshacer anula el cambio.</translation>
+        <translation>Los bloques bordados quedan como están y ya no encajan, en total %1: enviados con %2, ahora serían %3. «Deshacer» anula el cambio.</translation>
     </message>
     <message>
         <source>Hoop strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
-        <translation>Las tiras de bordado ya cortadas ya no encajan, en total %1: cortadas de %2 de ancho, ahora serían %3. Deshacer anula el cambio.</translation>
+        <translation>Las tiras de bordado cortadas ya no encajan, en total %1: cortadas de %2 de ancho, ahora serían %3. «Deshacer» anula el cambio.</translation>
     </message>
     <message>
         <source>Sashing strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
         <extracomment>sashing: the strip between two blocks</extracomment>
-        <translation>Las tiras de unión ya cortadas ya no encajan, en total %1: cortadas de %2 de ancho, ahora serían %3. Deshacer anula el cambio.</translation>
+        <translation>Las tiras de unión cortadas ya no encajan, en total %1: cortadas de %2 de ancho, ahora serían %3. «Deshacer» anula el cambio.</translation>
     </message>
     <message>
         <source>Binding strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
-        <translation>Las tiras de ribete ya cortadas ya no encajan, en total %1: cortadas de %2 de ancho, ahora serían %3. Deshacer anula el cambio.</translation>
+        <translation>Las tiras de ribete cortadas ya no encajan, en total %1: cortadas de %2 de ancho, ahora serían %3. «Deshacer» anula el cambio.</translation>
     </message>
     <message>
         <source>What is cut of “%1” no longer counts: “%2” has its part now. Undo takes the change back.</source>
         <extracomment>part: front, back, sashing … of the piece; %1 and %2 are cloths</extracomment>
-        <translation>Lo cortado de «%1» ya no cuenta: «%2» tiene ahora su función. Deshacer anula el cambio.</translation>
+        <translation>Lo cortado de «%1» ya no cuenta: «%2» tiene ahora su función. «Deshacer» anula el cambio.</translation>
     </message>
     <message>
         <source>Cut the strip apart along a ruler, down the middle of each gap.</source>
@@ -6622,17 +6622,17 @@ borde cortado</translation>
     <message>
         <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
         <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
-        <translation>Bloques bordados ya no tienen sitio en la pieza, en total %1, el primero %2. Deshacer anula el cambio.</translation>
+        <translation>Hay bloques bordados que ya no tienen sitio en la pieza, en total %1, el primero %2. «Deshacer» anula el cambio.</translation>
     </message>
     <message>
         <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
         <extracomment>row: blocks joined side by side; %2 and %3 count blocks</extracomment>
-        <translation>Las filas ya unidas ya no encajan, en total %1: unidas de %2 bloques, ahora serían %3. Deshacer anula el cambio.</translation>
+        <translation>Las filas unidas ya no encajan, en total %1: unidas de %2 bloques, ahora serían %3. «Deshacer» anula el cambio.</translation>
     </message>
     <message>
         <source>Long sashings cut already no longer fit, in all %1: cut %2 long, now it would be %3. Undo takes the change back.</source>
         <extracomment>long sashing: the strip between two rows</extracomment>
-        <translation>Las tiras de unión largas ya cortadas ya no encajan, en total %1: cortadas de %2 de largo, ahora serían %3. Deshacer anula el cambio.</translation>
+        <translation>Las tiras de unión largas cortadas ya no encajan, en total %1: cortadas de %2 de largo, ahora serían %3. «Deshacer» anula el cambio.</translation>
     </message>
 </context>
 <context>
@@ -7011,7 +7011,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>right</source>
-        <translation>derecha</translation>
+        <translation>a la derecha</translation>
     </message>
     <message>
         <source>bottom</source>
@@ -7019,7 +7019,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>left</source>
-        <translation>izquierda</translation>
+        <translation>a la izquierda</translation>
     </message>
     <message>
         <source>top, %1 from the left</source>
@@ -7027,7 +7027,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>right, %1 from the top</source>
-        <translation>derecha, %1 desde arriba</translation>
+        <translation>a la derecha, %1 desde arriba</translation>
     </message>
     <message>
         <source>bottom, %1 from the left</source>
@@ -7035,7 +7035,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>left, %1 from the top</source>
-        <translation>izquierda, %1 desde arriba</translation>
+        <translation>a la izquierda, %1 desde arriba</translation>
     </message>
     <message>
         <source>Begin and close: %1.</source>
@@ -7359,11 +7359,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>Left and right first: two of %1 each face.</source>
-        <translation>Primero izquierda y derecha: dos de %1 por cara.</translation>
+        <translation>Primero a izquierda y derecha: dos de %1 por cara.</translation>
     </message>
     <message>
         <source>Left and right first: two of %1.</source>
-        <translation>Primero izquierda y derecha: dos de %1.</translation>
+        <translation>Primero a izquierda y derecha: dos de %1.</translation>
     </message>
     <message>
         <source>Then top and bottom: two of %1.</source>

@@ -242,7 +242,7 @@
     </message>
     <message>
         <source>How the frame goes on</source>
-        <translation>Poser la bordure</translation>
+        <translation>Poser l’encadrement</translation>
     </message>
 </context>
 <context>
@@ -343,7 +343,7 @@
     <name>EdgeFrame</name>
     <message>
         <source>The frame</source>
-        <translation>La bordure</translation>
+        <translation>L’encadrement</translation>
     </message>
 </context>
 <context>
@@ -560,7 +560,7 @@
     </message>
     <message>
         <source>Begin with the demo, ready to cut, or with nine blocks of your own.</source>
-        <translation>Commencer par l’exemple, prêt à couper, ou par neuf blocs à soi.</translation>
+        <translation>Commencer par l’exemple, prêt à couper, ou par un nouvel ouvrage de neuf blocs.</translation>
     </message>
     <message>
         <source>Open the demo</source>
@@ -769,7 +769,7 @@
     <name>HelperWindow</name>
     <message>
         <source>For helpers: Matside</source>
-        <translation>Pour qui aide&#x202f;: Matside</translation>
+        <translation>Pour les aides&#x202f;: Matside</translation>
     </message>
     <message>
         <source>Close</source>
@@ -1104,7 +1104,7 @@
     </message>
     <message>
         <source>Section of the test join: seam %1, gap %2</source>
-        <translation>Coupe de l’assemblage d’essai&#x202f;: couture %1, jour %2</translation>
+        <translation>Coupe de l’assemblage d’essai&#x202f;: couture %1, espace %2</translation>
     </message>
     <message>
         <source>Section of the test join: seam %1, the edges meet</source>
@@ -1138,7 +1138,7 @@
     <name>JoinTest</name>
     <message>
         <source>The gap moves four times as fast as the seam.</source>
-        <translation>Le jour change quatre fois plus vite que la couture.</translation>
+        <translation>L’espace change quatre fois plus vite que la couture.</translation>
     </message>
 </context>
 <context>
@@ -1186,7 +1186,7 @@
     <message>
         <source>yours</source>
         <extracomment>under the bundle that is the teacher&apos;s own kit</extracomment>
-        <translation>qui enseigne</translation>
+        <translation>démonstration</translation>
     </message>
 </context>
 <context>
@@ -1201,7 +1201,7 @@
     </message>
     <message>
         <source>Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.</source>
-        <translation>Indiquer le nombre d’élèves&#x202f;: un kit chacun, un pour qui enseigne, et un de réserve par dizaine entamée.</translation>
+        <translation>Indiquer le nombre d’élèves&#x202f;: un kit chacun, un pour la démonstration, et un de réserve par dizaine entamée.</translation>
     </message>
 </context>
 <context>
@@ -1710,7 +1710,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>The project on this tablet has something to be mended first, at Fit.</source>
-        <translation>Dans le projet de cette tablette, quelque chose est d’abord à réparer, sous Prévoir.</translation>
+        <translation>Dans le projet de cette tablette, il y a d’abord quelque chose à corriger, sous «&#x202f;Prévoir&#x202f;».</translation>
     </message>
     <message>
         <source>The two do not fit together. Bring it in as a project of its own.</source>
@@ -1829,7 +1829,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>Not all of it can be read. What you choose here mends the copy; the file stays as it is.</source>
-        <translation>Tout ne peut pas être lu. Ce qui est choisi ici répare la copie&#x202f;; le fichier reste tel quel.</translation>
+        <translation>Tout ne peut pas être lu. Ce qui est choisi ici corrige la copie&#x202f;; le fichier reste tel quel.</translation>
     </message>
 </context>
 <context>
@@ -2270,7 +2270,7 @@ bord coupé</translation>
     <message>
         <source>gap</source>
         <extracomment>what is left between the two allowances inside a sashing</extracomment>
-        <translation>jour</translation>
+        <translation>espace</translation>
     </message>
 </context>
 <context>
@@ -2285,7 +2285,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>gap</source>
-        <translation>jour</translation>
+        <translation>espace</translation>
     </message>
     <message>
         <source>seam to seam</source>
@@ -2392,7 +2392,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Window for helpers</source>
-        <translation>Fenêtre pour qui aide</translation>
+        <translation>Fenêtre pour les aides</translation>
     </message>
     <message>
         <source>Closed</source>
@@ -2816,7 +2816,7 @@ bord coupé</translation>
     <name>Sheet</name>
     <message>
         <source>Edge</source>
-        <translation>Border</translation>
+        <translation>Finir</translation>
     </message>
     <message>
         <source>When it is done</source>
@@ -3380,7 +3380,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Something in this project cannot be read. Open it and mend that first; nothing was copied.</source>
-        <translation>Quelque chose dans ce projet ne peut pas être lu. L’ouvrir et le réparer d’abord&#x202f;; rien n’a été copié.</translation>
+        <translation>Quelque chose dans ce projet ne peut pas être lu. L’ouvrir et le corriger d’abord&#x202f;; rien n’a été copié.</translation>
     </message>
     <message>
         <source>There is nothing left to undo.</source>
@@ -3392,7 +3392,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Something in this project cannot be read. Mend it at Fit first; nothing was changed.</source>
-        <translation>Quelque chose dans ce projet ne peut pas être lu. Le réparer d’abord sous Prévoir&#x202f;; rien n’a été changé.</translation>
+        <translation>Quelque chose dans ce projet ne peut pas être lu. Le corriger d’abord sous «&#x202f;Prévoir&#x202f;»&#x202f;; rien n’a été changé.</translation>
     </message>
     <message>
         <source>The folder of the projects cannot be used. Free some room, and see that it may be read and written.</source>
@@ -3488,7 +3488,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is a gap</source>
-        <translation>C’est un jour</translation>
+        <translation>C’est un espace</translation>
     </message>
     <message>
         <source>It is an overlap</source>
@@ -4467,7 +4467,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>gap on paper</source>
-        <translation>jour sur le papier</translation>
+        <translation>espace sur le papier</translation>
     </message>
     <message>
         <source>outlines, along</source>
@@ -4551,7 +4551,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>gap</source>
-        <translation>jour</translation>
+        <translation>espace</translation>
     </message>
     <message>
         <source>used</source>
@@ -4952,29 +4952,29 @@ bord coupé</translation>
     </message>
     <message>
         <source>top</source>
-        <translation>haut</translation>
+        <translation>en haut</translation>
     </message>
     <message>
         <source>right</source>
-        <translation>droite</translation>
+        <translation>à droite</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation>bas</translation>
+        <translation>en bas</translation>
     </message>
     <message>
         <source>left</source>
-        <translation>gauche</translation>
+        <translation>à gauche</translation>
     </message>
     <message>
         <source>diagonal from top left</source>
         <extracomment>a diagonal of the block</extracomment>
-        <translation>diagonale depuis le haut gauche</translation>
+        <translation>diagonale depuis le coin haut gauche</translation>
     </message>
     <message>
         <source>diagonal from top right</source>
         <extracomment>a diagonal of the block</extracomment>
-        <translation>diagonale depuis le haut droit</translation>
+        <translation>diagonale depuis le coin haut droit</translation>
     </message>
     <message>
         <source>all six</source>
@@ -5122,7 +5122,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Nothing was changed. What you decide at Fit follows at once; what is cut stays cut.</source>
-        <translation>Rien n’a changé. Ce qui est décidé sous Prévoir suit aussitôt&#x202f;; ce qui est coupé reste coupé.</translation>
+        <translation>Rien n’a changé. Ce qui est décidé sous «&#x202f;Prévoir&#x202f;» suit aussitôt&#x202f;; ce qui est coupé reste coupé.</translation>
     </message>
     <message>
         <source>Hoop strips to cut beyond the plan: %1.</source>
@@ -5320,7 +5320,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Measure the gap between the allowances and the distance between the two seams on the back.</source>
-        <translation>Mesurer le jour entre les marges et la distance entre les deux coutures au dos.</translation>
+        <translation>Mesurer l’espace entre les marges et la distance entre les deux coutures au dos.</translation>
     </message>
     <message>
         <source>The web is on the wrong side of the patch.</source>
@@ -5439,7 +5439,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut along the second; no daylight between them.</source>
-        <translation>Couper le long de la seconde&#x202f;; aucun jour entre elles.</translation>
+        <translation>Couper le long de la seconde&#x202f;; aucun espace entre elles.</translation>
     </message>
     <message>
         <source>%1 layers.</source>
@@ -5776,7 +5776,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Edge</source>
-        <translation>Border</translation>
+        <translation>Finir</translation>
     </message>
     <message>
         <source>side cut</source>
@@ -5978,11 +5978,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>frame, left and right</source>
-        <translation>encadrement, gauche et droite</translation>
+        <translation>encadrement, à gauche et à droite</translation>
     </message>
     <message>
         <source>frame, top and bottom</source>
-        <translation>encadrement, haut et bas</translation>
+        <translation>encadrement, en haut et en bas</translation>
     </message>
     <message>
         <source>With %1 outside the stitched line nothing of the frame would be seen: it needs more than %2.</source>
@@ -6028,11 +6028,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Piece %1 of %2, frame left and right</source>
-        <translation>Ouvrage %1 sur %2, encadrement gauche et droite</translation>
+        <translation>Ouvrage %1 sur %2, encadrement à gauche et à droite</translation>
     </message>
     <message>
         <source>Piece %1 of %2, frame top and bottom</source>
-        <translation>Ouvrage %1 sur %2, encadrement haut et bas</translation>
+        <translation>Ouvrage %1 sur %2, encadrement en haut et en bas</translation>
     </message>
     <message>
         <source>Piece %1 of %2, squaring with its frame</source>
@@ -6175,7 +6175,7 @@ bord coupé</translation>
     <message>
         <source>Measure the gap beside the batting and the distance between the two seams on the back.</source>
         <extracomment>batting: laid into the wide sashing of the test join</extracomment>
-        <translation>Mesurer le jour à côté du molleton et la distance entre les deux coutures au dos.</translation>
+        <translation>Mesurer l’espace à côté du molleton et la distance entre les deux coutures au dos.</translation>
     </message>
     <message>
         <source>place mats</source>
@@ -6317,25 +6317,25 @@ bord coupé</translation>
     </message>
     <message>
         <source>Stitched blocks stay as they are and no longer fit, in all %1: sent as %2, now it would be %3. Undo takes the change back.</source>
-        <translation>Les blocs brodés restent tels quels et ne conviennent plus, en tout %1&#x202f;: envoyés à %2, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+        <translation>Les blocs brodés restent tels quels et ne conviennent plus, en tout %1&#x202f;: envoyés à %2, ce serait maintenant %3. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
     <message>
         <source>Hoop strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
-        <translation>Les bandes à broder déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de large, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+        <translation>Les bandes à broder déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de large, ce serait maintenant %3. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
     <message>
         <source>Sashing strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
         <extracomment>sashing: the strip between two blocks</extracomment>
-        <translation>Les bandes intermédiaires déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de large, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+        <translation>Les bandes intermédiaires déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de large, ce serait maintenant %3. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
     <message>
         <source>Binding strips cut already no longer fit, in all %1: cut %2 wide, now it would be %3. Undo takes the change back.</source>
-        <translation>Les bandes de finition déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de large, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+        <translation>Les bandes de finition déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de large, ce serait maintenant %3. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
     <message>
         <source>What is cut of “%1” no longer counts: “%2” has its part now. Undo takes the change back.</source>
         <extracomment>part: front, back, sashing … of the piece; %1 and %2 are cloths</extracomment>
-        <translation>Ce qui est coupé dans «&#x202f;%1&#x202f;» ne compte plus&#x202f;: «&#x202f;%2&#x202f;» a maintenant son rôle. Annuler revient sur la modification.</translation>
+        <translation>Ce qui est coupé dans «&#x202f;%1&#x202f;» ne compte plus&#x202f;: «&#x202f;%2&#x202f;» a maintenant son rôle. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
     <message>
         <source>Cut the strip apart along a ruler, down the middle of each gap.</source>
@@ -6622,17 +6622,17 @@ bord coupé</translation>
     <message>
         <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
         <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
-        <translation>Des blocs brodés n’ont plus de place dans l’ouvrage, en tout %1, le premier %2. Annuler revient sur la modification.</translation>
+        <translation>Des blocs brodés n’ont plus de place dans l’ouvrage, en tout %1, le premier %2. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
     <message>
         <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
         <extracomment>row: blocks joined side by side; %2 and %3 count blocks</extracomment>
-        <translation>Les rangées déjà assemblées ne conviennent plus, en tout %1&#x202f;: assemblées de %2 blocs, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+        <translation>Les rangées déjà assemblées ne conviennent plus, en tout %1&#x202f;: assemblées de %2 blocs, ce serait maintenant %3. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
     <message>
         <source>Long sashings cut already no longer fit, in all %1: cut %2 long, now it would be %3. Undo takes the change back.</source>
         <extracomment>long sashing: the strip between two rows</extracomment>
-        <translation>Les bandes intermédiaires longues déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de long, ce serait maintenant %3. Annuler revient sur la modification.</translation>
+        <translation>Les bandes intermédiaires longues déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de long, ce serait maintenant %3. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
 </context>
 <context>
@@ -6872,7 +6872,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>List the batting at Fit first.</source>
-        <translation>Inscrire d’abord le molleton sous Prévoir.</translation>
+        <translation>Inscrire d’abord le molleton sous «&#x202f;Prévoir&#x202f;».</translation>
     </message>
     <message>
         <source>The batting is bought or begun. Take the tick away first.</source>
@@ -7007,19 +7007,19 @@ bord coupé</translation>
     </message>
     <message>
         <source>top</source>
-        <translation>haut</translation>
+        <translation>en haut</translation>
     </message>
     <message>
         <source>right</source>
-        <translation>droite</translation>
+        <translation>à droite</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation>bas</translation>
+        <translation>en bas</translation>
     </message>
     <message>
         <source>left</source>
-        <translation>gauche</translation>
+        <translation>à gauche</translation>
     </message>
     <message>
         <source>top, %1 from the left</source>
@@ -7136,7 +7136,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Left and right differ by %1.</source>
-        <translation>La gauche et la droite diffèrent de %1.</translation>
+        <translation>Les côtés gauche et droit diffèrent de %1.</translation>
     </message>
     <message>
         <source>The diagonals differ by %1.</source>
@@ -7281,11 +7281,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Frame, left and right</source>
-        <translation>Encadrement, gauche et droite</translation>
+        <translation>Encadrement, à gauche et à droite</translation>
     </message>
     <message>
         <source>Frame, top and bottom</source>
-        <translation>Encadrement, haut et bas</translation>
+        <translation>Encadrement, en haut et en bas</translation>
     </message>
     <message>
         <source>along, and %1 across, with its frame</source>
@@ -7359,15 +7359,15 @@ bord coupé</translation>
     </message>
     <message>
         <source>Left and right first: two of %1 each face.</source>
-        <translation>D’abord gauche et droite&#xa0;: deux de %1 par face.</translation>
+        <translation>D’abord à gauche et à droite&#x202f;: deux de %1 par face.</translation>
     </message>
     <message>
         <source>Left and right first: two of %1.</source>
-        <translation>D’abord gauche et droite&#xa0;: deux de %1.</translation>
+        <translation>D’abord à gauche et à droite&#x202f;: deux de %1.</translation>
     </message>
     <message>
         <source>Then top and bottom: two of %1.</source>
-        <translation>Puis haut et bas&#xa0;: deux de %1.</translation>
+        <translation>Puis en haut et en bas&#x202f;: deux de %1.</translation>
     </message>
     <message>
         <source>Cut them %1 longer and trim them flush.</source>
@@ -7443,7 +7443,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Left and right differ by %1, if the rest is as planned.</source>
-        <translation>La gauche et la droite diffèrent de %1, si le reste est comme prévu.</translation>
+        <translation>Les côtés gauche et droit diffèrent de %1, si le reste est comme prévu.</translation>
     </message>
     <message>
         <source>The diagonals differ by %1, if the rest is as planned.</source>
@@ -7838,7 +7838,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Test join: a gap of %1.</source>
-        <translation>Assemblage d’essai&#x202f;: un jour de %1.</translation>
+        <translation>Assemblage d’essai&#x202f;: un espace de %1.</translation>
     </message>
     <message>
         <source>Test join: the allowances meet.</source>
@@ -7912,7 +7912,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The gap between the allowances is filled; trim to {%1}.</source>
-        <translation>Le jour entre les marges est comblé&#x202f;; rogner à {%1}.</translation>
+        <translation>L’espace entre les marges est comblé&#x202f;; rogner à {%1}.</translation>
     </message>
     <message>
         <source>Cut %1 of them {%2} long.</source>
@@ -8008,7 +8008,7 @@ bord coupé</translation>
     <message>
         <source>%1: %2, yours, and %3</source>
         <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
-        <translation>%1&#x202f;: %2, un pour qui enseigne et %3</translation>
+        <translation>%1&#x202f;: %2, un pour la démonstration et %3</translation>
     </message>
     <message>
         <source>1 student</source>
@@ -8218,7 +8218,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
-        <translation>Sans prix, donc non compté&#x202f;: %1. Saisir les prix sous Prévoir, avec les tissus.</translation>
+        <translation>Sans prix, donc non compté&#x202f;: %1. Saisir les prix sous «&#x202f;Prévoir&#x202f;», avec les tissus.</translation>
     </message>
     <message>
         <source>Asking %1 pays for all your time.</source>
@@ -8381,7 +8381,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is for one maker. Say at the Shop station how many kits a class needs.</source>
-        <translation>Il est pour une personne. Dire sous «&#x202f;Acheter&#x202f;» combien de kits il faut pour un cours.</translation>
+        <translation>Il est pour une personne. Indiquer sous «&#x202f;Acheter&#x202f;» combien de kits il faut pour un cours.</translation>
     </message>
 </context>
 <context>
@@ -8580,7 +8580,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>gap between the allowances</source>
-        <translation>jour entre les marges</translation>
+        <translation>espace entre les marges</translation>
     </message>
     <message>
         <source>distance between the seams, on the back</source>
@@ -8604,7 +8604,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>First mend what Fit says</source>
-        <translation>Régler d’abord ce que dit Prévoir</translation>
+        <translation>Régler d’abord ce que dit «&#x202f;Prévoir&#x202f;»</translation>
     </message>
     <message>
         <source>Pins first</source>
@@ -8669,7 +8669,7 @@ bord coupé</translation>
     <message>
         <source>gap beside the batting, both sides together</source>
         <extracomment>beside the batting laid into the sashing of the test join, both sides added up</extracomment>
-        <translation>jour à côté du molleton, les deux côtés ensemble</translation>
+        <translation>espace à côté du molleton, les deux côtés ensemble</translation>
     </message>
     <message>
         <source>No cut here: nothing else is left on its strip.</source>
@@ -8752,7 +8752,7 @@ bord coupé</translation>
     <message>
         <source>This strip is for the test block: one more than the %1 that Fit counts.</source>
         <extracomment>a hoop strip cut for the trial; the station Fit counts those of the piece itself</extracomment>
-        <translation>Cette bande est pour le bloc d’essai&#x202f;: une de plus que les %1 comptées à Prévoir.</translation>
+        <translation>Cette bande est pour le bloc d’essai&#x202f;: une de plus que les %1 comptées sous «&#x202f;Prévoir&#x202f;».</translation>
     </message>
     <message>
         <source>First press the block: it is cut cold and dry.</source>
