@@ -537,7 +537,7 @@
     <message>
         <source>Dotted figures: your trial may still change them.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Gepunktete Zahlen: Die Probe kann sie noch ändern.</translation>
+        <translation>Punktiert unterstrichen: Die Probe kann diese Maße noch ändern.</translation>
     </message>
 </context>
 <context>
@@ -1031,7 +1031,7 @@
     </message>
     <message>
         <source>True only after the screen was set against a card, at the foot of the shelf.</source>
-        <translation>Nur wahr, nachdem der Bildschirm an einer Karte eingestellt wurde: unten am Regal.</translation>
+        <translation>Stimmt erst, wenn der Bildschirm an einer Karte eingestellt ist: unten am Regal.</translation>
     </message>
 </context>
 <context>
@@ -3091,7 +3091,7 @@ Schnittkante</translation>
     <message>
         <source>in all</source>
         <extracomment>heads of a table: pieces for all kits together, pieces in one kit</extracomment>
-        <translation>in allem</translation>
+        <translation>gesamt</translation>
     </message>
     <message>
         <source>in a kit</source>
@@ -3340,7 +3340,7 @@ Schnittkante</translation>
     <name>StockSheet</name>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
-        <translation>Aus diesen wird zuerst geschnitten. Drücken nimmt ein Stück heraus.</translation>
+        <translation>Aus diesen wird zuerst geschnitten. Antippen nimmt ein Stück heraus.</translation>
     </message>
     <message>
         <source>take away: %1</source>
@@ -3653,11 +3653,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>More than %1 rulers cannot be kept.</source>
-        <translation>Mehr als %1 Lineale lassen sich nicht führen.</translation>
+        <translation>Mehr als %1 Lineale lassen sich nicht behalten.</translation>
     </message>
     <message>
         <source>One ruler stays: every cut is laid out with it.</source>
-        <translation>Ein Lineal bleibt: Jeder Schnitt wird damit angelegt.</translation>
+        <translation>Ein Lineal muss bleiben: Jeder Schnitt wird damit angelegt.</translation>
     </message>
     <message>
         <source>It is no longer there.</source>
@@ -3953,7 +3953,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>its pattern has an up</source>
-        <translation>Muster hat ein Oben</translation>
+        <translation>Muster mit Richtung</translation>
     </message>
     <message>
         <source>Take this cloth away</source>
@@ -4057,7 +4057,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>square</source>
-        <translation>eckig</translation>
+        <translation>rechtwinklig</translation>
     </message>
     <message>
         <source>rounded, on bias</source>
@@ -4829,7 +4829,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Leave the corners square.</source>
-        <translation>Die Ecken eckig lassen.</translation>
+        <translation>Die Ecken rechtwinklig lassen.</translation>
     </message>
     <message>
         <source>Let the gap be reckoned.</source>
@@ -5413,7 +5413,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The fold on a line of the mat, the cut along another.</source>
-        <translation>Den Bruch auf eine Linie der Matte, den Schnitt an einer anderen.</translation>
+        <translation>Den Bruch auf eine Linie der Matte legen, an einer anderen schneiden.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with a cross line on the fold.</source>
@@ -6044,7 +6044,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
-        <translation>Stecknadeln heraus, bevor die Nadel kommt. Kabel, Haare und Ärmel fern.</translation>
+        <translation>Stecknadeln heraus, bevor die Nadel kommt. Kabel, Haare und Ärmel fernhalten.</translation>
     </message>
     <message>
         <source>a leaf adds</source>
@@ -6103,11 +6103,11 @@ Schnittkante</translation>
     <message>
         <source>No mats of %1 × %2 lie on this table: it would have to be at least %1 long and %3 wide. Ask for the smaller ones, or for one piece.</source>
         <extracomment>mats: place mats, each laid at the table&apos;s edge before one who eats</extracomment>
-        <translation>Auf diesen Tisch passen keine Tischsets von %1 × %2: er müsste mindestens %1 lang und %3 breit sein. Kleinere wählen oder ein einziges Stück.</translation>
+        <translation>Auf diesen Tisch passen keine Tischsets von %1 × %2: Er müsste mindestens %1 lang und %3 breit sein. Kleinere wählen oder ein einziges Stück.</translation>
     </message>
     <message>
         <source>No mats of %1 × %2 lie on this round table: it would have to be at least %3 across. Ask for the smaller ones, or for one piece.</source>
-        <translation>Auf diesen runden Tisch passen keine Tischsets von %1 × %2: sein Durchmesser müsste mindestens %3 sein. Kleinere wählen oder ein einziges Stück.</translation>
+        <translation>Auf diesen runden Tisch passen keine Tischsets von %1 × %2: Sein Durchmesser müsste mindestens %3 sein. Kleinere wählen oder ein einziges Stück.</translation>
     </message>
     <message>
         <source>All layouts near that size come out too large for %1 mats on this table: ask for fewer, or allow block sizes on every mark.</source>
@@ -6190,11 +6190,11 @@ Schnittkante</translation>
     <message>
         <source>Fold it once, cut end on cut end. First cut the selvage off straight: the bands are measured from there.</source>
         <extracomment>strips along the selvage; the cloth is folded across, so that its two cut ends meet</extracomment>
-        <translation>Einmal falten, Schnittende auf Schnittende. Zuerst die Webkante gerade abschneiden: von dort werden die Bänder gemessen.</translation>
+        <translation>Einmal falten, Schnittende auf Schnittende. Zuerst die Webkante gerade abschneiden: Von dort werden die Bänder gemessen.</translation>
     </message>
     <message>
         <source>In one layer. First cut the selvage off straight: the bands are measured from there.</source>
-        <translation>In einer Lage. Zuerst die Webkante gerade abschneiden: von dort werden die Bänder gemessen.</translation>
+        <translation>In einer Lage. Zuerst die Webkante gerade abschneiden: Von dort werden die Bänder gemessen.</translation>
     </message>
     <message>
         <source>Cut a band of %1 along the selvage.</source>
@@ -6273,7 +6273,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Hot iron</source>
-        <translation>Heißes Eisen</translation>
+        <translation>Bügeleisen</translation>
     </message>
     <message>
         <source>Spray</source>
@@ -6309,7 +6309,7 @@ Schnittkante</translation>
     <message>
         <source>It leans by {%1}: too far to be cut as it is.</source>
         <extracomment>lean: the block is a little of a diamond; %1 is by how much</extracomment>
-        <translation>Um {%1} verschoben: zu weit, um den Block so zu schneiden.</translation>
+        <translation>Er steht {%1} schief: zu viel, um den Block so zu schneiden.</translation>
     </message>
     <message>
         <source>Press the block.</source>
@@ -6419,7 +6419,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>{%1} holds nothing: under {%2} the block is made again.</source>
-        <translation>{%1} halten nicht: unter {%2} wird der Block neu gemacht.</translation>
+        <translation>{%1} halten nicht: Unter {%2} wird der Block neu gemacht.</translation>
     </message>
     <message>
         <source>Its good part serves for a test join.</source>
@@ -6851,7 +6851,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The batting is bought or begun: it stays as it is.</source>
-        <translation>Das Vlies ist gekauft oder begonnen: Es bleibt, wie es ist.</translation>
+        <translation>Das Vlies ist gekauft oder angeschnitten: Es bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>%1 hoop strips of %2 × %3 are to be cut.</source>
@@ -6876,7 +6876,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The batting is bought or begun. Take the tick away first.</source>
-        <translation>Das Vlies ist gekauft oder begonnen. Zuerst den Haken wegnehmen.</translation>
+        <translation>Das Vlies ist gekauft oder angeschnitten. Zuerst den Haken wegnehmen.</translation>
     </message>
     <message>
         <source>%1 sizes at most.</source>
@@ -7412,7 +7412,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Wash cool and gently, dry it flat or cool, press from the back.</source>
-        <translation>Kühl und schonend waschen, flach oder kühl trocknen, von links bügeln.</translation>
+        <translation>Kühl und schonend waschen, flach oder kühl trocknen, von der Rückseite bügeln.</translation>
     </message>
     <message>
         <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
@@ -7937,7 +7937,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Cut the longest pieces first.</source>
-        <translation>Die längsten Stücke zuerst schneiden.</translation>
+        <translation>Die längsten Teile zuerst schneiden.</translation>
     </message>
     <message>
         <source>The batting of the gaps serves too.</source>
@@ -8003,7 +8003,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Say first how many students there are.</source>
-        <translation>Zuerst sagen, wie viele lernen.</translation>
+        <translation>Zuerst angeben, wie viele lernen.</translation>
     </message>
     <message>
         <source>%1: %2, yours, and %3</source>
@@ -8263,7 +8263,7 @@ Schnittkante</translation>
     <message>
         <source>The cloth to buy costs %1; what is left over stays yours.</source>
         <extracomment>%1 is an amount of money: more cloth is bought than the piece uses</extracomment>
-        <translation>Der Stoff kostet im Einkauf %1; der Rest bleibt erhalten.</translation>
+        <translation>Der Stoff kostet im Einkauf %1; der Rest bleibt im Vorrat.</translation>
     </message>
     <message>
         <source>The minutes at the machine are your own.</source>
@@ -8443,7 +8443,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
-        <translation>Höchstens %1&#xa0;% über dem Möglichen.</translation>
+        <translation>Höchstens %1 % über der kleinsten Menge.</translation>
     </message>
     <message>
         <source>%1 Waste %2 %.</source>
@@ -8464,7 +8464,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Bought or begun: this way of cutting stays.</source>
-        <translation>Gekauft oder begonnen: Dieser Zuschnitt bleibt.</translation>
+        <translation>Gekauft oder angeschnitten: Dieser Zuschnitt bleibt.</translation>
     </message>
     <message>
         <source>What you have yields all of it: nothing to buy.</source>
@@ -8553,7 +8553,7 @@ Schnittkante</translation>
     <message>
         <source>%1 bought or begun; it does not yield all: buy this much more.</source>
         <extracomment>%1 a length of cloth; what to buy on top of it stands above</extracomment>
-        <translation>%1 gekauft oder begonnen; das reicht nicht für alles: So viel kommt hinzu.</translation>
+        <translation>%1 gekauft oder angeschnitten; das reicht nicht für alles: So viel kommt hinzu.</translation>
     </message>
 </context>
 <context>
@@ -8621,7 +8621,7 @@ Schnittkante</translation>
     <message>
         <source>Next, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 what is to be done there</extracomment>
-        <translation>Als Nächstes, bei %1: %2</translation>
+        <translation>Als Nächstes unter „%1“: %2</translation>
     </message>
     <message>
         <source>You were at: %1</source>
@@ -8664,7 +8664,7 @@ Schnittkante</translation>
     <message>
         <source>First, at %1</source>
         <extracomment>%1 is a station&apos;s name; short: it stands on a button</extracomment>
-        <translation>Zuerst bei %1</translation>
+        <translation>Zuerst: %1</translation>
     </message>
     <message>
         <source>gap beside the batting, both sides together</source>
@@ -8679,7 +8679,7 @@ Schnittkante</translation>
     <message>
         <source>It is apart</source>
         <extracomment>a block has come off its strip</extracomment>
-        <translation>Er ist ab</translation>
+        <translation>Schon abgetrennt</translation>
     </message>
     <message>
         <source>the larger of %1 and %2</source>
@@ -8711,16 +8711,16 @@ Schnittkante</translation>
     <message>
         <source>%1 first: %2 steps</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>Erst %2 Schritte bei %1</translation>
+        <translation>Zuerst: %1, %2 Schritte</translation>
     </message>
     <message>
         <source>First, at %1: test join</source>
-        <translation>Zuerst bei %1: Probeverbindung</translation>
+        <translation>Zuerst: %1, Probeverbindung</translation>
     </message>
     <message>
         <source>First, at %1: test block</source>
         <extracomment>%1 is a station&apos;s name; the trial&apos;s block comes before cloth is cut; short: on a button</extracomment>
-        <translation>Zuerst bei %1: Probeblock</translation>
+        <translation>Zuerst: %1, Probeblock</translation>
     </message>
     <message>
         <source>First measure again</source>
@@ -8790,7 +8790,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Say which cloth it is.</source>
-        <translation>Sagen, welcher Stoff es ist.</translation>
+        <translation>Angeben, welcher Stoff es ist.</translation>
     </message>
     <message>
         <source>%1 pieces of one cloth are laid out together at most. Take a small one away first.</source>
@@ -8798,7 +8798,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>This cloth is bought or begun, so its layout stays. Take the tick away first.</source>
-        <translation>Dieser Stoff ist gekauft oder begonnen, sein Zuschnitt bleibt. Zuerst den Haken wegnehmen.</translation>
+        <translation>Dieser Stoff ist gekauft oder angeschnitten, sein Zuschnitt bleibt. Zuerst den Haken wegnehmen.</translation>
     </message>
     <message>
         <source>This cannot be changed here.</source>
@@ -9192,7 +9192,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Between 1 and %1 mats: no more lie on this table.</source>
-        <translation>Zwischen 1 und %1 Tischsets: mehr passen nicht auf diesen Tisch.</translation>
+        <translation>Zwischen 1 und %1 Tischsets: Mehr passen nicht auf diesen Tisch.</translation>
     </message>
     <message>
         <source>1 mat of %1</source>

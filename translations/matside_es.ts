@@ -274,11 +274,11 @@
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
-        <translation>recta</translation>
+        <translation>rectas</translation>
     </message>
     <message>
         <source>rounded</source>
-        <translation>redondeada</translation>
+        <translation>redondeadas</translation>
     </message>
     <message>
         <source>radius</source>
@@ -365,7 +365,7 @@
     </message>
     <message>
         <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
-        <translation>Lo que no se lee queda como se planeó. Los límites son de uso común; no se conocen publicados.</translation>
+        <translation>Lo que no se mide queda como se planeó. Los límites son de uso común; no se conocen publicados.</translation>
     </message>
 </context>
 <context>
@@ -537,7 +537,7 @@
     <message>
         <source>Dotted figures: your trial may still change them.</source>
         <extracomment>how figures are marked that the trial has not confirmed</extracomment>
-        <translation>Cifras con puntos: la prueba aún puede cambiarlas.</translation>
+        <translation>Cifras subrayadas con puntos: la prueba aún puede cambiarlas.</translation>
     </message>
 </context>
 <context>
@@ -1031,7 +1031,7 @@
     </message>
     <message>
         <source>True only after the screen was set against a card, at the foot of the shelf.</source>
-        <translation>Solo es fiel tras ajustar la pantalla con una tarjeta, al pie de la estantería.</translation>
+        <translation>Solo es fiel tras ajustar la pantalla con una tarjeta, al pie del estante.</translation>
     </message>
 </context>
 <context>
@@ -1050,7 +1050,7 @@
     </message>
     <message>
         <source>Swap them</source>
-        <translation>Cambiarlos</translation>
+        <translation>Intercambiar</translation>
     </message>
     <message>
         <source>See the front</source>
@@ -1123,7 +1123,7 @@
     </message>
     <message>
         <source>Enter its length</source>
-        <translation>Poner su largo</translation>
+        <translation>Anotar su largo</translation>
     </message>
     <message>
         <source>Length of the row, raw end to raw end</source>
@@ -1420,7 +1420,7 @@
     <message>
         <source>read all six first</source>
         <extracomment>of a block&apos;s six readings</extracomment>
-        <translation>leer antes las seis</translation>
+        <translation>medir antes las seis</translation>
     </message>
     <message>
         <source>Keep only the readings</source>
@@ -2107,7 +2107,7 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>Read: it is as shown</source>
         <extracomment>of several readings of a block, a join or the piece: she read just what is shown</extracomment>
-        <translation>Leído: es como se ve</translation>
+        <translation>Medido: es como se ve</translation>
     </message>
     <message>
         <source>Next: %1</source>
@@ -2123,7 +2123,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>not yet read</source>
-        <translation>aún sin leer</translation>
+        <translation>aún sin medir</translation>
     </message>
 </context>
 <context>
@@ -2135,7 +2135,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>not yet read</source>
-        <translation>aún sin leer</translation>
+        <translation>aún sin medir</translation>
     </message>
 </context>
 <context>
@@ -2178,7 +2178,7 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>over</source>
         <extracomment>after a length: the cloth hangs so far over the table&apos;s edge</extracomment>
-        <translation>colgando</translation>
+        <translation>caída</translation>
     </message>
 </context>
 <context>
@@ -3061,7 +3061,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>… and %1 more lines: see the long form.</source>
-        <translation>… y %1 líneas más: ver la forma larga.</translation>
+        <translation>… y %1 líneas más: ver la versión larga.</translation>
     </message>
     <message>
         <source>For the trial.</source>
@@ -3340,7 +3340,7 @@ borde cortado</translation>
     <name>StockSheet</name>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
-        <translation>Estos se cortan primero. Pulsar uno para quitarlo.</translation>
+        <translation>Estos se cortan primero. Tocar uno para quitarlo.</translation>
     </message>
     <message>
         <source>take away: %1</source>
@@ -3467,7 +3467,7 @@ borde cortado</translation>
     <message>
         <source>as you entered it</source>
         <extracomment>stands under a value that the maker entered herself</extracomment>
-        <translation>tal como se puso</translation>
+        <translation>tal como se anotó</translation>
     </message>
     <message>
         <source>preset</source>
@@ -3484,7 +3484,7 @@ borde cortado</translation>
     <name>TrialReading</name>
     <message>
         <source>not yet read</source>
-        <translation>aún sin leer</translation>
+        <translation>aún sin medir</translation>
     </message>
     <message>
         <source>It is a gap</source>
@@ -3517,8 +3517,8 @@ borde cortado</translation>
         <source>%n still to read</source>
         <extracomment>of the readings of the trial; short: it stands on a button that can be pressed once all are read</extracomment>
         <translation>
-            <numerusform>Queda %n por leer</numerusform>
-            <numerusform>Quedan %n por leer</numerusform>
+            <numerusform>Queda %n por medir</numerusform>
+            <numerusform>Quedan %n por medir</numerusform>
         </translation>
     </message>
 </context>
@@ -3657,7 +3657,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>One ruler stays: every cut is laid out with it.</source>
-        <translation>Una regla se queda: cada corte se traza con ella.</translation>
+        <translation>Tiene que quedar una regla: cada corte se traza con ella.</translation>
     </message>
     <message>
         <source>It is no longer there.</source>
@@ -4523,7 +4523,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>kept past the seam</source>
-        <translation>reserva tras la costura</translation>
+        <translation>se deja tras la costura</translation>
     </message>
     <message>
         <source>sliver</source>
@@ -5376,7 +5376,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Close the blade between cuts. Roll away from you. Fingers well back from the ruler&apos;s edge.</source>
-        <translation>Cerrar la cuchilla entre cortes. Rodarla alejándola del cuerpo. Dedos bien lejos del borde de la regla.</translation>
+        <translation>Cerrar la cuchilla entre cortes. Pasarla alejándola del cuerpo. Dedos bien lejos del borde de la regla.</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
@@ -6111,7 +6111,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>All layouts near that size come out too large for %1 mats on this table: ask for fewer, or allow block sizes on every mark.</source>
-        <translation>Todos los repartos cercanos a esa medida son demasiado grandes para %1 manteles individuales en esta mesa: pedir menos, o permitir medidas de bloque en cada marca.</translation>
+        <translation>Todos los repartos cercanos a esa medida son demasiado grandes para %1 manteles individuales en esta mesa: pedir menos, o permitir tamaños de bloque en cada marca.</translation>
     </message>
     <message>
         <source>batting in the sashings</source>
@@ -6135,7 +6135,7 @@ borde cortado</translation>
     <message>
         <source>Not all six are read yet.</source>
         <extracomment>of a block&apos;s four sides and two diagonals some were not measured yet</extracomment>
-        <translation>Aún no se han leído las seis.</translation>
+        <translation>Aún no se han medido las seis.</translation>
     </message>
     <message>
         <source>Split the lean: turn the ruler by half of it, about the middle of the block.</source>
@@ -6156,7 +6156,7 @@ borde cortado</translation>
     <message>
         <source>Still to read: %6. Do not cut yet.</source>
         <extracomment>%6 lists the sides and diagonals that were not measured: &quot;left, diagonal from top right&quot;</extracomment>
-        <translation>Falta leer: %6. No cortar todavía.</translation>
+        <translation>Falta medir: %6. No cortar todavía.</translation>
     </message>
     <message>
         <source>Make the test join, lay its batting between the allowances, press it and measure it.</source>
@@ -6257,7 +6257,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 inside the hoop is more than it measures outside, %2: the needle would meet the frame. Measure both again.</source>
-        <translation>%1 por dentro es más de lo que mide el bastidor por fuera, %2: la aguja daría en el marco. Medir los dos de nuevo.</translation>
+        <translation>%1 por dentro es más de lo que mide el bastidor por fuera, %2: la aguja daría en el bastidor. Medir los dos de nuevo.</translation>
     </message>
     <message>
         <source>Blade</source>
@@ -6309,7 +6309,7 @@ borde cortado</translation>
     <message>
         <source>It leans by {%1}: too far to be cut as it is.</source>
         <extracomment>lean: the block is a little of a diamond; %1 is by how much</extracomment>
-        <translation>Está sesgado {%1}: demasiado para cortarlo así.</translation>
+        <translation>Se inclina {%1}: demasiado para cortarlo así.</translation>
     </message>
     <message>
         <source>Press the block.</source>
@@ -6355,7 +6355,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Roll the blade away from you, fingers well back; then close it.</source>
-        <translation>Rodar la cuchilla hacia delante, dedos bien atrás; luego cerrarla.</translation>
+        <translation>Pasar la cuchilla alejándola del cuerpo, dedos bien atrás; luego cerrarla.</translation>
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand.</source>
@@ -6445,20 +6445,20 @@ borde cortado</translation>
     <message>
         <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant.</source>
         <extracomment>scant: less deep than it should be</extracomment>
-        <translation>Sobran {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} escasa.</translation>
+        <translation>Sobran {%2}. Si se reparte entre todas las costuras, cada una se cosió {%1} escasa.</translation>
     </message>
     <message>
         <source>Sew them again that much deeper, or try the test join anew.</source>
-        <translation>Coserlas de nuevo eso más hondas, o repetir la unión de prueba.</translation>
+        <translation>Coserlas de nuevo otro tanto más hondas, o repetir la unión de prueba.</translation>
     </message>
     <message>
         <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep.</source>
-        <translation>Faltan {%2}. Si todas las costuras tienen parte, cada una se cosió {%1} demasiado honda.</translation>
+        <translation>Faltan {%2}. Si se reparte entre todas las costuras, cada una se cosió {%1} demasiado honda.</translation>
     </message>
     <message>
         <source>Unpick, and sew them again that much scanter.</source>
         <extracomment>scanter: less deep</extracomment>
-        <translation>Descoserlas y coserlas eso más escasas.</translation>
+        <translation>Descoserlas y coserlas otro tanto más escasas.</translation>
     </message>
     <message>
         <source>First measure each sashing as it is seen.</source>
@@ -6969,7 +6969,7 @@ borde cortado</translation>
     <message>
         <source>%1 of 6 not yet read</source>
         <extracomment>of the six readings of a block</extracomment>
-        <translation>%1 de 6 aún sin leer</translation>
+        <translation>%1 de 6 aún sin medir</translation>
     </message>
 </context>
 <context>
@@ -7244,7 +7244,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>The edge is %1 round: cut %2 of bias from a square of %3.</source>
-        <translation>El borde mide %1 en redondo: cortar %2 de bies de un cuadrado de %3.</translation>
+        <translation>El borde mide %1 todo alrededor: cortar %2 de bies de un cuadrado de %3.</translation>
     </message>
     <message>
         <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
@@ -7412,7 +7412,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Wash cool and gently, dry it flat or cool, press from the back.</source>
-        <translation>Lavar en frío y con suavidad, secar en plano o sin calor, planchar por el revés.</translation>
+        <translation>Lavar en frío y con suavidad, secar en plano o a baja temperatura, planchar por la trasera.</translation>
     </message>
     <message>
         <source>Before you sell it, look up the rules on labels and fillings where you live.</source>
@@ -7426,7 +7426,7 @@ borde cortado</translation>
     <message>
         <source>%1 of 6 not yet read</source>
         <extracomment>of the six readings of the whole piece</extracomment>
-        <translation>%1 de 6 aún sin leer</translation>
+        <translation>%1 de 6 aún sin medir</translation>
     </message>
     <message>
         <source>Square within %1, if the rest is as planned.</source>
@@ -7755,15 +7755,15 @@ borde cortado</translation>
     <name>matside::JoinModel</name>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, and such blocks stand best together in an end column.</source>
-        <translation>Cambiar %1 por %2: %1 se desvía %3, y esos bloques están mejor juntos en una columna del extremo.</translation>
+        <translation>Intercambiar %1 y %2: %1 se desvía %3, y esos bloques están mejor juntos en una columna del extremo.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, which shows least at an end.</source>
-        <translation>Cambiar %1 por %2: %1 se desvía %3, lo que menos se nota en un extremo.</translation>
+        <translation>Intercambiar %1 y %2: %1 se desvía %3, lo que menos se nota en un extremo.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is nearest to its size, and the middle is looked at most.</source>
-        <translation>Cambiar %1 por %2: %1 es el más cercano a su medida, y el centro es lo que más se mira.</translation>
+        <translation>Intercambiar %1 y %2: %1 es el más cercano a su medida, y el centro es lo que más se mira.</translation>
     </message>
     <message>
         <source>The blocks lie well as they are.</source>
@@ -7771,7 +7771,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>There is nothing to swap here.</source>
-        <translation>Aquí no hay nada que cambiar.</translation>
+        <translation>Aquí no hay nada que intercambiar.</translation>
     </message>
     <message>
         <source>What is sewn already stays where it is.</source>
@@ -8003,7 +8003,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Say first how many students there are.</source>
-        <translation>Decir primero cuántos alumnos hay.</translation>
+        <translation>Indicar primero cuántos alumnos hay.</translation>
     </message>
     <message>
         <source>%1: %2, yours, and %3</source>
@@ -8528,7 +8528,7 @@ borde cortado</translation>
     <message>
         <source>For %1 about %2 of thread, %3 wound, %4.</source>
         <extracomment>%1 &quot;9 blocks&quot;, %2 &quot;380 yd&quot; or &quot;347 m&quot;, %3 &quot;5 bobbins&quot;, %4 &quot;1 needle&quot;</extracomment>
-        <translation>Para %1, cerca de %2 de hilo, %3 con hilo, %4.</translation>
+        <translation>Para %1, cerca de %2 de hilo, %3 por llenar, %4.</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -8553,7 +8553,7 @@ borde cortado</translation>
     <message>
         <source>%1 bought or begun; it does not yield all: buy this much more.</source>
         <extracomment>%1 a length of cloth; what to buy on top of it stands above</extracomment>
-        <translation>%1 comprado o empezado; no alcanza para todo: comprar esto de más.</translation>
+        <translation>%1 comprado o empezado; no alcanza para todo: comprar además esta cantidad.</translation>
     </message>
 </context>
 <context>
@@ -8621,7 +8621,7 @@ borde cortado</translation>
     <message>
         <source>Next, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 what is to be done there</extracomment>
-        <translation>Siguiente, en %1: %2</translation>
+        <translation>Siguiente, en «%1»: %2</translation>
     </message>
     <message>
         <source>You were at: %1</source>
@@ -8664,7 +8664,7 @@ borde cortado</translation>
     <message>
         <source>First, at %1</source>
         <extracomment>%1 is a station&apos;s name; short: it stands on a button</extracomment>
-        <translation>Primero en %1</translation>
+        <translation>Primero: %1</translation>
     </message>
     <message>
         <source>gap beside the batting, both sides together</source>
@@ -8679,7 +8679,7 @@ borde cortado</translation>
     <message>
         <source>It is apart</source>
         <extracomment>a block has come off its strip</extracomment>
-        <translation>Ya está suelto</translation>
+        <translation>Ya está separado</translation>
     </message>
     <message>
         <source>the larger of %1 and %2</source>
@@ -8711,16 +8711,16 @@ borde cortado</translation>
     <message>
         <source>%1 first: %2 steps</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>Antes, %2 pasos en %1</translation>
+        <translation>Primero: %1, %2 pasos</translation>
     </message>
     <message>
         <source>First, at %1: test join</source>
-        <translation>Primero en %1: unión de prueba</translation>
+        <translation>Primero: %1, unión de prueba</translation>
     </message>
     <message>
         <source>First, at %1: test block</source>
         <extracomment>%1 is a station&apos;s name; the trial&apos;s block comes before cloth is cut; short: on a button</extracomment>
-        <translation>Primero en %1: bloque de prueba</translation>
+        <translation>Primero: %1, bloque de prueba</translation>
     </message>
     <message>
         <source>First measure again</source>
@@ -8747,7 +8747,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Not all of it is read yet.</source>
-        <translation>Aún no está todo leído.</translation>
+        <translation>Aún no está todo medido.</translation>
     </message>
     <message>
         <source>This strip is for the test block: one more than the %1 that Fit counts.</source>
@@ -8790,7 +8790,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Say which cloth it is.</source>
-        <translation>Decir qué tela es.</translation>
+        <translation>Indicar qué tela es.</translation>
     </message>
     <message>
         <source>%1 pieces of one cloth are laid out together at most. Take a small one away first.</source>
@@ -8942,7 +8942,7 @@ borde cortado</translation>
     <message>
         <source>Planned %1. If the common size is taken, %2 holds.</source>
         <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
-        <translation>Previsto %1. Si se toma la medida común, vale %2.</translation>
+        <translation>Previsto %1. Si se toma la medida común, serán %2.</translation>
     </message>
     <message>
         <source>Logged off size: %1.</source>

@@ -274,7 +274,7 @@
     <name>EdgeCorners</name>
     <message>
         <source>square</source>
-        <translation>carré</translation>
+        <translation>droits</translation>
     </message>
     <message>
         <source>rounded</source>
@@ -504,7 +504,7 @@
     <name>FieldsSheet</name>
     <message>
         <source>What would fit</source>
-        <translation>Ce qui tient</translation>
+        <translation>Ce qui convient</translation>
     </message>
     <message>
         <source>What follows</source>
@@ -588,11 +588,11 @@
     </message>
     <message>
         <source>What would fit</source>
-        <translation>Ce qui tient</translation>
+        <translation>Ce qui convient</translation>
     </message>
     <message>
         <source>Show what fits</source>
-        <translation>Voir ce qui tient</translation>
+        <translation>Voir ce qui convient</translation>
     </message>
     <message>
         <source>Back</source>
@@ -926,7 +926,7 @@
     </message>
     <message>
         <source>New bobbin in</source>
-        <translation>Canette pleine mise</translation>
+        <translation>Canette changée</translation>
     </message>
     <message>
         <source>Stop by stop</source>
@@ -1123,7 +1123,7 @@
     </message>
     <message>
         <source>Enter its length</source>
-        <translation>Entrer sa longueur</translation>
+        <translation>Saisir sa longueur</translation>
     </message>
     <message>
         <source>Length of the row, raw end to raw end</source>
@@ -1971,7 +1971,7 @@ what is told, and its value on the other tablet</extracomment>
     </message>
     <message>
         <source>Folder above</source>
-        <translation>Dossier au-dessus</translation>
+        <translation>Dossier parent</translation>
     </message>
     <message>
         <source>Use the camera</source>
@@ -2178,7 +2178,7 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>over</source>
         <extracomment>after a length: the cloth hangs so far over the table&apos;s edge</extracomment>
-        <translation>au-delà</translation>
+        <translation>retombée</translation>
     </message>
 </context>
 <context>
@@ -3467,7 +3467,7 @@ bord coupé</translation>
     <message>
         <source>as you entered it</source>
         <extracomment>stands under a value that the maker entered herself</extracomment>
-        <translation>tel qu’entré</translation>
+        <translation>tel que saisi</translation>
     </message>
     <message>
         <source>preset</source>
@@ -3657,7 +3657,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>One ruler stays: every cut is laid out with it.</source>
-        <translation>Une règle reste&#x202f;: chaque coupe est tracée avec elle.</translation>
+        <translation>Il faut garder une règle&#x202f;: chaque coupe se trace avec elle.</translation>
     </message>
     <message>
         <source>It is no longer there.</source>
@@ -3885,7 +3885,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>gaps give the sashing</source>
-        <translation>intervalles en bandes intermédiaires</translation>
+        <translation>les intervalles donnent les bandes intermédiaires</translation>
     </message>
     <message>
         <source>edge</source>
@@ -3953,7 +3953,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>its pattern has an up</source>
-        <translation>son motif a un haut</translation>
+        <translation>imprimé directionnel</translation>
     </message>
     <message>
         <source>Take this cloth away</source>
@@ -4041,7 +4041,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>layered and bound</source>
-        <translation>en épaisseurs, bordé</translation>
+        <translation>superposé et bordé</translation>
     </message>
     <message>
         <source>bagged out</source>
@@ -4057,7 +4057,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>square</source>
-        <translation>carré</translation>
+        <translation>droits</translation>
     </message>
     <message>
         <source>rounded, on bias</source>
@@ -4906,7 +4906,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>It is off size: {%2}.</source>
-        <translation>Hors cote&#x202f;: {%2}.</translation>
+        <translation>Pas à la bonne taille&#x202f;: {%2}.</translation>
     </message>
     <message>
         <source>The readings disagree by {%3}.</source>
@@ -5010,7 +5010,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Wrong or missing patch</source>
-        <translation>Pièce fausse ou oubliée</translation>
+        <translation>Mauvaise pièce, ou oubliée</translation>
     </message>
     <message>
         <source>The power failed</source>
@@ -5022,7 +5022,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The block will not fit</source>
-        <translation>Le bloc ne tient plus</translation>
+        <translation>Plus de place pour le bloc</translation>
     </message>
     <message>
         <source>I changed my mind</source>
@@ -5052,7 +5052,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Block %1 is stitched again, with the same thread lot. It stands next in the list.</source>
-        <translation>Le bloc %1 est rebrodé, avec le même bain de fil. Il est le prochain de la liste.</translation>
+        <translation>Le bloc %1 est à rebroder, avec le même bain de fil. C’est le prochain de la liste.</translation>
     </message>
     <message>
         <source>Still to cut of %1: {%2} along the selvage.</source>
@@ -5139,7 +5139,7 @@ bord coupé</translation>
     <message>
         <source>The hoop&apos;s sizes are missing: enter what it measures outside, and its stitching field or its opening.</source>
         <extracomment>the ring or frame that holds the cloth under the needle</extracomment>
-        <translation>Les tailles du cadre manquent&#x202f;: saisir sa mesure extérieure, et son champ de broderie ou son ouverture.</translation>
+        <translation>Il manque les mesures du cadre&#x202f;: saisir sa mesure extérieure, et son champ de broderie ou son ouverture.</translation>
     </message>
     <message>
         <source>The block goes to the machine at %1, but the hoop stitches no more than %2.</source>
@@ -5280,7 +5280,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Hanging over by only %1, the edge will stick out stiffly; it falls well from %2.</source>
-        <translation>Avec un tombant de %1 seulement, le bord restera raide&#x202f;; il tombe bien à partir de %2.</translation>
+        <translation>Avec une retombée de %1 seulement, le bord restera raide&#x202f;; il tombe bien à partir de %2.</translation>
     </message>
     <message>
         <source>The corners hang %1 past the round table and will stick out; they fall well from %2.</source>
@@ -5376,7 +5376,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Close the blade between cuts. Roll away from you. Fingers well back from the ruler&apos;s edge.</source>
-        <translation>Fermer la lame entre les coupes. Couper en s’éloignant de soi. Doigts bien en retrait du bord de la règle.</translation>
+        <translation>Fermer la lame entre les coupes. Couper en éloignant la lame du corps. Doigts bien en retrait du bord de la règle.</translation>
     </message>
     <message>
         <source>Iron on its stand, off afterwards; steam burns.</source>
@@ -5511,7 +5511,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Mark the strip&apos;s centre line and its places.</source>
-        <translation>Tracer la ligne médiane de la bande et ses places.</translation>
+        <translation>Tracer sur la bande sa ligne médiane et ses places.</translation>
     </message>
     <message>
         <source>Stitch the test block.</source>
@@ -6103,7 +6103,7 @@ bord coupé</translation>
     <message>
         <source>No mats of %1 × %2 lie on this table: it would have to be at least %1 long and %3 wide. Ask for the smaller ones, or for one piece.</source>
         <extracomment>mats: place mats, each laid at the table&apos;s edge before one who eats</extracomment>
-        <translation>Aucun set de table de %1 × %2 ne tient sur cette table&#x202f;: il la faudrait longue d’au moins %1 et large d’au moins %3. Choisir les plus petits, ou un seul ouvrage.</translation>
+        <translation>Aucun set de table de %1 × %2 ne tient sur cette table&#x202f;: elle devrait avoir au moins %1 de long et %3 de large. Choisir les plus petits, ou un seul ouvrage.</translation>
     </message>
     <message>
         <source>No mats of %1 × %2 lie on this round table: it would have to be at least %3 across. Ask for the smaller ones, or for one piece.</source>
@@ -6309,7 +6309,7 @@ bord coupé</translation>
     <message>
         <source>It leans by {%1}: too far to be cut as it is.</source>
         <extracomment>lean: the block is a little of a diamond; %1 is by how much</extracomment>
-        <translation>De travers de {%1}&#x202f;: trop pour le couper ainsi.</translation>
+        <translation>Il penche de {%1}&#x202f;: trop pour le couper ainsi.</translation>
     </message>
     <message>
         <source>Press the block.</source>
@@ -6355,7 +6355,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Roll the blade away from you, fingers well back; then close it.</source>
-        <translation>Rouler la lame vers l’avant, doigts bien en retrait&#x202f;; puis la fermer.</translation>
+        <translation>Couper en éloignant la lame du corps, doigts bien en retrait&#x202f;; puis la fermer.</translation>
     </message>
     <message>
         <source>Slow over the thick places; turn the wheel by hand.</source>
@@ -6445,7 +6445,7 @@ bord coupé</translation>
     <message>
         <source>{%2} too long. If every seam shares in it, each was sewn {%1} too scant.</source>
         <extracomment>scant: less deep than it should be</extracomment>
-        <translation>Trop longue de {%2}. Si toutes les coutures y ont part, chacune est trop juste de {%1}.</translation>
+        <translation>Trop longue de {%2}. Si cela se partage entre toutes les coutures, chacune est trop juste de {%1}.</translation>
     </message>
     <message>
         <source>Sew them again that much deeper, or try the test join anew.</source>
@@ -6453,7 +6453,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>{%2} too short. If every seam shares in it, each was sewn {%1} too deep.</source>
-        <translation>Trop courte de {%2}. Si toutes les coutures y ont part, chacune est trop profonde de {%1}.</translation>
+        <translation>Trop courte de {%2}. Si cela se partage entre toutes les coutures, chacune est trop profonde de {%1}.</translation>
     </message>
     <message>
         <source>Unpick, and sew them again that much scanter.</source>
@@ -6693,15 +6693,15 @@ bord coupé</translation>
     <name>WrongSheet</name>
     <message>
         <source>Here is what that means</source>
-        <translation>Voici ce qui s’ensuit</translation>
+        <translation>Ce que cela entraîne</translation>
     </message>
     <message>
         <source>What went wrong?</source>
-        <translation>Qu’est-ce qui a raté&#x202f;?</translation>
+        <translation>Qu’est-il arrivé&#x202f;?</translation>
     </message>
     <message>
         <source>They disagree: measure the block</source>
-        <translation>Désaccord&#x202f;: mesurer le bloc</translation>
+        <translation>Ne concorde pas&#x202f;: mesurer le bloc</translation>
     </message>
     <message>
         <source>Make it again</source>
@@ -6730,7 +6730,7 @@ bord coupé</translation>
     <message>
         <source>%1: what went wrong?</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;: the one in hand</extracomment>
-        <translation>%1&#x202f;: qu’est-ce qui a raté&#x202f;?</translation>
+        <translation>%1&#x202f;: qu’est-il arrivé&#x202f;?</translation>
     </message>
 </context>
 <context>
@@ -6851,7 +6851,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The batting is bought or begun: it stays as it is.</source>
-        <translation>Le molleton est acheté ou commencé&#x202f;: il reste tel quel.</translation>
+        <translation>Le molleton est acheté ou entamé&#x202f;: il reste tel quel.</translation>
     </message>
     <message>
         <source>%1 hoop strips of %2 × %3 are to be cut.</source>
@@ -6876,7 +6876,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The batting is bought or begun. Take the tick away first.</source>
-        <translation>Le molleton est acheté ou commencé. Ôter d’abord la coche.</translation>
+        <translation>Le molleton est acheté ou entamé. Ôter d’abord la coche.</translation>
     </message>
     <message>
         <source>%1 sizes at most.</source>
@@ -7557,7 +7557,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1 started</source>
-        <translation>%1 commence à</translation>
+        <translation>Début réel de %1</translation>
     </message>
     <message>
         <source>from the last outline</source>
@@ -7689,7 +7689,7 @@ bord coupé</translation>
     <message>
         <source>Trial strip</source>
         <extracomment>the strip of the trial, which is none of the piece&apos;s</extracomment>
-        <translation>Bande de l’essai</translation>
+        <translation>Bande d’essai</translation>
     </message>
     <message>
         <source>Show block %1</source>
@@ -7817,7 +7817,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>This row lies within %1 of the others: leave it.</source>
-        <translation>Cette rangée est à %1 près comme les autres&#x202f;: la laisser.</translation>
+        <translation>Cette rangée est égale aux autres, à %1 près&#x202f;: la laisser ainsi.</translation>
     </message>
     <message>
         <source>This row is %1 off the mean. Ease it: up to %2 goes in over %3 blocks.</source>
@@ -8003,7 +8003,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Say first how many students there are.</source>
-        <translation>Dire d’abord combien il y a d’élèves.</translation>
+        <translation>Indiquer d’abord le nombre d’élèves.</translation>
     </message>
     <message>
         <source>%1: %2, yours, and %3</source>
@@ -8214,7 +8214,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Say what an hour of your work is worth, and it is counted.</source>
-        <translation>Indiquer ce que vaut une heure de travail, et elle est comptée.</translation>
+        <translation>Indiquer ce que vaut une heure de travail, et elle sera comptée.</translation>
     </message>
     <message>
         <source>Without a price, so not counted: %1. Enter prices at Fit, with the cloths.</source>
@@ -8271,7 +8271,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The hours are usual ones; log three blocks for your own.</source>
-        <translation>Heures usuelles&#x202f;; noter trois blocs, et ce sont elles qui comptent.</translation>
+        <translation>Heures habituelles&#x202f;; noter trois blocs, et les heures réelles comptent.</translation>
     </message>
     <message>
         <source>at %1</source>
@@ -8464,7 +8464,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Bought or begun: this way of cutting stays.</source>
-        <translation>Acheté ou commencé&#x202f;: cette façon de couper reste.</translation>
+        <translation>Acheté ou entamé&#x202f;: cette façon de couper reste.</translation>
     </message>
     <message>
         <source>What you have yields all of it: nothing to buy.</source>
@@ -8548,12 +8548,12 @@ bord coupé</translation>
     <message>
         <source>%1; with what is there %2</source>
         <extracomment>%1 the price of the cloth still to buy, %2 of that and of what was bought before</extracomment>
-        <translation>%1&#x202f;; avec ce qui est là %2</translation>
+        <translation>%1&#x202f;; avec ce qu’il y a déjà, %2</translation>
     </message>
     <message>
         <source>%1 bought or begun; it does not yield all: buy this much more.</source>
         <extracomment>%1 a length of cloth; what to buy on top of it stands above</extracomment>
-        <translation>%1 achetés ou entamés&#x202f;; cela ne suffit pas&#x202f;: en prendre autant en plus.</translation>
+        <translation>%1 achetés ou entamés&#x202f;; cela ne suffit pas&#x202f;: en acheter autant en plus.</translation>
     </message>
 </context>
 <context>
@@ -8621,7 +8621,7 @@ bord coupé</translation>
     <message>
         <source>Next, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 what is to be done there</extracomment>
-        <translation>Ensuite, sous %1&#x202f;: %2</translation>
+        <translation>Ensuite, sous «&#x202f;%1&#x202f;»&#x202f;: %2</translation>
     </message>
     <message>
         <source>You were at: %1</source>
@@ -8645,11 +8645,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>Turn the cloth round: its cut edge to your right.</source>
-        <translation>Tourner le tissu&#x202f;: bord coupé à droite.</translation>
+        <translation>Tourner le tissu d’un demi-tour&#x202f;: bord coupé à droite.</translation>
     </message>
     <message>
         <source>Turn the cloth round: its cut edge to your left.</source>
-        <translation>Tourner le tissu&#x202f;: bord coupé à gauche.</translation>
+        <translation>Tourner le tissu d’un demi-tour&#x202f;: bord coupé à gauche.</translation>
     </message>
     <message>
         <source>First stitch all its blocks: %1 more</source>
@@ -8679,7 +8679,7 @@ bord coupé</translation>
     <message>
         <source>It is apart</source>
         <extracomment>a block has come off its strip</extracomment>
-        <translation>Il est détaché</translation>
+        <translation>Déjà séparé</translation>
     </message>
     <message>
         <source>the larger of %1 and %2</source>
@@ -8711,7 +8711,7 @@ bord coupé</translation>
     <message>
         <source>%1 first: %2 steps</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>D’abord %2 étapes dans %1</translation>
+        <translation>D’abord&#x202f;: %1, %2 étapes</translation>
     </message>
     <message>
         <source>First, at %1: test join</source>
@@ -8790,7 +8790,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Say which cloth it is.</source>
-        <translation>Dire quel tissu c’est.</translation>
+        <translation>Indiquer de quel tissu il s’agit.</translation>
     </message>
     <message>
         <source>%1 pieces of one cloth are laid out together at most. Take a small one away first.</source>
@@ -8798,7 +8798,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>This cloth is bought or begun, so its layout stays. Take the tick away first.</source>
-        <translation>Ce tissu est acheté ou commencé&#x202f;: sa disposition reste. Ôter d’abord la coche.</translation>
+        <translation>Ce tissu est acheté ou entamé&#x202f;: sa disposition reste. Ôter d’abord la coche.</translation>
     </message>
     <message>
         <source>This cannot be changed here.</source>
@@ -8942,12 +8942,12 @@ bord coupé</translation>
     <message>
         <source>Planned %1. If the common size is taken, %2 holds.</source>
         <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
-        <translation>Prévu %1. Si la taille commune est prise, %2 vaut.</translation>
+        <translation>Prévu %1. Si la taille commune est prise, ce sera %2.</translation>
     </message>
     <message>
         <source>Logged off size: %1.</source>
         <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
-        <translation>Noté hors taille&#x202f;: %1.</translation>
+        <translation>Noté à une autre taille&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Measure its sides and diagonals before you cut.</source>
@@ -8978,7 +8978,7 @@ bord coupé</translation>
     <message>
         <source>Planned %1. No figure holds before it is measured.</source>
         <extracomment>%1 is the planned size of the trimmed block</extracomment>
-        <translation>Prévu %1. Aucun chiffre ne vaut avant la mesure.</translation>
+        <translation>Prévu %1. Aucune cote ne vaut avant la mesure.</translation>
     </message>
     <message>
         <source>Cut it anyway</source>
@@ -9013,7 +9013,7 @@ bord coupé</translation>
     <message>
         <source>%1 over</source>
         <extracomment>the piece hangs over the table&apos;s edge by so much</extracomment>
-        <translation>%1 de tombant</translation>
+        <translation>%1 de retombée</translation>
     </message>
     <message>
         <source>%1 bare</source>
@@ -9035,11 +9035,11 @@ bord coupé</translation>
     <message>
         <source>corners %1 over</source>
         <extracomment>on a round table: the corners lie so far from its edge</extracomment>
-        <translation>coins %1 dehors</translation>
+        <translation>coins à %1 au-dehors</translation>
     </message>
     <message>
         <source>corners %1 inside</source>
-        <translation>coins %1 dedans</translation>
+        <translation>coins à %1 en dedans</translation>
     </message>
     <message>
         <source>washed %1</source>
@@ -9074,11 +9074,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>hangs over</source>
-        <translation>tombant</translation>
+        <translation>retombée</translation>
     </message>
     <message>
         <source>over at each end</source>
-        <translation>tombant à chaque bout</translation>
+        <translation>retombée à chaque bout</translation>
     </message>
     <message>
         <source>bare at each end</source>
@@ -9090,7 +9090,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>over at each side</source>
-        <translation>tombant de chaque côté</translation>
+        <translation>retombée de chaque côté</translation>
     </message>
     <message>
         <source>bare at each side</source>
