@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>Stay-stitch {3 mm} from the raw edge across every sashing end.</source>
-        <translation>{3 mm} neben der Schnittkante über jedes Ende der Zwischenstreifen eine Stütznaht steppen.</translation>
+        <translation>{3&#xa0;mm} neben der Schnittkante über jedes Ende der Zwischenstreifen eine Stütznaht steppen.</translation>
     </message>
     <message>
         <source>Stay-stitch {1/8 in} from the raw edge across every sashing end.</source>
@@ -1357,7 +1357,7 @@
     </message>
     <message>
         <source>A project, share or backup file to look into, or a project file for --pictures or --sheet.</source>
-        <translation>Eine Projekt-, Teilen- oder Sicherungsdatei zum Hineinsehen oder eine Projektdatei für --pictures oder --sheet.</translation>
+        <translation>Eine Projektdatei, eine Datei zum Teilen oder eine Sicherung zum Hineinsehen, oder eine Projektdatei für --pictures oder --sheet.</translation>
     </message>
     <message>
         <source>The language is one of %1.</source>
@@ -1411,7 +1411,7 @@
     </message>
     <message>
         <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
-        <translation>Eine um 6 mm falsch gelesene Seite fällt in vier von fünf Fällen auf, um 10 mm immer.</translation>
+        <translation>Eine um 6&#xa0;mm falsch gelesene Seite fällt in vier von fünf Fällen auf, um 10&#xa0;mm immer.</translation>
     </message>
     <message>
         <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
@@ -1613,7 +1613,7 @@
     </message>
     <message>
         <source>block %1, place on its strip</source>
-        <translation>Block %1, Platz auf dem Streifen</translation>
+        <translation>Block %1, Stelle auf dem Streifen</translation>
     </message>
     <message>
         <source>done: %1</source>
@@ -1658,7 +1658,7 @@
     </message>
     <message>
         <source>place %1</source>
-        <translation>Platz %1</translation>
+        <translation>Stelle %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -2661,7 +2661,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>This is no share file, or it is damaged. Ask for it to be sent once more.</source>
-        <translation>Das ist keine Teilen-Datei, oder sie ist beschädigt. Um nochmaliges Senden bitten.</translation>
+        <translation>Das ist keine Datei zum Teilen, oder sie ist beschädigt. Um nochmaliges Senden bitten.</translation>
     </message>
     <message>
         <source>This file does not come from Matside.</source>
@@ -2943,7 +2943,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>This bar is exactly %1 long. If it is not, print again at 100 %, without fitting to the page.</source>
-        <translation>Dieser Balken ist genau %1 lang. Wenn nicht, noch einmal mit 100 % drucken, ohne an die Seite anzupassen.</translation>
+        <translation>Dieser Balken ist genau %1 lang. Wenn nicht, noch einmal mit 100&#xa0;% drucken, ohne an die Seite anzupassen.</translation>
     </message>
     <message>
         <source>At true size: lay the cloth&apos;s edge on the long line, the measure is where the bar ends.</source>
@@ -3531,7 +3531,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The strip comes apart along a ruler, down the middle of each gap; blocks off it so far: %1</source>
-        <translation>Der Streifen wird am Lineal in der Mitte jeder Lücke durchtrennt; bisher abgeschnittene Blöcke: %1</translation>
+        <translation>Der Streifen wird am Lineal in der Mitte jeder Lücke durchtrennt; bisher abgetrennte Blöcke: %1</translation>
     </message>
 </context>
 <context>
@@ -3620,7 +3620,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Draw-up lies between 0 % and 15 %.</source>
-        <translation>Der Einzug liegt zwischen 0 % und 15 %.</translation>
+        <translation>Der Einzug liegt zwischen 0&#xa0;% und 15&#xa0;%.</translation>
     </message>
     <message>
         <source>That does not belong here.</source>
@@ -4744,7 +4744,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>a length, such as &quot;7 1/2 in&quot;,</source>
-        <translation>eine Länge wie „190 mm“</translation>
+        <translation>eine Länge wie „190&#xa0;mm“</translation>
     </message>
     <message>
         <source>two lengths, along and across,</source>
@@ -4752,7 +4752,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>a percentage, such as &quot;2 %&quot;,</source>
-        <translation>ein Prozentwert wie „2 %“</translation>
+        <translation>ein Prozentwert wie „2&#xa0;%“</translation>
     </message>
     <message>
         <source>a whole number</source>
@@ -4889,7 +4889,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>That is not a percentage; 2 % would be read.</source>
-        <translation>Das ist kein Prozentwert; 2 % wäre lesbar.</translation>
+        <translation>Das ist kein Prozentwert; 2&#xa0;% wäre lesbar.</translation>
     </message>
     <message>
         <source>That is not a length; %1 would be read.</source>
@@ -4944,7 +4944,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Zigzag a scrap of sandwich to the short allowance, edge to edge, or put the block at an outer edge.</source>
-        <translation>Einen Lagenrest Kante an Kante mit Zickzack an die kurze Zugabe nähen, oder den Block an einen Außenrand legen.</translation>
+        <translation>Einen Lagenrest Kante an Kante mit Zickzack an die kurze Zugabe nähen, oder den Block an eine Außenkante legen.</translation>
     </message>
     <message>
         <source>Measure again, %5 first. Do not cut yet.</source>
@@ -5204,7 +5204,7 @@ Schnittkante</translation>
     <message>
         <source>A draw-up of %1 is not likely; it lies between 0 % and %2. Measure the test block again.</source>
         <extracomment>draw-up: how much the stitching shrinks the cloth</extracomment>
-        <translation>Ein Einzug von %1 ist unwahrscheinlich; er liegt zwischen 0 % und %2. Den Probeblock neu messen.</translation>
+        <translation>Ein Einzug von %1 ist unwahrscheinlich; er liegt zwischen 0&#xa0;% und %2. Den Probeblock neu messen.</translation>
     </message>
     <message>
         <source>A short sashing is %1 with its spare, longer than its cloth, %2.</source>
@@ -5263,7 +5263,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The gap of %1 is under the two wide allowances, %2: the blocks cannot be cut apart so.</source>
-        <translation>Die Lücke von %1 ist kleiner als die zwei breiten Zugaben, %2: So lassen sich die Blöcke nicht abschneiden.</translation>
+        <translation>Die Lücke von %1 ist kleiner als die zwei breiten Zugaben, %2: So lassen sich die Blöcke nicht trennen.</translation>
     </message>
     <message>
         <source>The frame lies %1 over the block before it. Pad it, and look for marks.</source>
@@ -5392,7 +5392,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>Kein Topfuntersetzer. 30 cm (12 in) Abstand zu Kerzen.</translation>
+        <translation>Kein Topfuntersetzer. 30&#xa0;cm (12 in) Abstand zu Kerzen.</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
@@ -5649,7 +5649,7 @@ Schnittkante</translation>
     <message>
         <source>Block %1 of %2, apart</source>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
-        <translation>Block %1 von %2, abschneiden</translation>
+        <translation>Block %1 von %2, abtrennen</translation>
     </message>
     <message>
         <source>Short join %1 of %2</source>
@@ -5894,7 +5894,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Or lay the block so that this side comes to the outer edge, under the binding.</source>
-        <translation>Oder den Block so legen, dass diese Seite an den Außenrand kommt, unter die Einfassung.</translation>
+        <translation>Oder den Block so legen, dass diese Seite an die Außenkante kommt, unter die Einfassung.</translation>
     </message>
     <message>
         <source>Off by {%1}: up to {%2} that is good work. Go on.</source>
@@ -6040,7 +6040,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Keep strong magnets away from implants. With a pacemaker or any implant ask your doctor first; as far off as the frame’s maker says and never under 6 in (15 cm), off lap and chest. They pinch: fingers outside the edge. Keep children and cards away, and this tablet 6 in (15 cm) off: it may go dark.</source>
-        <translation>Starke Magnete von Implantaten fernhalten. Mit Herzschrittmacher oder anderem Implantat zuerst den Arzt fragen; so weit weg, wie der Hersteller des Rahmens sagt, nie unter 15 cm (6 in), nicht auf Schoß oder Brust. Sie quetschen: Finger außerhalb des Rands. Kinder und Karten fernhalten, dieses Tablet 15 cm (6 in) weit weg: Es kann dunkel werden.</translation>
+        <translation>Starke Magnete von Implantaten fernhalten. Mit Herzschrittmacher oder anderem Implantat zuerst den Arzt fragen; so weit weg, wie der Hersteller des Rahmens sagt, nie unter 15&#xa0;cm (6 in), nicht auf Schoß oder Brust. Sie quetschen: Finger außerhalb des Rands. Kinder und Karten fernhalten, dieses Tablet 15&#xa0;cm (6 in) weit weg: Es kann dunkel werden.</translation>
     </message>
     <message>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
@@ -6212,7 +6212,7 @@ Schnittkante</translation>
     <message>
         <source>Block %1, apart</source>
         <extracomment>a block still in its strip is cut off it, roughly</extracomment>
-        <translation>Block %1, abschneiden</translation>
+        <translation>Block %1, abtrennen</translation>
     </message>
     <message>
         <source>From a band of %1: trim its long side too.</source>
@@ -6531,7 +6531,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>{%1} is left. Trim {%2} off all four sides, so that the edge stays even.</source>
-        <translation>Es bleiben {%1}. An allen vier Seiten {%2} abschneiden, damit der Rand gleichmäßig bleibt.</translation>
+        <translation>Es bleiben {%1}. An allen vier Seiten {%2} abschneiden, damit die Kante gleichmäßig bleibt.</translation>
     </message>
     <message>
         <source>Bind as planned.</source>
@@ -6576,7 +6576,7 @@ Schnittkante</translation>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
         <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
-        <translation>%1: Gekauft nach der Liste unter „Kaufen“, sind {%2} übrig. Das gibt es her.</translation>
+        <translation>%1: Gekauft nach der Einkaufsliste, sind {%2} übrig. Das gibt es her.</translation>
     </message>
     <message>
         <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
@@ -6590,7 +6590,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
-        <translation>%1: Gekauft nach der Liste unter „Kaufen“, sind {%2} übrig. Das gibt es nicht her.</translation>
+        <translation>%1: Gekauft nach der Einkaufsliste, sind {%2} übrig. Das gibt es nicht her.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
@@ -7244,7 +7244,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The edge is %1 round: cut %2 of bias from a square of %3.</source>
-        <translation>Der Rand misst ringsum %1: %2 Schrägband aus einem Quadrat von %3 schneiden.</translation>
+        <translation>Die Kante misst ringsum %1: %2 Schrägband aus einem Quadrat von %3 schneiden.</translation>
     </message>
     <message>
         <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
@@ -7252,7 +7252,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
-        <translation>Zwischen zwei Bögen schneidet der Rand die Füllquiltung %1 tief an: vor dem Schneiden neben der Linie eine Stütznaht steppen. Mit %2 Stoff außerhalb des Umrisses bliebe er frei.</translation>
+        <translation>Zwischen zwei Bögen schneidet die Kante die Füllquiltung %1 tief an: vor dem Schneiden neben der Linie eine Stütznaht steppen. Mit %2 Stoff außerhalb des Umrisses bliebe sie frei.</translation>
     </message>
     <message>
         <source>At each inside point stay-stitch, clip to the stitches, and pivot.</source>
@@ -7654,7 +7654,7 @@ Schnittkante</translation>
     <message>
         <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
         <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
-        <translation>%1 × %2 mm an die Maschine senden (%3 % × %4&#xa0;%).</translation>
+        <translation>%1 × %2&#xa0;mm an die Maschine senden (%3&#xa0;% × %4&#xa0;%).</translation>
     </message>
     <message>
         <source>A gap of %1 would yield short sashings: %2 pairs.</source>
@@ -7684,7 +7684,7 @@ Schnittkante</translation>
     <message>
         <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
-        <translation>Die Blöcke ziehen längs %1 % und quer %2&#xa0;% ein. Für die nächsten Blöcke übernehmen?</translation>
+        <translation>Die Blöcke ziehen längs %1&#xa0;% und quer %2&#xa0;% ein. Für die nächsten Blöcke übernehmen?</translation>
     </message>
     <message>
         <source>Trial strip</source>
@@ -7699,12 +7699,12 @@ Schnittkante</translation>
     <message>
         <source>%1. About %2 stitches and %3 m of thread; on the bobbin %4 m for it.</source>
         <extracomment>stitches and metres of thread one block takes</extracomment>
-        <translation>%1. Etwa %2 Stiche und %3 m Faden; dafür %4 m auf der Spule.</translation>
+        <translation>%1. Etwa %2 Stiche und %3&#xa0;m Faden; dafür %4&#xa0;m auf der Spule.</translation>
     </message>
     <message>
         <source>Send %1 × %2 mm</source>
         <extracomment>the size given to the embroidery machine for one block, beside the drawing of the strip</extracomment>
-        <translation>%1 × %2 mm senden</translation>
+        <translation>%1 × %2&#xa0;mm senden</translation>
     </message>
 </context>
 <context>
@@ -7854,11 +7854,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.</source>
-        <translation>Die Probeverbindung selbst muss nicht aufgetrennt werden: %1 von jeder Zugabe abschneiden, es bleiben %2.</translation>
+        <translation>Die Probeverbindung selbst muss nicht aufgetrennt werden: jede Zugabe um %1 zurückschneiden, es bleiben %2.</translation>
     </message>
     <message>
         <source>Do not pare the allowances of the test join: too little would hold it.</source>
-        <translation>Die Zugaben der Probeverbindung nicht beschneiden: Es bliebe zu wenig, um sie zu halten.</translation>
+        <translation>Die Zugaben der Probeverbindung nicht zurückschneiden: Es bliebe zu wenig, um sie zu halten.</translation>
     </message>
     <message>
         <source>Cut strips %1 instead</source>
@@ -8190,7 +8190,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Between 0 and 300 %.</source>
-        <translation>Zwischen 0 und 300 %.</translation>
+        <translation>Zwischen 0 und 300&#xa0;%.</translation>
     </message>
     <message>
         <source>This cannot be changed here.</source>
@@ -8443,7 +8443,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
-        <translation>Höchstens %1 % über der kleinsten Menge.</translation>
+        <translation>Höchstens %1&#xa0;% über der kleinsten Menge.</translation>
     </message>
     <message>
         <source>%1 Waste %2 %.</source>
@@ -9130,7 +9130,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>by 5 mm</source>
-        <translation>je 5 mm</translation>
+        <translation>je 5&#xa0;mm</translation>
     </message>
     <message>
         <source>on every mark</source>
@@ -9150,7 +9150,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>up to 3 mm more</source>
-        <translation>bis 3 mm mehr</translation>
+        <translation>bis 3&#xa0;mm mehr</translation>
     </message>
     <message>
         <source>blocks at most</source>

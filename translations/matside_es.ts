@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>Stay-stitch {3 mm} from the raw edge across every sashing end.</source>
-        <translation>Hacer una costura de refuerzo a {3 mm} del borde cortado, sobre cada extremo de las tiras de unión.</translation>
+        <translation>Hacer una costura de refuerzo a {3&#xa0;mm} del borde cortado, sobre cada extremo de las tiras de unión.</translation>
     </message>
     <message>
         <source>Stay-stitch {1/8 in} from the raw edge across every sashing end.</source>
@@ -1050,7 +1050,7 @@
     </message>
     <message>
         <source>Swap them</source>
-        <translation>Intercambiar</translation>
+        <translation>Cambiar de lugar</translation>
     </message>
     <message>
         <source>See the front</source>
@@ -1411,7 +1411,7 @@
     </message>
     <message>
         <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
-        <translation>Un lado mal leído por 6 mm se nota cuatro veces de cinco; por 10 mm, siempre.</translation>
+        <translation>Un lado mal leído por 6&#xa0;mm se nota cuatro veces de cinco; por 10&#xa0;mm, siempre.</translation>
     </message>
     <message>
         <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
@@ -2943,7 +2943,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>This bar is exactly %1 long. If it is not, print again at 100 %, without fitting to the page.</source>
-        <translation>Esta barra mide exactamente %1. Si no, imprimir otra vez al 100 %, sin ajustar a la página.</translation>
+        <translation>Esta barra mide exactamente %1. Si no, imprimir otra vez al 100&#xa0;%, sin ajustar a la página.</translation>
     </message>
     <message>
         <source>At true size: lay the cloth&apos;s edge on the long line, the measure is where the bar ends.</source>
@@ -3620,7 +3620,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Draw-up lies between 0 % and 15 %.</source>
-        <translation>La merma va de 0 % a 15 %.</translation>
+        <translation>La merma va de 0&#xa0;% a 15&#xa0;%.</translation>
     </message>
     <message>
         <source>That does not belong here.</source>
@@ -4744,7 +4744,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>a length, such as &quot;7 1/2 in&quot;,</source>
-        <translation>una longitud como «190 mm»</translation>
+        <translation>una longitud como «190&#xa0;mm»</translation>
     </message>
     <message>
         <source>two lengths, along and across,</source>
@@ -4752,7 +4752,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>a percentage, such as &quot;2 %&quot;,</source>
-        <translation>un porcentaje como «2 %»</translation>
+        <translation>un porcentaje como «2&#xa0;%»</translation>
     </message>
     <message>
         <source>a whole number</source>
@@ -4889,7 +4889,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>That is not a percentage; 2 % would be read.</source>
-        <translation>Eso no es un porcentaje; 2 % se podría leer.</translation>
+        <translation>Eso no es un porcentaje; 2&#xa0;% se podría leer.</translation>
     </message>
     <message>
         <source>That is not a length; %1 would be read.</source>
@@ -5204,7 +5204,7 @@ borde cortado</translation>
     <message>
         <source>A draw-up of %1 is not likely; it lies between 0 % and %2. Measure the test block again.</source>
         <extracomment>draw-up: how much the stitching shrinks the cloth</extracomment>
-        <translation>Una merma de %1 no es probable; está entre 0 % y %2. Medir de nuevo el bloque de prueba.</translation>
+        <translation>Una merma de %1 no es probable; está entre 0&#xa0;% y %2. Medir de nuevo el bloque de prueba.</translation>
     </message>
     <message>
         <source>A short sashing is %1 with its spare, longer than its cloth, %2.</source>
@@ -5392,7 +5392,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>No es para cosas calientes. A 30 cm (12 in) o más de las velas.</translation>
+        <translation>No es para cosas calientes. A 30&#xa0;cm (12 in) o más de las velas.</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
@@ -5456,7 +5456,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Square the end of %1 to its fold.</source>
-        <translation>Escuadrar el extremo de %1 con su doblez.</translation>
+        <translation>Escuadrar el extremo con su doblez: %1.</translation>
     </message>
     <message>
         <source>Cut a hoop strip of %1.</source>
@@ -6040,7 +6040,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Keep strong magnets away from implants. With a pacemaker or any implant ask your doctor first; as far off as the frame’s maker says and never under 6 in (15 cm), off lap and chest. They pinch: fingers outside the edge. Keep children and cards away, and this tablet 6 in (15 cm) off: it may go dark.</source>
-        <translation>Mantener los imanes fuertes lejos de implantes. Con marcapasos u otro implante, preguntar antes al médico; tan lejos como diga el fabricante del bastidor y nunca a menos de 15 cm (6 in), ni en el regazo ni en el pecho. Pellizcan: dedos fuera del borde. Niños y tarjetas lejos, y esta tableta a 15 cm (6 in): puede apagarse la pantalla.</translation>
+        <translation>Mantener los imanes fuertes lejos de implantes. Con marcapasos u otro implante, preguntar antes al médico; tan lejos como diga el fabricante del bastidor y nunca a menos de 15&#xa0;cm (6 in), ni en el regazo ni en el pecho. Pellizcan: dedos fuera del borde. Niños y tarjetas lejos, y esta tableta a 15&#xa0;cm (6 in): puede apagarse la pantalla.</translation>
     </message>
     <message>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
@@ -6576,7 +6576,7 @@ borde cortado</translation>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
         <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
-        <translation>%1: comprado según la lista de «Comprar», quedan {%2}. Alcanza.</translation>
+        <translation>%1: comprado según la lista, quedan {%2}. Alcanza.</translation>
     </message>
     <message>
         <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
@@ -6590,7 +6590,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
-        <translation>%1: comprado según la lista de «Comprar», quedan {%2}. No alcanza.</translation>
+        <translation>%1: comprado según la lista, quedan {%2}. No alcanza.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
@@ -6617,7 +6617,7 @@ borde cortado</translation>
     <message>
         <source>First square the cut edge of %1 to its fold again.</source>
         <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
-        <translation>Primero escuadrar otra vez el borde cortado de %1 con su doblez.</translation>
+        <translation>Primero escuadrar otra vez el borde cortado con su doblez: %1.</translation>
     </message>
     <message>
         <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
@@ -6813,7 +6813,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Waste %1 %.</source>
-        <translation>Desperdicio %1 %.</translation>
+        <translation>Desperdicio %1&#xa0;%.</translation>
     </message>
     <message>
         <source>Costs %1.</source>
@@ -7654,7 +7654,7 @@ borde cortado</translation>
     <message>
         <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
         <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
-        <translation>Enviar %1 × %2 mm a la máquina (%3 % × %4 %).</translation>
+        <translation>Enviar %1 × %2&#xa0;mm a la máquina (%3&#xa0;% × %4&#xa0;%).</translation>
     </message>
     <message>
         <source>A gap of %1 would yield short sashings: %2 pairs.</source>
@@ -7684,7 +7684,7 @@ borde cortado</translation>
     <message>
         <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
-        <translation>Los bloques merman un %1 % a lo largo y un %2 % a lo ancho. ¿Tomarlo para los próximos bloques?</translation>
+        <translation>Los bloques merman un %1&#xa0;% a lo largo y un %2&#xa0;% a lo ancho. ¿Tomarlo para los próximos bloques?</translation>
     </message>
     <message>
         <source>Trial strip</source>
@@ -7699,12 +7699,12 @@ borde cortado</translation>
     <message>
         <source>%1. About %2 stitches and %3 m of thread; on the bobbin %4 m for it.</source>
         <extracomment>stitches and metres of thread one block takes</extracomment>
-        <translation>%1. Unas %2 puntadas y %3 m de hilo; para ello, %4 m en la canilla.</translation>
+        <translation>%1. Unas %2 puntadas y %3&#xa0;m de hilo; para ello, %4&#xa0;m en la canilla.</translation>
     </message>
     <message>
         <source>Send %1 × %2 mm</source>
         <extracomment>the size given to the embroidery machine for one block, beside the drawing of the strip</extracomment>
-        <translation>Enviar %1 × %2 mm</translation>
+        <translation>Enviar %1 × %2&#xa0;mm</translation>
     </message>
 </context>
 <context>
@@ -7759,7 +7759,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, which shows least at an end.</source>
-        <translation>Intercambiar %1 y %2: %1 se desvía %3, lo que menos se nota en un extremo.</translation>
+        <translation>Intercambiar %1 y %2: %1 se desvía %3; en un extremo es donde menos se nota.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is nearest to its size, and the middle is looked at most.</source>
@@ -7921,7 +7921,7 @@ borde cortado</translation>
     <message>
         <source>Nothing is laid in. Trim to {%1}; the strip’s edge lies {%2} inside the block’s.</source>
         <extracomment>the raw edge of the sashing strip lies inside the block&apos;s raw edge</extracomment>
-        <translation>No se pone nada dentro. Recortar a {%1}; el borde de la tira queda {%2} por dentro del del bloque.</translation>
+        <translation>No se pone nada dentro. Recortar a {%1}; el borde de la tira queda {%2} por dentro del borde del bloque.</translation>
     </message>
     <message>
         <source>Then they lie flat under the narrow strip. Trim to {%1}; once sewn, pare the strip’s edge level with the block’s.</source>
@@ -8190,7 +8190,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Between 0 and 300 %.</source>
-        <translation>Entre 0 y 300 %.</translation>
+        <translation>Entre 0 y 300&#xa0;%.</translation>
     </message>
     <message>
         <source>This cannot be changed here.</source>
@@ -8443,11 +8443,11 @@ borde cortado</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
-        <translation>Como mucho %1 % por encima del mínimo posible.</translation>
+        <translation>Como mucho %1&#xa0;% por encima del mínimo posible.</translation>
     </message>
     <message>
         <source>%1 Waste %2 %.</source>
-        <translation>%1 Desperdicio %2 %.</translation>
+        <translation>%1 Desperdicio %2&#xa0;%.</translation>
     </message>
     <message>
         <source>All cloths: %1</source>
@@ -9130,7 +9130,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>by 5 mm</source>
-        <translation>cada 5 mm</translation>
+        <translation>cada 5&#xa0;mm</translation>
     </message>
     <message>
         <source>on every mark</source>
@@ -9150,7 +9150,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>up to 3 mm more</source>
-        <translation>hasta 3 mm más</translation>
+        <translation>hasta 3&#xa0;mm más</translation>
     </message>
     <message>
         <source>blocks at most</source>

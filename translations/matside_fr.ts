@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>Stay-stitch {3 mm} from the raw edge across every sashing end.</source>
-        <translation>Faire une piqûre de soutien à {3 mm} du bord brut, en travers de chaque bout de bande intermédiaire.</translation>
+        <translation>Faire une piqûre de soutien à {3&#xa0;mm} du bord brut, en travers de chaque bout de bande intermédiaire.</translation>
     </message>
     <message>
         <source>Stay-stitch {1/8 in} from the raw edge across every sashing end.</source>
@@ -1411,7 +1411,7 @@
     </message>
     <message>
         <source>A side misread by 6 mm is noticed four times in five, by 10 mm always.</source>
-        <translation>Un côté mal lu de 6 mm se remarque quatre fois sur cinq, de 10 mm toujours.</translation>
+        <translation>Un côté mal lu de 6&#xa0;mm se remarque quatre fois sur cinq, de 10&#xa0;mm toujours.</translation>
     </message>
     <message>
         <source>A side misread by 1/4 in is noticed four times in five, by 3/8 in always.</source>
@@ -3671,7 +3671,7 @@ bord coupé</translation>
     <message>
         <source>a generous</source>
         <extracomment>just over the ruler&apos;s mark that follows</extracomment>
-        <translation>plus de</translation>
+        <translation>un peu plus de</translation>
     </message>
     <message>
         <source>too long to tell</source>
@@ -4744,7 +4744,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>a length, such as &quot;7 1/2 in&quot;,</source>
-        <translation>une longueur, comme «&#x202f;190 mm&#x202f;»</translation>
+        <translation>une longueur, comme «&#x202f;190&#xa0;mm&#x202f;»</translation>
     </message>
     <message>
         <source>two lengths, along and across,</source>
@@ -5392,7 +5392,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Not a hot mat. Keep it 12 in (30 cm) from candles.</source>
-        <translation>Ne pas en faire un dessous-de-plat. Bougies à plus de 30 cm (12 in).</translation>
+        <translation>Ne pas en faire un dessous-de-plat. Bougies à plus de 30&#xa0;cm (12 in).</translation>
     </message>
     <message>
         <source>Count the pins in and count them out.</source>
@@ -6040,7 +6040,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Keep strong magnets away from implants. With a pacemaker or any implant ask your doctor first; as far off as the frame’s maker says and never under 6 in (15 cm), off lap and chest. They pinch: fingers outside the edge. Keep children and cards away, and this tablet 6 in (15 cm) off: it may go dark.</source>
-        <translation>Tenir les aimants puissants loin des implants. Avec un pacemaker ou tout autre implant, demander d’abord au médecin&#x202f;; les garder aussi loin que le dit le fabricant du cadre, jamais à moins de 15 cm (6 in), ni sur les genoux ni contre la poitrine. Ils pincent&#x202f;: doigts hors du bord. Tenir enfants et cartes à l’écart, et cette tablette à 15 cm (6 in)&#x202f;: elle peut s’éteindre.</translation>
+        <translation>Tenir les aimants puissants loin des implants. Avec un pacemaker ou tout autre implant, demander d’abord au médecin&#x202f;; les garder aussi loin que le dit le fabricant du cadre, jamais à moins de 15&#xa0;cm (6 in), ni sur les genoux ni contre la poitrine. Ils pincent&#x202f;: doigts hors du bord. Tenir enfants et cartes à l’écart, et cette tablette à 15&#xa0;cm (6 in)&#x202f;: elle peut s’éteindre.</translation>
     </message>
     <message>
         <source>Pins out before the needle. Cord, hair and sleeves clear.</source>
@@ -6363,7 +6363,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Keep it: a narrower strip or patches come out of it.</source>
-        <translation>Le garder&#xa0;: une bande plus étroite ou des pièces en sortent.</translation>
+        <translation>Le garder&#x202f;: il en sort une bande plus étroite ou des pièces.</translation>
     </message>
     <message>
         <source>Straighten the end first.</source>
@@ -6499,7 +6499,7 @@ bord coupé</translation>
     <message>
         <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends.</source>
         <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
-        <translation>Découdre la piqûre dans le sillon là où elle a manqué le pli, et 2 cm au-delà aux deux bouts.</translation>
+        <translation>Découdre la piqûre dans le sillon là où elle a manqué le pli, et 2&#xa0;cm au-delà aux deux bouts.</translation>
     </message>
     <message>
         <source>Nothing is cut anew.</source>
@@ -6576,7 +6576,7 @@ bord coupé</translation>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
         <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
-        <translation>%1&#x202f;: acheté selon la liste d’«&#x202f;Acheter&#x202f;», il en reste {%2}. Cela y suffit.</translation>
+        <translation>%1&#x202f;: acheté selon la liste d’achat, il en reste {%2}. Cela y suffit.</translation>
     </message>
     <message>
         <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
@@ -6590,7 +6590,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
-        <translation>%1&#x202f;: acheté selon la liste d’«&#x202f;Acheter&#x202f;», il en reste {%2}. Cela n’y suffit pas.</translation>
+        <translation>%1&#x202f;: acheté selon la liste d’achat, il en reste {%2}. Cela n’y suffit pas.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
@@ -7371,7 +7371,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut them %1 longer and trim them flush.</source>
-        <translation>Les couper %1 plus longues et les araser.</translation>
+        <translation>Les couper plus longues de %1 et les araser.</translation>
     </message>
     <message>
         <source>Front strip right sides together with the front, back strip with the back.</source>
@@ -7654,7 +7654,7 @@ bord coupé</translation>
     <message>
         <source>Send %1 × %2 mm to the machine (%3 % × %4 %).</source>
         <extracomment>the size given to the machine, larger than the block because stitching draws it in</extracomment>
-        <translation>Envoyer %1 × %2 mm à la machine (%3&#x202f;% × %4&#x202f;%).</translation>
+        <translation>Envoyer %1 × %2&#xa0;mm à la machine (%3&#x202f;% × %4&#x202f;%).</translation>
     </message>
     <message>
         <source>A gap of %1 would yield short sashings: %2 pairs.</source>
@@ -7699,12 +7699,12 @@ bord coupé</translation>
     <message>
         <source>%1. About %2 stitches and %3 m of thread; on the bobbin %4 m for it.</source>
         <extracomment>stitches and metres of thread one block takes</extracomment>
-        <translation>%1. Environ %2 points et %3 m de fil&#x202f;; pour cela, %4 m sur la canette.</translation>
+        <translation>%1. Environ %2 points et %3&#xa0;m de fil&#x202f;; pour cela, %4&#xa0;m sur la canette.</translation>
     </message>
     <message>
         <source>Send %1 × %2 mm</source>
         <extracomment>the size given to the embroidery machine for one block, beside the drawing of the strip</extracomment>
-        <translation>Envoyer %1 × %2 mm</translation>
+        <translation>Envoyer %1 × %2&#xa0;mm</translation>
     </message>
 </context>
 <context>
@@ -7759,7 +7759,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, which shows least at an end.</source>
-        <translation>Échanger %1 et %2&#x202f;: %1 s’écarte de %3 de la taille, ce qui se voit le moins à un bout.</translation>
+        <translation>Échanger %1 et %2&#x202f;: %1 s’écarte de %3 de la taille&#x202f;; c’est à un bout que cela se voit le moins.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is nearest to its size, and the middle is looked at most.</source>
@@ -9130,7 +9130,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>by 5 mm</source>
-        <translation>par 5 mm</translation>
+        <translation>par 5&#xa0;mm</translation>
     </message>
     <message>
         <source>on every mark</source>
@@ -9150,7 +9150,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>up to 3 mm more</source>
-        <translation>jusqu’à 3 mm de plus</translation>
+        <translation>jusqu’à 3&#xa0;mm de plus</translation>
     </message>
     <message>
         <source>blocks at most</source>
