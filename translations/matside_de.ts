@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>Stay-stitch {3 mm} from the raw edge across every sashing end.</source>
-        <translation>{3&#xa0;mm} neben der Schnittkante über jedes Ende der Zwischenstreifen eine Stütznaht steppen.</translation>
+        <translation>{3 mm} neben der Schnittkante über jedes Ende der Zwischenstreifen eine Stütznaht steppen.</translation>
     </message>
     <message>
         <source>Stay-stitch {1/8 in} from the raw edge across every sashing end.</source>
@@ -7084,7 +7084,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.</source>
-        <translation>Etikett: hinten, unten rechts. Titel, Name, Datum, Größe, Faser, wie zu waschen.</translation>
+        <translation>Etikett: hinten, unten rechts. Titel, Name, Datum, Größe, Faser, Waschhinweis.</translation>
     </message>
     <message>
         <source>To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 wide and %3 to %4 long.</source>
@@ -7587,11 +7587,11 @@ Schnittkante</translation>
     <message>
         <source>Sew a waste tail to the far end,</source>
         <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
-        <translation>Ein Hilfsende an das ferne Ende nähen,</translation>
+        <translation>Ein Hilfsende an das andere Ende nähen,</translation>
     </message>
     <message>
         <source>take a gap of %1,</source>
-        <translation>eine Lücke von %1 nehmen</translation>
+        <translation>eine Lücke von %1 lassen</translation>
     </message>
     <message>
         <source>or carry it to the next strip.</source>
@@ -8523,7 +8523,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>So many pieces are laid out row by row: no least length is proved.</source>
-        <translation>So viele Teile werden Reihe für Reihe ausgelegt: Eine kleinste Länge ist nicht bewiesen.</translation>
+        <translation>So viele Teile werden Reihe für Reihe ausgelegt: Eine kleinste Länge ist nicht nachgewiesen.</translation>
     </message>
     <message>
         <source>For %1 about %2 of thread, %3 wound, %4.</source>
@@ -8875,7 +8875,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Turn the block a quarter, never over. A cross line on side 1.</source>
-        <translation>Den Block um ein Viertel drehen, nie wenden. Eine Querlinie auf Seite 1.</translation>
+        <translation>Den Block eine Vierteldrehung weiterdrehen, nie wenden. Eine Querlinie auf Seite 1.</translation>
     </message>
     <message>
         <source>Side %1 of 4</source>
@@ -8893,7 +8893,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Turn it a quarter again. Both readings must agree.</source>
-        <translation>Noch ein Viertel drehen. Beide Werte müssen übereinstimmen.</translation>
+        <translation>Noch eine Vierteldrehung. Beide Werte müssen übereinstimmen.</translation>
     </message>
     <message>
         <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
@@ -8925,7 +8925,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Turn it a quarter again. A cross line on the side cut before.</source>
-        <translation>Wieder ein Viertel drehen. Eine Querlinie auf der zuvor geschnittenen Seite.</translation>
+        <translation>Noch eine Vierteldrehung. Eine Querlinie auf der zuvor geschnittenen Seite.</translation>
     </message>
     <message>
         <source>Planned %1. No figure holds before its readings agree.</source>

@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>Stay-stitch {3 mm} from the raw edge across every sashing end.</source>
-        <translation>Hacer una costura de refuerzo a {3&#xa0;mm} del borde cortado, sobre cada extremo de las tiras de unión.</translation>
+        <translation>Hacer una costura de refuerzo a {3 mm} del borde cortado, sobre cada extremo de las tiras de unión.</translation>
     </message>
     <message>
         <source>Stay-stitch {1/8 in} from the raw edge across every sashing end.</source>
@@ -1186,7 +1186,7 @@
     <message>
         <source>yours</source>
         <extracomment>under the bundle that is the teacher&apos;s own kit</extracomment>
-        <translation>docente</translation>
+        <translation>docencia</translation>
     </message>
 </context>
 <context>
@@ -1201,7 +1201,7 @@
     </message>
     <message>
         <source>Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.</source>
-        <translation>Indicar cuántos alumnos: un kit para cada uno, uno para quien enseña y uno de reserva por cada diez o fracción.</translation>
+        <translation>Indicar cuántos alumnos: un kit para cada uno, uno para la docencia y uno de reserva por cada diez o fracción.</translation>
     </message>
 </context>
 <context>
@@ -2290,7 +2290,7 @@ borde cortado</translation>
     <message>
         <source>seam to seam</source>
         <extracomment>the distance from one seam to the other of a sashing</extracomment>
-        <translation>de costura a costura</translation>
+        <translation>entre costuras</translation>
     </message>
     <message>
         <source>batting</source>
@@ -6822,7 +6822,7 @@ borde cortado</translation>
     <message>
         <source>From the roll: {%1} of %2</source>
         <extracomment>%1 &quot;2 3/8 yd&quot;, %2 the roll&apos;s width</extracomment>
-        <translation>Del rollo: {%1} de %2</translation>
+        <translation>Del rollo: {%1} de %2 de ancho</translation>
     </message>
     <message>
         <source>Too small for a hoop strip of %1.</source>
@@ -7084,7 +7084,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Label: on the back, lower right. Title, maker, date, size, fibre, how to wash.</source>
-        <translation>Etiqueta: por detrás, abajo a la derecha. Título, autoría, fecha, tamaño, fibra, cómo lavar.</translation>
+        <translation>Etiqueta: por detrás, abajo a la derecha. Título, nombre, fecha, tamaño, fibra, lavado.</translation>
     </message>
     <message>
         <source>To hang it: a sleeve tacked on by hand, so that it comes off again, cut %1 to %2 wide and %3 to %4 long.</source>
@@ -7587,11 +7587,11 @@ borde cortado</translation>
     <message>
         <source>Sew a waste tail to the far end,</source>
         <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
-        <translation>Coser una cola de sobrante al extremo lejano,</translation>
+        <translation>Coser una cola de sobrante al otro extremo,</translation>
     </message>
     <message>
         <source>take a gap of %1,</source>
-        <translation>tomar un hueco de %1,</translation>
+        <translation>dejar un hueco de %1,</translation>
     </message>
     <message>
         <source>or carry it to the next strip.</source>
@@ -8008,7 +8008,7 @@ borde cortado</translation>
     <message>
         <source>%1: %2, yours, and %3</source>
         <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
-        <translation>%1: %2, uno para quien enseña y %3</translation>
+        <translation>%1: %2, uno para la docencia y %3</translation>
     </message>
     <message>
         <source>1 student</source>
@@ -8523,7 +8523,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>So many pieces are laid out row by row: no least length is proved.</source>
-        <translation>Tantos trozos se colocan fila por fila: no se demuestra ningún largo mínimo.</translation>
+        <translation>Con tantos trozos, colocados fila por fila, no se demuestra ningún largo mínimo.</translation>
     </message>
     <message>
         <source>For %1 about %2 of thread, %3 wound, %4.</source>
@@ -8875,7 +8875,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Turn the block a quarter, never over. A cross line on side 1.</source>
-        <translation>Girar el bloque un cuarto, nunca darle la vuelta. Una línea transversal sobre el lado 1.</translation>
+        <translation>Girar el bloque un cuarto de vuelta, nunca voltearlo. Una línea transversal sobre el lado 1.</translation>
     </message>
     <message>
         <source>Side %1 of 4</source>
@@ -8893,7 +8893,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Turn it a quarter again. Both readings must agree.</source>
-        <translation>Otro cuarto de giro. Ambas lecturas deben coincidir.</translation>
+        <translation>Otro cuarto de vuelta. Ambas lecturas deben coincidir.</translation>
     </message>
     <message>
         <source>Turn it once more. Both must agree, a cross line on side 1 or 3.</source>
@@ -8925,7 +8925,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Turn it a quarter again. A cross line on the side cut before.</source>
-        <translation>Girarlo otro cuarto. Una línea transversal sobre el lado cortado antes.</translation>
+        <translation>Girarlo otro cuarto de vuelta. Una línea transversal sobre el lado cortado antes.</translation>
     </message>
     <message>
         <source>Planned %1. No figure holds before its readings agree.</source>

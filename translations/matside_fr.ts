@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>Stay-stitch {3 mm} from the raw edge across every sashing end.</source>
-        <translation>Faire une piqûre de soutien à {3&#xa0;mm} du bord brut, en travers de chaque bout de bande intermédiaire.</translation>
+        <translation>Faire une piqûre de soutien à {3 mm} du bord brut, en travers de chaque bout de bande intermédiaire.</translation>
     </message>
     <message>
         <source>Stay-stitch {1/8 in} from the raw edge across every sashing end.</source>
@@ -2290,7 +2290,7 @@ bord coupé</translation>
     <message>
         <source>seam to seam</source>
         <extracomment>the distance from one seam to the other of a sashing</extracomment>
-        <translation>de couture à couture</translation>
+        <translation>entre coutures</translation>
     </message>
     <message>
         <source>batting</source>
@@ -6822,7 +6822,7 @@ bord coupé</translation>
     <message>
         <source>From the roll: {%1} of %2</source>
         <extracomment>%1 &quot;2 3/8 yd&quot;, %2 the roll&apos;s width</extracomment>
-        <translation>Au rouleau&#x202f;: {%1} de %2</translation>
+        <translation>Au rouleau&#x202f;: {%1} de %2 de large</translation>
     </message>
     <message>
         <source>Too small for a hoop strip of %1.</source>
@@ -7587,11 +7587,11 @@ bord coupé</translation>
     <message>
         <source>Sew a waste tail to the far end,</source>
         <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
-        <translation>Coudre une amorce au bout éloigné,</translation>
+        <translation>Coudre une amorce à l’autre bout,</translation>
     </message>
     <message>
         <source>take a gap of %1,</source>
-        <translation>prendre un intervalle de %1,</translation>
+        <translation>laisser un intervalle de %1,</translation>
     </message>
     <message>
         <source>or carry it to the next strip.</source>
@@ -8460,7 +8460,7 @@ bord coupé</translation>
     <message>
         <source>from what you have: %1</source>
         <extracomment>%1 strips, &quot;3 × 11 3/4 in&quot;</extracomment>
-        <translation>dans ce qu’il y a déjà&#x202f;: %1</translation>
+        <translation>pris dans ce qu’il y a déjà&#x202f;: %1</translation>
     </message>
     <message>
         <source>Bought or begun: this way of cutting stays.</source>
@@ -8523,7 +8523,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>So many pieces are laid out row by row: no least length is proved.</source>
-        <translation>Tant de morceaux sont disposés rangée par rangée&#x202f;: aucune longueur minimale n’est prouvée.</translation>
+        <translation>Avec autant de morceaux, disposés rangée par rangée, aucune longueur minimale n’est prouvée.</translation>
     </message>
     <message>
         <source>For %1 about %2 of thread, %3 wound, %4.</source>
@@ -8875,7 +8875,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Turn the block a quarter, never over. A cross line on side 1.</source>
-        <translation>Tourner le bloc d’un quart, ne jamais le retourner. Une ligne transversale sur le côté 1.</translation>
+        <translation>Tourner le bloc d’un quart de tour, ne jamais le retourner. Une ligne transversale sur le côté 1.</translation>
     </message>
     <message>
         <source>Side %1 of 4</source>
