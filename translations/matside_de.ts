@@ -5677,11 +5677,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Cut, blade closed</source>
-        <translation>Geschnitten, Klinge zu</translation>
+        <translation>Geschnitten, Klinge&#xa0;zu</translation>
     </message>
     <message>
         <source>Straight, blade closed</source>
-        <translation>Begradigt, Klinge zu</translation>
+        <translation>Begradigt, Klinge&#xa0;zu</translation>
     </message>
     <message>
         <source>Sewn and pressed</source>
@@ -5717,7 +5717,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Trimmed, blade closed</source>
-        <translation>Beschnitten, Klinge zu</translation>
+        <translation>Beschnitten, Klinge&#xa0;zu</translation>
     </message>
     <message>
         <source>Joined</source>
@@ -5733,7 +5733,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Squared, blade closed</source>
-        <translation>Begradigt, Klinge zu</translation>
+        <translation>Begradigt, Klinge&#xa0;zu</translation>
     </message>
     <message>
         <source>Bound</source>
@@ -6343,7 +6343,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Apart, blade closed</source>
-        <translation>Durchtrennt, Klinge zu</translation>
+        <translation>Durchtrennt, Klinge&#xa0;zu</translation>
     </message>
     <message>
         <source>Nothing may lie underneath.</source>
@@ -8711,7 +8711,7 @@ Schnittkante</translation>
     <message>
         <source>%1 first: %2 steps</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>Zuerst: %1, %2 Schritte</translation>
+        <translation>Zuerst: %1, %2&#xa0;Schritte</translation>
     </message>
     <message>
         <source>First, at %1: test join</source>
@@ -8889,7 +8889,7 @@ Schnittkante</translation>
     <message>
         <source>Side %1 cut, blade closed</source>
         <extracomment>the blade has cut this side and is closed again</extracomment>
-        <translation>Seite %1 geschnitten, Klinge zu</translation>
+        <translation>Seite %1 geschnitten, Klinge&#xa0;zu</translation>
     </message>
     <message>
         <source>Turn it a quarter again. Both readings must agree.</source>

@@ -2290,7 +2290,7 @@ borde cortado</translation>
     <message>
         <source>seam to seam</source>
         <extracomment>the distance from one seam to the other of a sashing</extracomment>
-        <translation>entre costuras</translation>
+        <translation>costura a costura</translation>
     </message>
     <message>
         <source>batting</source>
@@ -8711,7 +8711,7 @@ borde cortado</translation>
     <message>
         <source>%1 first: %2 steps</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>Primero: %1, %2 pasos</translation>
+        <translation>Primero: %1, %2&#xa0;pasos</translation>
     </message>
     <message>
         <source>First, at %1: test join</source>

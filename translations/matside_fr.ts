@@ -2290,7 +2290,7 @@ bord coupé</translation>
     <message>
         <source>seam to seam</source>
         <extracomment>the distance from one seam to the other of a sashing</extracomment>
-        <translation>entre coutures</translation>
+        <translation>couture à couture</translation>
     </message>
     <message>
         <source>batting</source>
@@ -8711,7 +8711,7 @@ bord coupé</translation>
     <message>
         <source>%1 first: %2 steps</source>
         <extracomment>%1 is a station&apos;s name, %2 how many steps there come first; short: it stands on a button</extracomment>
-        <translation>D’abord&#x202f;: %1, %2 étapes</translation>
+        <translation>D’abord&#x202f;: %1, %2&#xa0;étapes</translation>
     </message>
     <message>
         <source>First, at %1: test join</source>
