@@ -5940,7 +5940,7 @@ Schnittkante</translation>
     <message>
         <source>Doubled, the back strip catches only %1 past the seam; at least %2 holds.</source>
         <extracomment>doubled: folded lengthwise first, so that its fold is ready made</extracomment>
-        <translation>Doppelt gelegt steht der hintere Streifen nur %1 über die Naht; es hält ab %2.</translation>
+        <translation>Doppelt gelegt steht der hintere Streifen nur %1 über die Naht hinaus; erst ab %2 hält er.</translation>
     </message>
     <message>
         <source>Scallops %1 deep cut into the stippling: they need %2 of cloth outside the outline, and there is %3. Stay-stitch first.</source>

@@ -7878,7 +7878,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Each crossing holds 8 cloths and the batting, against 4: pare the batting from the last %1 of the short sashings, clip their folded part to a slant, press hard.</source>
-        <translation>Cada cruce tiene 8 telas y la guata, frente a 4: rebajar la guata en los últimos %1 de las tiras de unión cortas, cortar en diagonal su parte doblada, planchar fuerte.</translation>
+        <translation>Cada cruce tiene 8 telas y la guata, frente a 4: quitar la guata de los últimos %1 de las tiras de unión cortas, cortar en diagonal su parte doblada, planchar fuerte.</translation>
     </message>
     <message>
         <source>Crossings are thick: press hard and turn the wheel by hand over them.</source>

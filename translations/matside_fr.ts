@@ -8553,7 +8553,7 @@ bord coupé</translation>
     <message>
         <source>%1 bought or begun; it does not yield all: buy this much more.</source>
         <extracomment>%1 a length of cloth; what to buy on top of it stands above</extracomment>
-        <translation>%1 achetés ou entamés&#x202f;; cela ne suffit pas&#x202f;: en acheter autant en plus.</translation>
+        <translation>%1 achetés ou entamés&#x202f;; cela ne suffit pas&#x202f;: acheter en plus cette quantité.</translation>
     </message>
 </context>
 <context>
