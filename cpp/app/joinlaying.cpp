@@ -2,6 +2,7 @@
 //
 // The blocks laid on the table before they are joined: which should change places, and the change itself.
 #include "app/joinmodel.h"
+#include "app/remembered.h"
 #include "app/reply.h"
 #include "app/wording.h"
 #include "made/commonsize.h"
@@ -99,6 +100,22 @@ QString JoinModel::swapSays() const
     }
     return tr("Swap %1 and %2: %1 is nearest to its size, and the middle is looked at most.")
         .arg(first, second);
+}
+
+QString JoinModel::remembered() const
+{
+    const int across = columns();
+    if (!doing("join-short") || across < 2)
+        return {};
+    const auto left =
+        static_cast<std::size_t>((at() / (across - 1)) % std::max(rows(), 1) * across + at() % (across - 1));
+    const std::vector<std::string> &names = layout().labels;
+    QStringList all;
+    for (const std::size_t place : {left, left + 1})
+        if (place < names.size())
+            if (const QString noted = rememberedOf(m_workspace, names[place]); !noted.isEmpty())
+                all.append(noted);
+    return all.join(QStringLiteral(". "));
 }
 
 QVariantMap JoinModel::takeSwap()

@@ -74,6 +74,7 @@ class JoinModel : public QObject, public Single<JoinModel> {
     Q_PROPERTY(QString otherSays READ otherSays NOTIFY changed FINAL)
     Q_PROPERTY(QString sashingSays READ sashingSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList ways READ ways NOTIFY changed FINAL)
+    Q_PROPERTY(QString remembered READ remembered NOTIFY changed FINAL)
     Q_PROPERTY(QString swapSays READ swapSays NOTIFY changed FINAL)
     Q_PROPERTY(bool mayLay READ mayLay NOTIFY changed FINAL)
     Q_PROPERTY(bool measuring READ measuring NOTIFY changed FINAL)
@@ -107,6 +108,9 @@ public:
     [[nodiscard]] QVariantList marks() const;
     [[nodiscard]] double rowMm() const;
     [[nodiscard]] QString pressSays() const;
+    /// What was noted of the two blocks in hand when they were stitched, on one line; empty where nothing
+    /// was.
+    [[nodiscard]] QString remembered() const;
     [[nodiscard]] QString fillSays() const;
     [[nodiscard]] QString bulkSays() const;
     [[nodiscard]] QString rowSays() const;

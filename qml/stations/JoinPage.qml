@@ -36,8 +36,14 @@ WidePage {
             root.mark = Math.max(0, Math.min(JoinModel.marks.length - 1, root.mark + by));
     }
 
+    NotedLine {
+        id: noted
+        width: parent.width
+        text: root.reading || StepModel.finished ? "" : JoinModel.remembered
+    }
     SectionDrawing {
         anchors.fill: parent
+        anchors.topMargin: noted.height
         anchors.bottomMargin: more.visible ? more.height + Theme.gap : 0
         visible: root.sewing && !StepModel.finished
         view: root.told ? JoinModel.testSection : root.reading ? JoinModel.trialSection : JoinModel.section
