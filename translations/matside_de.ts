@@ -885,6 +885,10 @@
         <source>Pictures and notes</source>
         <translation>Bilder und Notizen</translation>
     </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
 </context>
 <context>
     <name>HoopShelf</name>
@@ -1781,6 +1785,14 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>New piece</source>
         <translation>Neues Stück</translation>
+    </message>
+</context>
+<context>
+    <name>NotedLine</name>
+    <message>
+        <source>Noted: %1</source>
+        <extracomment>%1 is what was noted of a block when it was stitched, &quot;Pleat on the back&quot;</extracomment>
+        <translation>Notiert: %1</translation>
     </message>
 </context>
 <context>
@@ -4905,10 +4917,6 @@ Schnittkante</translation>
         <translation>Er steht {%1} schief.</translation>
     </message>
     <message>
-        <source>It is off size: {%2}.</source>
-        <translation>Das Maß stimmt nicht: {%2}.</translation>
-    </message>
-    <message>
         <source>The readings disagree by {%3}.</source>
         <extracomment>%3 is how far the six readings disagree</extracomment>
         <translation>Die Messwerte widersprechen sich um {%3}.</translation>
@@ -5692,10 +5700,6 @@ Schnittkante</translation>
         <translation>Streifen geschichtet</translation>
     </message>
     <message>
-        <source>Marked</source>
-        <translation>Angezeichnet</translation>
-    </message>
-    <message>
         <source>Stitched</source>
         <translation>Gestickt</translation>
     </message>
@@ -6292,13 +6296,10 @@ Schnittkante</translation>
         <translation>Stecknadeln</translation>
     </message>
     <message>
-        <source>Take the common size, %1.</source>
-        <extracomment>%1 is the common size of the blocks measured</extracomment>
-        <translation>Gemeinsames Maß nehmen: %1.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
-        <extracomment>%1 is a cloth&apos;s name, %2 what was changed of it</extracomment>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 is what was noted of it when it was stitched, &quot;Pleat on the back&quot;
+----------
+%1 is a cloth&apos;s name, %2 what was changed of it</extracomment>
         <translation>%1: %2</translation>
     </message>
     <message>
@@ -6634,6 +6635,26 @@ Schnittkante</translation>
         <extracomment>long sashing: the strip between two rows</extracomment>
         <translation>Schon geschnittene lange Zwischenstreifen passen nicht mehr, insgesamt %1: %2 lang geschnitten, jetzt wären es %3. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
+    <message>
+        <source>Take the common size, stitched %1.</source>
+        <extracomment>%1 is the common size of the blocks measured, within their stitches</extracomment>
+        <translation>Gemeinsames Maß nehmen: gestickt %1.</translation>
+    </message>
+    <message>
+        <source>Stitched {%2}: off size.</source>
+        <extracomment>stitched: the size within a block&apos;s outer stitches, not that it is cut to</extracomment>
+        <translation>Gestickt {%2}: nicht nach Maß.</translation>
+    </message>
+    <message>
+        <source>Cut {%2}: off size.</source>
+        <extracomment>cut: the size of a trimmed block</extracomment>
+        <translation>Geschnitten {%2}: nicht nach Maß.</translation>
+    </message>
+    <message>
+        <source>Whole strip marked</source>
+        <extracomment>on a button: all centres of the strip in hand are marked, not only one</extracomment>
+        <translation>Ganzer Streifen angezeichnet</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6854,11 +6875,6 @@ Schnittkante</translation>
         <translation>Das Vlies ist gekauft oder angeschnitten: Es bleibt, wie es ist.</translation>
     </message>
     <message>
-        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
-        <extracomment>%1 how many, %2 and %3 a strip&apos;s two sides</extracomment>
-        <translation>%1 Stickstreifen von %2 × %3 sind zu schneiden.</translation>
-    </message>
-    <message>
         <source>Add a package size to hold it against the roll.</source>
         <translation>Eine Paketgröße hinzufügen, um sie mit der Rolle zu vergleichen.</translation>
     </message>
@@ -6901,6 +6917,15 @@ Schnittkante</translation>
     <message>
         <source>More than %1 pieces are not laid out one by one: take a larger package, or the roll.</source>
         <translation>Mehr als %1 Teile werden nicht einzeln ausgelegt: ein größeres Paket oder die Rolle nehmen.</translation>
+    </message>
+    <message>
+        <source>1 hoop strip of %1 × %2 is to be cut.</source>
+        <extracomment>%1 and %2 a strip&apos;s two sides, %3 how many</extracomment>
+        <translation>1 Stickstreifen von %1 × %2 ist zu schneiden.</translation>
+    </message>
+    <message>
+        <source>%3 hoop strips of %1 × %2 are to be cut.</source>
+        <translation>%3 Stickstreifen von %1 × %2 sind zu schneiden.</translation>
     </message>
 </context>
 <context>
@@ -7247,10 +7272,6 @@ Schnittkante</translation>
         <translation>Die Kante misst ringsum %1: %2 Schrägband aus einem Quadrat von %3 schneiden.</translation>
     </message>
     <message>
-        <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
-        <translation>Oder als %1 schräge Streifen, aus %2 über die Stoffbreite.</translation>
-    </message>
-    <message>
         <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
         <translation>Zwischen zwei Bögen schneidet die Kante die Füllquiltung %1 tief an: vor dem Schneiden neben der Linie eine Stütznaht steppen. Mit %2 Stoff außerhalb des Umrisses bliebe sie frei.</translation>
     </message>
@@ -7449,6 +7470,22 @@ Schnittkante</translation>
         <source>The diagonals differ by %1, if the rest is as planned.</source>
         <translation>Diagonalen: %1 Unterschied, wenn der Rest wie geplant ist.</translation>
     </message>
+    <message>
+        <source>Or as %1 on the bias, from %2 across the cloth.</source>
+        <translation>Oder als %1 im schrägen Fadenlauf, aus %2 über die Stoffbreite.</translation>
+    </message>
+    <message>
+        <source>1 strip</source>
+        <translation>1 Streifen</translation>
+    </message>
+    <message>
+        <source>%1 strips</source>
+        <translation>%1 Streifen</translation>
+    </message>
+    <message>
+        <source>in %1, cut %2 wide</source>
+        <translation>in %1, %2 breit geschnitten</translation>
+    </message>
 </context>
 <context>
     <name>matside::FieldsModel</name>
@@ -7520,6 +7557,11 @@ Schnittkante</translation>
     <message>
         <source>lost</source>
         <translation>verloren</translation>
+    </message>
+    <message>
+        <source>stitched %1</source>
+        <extracomment>the size within a block&apos;s outer stitches, not that it is cut to</extracomment>
+        <translation>gestickt %1</translation>
     </message>
 </context>
 <context>
@@ -7705,6 +7747,16 @@ Schnittkante</translation>
         <source>Send %1 × %2 mm</source>
         <extracomment>the size given to the embroidery machine for one block, beside the drawing of the strip</extracomment>
         <translation>%1 × %2&#xa0;mm senden</translation>
+    </message>
+    <message>
+        <source>Centre %1, not at its mark</source>
+        <extracomment>the block&apos;s centre; the tick made for it on the strip before lies elsewhere</extracomment>
+        <translation>Mitte %1, nicht am Strich</translation>
+    </message>
+    <message>
+        <source>The centres marked before do not hold any more: %1. Go by the gap from the last outline.</source>
+        <extracomment>%1 lists blocks, &quot;A3, A4&quot;: the ticks made for their centres on the strip before</extracomment>
+        <translation>Die vorher angezeichneten Mitten gelten nicht mehr: %1. Es gilt die Lücke ab dem letzten Umriss.</translation>
     </message>
 </context>
 <context>
@@ -8092,6 +8144,18 @@ Schnittkante</translation>
         <source>%1 in each kit, one of them to practise with</source>
         <extracomment>one of these sashing strips is for practising the join</extracomment>
         <translation>%1 je Satz, einer davon zum Üben</translation>
+    </message>
+    <message>
+        <source>student</source>
+        <translation>Lernende</translation>
+    </message>
+    <message>
+        <source>spare kit</source>
+        <translation>Reservesatz</translation>
+    </message>
+    <message>
+        <source>machine in the room</source>
+        <translation>Maschine im Raum</translation>
     </message>
 </context>
 <context>
@@ -8878,15 +8942,6 @@ Schnittkante</translation>
         <translation>Den Block eine Vierteldrehung weiterdrehen, nie wenden. Eine Querlinie auf Seite 1.</translation>
     </message>
     <message>
-        <source>Side %1 of 4</source>
-        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
-        <translation>Seite %1 von 4</translation>
-    </message>
-    <message>
-        <source>%1, side %2 of 4</source>
-        <translation>%1, Seite %2 von 4</translation>
-    </message>
-    <message>
         <source>Side %1 cut, blade closed</source>
         <extracomment>the blade has cut this side and is closed again</extracomment>
         <translation>Seite %1 geschnitten, Klinge&#xa0;zu</translation>
@@ -8902,11 +8957,6 @@ Schnittkante</translation>
     <message>
         <source>Measure from the outer line, not the echo line; a cross line on the outline’s corner.</source>
         <translation>Von der Außenlinie messen, nicht von der Echolinie; eine Querlinie auf der Ecke des Umrisses.</translation>
-    </message>
-    <message>
-        <source>%1, not %2: it centres this block of %3</source>
-        <extracomment>%1 is where the ruler&apos;s line lies, &quot;on the outer stitches&quot;; %2 the planned line, %3 the block&apos;s own stitched size</extracomment>
-        <translation>%1, nicht %2: So liegt dieser Block von %3 mittig</translation>
     </message>
     <message>
         <source>%1, which decides: the stitches may lie off their line</source>
@@ -8926,28 +8976,6 @@ Schnittkante</translation>
     <message>
         <source>Turn it a quarter again. A cross line on the side cut before.</source>
         <translation>Noch eine Vierteldrehung. Eine Querlinie auf der zuvor geschnittenen Seite.</translation>
-    </message>
-    <message>
-        <source>Planned %1. No figure holds before its readings agree.</source>
-        <translation>Geplant %1. Kein Maß gilt, bevor seine Messwerte übereinstimmen.</translation>
-    </message>
-    <message>
-        <source>Planned %1, but it is not to be cut as it is.</source>
-        <translation>Geplant %1, aber so ist er nicht zu schneiden.</translation>
-    </message>
-    <message>
-        <source>Planned %1. No figure holds before the common size is known.</source>
-        <translation>Geplant %1. Kein Maß gilt, bevor ein gemeinsames Maß bekannt ist.</translation>
-    </message>
-    <message>
-        <source>Planned %1. If the common size is taken, %2 holds.</source>
-        <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
-        <translation>Geplant %1. Gilt ein gemeinsames Maß, so sind es %2.</translation>
-    </message>
-    <message>
-        <source>Logged off size: %1.</source>
-        <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
-        <translation>Nicht nach Maß vermerkt: %1.</translation>
     </message>
     <message>
         <source>Measure its sides and diagonals before you cut.</source>
@@ -8976,14 +9004,51 @@ Schnittkante</translation>
         <translation>Neu messen</translation>
     </message>
     <message>
-        <source>Planned %1. No figure holds before it is measured.</source>
-        <extracomment>%1 is the planned size of the trimmed block</extracomment>
-        <translation>Geplant %1. Kein Maß gilt, bevor er gemessen ist.</translation>
-    </message>
-    <message>
         <source>Cut it anyway</source>
         <extracomment>on a button: a side of the block is cut although its measures say it should not be</extracomment>
         <translation>Trotzdem schneiden</translation>
+    </message>
+    <message>
+        <source>%1, not %2: it centres this block, stitched %3</source>
+        <extracomment>%1 is where the ruler&apos;s line lies, &quot;on the outer stitches&quot;; %2 the planned line, %3 the size within the block&apos;s stitches, not that it is cut to</extracomment>
+        <translation>%1, nicht %2: So liegt dieser Block, gestickt %3, mittig</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. No figure holds before it is measured.</source>
+        <extracomment>cut: the size of the trimmed block, not that within its stitches</extracomment>
+        <translation>Geplant, geschnitten %1. Kein Maß gilt, bevor er gemessen ist.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. No figure holds before its readings agree.</source>
+        <translation>Geplant, geschnitten %1. Kein Maß gilt, bevor seine Messwerte übereinstimmen.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1, but it is not to be cut as it is.</source>
+        <translation>Geplant, geschnitten %1, aber so ist er nicht zu schneiden.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. No figure holds before the common size is known.</source>
+        <translation>Geplant, geschnitten %1. Kein Maß gilt, bevor ein gemeinsames Maß bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. If the common size is taken, cut %2.</source>
+        <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
+        <translation>Geplant, geschnitten %1. Gilt ein gemeinsames Maß: geschnitten %2.</translation>
+    </message>
+    <message>
+        <source>Logged off size: stitched %1.</source>
+        <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
+        <translation>Nicht nach Maß vermerkt: gestickt %1.</translation>
+    </message>
+    <message>
+        <source>Side %1: %2</source>
+        <extracomment>%1 counts a block&apos;s four sides in the order they are cut; %2 is which of its own it is, &quot;right&quot;</extracomment>
+        <translation>Seite %1: %2</translation>
+    </message>
+    <message>
+        <source>%1, side %2: %3</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides; %3 is one, &quot;right&quot;</extracomment>
+        <translation>%1, Seite %2: %3</translation>
     </message>
 </context>
 <context>
@@ -9044,11 +9109,6 @@ Schnittkante</translation>
     <message>
         <source>washed %1</source>
         <translation>gewaschen %1</translation>
-    </message>
-    <message>
-        <source>%1 blocks, %2 strips, %3 hours</source>
-        <extracomment>blocks, hoop strips they are stitched on, hours of work</extracomment>
-        <translation>%1 Blöcke, %2 Streifen, %3 Stunden</translation>
     </message>
     <message>
         <source>Sashing %1.</source>
@@ -9244,9 +9304,37 @@ Schnittkante</translation>
         <translation>Blöcke in jedem, höchstens</translation>
     </message>
     <message>
-        <source>%1 mats: %2 blocks and %3 spare, %4 strips, %5 hours</source>
-        <extracomment>%1 place mats; blocks in all of them, spare blocks that they share, hoop strips all of them are stitched on, hours of work</extracomment>
-        <translation>%1 Tischsets: %2 Blöcke und %3 als Ersatz, %4 Streifen, %5 Stunden</translation>
+        <source>One mat: no more lie on this table.</source>
+        <translation>Ein Tischset: mehr passen nicht auf diesen Tisch.</translation>
+    </message>
+    <message>
+        <source>1 block</source>
+        <translation>1 Block</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <translation>%1 Blöcke</translation>
+    </message>
+    <message>
+        <source>1 strip</source>
+        <translation>1 Streifen</translation>
+    </message>
+    <message>
+        <source>%1 strips</source>
+        <translation>%1 Streifen</translation>
+    </message>
+    <message>
+        <source>1 hour</source>
+        <translation>1 Stunde</translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 Stunden</translation>
+    </message>
+    <message>
+        <source>%1 mats: %2 and %3 spare, %4, %5</source>
+        <extracomment>%1 place mats; &quot;12 blocks&quot; in all of them; %3 spare blocks that they share; &quot;4 strips&quot;, &quot;3 hours&quot;</extracomment>
+        <translation>%1 Tischsets: %2 und %3 als Ersatz, %4, %5</translation>
     </message>
 </context>
 </TS>

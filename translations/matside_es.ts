@@ -885,6 +885,10 @@
         <source>Pictures and notes</source>
         <translation>Fotos y notas</translation>
     </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
 </context>
 <context>
     <name>HoopShelf</name>
@@ -1781,6 +1785,14 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>New piece</source>
         <translation>Pieza nueva</translation>
+    </message>
+</context>
+<context>
+    <name>NotedLine</name>
+    <message>
+        <source>Noted: %1</source>
+        <extracomment>%1 is what was noted of a block when it was stitched, &quot;Pleat on the back&quot;</extracomment>
+        <translation>Anotado: %1</translation>
     </message>
 </context>
 <context>
@@ -4905,10 +4917,6 @@ borde cortado</translation>
         <translation>Se inclina {%1}.</translation>
     </message>
     <message>
-        <source>It is off size: {%2}.</source>
-        <translation>Está fuera de medida: {%2}.</translation>
-    </message>
-    <message>
         <source>The readings disagree by {%3}.</source>
         <extracomment>%3 is how far the six readings disagree</extracomment>
         <translation>Las lecturas difieren en {%3}.</translation>
@@ -5692,10 +5700,6 @@ borde cortado</translation>
         <translation>Tira en capas</translation>
     </message>
     <message>
-        <source>Marked</source>
-        <translation>Marcado</translation>
-    </message>
-    <message>
         <source>Stitched</source>
         <translation>Bordado</translation>
     </message>
@@ -6292,13 +6296,10 @@ borde cortado</translation>
         <translation>Alfileres</translation>
     </message>
     <message>
-        <source>Take the common size, %1.</source>
-        <extracomment>%1 is the common size of the blocks measured</extracomment>
-        <translation>Tomar la medida común, %1.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
-        <extracomment>%1 is a cloth&apos;s name, %2 what was changed of it</extracomment>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 is what was noted of it when it was stitched, &quot;Pleat on the back&quot;
+----------
+%1 is a cloth&apos;s name, %2 what was changed of it</extracomment>
         <translation>%1: %2</translation>
     </message>
     <message>
@@ -6634,6 +6635,26 @@ borde cortado</translation>
         <extracomment>long sashing: the strip between two rows</extracomment>
         <translation>Las tiras de unión largas cortadas ya no encajan, en total %1: cortadas de %2 de largo, ahora serían %3. «Deshacer» anula el cambio.</translation>
     </message>
+    <message>
+        <source>Take the common size, stitched %1.</source>
+        <extracomment>%1 is the common size of the blocks measured, within their stitches</extracomment>
+        <translation>Tomar la medida común, bordado %1.</translation>
+    </message>
+    <message>
+        <source>Stitched {%2}: off size.</source>
+        <extracomment>stitched: the size within a block&apos;s outer stitches, not that it is cut to</extracomment>
+        <translation>Bordado {%2}: fuera de medida.</translation>
+    </message>
+    <message>
+        <source>Cut {%2}: off size.</source>
+        <extracomment>cut: the size of a trimmed block</extracomment>
+        <translation>Cortado {%2}: fuera de medida.</translation>
+    </message>
+    <message>
+        <source>Whole strip marked</source>
+        <extracomment>on a button: all centres of the strip in hand are marked, not only one</extracomment>
+        <translation>Toda la tira marcada</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6854,11 +6875,6 @@ borde cortado</translation>
         <translation>La guata está comprada o empezada: se queda como está.</translation>
     </message>
     <message>
-        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
-        <extracomment>%1 how many, %2 and %3 a strip&apos;s two sides</extracomment>
-        <translation>Hay que cortar %1 tiras de bordado de %2 × %3.</translation>
-    </message>
-    <message>
         <source>Add a package size to hold it against the roll.</source>
         <translation>Añadir un tamaño de paquete para compararlo con el rollo.</translation>
     </message>
@@ -6901,6 +6917,15 @@ borde cortado</translation>
     <message>
         <source>More than %1 pieces are not laid out one by one: take a larger package, or the roll.</source>
         <translation>Más de %1 trozos no se colocan uno a uno: tomar un paquete mayor o el rollo.</translation>
+    </message>
+    <message>
+        <source>1 hoop strip of %1 × %2 is to be cut.</source>
+        <extracomment>%1 and %2 a strip&apos;s two sides, %3 how many</extracomment>
+        <translation>Hay que cortar 1 tira de bordado de %1 × %2.</translation>
+    </message>
+    <message>
+        <source>%3 hoop strips of %1 × %2 are to be cut.</source>
+        <translation>Hay que cortar %3 tiras de bordado de %1 × %2.</translation>
     </message>
 </context>
 <context>
@@ -7119,10 +7144,6 @@ borde cortado</translation>
         <translation>de bies, cortado a %1 de ancho</translation>
     </message>
     <message>
-        <source>in %1 strips, cut %2 wide</source>
-        <translation>en %1 tiras, cortadas a %2 de ancho</translation>
-    </message>
-    <message>
         <source>The readings disagree by %1.</source>
         <translation>Las lecturas difieren en %1.</translation>
     </message>
@@ -7245,10 +7266,6 @@ borde cortado</translation>
     <message>
         <source>The edge is %1 round: cut %2 of bias from a square of %3.</source>
         <translation>El borde mide %1 todo alrededor: cortar %2 de bies de un cuadrado de %3.</translation>
-    </message>
-    <message>
-        <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
-        <translation>O en %1 tiras al bies, de %2 a lo ancho de la tela.</translation>
     </message>
     <message>
         <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
@@ -7449,6 +7466,22 @@ borde cortado</translation>
         <source>The diagonals differ by %1, if the rest is as planned.</source>
         <translation>Las diagonales difieren en %1, si el resto es como se planeó.</translation>
     </message>
+    <message>
+        <source>Or as %1 on the bias, from %2 across the cloth.</source>
+        <translation>O en %1 al bies, de %2 a lo ancho de la tela.</translation>
+    </message>
+    <message>
+        <source>1 strip</source>
+        <translation>1 tira</translation>
+    </message>
+    <message>
+        <source>%1 strips</source>
+        <translation>%1 tiras</translation>
+    </message>
+    <message>
+        <source>in %1, cut %2 wide</source>
+        <translation>en %1, corte de %2 de ancho</translation>
+    </message>
 </context>
 <context>
     <name>matside::FieldsModel</name>
@@ -7520,6 +7553,11 @@ borde cortado</translation>
     <message>
         <source>lost</source>
         <translation>perdido</translation>
+    </message>
+    <message>
+        <source>stitched %1</source>
+        <extracomment>the size within a block&apos;s outer stitches, not that it is cut to</extracomment>
+        <translation>bordado %1</translation>
     </message>
 </context>
 <context>
@@ -7705,6 +7743,16 @@ borde cortado</translation>
         <source>Send %1 × %2 mm</source>
         <extracomment>the size given to the embroidery machine for one block, beside the drawing of the strip</extracomment>
         <translation>Enviar %1 × %2&#xa0;mm</translation>
+    </message>
+    <message>
+        <source>Centre %1, not at its mark</source>
+        <extracomment>the block&apos;s centre; the tick made for it on the strip before lies elsewhere</extracomment>
+        <translation>Centro %1, no en su marca</translation>
+    </message>
+    <message>
+        <source>The centres marked before do not hold any more: %1. Go by the gap from the last outline.</source>
+        <extracomment>%1 lists blocks, &quot;A3, A4&quot;: the ticks made for their centres on the strip before</extracomment>
+        <translation>Los centros marcados antes ya no valen: %1. Vale el hueco desde el último contorno.</translation>
     </message>
 </context>
 <context>
@@ -8092,6 +8140,18 @@ borde cortado</translation>
         <source>%1 in each kit, one of them to practise with</source>
         <extracomment>one of these sashing strips is for practising the join</extracomment>
         <translation>%1 en cada kit, una de ellas para practicar</translation>
+    </message>
+    <message>
+        <source>student</source>
+        <translation>alumno</translation>
+    </message>
+    <message>
+        <source>spare kit</source>
+        <translation>kit de reserva</translation>
+    </message>
+    <message>
+        <source>machine in the room</source>
+        <translation>máquina en la sala</translation>
     </message>
 </context>
 <context>
@@ -8878,15 +8938,6 @@ borde cortado</translation>
         <translation>Girar el bloque un cuarto de vuelta, nunca voltearlo. Una línea transversal sobre el lado 1.</translation>
     </message>
     <message>
-        <source>Side %1 of 4</source>
-        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
-        <translation>Lado %1 de 4</translation>
-    </message>
-    <message>
-        <source>%1, side %2 of 4</source>
-        <translation>%1, lado %2 de 4</translation>
-    </message>
-    <message>
         <source>Side %1 cut, blade closed</source>
         <extracomment>the blade has cut this side and is closed again</extracomment>
         <translation>Lado %1 cortado, cuchilla cerrada</translation>
@@ -8902,11 +8953,6 @@ borde cortado</translation>
     <message>
         <source>Measure from the outer line, not the echo line; a cross line on the outline’s corner.</source>
         <translation>Medir desde la línea exterior, no la línea de eco; una línea transversal en la esquina del contorno.</translation>
-    </message>
-    <message>
-        <source>%1, not %2: it centres this block of %3</source>
-        <extracomment>%1 is where the ruler&apos;s line lies, &quot;on the outer stitches&quot;; %2 the planned line, %3 the block&apos;s own stitched size</extracomment>
-        <translation>%1, no %2: así queda centrado este bloque de %3</translation>
     </message>
     <message>
         <source>%1, which decides: the stitches may lie off their line</source>
@@ -8928,26 +8974,9 @@ borde cortado</translation>
         <translation>Girarlo otro cuarto de vuelta. Una línea transversal sobre el lado cortado antes.</translation>
     </message>
     <message>
-        <source>Planned %1. No figure holds before its readings agree.</source>
-        <translation>Previsto %1. Ninguna medida vale hasta que sus lecturas coincidan.</translation>
-    </message>
-    <message>
-        <source>Planned %1, but it is not to be cut as it is.</source>
-        <translation>Previsto %1, pero así no se corta.</translation>
-    </message>
-    <message>
-        <source>Planned %1. No figure holds before the common size is known.</source>
-        <translation>Previsto %1. Ninguna medida vale hasta conocer la medida común.</translation>
-    </message>
-    <message>
         <source>Planned %1. If the common size is taken, %2 holds.</source>
         <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
         <translation>Previsto %1. Si se toma la medida común, serán %2.</translation>
-    </message>
-    <message>
-        <source>Logged off size: %1.</source>
-        <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
-        <translation>Anotado fuera de medida: %1.</translation>
     </message>
     <message>
         <source>Measure its sides and diagonals before you cut.</source>
@@ -8976,14 +9005,51 @@ borde cortado</translation>
         <translation>Medir otra vez</translation>
     </message>
     <message>
-        <source>Planned %1. No figure holds before it is measured.</source>
-        <extracomment>%1 is the planned size of the trimmed block</extracomment>
-        <translation>Previsto %1. Ninguna medida vale antes de medirlo.</translation>
-    </message>
-    <message>
         <source>Cut it anyway</source>
         <extracomment>on a button: a side of the block is cut although its measures say it should not be</extracomment>
         <translation>Cortar de todos modos</translation>
+    </message>
+    <message>
+        <source>%1, not %2: it centres this block, stitched %3</source>
+        <extracomment>%1 is where the ruler&apos;s line lies, &quot;on the outer stitches&quot;; %2 the planned line, %3 the size within the block&apos;s stitches, not that it is cut to</extracomment>
+        <translation>%1, no %2: así queda centrado este bloque, bordado %3</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. No figure holds before it is measured.</source>
+        <extracomment>cut: the size of the trimmed block, not that within its stitches</extracomment>
+        <translation>Previsto cortado %1. Ninguna medida vale antes de medirlo.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. No figure holds before its readings agree.</source>
+        <translation>Previsto cortado %1. Ninguna medida vale hasta que sus lecturas coincidan.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1, but it is not to be cut as it is.</source>
+        <translation>Previsto cortado %1, pero así no se corta.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. No figure holds before the common size is known.</source>
+        <translation>Previsto cortado %1. Ninguna medida vale hasta conocer la medida común.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. If the common size is taken, cut %2.</source>
+        <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
+        <translation>Previsto cortado %1. Si se toma la medida común: cortado %2.</translation>
+    </message>
+    <message>
+        <source>Logged off size: stitched %1.</source>
+        <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
+        <translation>Anotado fuera de medida: bordado %1.</translation>
+    </message>
+    <message>
+        <source>Side %1: %2</source>
+        <extracomment>%1 counts a block&apos;s four sides in the order they are cut; %2 is which of its own it is, &quot;right&quot;</extracomment>
+        <translation>Lado %1: %2</translation>
+    </message>
+    <message>
+        <source>%1, side %2: %3</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides; %3 is one, &quot;right&quot;</extracomment>
+        <translation>%1, lado %2: %3</translation>
     </message>
 </context>
 <context>
@@ -9044,11 +9110,6 @@ borde cortado</translation>
     <message>
         <source>washed %1</source>
         <translation>lavada %1</translation>
-    </message>
-    <message>
-        <source>%1 blocks, %2 strips, %3 hours</source>
-        <extracomment>blocks, hoop strips they are stitched on, hours of work</extracomment>
-        <translation>%1 bloques, %2 tiras, %3 horas</translation>
     </message>
     <message>
         <source>Sashing %1.</source>
@@ -9244,9 +9305,37 @@ borde cortado</translation>
         <translation>bloques en cada uno, como mucho</translation>
     </message>
     <message>
-        <source>%1 mats: %2 blocks and %3 spare, %4 strips, %5 hours</source>
-        <extracomment>%1 place mats; blocks in all of them, spare blocks that they share, hoop strips all of them are stitched on, hours of work</extracomment>
-        <translation>%1 manteles individuales: %2 bloques y %3 de reserva, %4 tiras, %5 horas</translation>
+        <source>One mat: no more lie on this table.</source>
+        <translation>Un mantel individual: no caben más en esta mesa.</translation>
+    </message>
+    <message>
+        <source>1 block</source>
+        <translation>1 bloque</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <translation>%1 bloques</translation>
+    </message>
+    <message>
+        <source>1 strip</source>
+        <translation>1 tira</translation>
+    </message>
+    <message>
+        <source>%1 strips</source>
+        <translation>%1 tiras</translation>
+    </message>
+    <message>
+        <source>1 hour</source>
+        <translation>1 hora</translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 horas</translation>
+    </message>
+    <message>
+        <source>%1 mats: %2 and %3 spare, %4, %5</source>
+        <extracomment>%1 place mats; &quot;12 blocks&quot; in all of them; %3 spare blocks that they share; &quot;4 strips&quot;, &quot;3 hours&quot;</extracomment>
+        <translation>%1 manteles individuales: %2 y %3 de reserva, %4, %5</translation>
     </message>
 </context>
 </TS>

@@ -885,6 +885,10 @@
         <source>Pictures and notes</source>
         <translation>Images et notes</translation>
     </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
 </context>
 <context>
     <name>HoopShelf</name>
@@ -1781,6 +1785,14 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>New piece</source>
         <translation>Nouvel ouvrage</translation>
+    </message>
+</context>
+<context>
+    <name>NotedLine</name>
+    <message>
+        <source>Noted: %1</source>
+        <extracomment>%1 is what was noted of a block when it was stitched, &quot;Pleat on the back&quot;</extracomment>
+        <translation>Noté&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -5692,10 +5704,6 @@ bord coupé</translation>
         <translation>Bande montée</translation>
     </message>
     <message>
-        <source>Marked</source>
-        <translation>Tracé</translation>
-    </message>
-    <message>
         <source>Stitched</source>
         <translation>Brodé</translation>
     </message>
@@ -6292,13 +6300,10 @@ bord coupé</translation>
         <translation>Épingles</translation>
     </message>
     <message>
-        <source>Take the common size, %1.</source>
-        <extracomment>%1 is the common size of the blocks measured</extracomment>
-        <translation>Prendre la taille commune, %1.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
-        <extracomment>%1 is a cloth&apos;s name, %2 what was changed of it</extracomment>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 is what was noted of it when it was stitched, &quot;Pleat on the back&quot;
+----------
+%1 is a cloth&apos;s name, %2 what was changed of it</extracomment>
         <translation>%1&#x202f;: %2</translation>
     </message>
     <message>
@@ -6634,6 +6639,26 @@ bord coupé</translation>
         <extracomment>long sashing: the strip between two rows</extracomment>
         <translation>Les bandes intermédiaires longues déjà coupées ne conviennent plus, en tout %1&#x202f;: coupées à %2 de long, ce serait maintenant %3. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
+    <message>
+        <source>Take the common size, stitched %1.</source>
+        <extracomment>%1 is the common size of the blocks measured, within their stitches</extracomment>
+        <translation>Prendre la taille commune, brodé %1.</translation>
+    </message>
+    <message>
+        <source>Stitched {%2}: off size.</source>
+        <extracomment>stitched: the size within a block&apos;s outer stitches, not that it is cut to</extracomment>
+        <translation>Brodé {%2}&#x202f;: hors cote.</translation>
+    </message>
+    <message>
+        <source>Cut {%2}: off size.</source>
+        <extracomment>cut: the size of a trimmed block</extracomment>
+        <translation>Coupé {%2}&#x202f;: hors cote.</translation>
+    </message>
+    <message>
+        <source>Whole strip marked</source>
+        <extracomment>on a button: all centres of the strip in hand are marked, not only one</extracomment>
+        <translation>Toute la bande tracée</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -6854,11 +6879,6 @@ bord coupé</translation>
         <translation>Le molleton est acheté ou entamé&#x202f;: il reste tel quel.</translation>
     </message>
     <message>
-        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
-        <extracomment>%1 how many, %2 and %3 a strip&apos;s two sides</extracomment>
-        <translation>%1 bandes à broder de %2 × %3 sont à couper.</translation>
-    </message>
-    <message>
         <source>Add a package size to hold it against the roll.</source>
         <translation>Ajouter une taille de paquet pour la comparer au rouleau.</translation>
     </message>
@@ -6901,6 +6921,15 @@ bord coupé</translation>
     <message>
         <source>More than %1 pieces are not laid out one by one: take a larger package, or the roll.</source>
         <translation>Au-delà de %1 morceaux, rien n’est disposé un à un&#x202f;: prendre un paquet plus grand, ou le rouleau.</translation>
+    </message>
+    <message>
+        <source>1 hoop strip of %1 × %2 is to be cut.</source>
+        <extracomment>%1 and %2 a strip&apos;s two sides, %3 how many</extracomment>
+        <translation>1 bande à broder de %1 × %2 est à couper.</translation>
+    </message>
+    <message>
+        <source>%3 hoop strips of %1 × %2 are to be cut.</source>
+        <translation>%3 bandes à broder de %1 × %2 sont à couper.</translation>
     </message>
 </context>
 <context>
@@ -7119,10 +7148,6 @@ bord coupé</translation>
         <translation>de biais, coupé à %1 de large</translation>
     </message>
     <message>
-        <source>in %1 strips, cut %2 wide</source>
-        <translation>en %1 bandes, coupées à %2 de large</translation>
-    </message>
-    <message>
         <source>The readings disagree by %1.</source>
         <translation>Les mesures se contredisent de %1.</translation>
     </message>
@@ -7245,10 +7270,6 @@ bord coupé</translation>
     <message>
         <source>The edge is %1 round: cut %2 of bias from a square of %3.</source>
         <translation>Le bord fait %1 de tour&#x202f;: couper %2 de biais dans un carré de %3.</translation>
-    </message>
-    <message>
-        <source>Or as %1 strips on the bias, from %2 across the cloth.</source>
-        <translation>Ou en %1 bandes de biais, prises dans %2 sur toute la largeur du tissu.</translation>
     </message>
     <message>
         <source>Between two scallops the edge cuts %1 into the stippling: stay-stitch beside the line before cutting. With %2 of cloth outside the outline it would clear it.</source>
@@ -7449,6 +7470,22 @@ bord coupé</translation>
         <source>The diagonals differ by %1, if the rest is as planned.</source>
         <translation>Les diagonales diffèrent de %1, si le reste est comme prévu.</translation>
     </message>
+    <message>
+        <source>Or as %1 on the bias, from %2 across the cloth.</source>
+        <translation>Ou en %1 de biais, sur %2 pris dans toute la largeur du tissu.</translation>
+    </message>
+    <message>
+        <source>1 strip</source>
+        <translation>1 bande</translation>
+    </message>
+    <message>
+        <source>%1 strips</source>
+        <translation>%1 bandes</translation>
+    </message>
+    <message>
+        <source>in %1, cut %2 wide</source>
+        <translation>en %1, coupe de %2 de large</translation>
+    </message>
 </context>
 <context>
     <name>matside::FieldsModel</name>
@@ -7520,6 +7557,11 @@ bord coupé</translation>
     <message>
         <source>lost</source>
         <translation>perdu</translation>
+    </message>
+    <message>
+        <source>stitched %1</source>
+        <extracomment>the size within a block&apos;s outer stitches, not that it is cut to</extracomment>
+        <translation>brodé %1</translation>
     </message>
 </context>
 <context>
@@ -7705,6 +7747,16 @@ bord coupé</translation>
         <source>Send %1 × %2 mm</source>
         <extracomment>the size given to the embroidery machine for one block, beside the drawing of the strip</extracomment>
         <translation>Envoyer %1 × %2&#xa0;mm</translation>
+    </message>
+    <message>
+        <source>Centre %1, not at its mark</source>
+        <extracomment>the block&apos;s centre; the tick made for it on the strip before lies elsewhere</extracomment>
+        <translation>Milieu %1, pas à son repère</translation>
+    </message>
+    <message>
+        <source>The centres marked before do not hold any more: %1. Go by the gap from the last outline.</source>
+        <extracomment>%1 lists blocks, &quot;A3, A4&quot;: the ticks made for their centres on the strip before</extracomment>
+        <translation>Les milieux tracés avant ne valent plus&#x202f;: %1. C’est l’intervalle depuis le dernier contour qui compte.</translation>
     </message>
 </context>
 <context>
@@ -8092,6 +8144,18 @@ bord coupé</translation>
         <source>%1 in each kit, one of them to practise with</source>
         <extracomment>one of these sashing strips is for practising the join</extracomment>
         <translation>%1 par kit, dont une pour s’exercer</translation>
+    </message>
+    <message>
+        <source>student</source>
+        <translation>élève</translation>
+    </message>
+    <message>
+        <source>spare kit</source>
+        <translation>kit de réserve</translation>
+    </message>
+    <message>
+        <source>machine in the room</source>
+        <translation>machine dans la salle</translation>
     </message>
 </context>
 <context>
@@ -8878,15 +8942,6 @@ bord coupé</translation>
         <translation>Tourner le bloc d’un quart de tour, ne jamais le retourner. Une ligne transversale sur le côté 1.</translation>
     </message>
     <message>
-        <source>Side %1 of 4</source>
-        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
-        <translation>Côté %1 sur 4</translation>
-    </message>
-    <message>
-        <source>%1, side %2 of 4</source>
-        <translation>%1, côté %2 sur 4</translation>
-    </message>
-    <message>
         <source>Side %1 cut, blade closed</source>
         <extracomment>the blade has cut this side and is closed again</extracomment>
         <translation>Côté %1 coupé, lame fermée</translation>
@@ -8902,11 +8957,6 @@ bord coupé</translation>
     <message>
         <source>Measure from the outer line, not the echo line; a cross line on the outline’s corner.</source>
         <translation>Mesurer depuis la ligne extérieure, pas la ligne d’écho&#x202f;; une ligne transversale au coin du contour.</translation>
-    </message>
-    <message>
-        <source>%1, not %2: it centres this block of %3</source>
-        <extracomment>%1 is where the ruler&apos;s line lies, &quot;on the outer stitches&quot;; %2 the planned line, %3 the block&apos;s own stitched size</extracomment>
-        <translation>%1, pas %2&#x202f;: ainsi ce bloc de %3 est centré</translation>
     </message>
     <message>
         <source>%1, which decides: the stitches may lie off their line</source>
@@ -8926,18 +8976,6 @@ bord coupé</translation>
     <message>
         <source>Turn it a quarter again. A cross line on the side cut before.</source>
         <translation>Encore un quart de tour. Une ligne transversale sur le côté coupé avant.</translation>
-    </message>
-    <message>
-        <source>Planned %1. No figure holds before its readings agree.</source>
-        <translation>Prévu %1. Aucune cote ne vaut avant que ses mesures concordent.</translation>
-    </message>
-    <message>
-        <source>Planned %1, but it is not to be cut as it is.</source>
-        <translation>Prévu %1, mais il n’est pas à couper ainsi.</translation>
-    </message>
-    <message>
-        <source>Planned %1. No figure holds before the common size is known.</source>
-        <translation>Prévu %1. Aucune cote ne vaut avant que la taille commune soit connue.</translation>
     </message>
     <message>
         <source>Planned %1. If the common size is taken, %2 holds.</source>
@@ -8984,6 +9022,48 @@ bord coupé</translation>
         <source>Cut it anyway</source>
         <extracomment>on a button: a side of the block is cut although its measures say it should not be</extracomment>
         <translation>Couper quand même</translation>
+    </message>
+    <message>
+        <source>%1, not %2: it centres this block, stitched %3</source>
+        <extracomment>%1 is where the ruler&apos;s line lies, &quot;on the outer stitches&quot;; %2 the planned line, %3 the size within the block&apos;s stitches, not that it is cut to</extracomment>
+        <translation>%1, pas %2&#x202f;: ainsi ce bloc, brodé %3, est centré</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. No figure holds before it is measured.</source>
+        <extracomment>cut: the size of the trimmed block, not that within its stitches</extracomment>
+        <translation>Prévu coupé %1. Aucun chiffre ne vaut avant la mesure.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. No figure holds before its readings agree.</source>
+        <translation>Prévu coupé %1. Aucune cote ne vaut avant que ses mesures concordent.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1, but it is not to be cut as it is.</source>
+        <translation>Prévu coupé %1, mais il n’est pas à couper ainsi.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. No figure holds before the common size is known.</source>
+        <translation>Prévu coupé %1. Aucune cote ne vaut avant que la taille commune soit connue.</translation>
+    </message>
+    <message>
+        <source>Planned cut %1. If the common size is taken, cut %2.</source>
+        <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
+        <translation>Prévu coupé %1. Si la taille commune est prise&#x202f;: coupé %2.</translation>
+    </message>
+    <message>
+        <source>Logged off size: stitched %1.</source>
+        <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
+        <translation>Noté hors taille&#x202f;: brodé %1.</translation>
+    </message>
+    <message>
+        <source>Side %1: %2</source>
+        <extracomment>%1 counts a block&apos;s four sides in the order they are cut; %2 is which of its own it is, &quot;right&quot;</extracomment>
+        <translation>Côté %1&#x202f;: %2</translation>
+    </message>
+    <message>
+        <source>%1, side %2: %3</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides; %3 is one, &quot;right&quot;</extracomment>
+        <translation>%1, côté %2&#x202f;: %3</translation>
     </message>
 </context>
 <context>
@@ -9044,11 +9124,6 @@ bord coupé</translation>
     <message>
         <source>washed %1</source>
         <translation>lavé %1</translation>
-    </message>
-    <message>
-        <source>%1 blocks, %2 strips, %3 hours</source>
-        <extracomment>blocks, hoop strips they are stitched on, hours of work</extracomment>
-        <translation>%1 blocs, %2 bandes, %3 heures</translation>
     </message>
     <message>
         <source>Sashing %1.</source>
@@ -9244,9 +9319,37 @@ bord coupé</translation>
         <translation>blocs dans chacun, au plus</translation>
     </message>
     <message>
-        <source>%1 mats: %2 blocks and %3 spare, %4 strips, %5 hours</source>
-        <extracomment>%1 place mats; blocks in all of them, spare blocks that they share, hoop strips all of them are stitched on, hours of work</extracomment>
-        <translation>%1 sets de table&#x202f;: %2 blocs et %3 de réserve, %4 bandes, %5 heures</translation>
+        <source>One mat: no more lie on this table.</source>
+        <translation>Un set de table&#x202f;: il n’en tient pas plus sur cette table.</translation>
+    </message>
+    <message>
+        <source>1 block</source>
+        <translation>1 bloc</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <translation>%1 blocs</translation>
+    </message>
+    <message>
+        <source>1 strip</source>
+        <translation>1 bande</translation>
+    </message>
+    <message>
+        <source>%1 strips</source>
+        <translation>%1 bandes</translation>
+    </message>
+    <message>
+        <source>1 hour</source>
+        <translation>1 heure</translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 heures</translation>
+    </message>
+    <message>
+        <source>%1 mats: %2 and %3 spare, %4, %5</source>
+        <extracomment>%1 place mats; &quot;12 blocks&quot; in all of them; %3 spare blocks that they share; &quot;4 strips&quot;, &quot;3 hours&quot;</extracomment>
+        <translation>%1 sets de table&#x202f;: %2 et %3 de réserve, %4, %5</translation>
     </message>
 </context>
 </TS>

@@ -160,8 +160,8 @@ QString remedyBeside(const Finding &finding, const std::optional<CommonSize> &co
     const Marks marks = project.marks();
     if (finding.kind != FindingKind::CommonSize || !common || common->outline == plan.block.outline)
         return remedyText(finding, marks);
-    //: %1 is the common size of the blocks measured
-    return QCoreApplication::translate("Words", "Take the common size, %1.")
+    //: %1 is the common size of the blocks measured, within their stitches
+    return QCoreApplication::translate("Words", "Take the common size, stitched %1.")
         .arg(sizeText(common->outline, marks));
 }
 
@@ -214,7 +214,10 @@ nlohmann::ordered_json findingsFile(const Project &project, const Plan &plan)
             continue;
         Json file{{"block", block.block},
                   {"finding", std::string(nameOf(finding->kind))},
-                  {"says", unbraced(verdictText(*finding, marks)).toStdString()},
+                  {"says", unbraced(verdictText(*finding, marks,
+                                                measuredOn(block, targetOf(project, plan),
+                                                           usualTolerances(project.system))))
+                               .toStdString()},
                   {"does", unbraced(remedyText(*finding, marks)).toStdString()},
                   {"remedy", std::string(nameOf(finding->does))},
                   {"figures",

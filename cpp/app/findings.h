@@ -17,7 +17,7 @@ namespace matside {
 /// "top", "diagonal from top left": readings in the order of `Six`.
 [[nodiscard]] QString readingText(std::size_t reading);
 /// What the block is, in words, lengths in braces.
-[[nodiscard]] QString verdictText(const Finding &finding, Marks marks);
+[[nodiscard]] QString verdictText(const Finding &finding, Marks marks, Measured what = Measured::Outline);
 /// What to do about it.
 [[nodiscard]] QString remedyText(const Finding &finding, Marks marks);
 

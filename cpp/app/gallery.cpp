@@ -48,7 +48,10 @@ QString sizeText(const Note &note, const Project &project)
 {
     const auto along = readLength(note.along.toStdString(), project.system);
     const auto across = readLength(note.across.toStdString(), project.system);
-    return along && across ? sizeText(along.value(), across.value(), project.marks()) : QString();
+    //: the size within a block's outer stitches, not that it is cut to
+    return along && across
+               ? Gallery::tr("stitched %1").arg(sizeText(along.value(), across.value(), project.marks()))
+               : QString();
 }
 
 /// The block's own name and the names of those whose place it took.

@@ -3,6 +3,7 @@
 // What the test join taught, and the two ways to mend its gap.
 #include "app/figures.h"
 #include "app/joinmodel.h"
+#include "app/joinwords.h"
 #include "app/reply.h"
 #include "app/wording.h"
 
@@ -117,7 +118,7 @@ QString JoinModel::mendSays() const
     const QString seam = braced(plan.basis.nextSeam, marks, Round::Fine);
     if (byStrip())
         return tr("Front strips are cut %1 wide, sewn with %2 as before.")
-            .arg(braced(plan.sashing.cutFront, marks, Round::Fine), seam);
+            .arg(laidByRuler(plan.sashing.cutFront, marks), seam);
     return found->good ? tr("That may stay. A seam of %1 would be just right; the plan goes by it.").arg(seam)
                        : tr("Sew a seam of %1 from here on; the plan goes by it.").arg(seam);
 }
@@ -136,17 +137,15 @@ QStringList JoinModel::testLines() const
             tr("So scant a seam leaves the outline in view, %1 from the seam. To hide it, trim the blocks "
                "with the "
                "%2 line on the outline, and sew as planned.")
-                .arg(braced(found->outlineShows, marks, Round::Fine),
-                     braced(found->trimInside, marks, Round::Fine));
+                .arg(braced(found->outlineShows, marks, Round::Fine), laidByRuler(found->trimInside, marks));
     if (found->pare > Length() && m_workspace.plan().sashing.filler)
         lines += tr("The test join itself needs no unpicking: cut %1 off its batting.")
-                     .arg(braced(found->pare * 2, marks, Round::Fine));
+                     .arg(laidByRuler(found->pare * 2, marks));
     else if (found->pare > Length())
         lines +=
             found->mayPare
                 ? tr("The test join itself needs no unpicking: pare %1 off each allowance, which leaves %2.")
-                      .arg(braced(found->pare, marks, Round::Fine),
-                           braced(found->allowanceLeft, marks, Round::Fine))
+                      .arg(laidByRuler(found->pare, marks), braced(found->allowanceLeft, marks, Round::Fine))
                 : tr("Do not pare the allowances of the test join: too little would hold it.");
     return lines;
 }
@@ -167,8 +166,7 @@ std::optional<Length> JoinModel::otherStrip() const
 QString JoinModel::otherSays() const
 {
     const auto strip = otherStrip();
-    return strip ? tr("Cut strips %1 instead")
-                       .arg(figureText(*strip, m_workspace.project().marks(), Round::Fine))
+    return strip ? tr("Cut strips %1 instead").arg(figureText(*strip, m_workspace.project().marks()))
                  : QString();
 }
 

@@ -94,14 +94,12 @@ QString nameOfWay(const Way &way, const Plan &after, Marks marks)
     if (kind == "filler")
         //: batting strips laid between the two allowances inside a wide sashing
         return JoinModel::tr("Lay in batting strips {%1} wide")
-            .arg(figureText(after.sashing.allowanceGap, marks, Round::Fine));
+            .arg(figureText(after.sashing.allowanceGap, marks));
     if (kind == "allowance")
         //: the cloth left outside a block's stitched line when it is trimmed
-        return JoinModel::tr("Leave {%1} on the blocks")
-            .arg(figureText(after.basis.allowance, marks, Round::Fine));
+        return JoinModel::tr("Leave {%1} on the blocks").arg(figureText(after.basis.allowance, marks));
     if (kind == "pared")
-        return JoinModel::tr("Pare the allowances to {%1}")
-            .arg(figureText(after.basis.allowance, marks, Round::Fine));
+        return JoinModel::tr("Pare the allowances to {%1}").arg(figureText(after.basis.allowance, marks));
     if (kind == "turned")
         return JoinModel::tr("Turn {%1} under").arg(figureText(after.fold->under, marks, Round::Down));
     return JoinModel::tr("Back strip doubled");
@@ -170,10 +168,11 @@ QVariantList JoinModel::ways() const
         QStringList detail{detailOf(way, after, project.marks())};
         for (const std::string &id : madeToOldMeasure(all, steps(way.with, after)))
             detail.append(sentence(Said{"becomes-wrong", {id}}, project, all));
-        list.append(QVariantMap{{QStringLiteral("kind"), QString::fromLatin1(way.kind)},
-                                {QStringLiteral("says"), nameOfWay(way, after, project.marks())},
-                                {QStringLiteral("detail"), detail.join(u' ')},
-                                {QStringLiteral("chosen"), way.chosen}});
+        list.append(
+            QVariantMap{{QStringLiteral("kind"), QString::fromLatin1(way.kind)},
+                        {QStringLiteral("says"), figuresWhole(nameOfWay(way, after, project.marks()))},
+                        {QStringLiteral("detail"), detail.join(u' ')},
+                        {QStringLiteral("chosen"), way.chosen}});
     }
     return list;
 }

@@ -7,6 +7,12 @@
 
 namespace matside {
 
+QString laidByRuler(Length length, Marks marks)
+{
+    const bool tells = show(length, marks).mark != Length();
+    return braced(length, marks, tells ? Round::Nearest : Round::Fine);
+}
+
 QString stripsPressed(const Plan &plan)
 {
     if (plan.fold && plan.fold->doubled)
@@ -22,7 +28,7 @@ QString sashingsFilled(const Plan &plan, Marks marks)
 {
     if (!plan.sashing.filler)
         return {};
-    const QString width = braced(*plan.sashing.filler, marks, Round::Fine);
+    const QString width = laidByRuler(*plan.sashing.filler, marks);
     //: batting between the two blocks' allowances under a wide sashing
     return plan.fold ? JoinModel::tr("After the second seam, lay batting %1 wide between the two allowances, "
                                      "edge to edge, and cut it off at the sashing’s ends; then bring the "

@@ -9,6 +9,9 @@ namespace matside {
 
 /// What is said of trimming and joining, on the screen and on paper; lengths in braces.
 
+/// A length that is laid with the ruler, in braces: on its marks, and finer only where nothing would be left
+/// of it on them.
+[[nodiscard]] QString laidByRuler(Length length, Marks marks);
 /// Which way the strips of a join are pressed.
 [[nodiscard]] QString stripsPressed(const Plan &plan);
 /// What is laid into sashings wider than two allowances, when and how (F7); empty where nothing is.

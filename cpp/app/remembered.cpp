@@ -2,6 +2,7 @@
 #include "app/remembered.h"
 
 #include "app/blocklog.h"
+#include "app/figures.h"
 #include "app/wording.h"
 #include "store/photonotes.h"
 
@@ -30,7 +31,7 @@ QString notedOf(Workspace &workspace, const std::string &block)
             if (const QString says = flagSays(flag); !flags.contains(says))
                 flags.append(says);
         if (!note.words.trimmed().isEmpty())
-            words = note.words.simplified();
+            words = figuresWhole(note.words.simplified());
     }
     if (!words.isEmpty())
         flags.append(words);
@@ -40,9 +41,9 @@ QString notedOf(Workspace &workspace, const std::string &block)
 QString rememberedOf(Workspace &workspace, const std::string &block)
 {
     const QString noted = notedOf(workspace, block);
-    //: %1 is a block's name, "B2"; %2 is what was noted of it when it was stitched: "Pleat on the back"
+    //: %1 is a block's name, "B2"; %2 is what was noted of it when it was stitched, "Pleat on the back"
     return noted.isEmpty() ? QString()
-                           : QCoreApplication::translate("Words", "%1, noted: %2").arg(toQt(block), noted);
+                           : QCoreApplication::translate("Words", "%1: %2").arg(toQt(block), noted);
 }
 
 } // namespace matside

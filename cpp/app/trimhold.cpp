@@ -42,6 +42,21 @@ Pair stitchedAs(const MadeBlock &block, const Plan &plan, Marks marks)
             drawnUp(plan.block.outline.across, (*block.sent)[1], sent.across)};
 }
 
+Side firstCutSide(const std::optional<Finding> &finding, bool begunByLine, Hand hand)
+{
+    const bool tilts = finding && finding->cut &&
+                       (finding->kind == FindingKind::Tilted || finding->kind == FindingKind::Taper);
+    if (tilts && !begunByLine)
+        return finding->cut->order.front();
+    return hand == Hand::Left ? Side::Left : Side::Right;
+}
+
+Side sideAtBlade(Side first, int cut, Hand hand)
+{
+    const int on = hand == Hand::Left ? cut - 1 : 5 - cut;
+    return static_cast<Side>((static_cast<int>(first) + on) % 4);
+}
+
 TrimHold trimHoldOf(const TrimBlock &block, const Plan &plan, Marks marks)
 {
     TrimHold hold;
@@ -52,7 +67,7 @@ TrimHold trimHoldOf(const TrimBlock &block, const Plan &plan, Marks marks)
     if (hold.holds == TrimLines::Nothing)
         return hold;
     // Centred on its own size (F23): a larger block loses as much on both sides, a smaller one shows as much.
-    const bool along = block.side % 2 == 1;
+    const bool along = block.own == Side::Left || block.own == Side::Right;
     const Pair &own = block.finding ? block.finding->own : block.stitched;
     hold.stitches = along ? own.along : own.across;
     const Length trimmed = along ? plan.block.trimmed.along : plan.block.trimmed.across;
@@ -105,10 +120,10 @@ QString trimFirstSays(const TrimHold &hold, const Plan &plan, Marks marks, int s
 {
     QString lies = trimLineLies(side);
     if (side < 3 && hold.own)
-        //: %1 is where the ruler's line lies, "on the outer stitches"; %2 the planned line, %3 the block's
-        //: own stitched size
-        return TrimModel::tr("%1, not %2: it centres this block of %3")
-            .arg(lies, braced(plan.basis.allowance, marks, Round::Fine), braced(hold.stitches, marks));
+        //: %1 is where the ruler's line lies, "on the outer stitches"; %2 the planned line, %3 the size
+        //: within the block's stitches, not that it is cut to
+        return TrimModel::tr("%1, not %2: it centres this block, stitched %3")
+            .arg(lies, braced(plan.basis.allowance, marks), braced(hold.stitches, marks));
     if (side > 2 && hold.holds == TrimLines::CutSide)
         //: %1 is the side the ruler's line lies on, "on cut side 1"
         return TrimModel::tr("%1, which decides: the stitches may lie off their line").arg(lies);
@@ -122,7 +137,7 @@ QString trimHoldCheck(const TrimHold &hold, const std::optional<Finding> &findin
     if (side == 1 && finding->kind == FindingKind::Split)
         //: the ruler is turned half the lean: its line and the stitched line cross in the middle of the side
         return TrimModel::tr("Line and stitches cross mid-side; they part by %1 at both corners.")
-            .arg(braced(finding->figures.lean.magnitude().scaled(1, 4), marks, Round::Fine));
+            .arg(laidByRuler(finding->figures.lean.magnitude().scaled(1, 4), marks));
     if (side == 1 && finding->cut)
         //: %1 is a side of the block: "bottom"
         return TrimModel::tr("Begin with the truest side: %1. A cross line through the outline’s corner.")
@@ -136,17 +151,17 @@ QString noFigureSays(const std::optional<Finding> &finding, const std::optional<
 {
     const QString planned = sizeText(plan.block.trimmed, marks);
     if (!finding)
-        //: %1 is the planned size of the trimmed block
-        return TrimModel::tr("Planned %1. No figure holds before it is measured.").arg(planned);
+        //: cut: the size of the trimmed block, not that within its stitches
+        return TrimModel::tr("Planned cut %1. No figure holds before it is measured.").arg(planned);
     if (finding->kind == FindingKind::MeasureAgain)
-        return TrimModel::tr("Planned %1. No figure holds before its readings agree.").arg(planned);
+        return TrimModel::tr("Planned cut %1. No figure holds before its readings agree.").arg(planned);
     if (finding->kind != FindingKind::CommonSize)
-        return TrimModel::tr("Planned %1, but it is not to be cut as it is.").arg(planned);
+        return TrimModel::tr("Planned cut %1, but it is not to be cut as it is.").arg(planned);
     if (!common || common->outline == plan.block.outline)
-        return TrimModel::tr("Planned %1. No figure holds before the common size is known.").arg(planned);
+        return TrimModel::tr("Planned cut %1. No figure holds before the common size is known.").arg(planned);
     const Length both = plan.basis.allowance * 2;
     //: the common size of the blocks measured, taken for all that are not cut yet
-    return TrimModel::tr("Planned %1. If the common size is taken, %2 holds.")
+    return TrimModel::tr("Planned cut %1. If the common size is taken, cut %2.")
         .arg(planned, sizeText({common->outline.along + both, common->outline.across + both}, marks));
 }
 

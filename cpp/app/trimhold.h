@@ -38,9 +38,14 @@ struct TrimBlock {
     std::optional<Finding> finding; ///< on its readings
     Pair stitched;                  ///< without them
     bool off = false;               ///< that is off its size
-    int side = 1;                   ///< 1…4: the first and the third lie along the block
+    Side own = Side::Right;         ///< which of its sides lies at the blade
     std::optional<Length> opposite; ///< the line by which the side across from this one was cut
 };
+/// Which of the block's sides is cut as its first. Where a side tilts it begins with the truest, unless one
+/// was cut before that was known; else with the one that lies at the blade when the block lies upright.
+[[nodiscard]] Side firstCutSide(const std::optional<Finding> &finding, bool begunByLine, Hand hand);
+/// The side at the blade for the cut 1…4: what was cut lies at the foot after a quarter turn.
+[[nodiscard]] Side sideAtBlade(Side first, int cut, Hand hand);
 [[nodiscard]] TrimHold trimHoldOf(const TrimBlock &block, const Plan &plan, Marks marks);
 
 /// `common` is the size that could be taken, `other` the next block that has no size yet.

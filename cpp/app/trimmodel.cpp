@@ -4,11 +4,22 @@
 #include "app/figures.h"
 #include "app/joinwords.h"
 #include "app/readings.h"
+#include "app/remembered.h"
 #include "bench/sides.h"
 
 #include <algorithm>
 
 namespace matside {
+
+namespace {
+
+/// Its top or bottom lies at the blade: what is measured from there is the block's height.
+bool isLain(Side own)
+{
+    return own == Side::Top || own == Side::Bottom;
+}
+
+} // namespace
 
 TrimModel::TrimModel(Workspace &workspace, StepModel &steps) : m_workspace(workspace), m_steps(steps)
 {
@@ -31,11 +42,15 @@ void TrimModel::look()
     const auto common = commonOf(project, plan);
     if (m_finding)
         m_finding = besideOthers(*m_finding, block->block, *readings, common, project, plan);
+    m_remembered = block ? notedOf(m_workspace, block->block) : QString();
     TrimBlock hand;
     hand.finding = m_finding;
     hand.stitched = block ? stitchedAs(*block, plan, project.marks()) : plan.block.outline;
     hand.off = offItsSize(project, plan, {hand.stitched.along, hand.stitched.across}).has_value();
-    hand.side = side();
+    m_first = firstCutSide(
+        m_finding, trimming() && begunByLine(project, *m_steps.current(), m_steps.block().toStdString()),
+        project.hand);
+    hand.own = own();
     if (trimming())
         hand.opposite = lineOppositeTo(project, *m_steps.current(), m_steps.block().toStdString());
     m_loggedOff = hand.off && block && block->outline ? std::optional(hand.stitched) : std::nullopt;
@@ -57,6 +72,11 @@ int TrimModel::side() const
                 : 1;
 }
 
+Side TrimModel::own() const
+{
+    return sideAtBlade(m_first, side(), m_workspace.project().hand);
+}
+
 bool TrimModel::trimming() const
 {
     return m_steps.sided();
@@ -67,8 +87,11 @@ QString TrimModel::title() const
     if (!trimming())
         return m_steps.title();
     const QString block = m_steps.block();
-    //: %1 is a block's name, "B2"; %2 counts its four sides
-    return block.isEmpty() ? tr("Side %1 of 4").arg(side()) : tr("%1, side %2 of 4").arg(block).arg(side());
+    const QString which = readingText(static_cast<std::size_t>(own()));
+    //: %1 counts a block's four sides in the order they are cut; %2 is which of its own it is, "right"
+    return block.isEmpty() ? tr("Side %1: %2").arg(side()).arg(which)
+                           //: %1 is a block's name, "B2"; %2 counts its four sides; %3 is one, "right"
+                           : tr("%1, side %2: %3").arg(block).arg(side()).arg(which);
 }
 
 FigureView TrimModel::figure() const
@@ -79,18 +102,17 @@ FigureView TrimModel::figure() const
     const Plan &plan = m_workspace.plan();
     if (m_hold.holds == TrimLines::Nothing)
         return {};
-    if (side() == 3)
-        return planFigure(project, plan, "block.trimmed.along");
-    if (side() == 4)
-        return planFigure(project, plan, "block.trimmed.across");
-    return figureOf(m_hold.line, project.marks(), Round::Fine);
+    if (side() > 2)
+        return planFigure(project, plan, isLain(own()) ? "block.trimmed.across" : "block.trimmed.along");
+    // It is laid with the ruler: told on its marks.
+    return figureOf(m_hold.line, project.marks());
 }
 
 FigureView TrimModel::second() const
 {
     if (!trimming() || side() < 3 || m_hold.holds != TrimLines::BothLines)
         return {};
-    return figureOf(m_hold.line, m_workspace.project().marks(), Round::Fine);
+    return figureOf(m_hold.line, m_workspace.project().marks());
 }
 
 QString TrimModel::firstSays() const
@@ -136,7 +158,7 @@ QString TrimModel::verdict() const
     if (!m_loggedOff)
         return {};
     //: the size of a block's stitched outline as it was logged at the hoop, not as planned
-    return tr("Logged off size: %1.").arg(sizeText(*m_loggedOff, marks));
+    return tr("Logged off size: stitched %1.").arg(sizeText(*m_loggedOff, marks));
 }
 
 QString TrimModel::remedy() const
@@ -216,12 +238,15 @@ QVariantMap TrimModel::lies() const
         return {};
     const Plan &plan = m_workspace.plan();
     // The block is turned a quarter for each side: what lies across the blade changes with it.
-    const bool turned = side() % 2 == 0;
     const Pair &trimmed = plan.block.trimmed;
-    return {{QStringLiteral("alongMm"), (turned ? trimmed.across : trimmed.along).asMm()},
-            {QStringLiteral("acrossMm"), (turned ? trimmed.along : trimmed.across).asMm()},
+    const bool left = m_workspace.project().hand == Hand::Left;
+    const int upright = static_cast<int>(left ? Side::Left : Side::Right);
+    return {{QStringLiteral("alongMm"), (isLain(own()) ? trimmed.across : trimmed.along).asMm()},
+            {QStringLiteral("acrossMm"), (isLain(own()) ? trimmed.along : trimmed.across).asMm()},
             {QStringLiteral("allowanceMm"), m_hold.line.asMm()},
-            {QStringLiteral("side"), side()}};
+            {QStringLiteral("side"), side()},
+            {QStringLiteral("block"), m_steps.block()},
+            {QStringLiteral("turns"), (upright - static_cast<int>(own()) + 4) % 4}};
 }
 
 void TrimModel::cut()

@@ -34,6 +34,7 @@ class TrimModel : public QObject, public Single<TrimModel> {
     Q_PROPERTY(QString anywayText READ anywayText NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
     Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
+    Q_PROPERTY(QString remembered READ remembered NOTIFY changed FINAL)
 public:
     TrimModel(Workspace &workspace, StepModel &steps);
     using Single<TrimModel>::create;
@@ -61,6 +62,8 @@ public:
     [[nodiscard]] QString verdict() const;
     /// What to do about it.
     [[nodiscard]] QString remedy() const;
+    /// What was noted of the block in hand when it was stitched, on one line; empty where nothing was.
+    [[nodiscard]] QString remembered() const { return m_remembered; }
     /// The block as it was read or logged, its departure drawn so many times over, where no figure holds for
     /// it; and the size it should have.
     [[nodiscard]] QVariantList corners() const;
@@ -72,7 +75,8 @@ public:
     [[nodiscard]] QVariantMap apart() const;
 
     /// How the block lies for this side, empty at another step: {alongMm, acrossMm: of the trimmed block,
-    /// across the blade and with it, allowanceMm, side}.
+    /// across the blade and with it, allowanceMm, side, block: its name, turns: quarters clockwise that it
+    /// lies turned by}.
     [[nodiscard]] QVariantMap lies() const;
 
     /// The side is cut; the fourth logs the block. Nothing where the way is another.
@@ -87,6 +91,8 @@ private:
     /// Judges the block in hand anew.
     void look();
     void cutSide();
+    /// Which of the block's own sides lies at the blade.
+    [[nodiscard]] Side own() const;
 
     Workspace &m_workspace;
     StepModel &m_steps;
@@ -94,7 +100,9 @@ private:
     std::optional<Finding> m_drawn;   ///< the same, or by its logged size, where no figure holds
     std::optional<Pair> m_loggedOff;  ///< its stitched size, where that was logged off the planned one
     TrimHold m_hold;
+    Side m_first = Side::Right; ///< the block's own side that is cut first
     TrimWay m_way = TrimWay::Cut;
+    QString m_remembered;
     QString m_other; ///< the next block that has no size yet
 };
 

@@ -15,7 +15,10 @@ constexpr std::array verdicts{
     Worded{"plain", QT_TRANSLATE_NOOP("Words", "It is square enough.")},
     //: lean: the block is a little of a diamond; %1 is by how much
     Worded{"split", QT_TRANSLATE_NOOP("Words", "It leans by {%1}.")},
-    Worded{"common-size", QT_TRANSLATE_NOOP("Words", "It is off size: {%2}.")},
+    //: stitched: the size within a block's outer stitches, not that it is cut to
+    Worded{"common-size", QT_TRANSLATE_NOOP("Words", "Stitched {%2}: off size.")},
+    //: cut: the size of a trimmed block
+    Worded{"common-size-cut", QT_TRANSLATE_NOOP("Words", "Cut {%2}: off size.")},
     //: %7 is that side of the block: "right"
     Worded{"tilted", QT_TRANSLATE_NOOP("Words", "One side is tilted by {%1}: %7.")},
     //: %7 is the wider end of the block: "top"
@@ -122,13 +125,15 @@ QString sizeText(const Pair &size, Marks marks)
     return u'{' + pairText(size, marks, Round::Nearest) + u'}';
 }
 
-QString verdictText(const Finding &finding, Marks marks)
+QString verdictText(const Finding &finding, Marks marks, Measured what)
 {
     std::string_view code = nameOf(finding.kind);
     if (finding.does == Remedy::ReadTheRest)
         code = nameOf(finding.does);
     else if (finding.kind == FindingKind::Remake && finding.does == Remedy::BlockWet)
         code = "remake-leaning";
+    else if (finding.kind == FindingKind::CommonSize && what == Measured::Trimmed)
+        code = "common-size-cut";
     return filled(wordsOrCode(verdicts, code), finding, marks);
 }
 

@@ -44,6 +44,12 @@ std::optional<Length> lineOppositeTo(const Project &project, const Step &step, c
     return cuts.size() < 2 ? std::nullopt : cuts[1]->length;
 }
 
+bool begunByLine(const Project &project, const Step &step, const std::string &block)
+{
+    const auto cuts = cutsOf(project, step, block);
+    return !cuts.empty() && cuts.back()->length.has_value();
+}
+
 Project withSideCut(const Project &project, const Step &step, const std::string &block,
                     const std::optional<Length> &line)
 {

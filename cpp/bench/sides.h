@@ -19,6 +19,9 @@ namespace matside {
 [[nodiscard]] std::optional<Length> lineOppositeTo(const Project &project, const Step &step,
                                                    const std::string &block);
 
+/// Whether the first of the sides cut was cut by the line on its stitches.
+[[nodiscard]] bool begunByLine(const Project &project, const Step &step, const std::string &block);
+
 /// A common size taken for all blocks: their size from now on, and noted as what it is.
 [[nodiscard]] Project withCommonSize(const Project &project, const Pair &size);
 /// The width or height of the blocks is one that was taken so.

@@ -28,6 +28,21 @@ Opens measured(const Stage &stage, std::array<int, 6> off)
 
 } // namespace
 
+namespace {
+
+/// Something is noted of the first block.
+std::function<void()> noted(const Stage &stage)
+{
+    return [&log = stage.room->log()] {
+        log.setBlock(QStringLiteral("A1"));
+        log.toggleFlag(QStringLiteral("pleat"));
+        log.setWords(QStringLiteral("near the lower edge, 1 in"));
+        (void)log.save();
+    };
+}
+
+} // namespace
+
 void trimStates(States &states)
 {
     const Station trim = Station::Trim;
@@ -95,6 +110,7 @@ void trimStates(States &states)
             project.made.blocks.front().outline = {planned.along - marks(project, 4), planned.across};
         return project;
     });
+    states.add("trim-noted", trim, until(Does::TrimBlock), noted(states.stage()));
     states.add("wrong-trim", trim, until(Does::TrimBlock), [stage = states.stage()] {
         if (QQuickItem *column = anyItem(*stage.window, QStringLiteral("sheets")))
             QMetaObject::invokeMethod(column, "openWrong");
@@ -121,6 +137,7 @@ void joinStates(States &states)
 {
     const Station join = Station::Join;
     states.add("join-first", join, until(Does::JoinShort));
+    states.add("join-noted", join, until(Does::JoinShort), noted(states.stage()));
     states.add("join-filled", join, [](const Project &p) { // wider than two allowances
         Project project = p;
         project.sashing.finished = project.seam * 3;

@@ -44,7 +44,7 @@ void trimDrawing(Paper &paper, const Job &job, double x, double top, double side
 QString sideSays(const Job &job, int side)
 {
     const Marks marks = job.project.marks();
-    const QString allowance = figureText(job.plan.basis.allowance, marks, Round::Fine);
+    const QString allowance = figureText(job.plan.basis.allowance, marks);
     if (side < 3)
         return QStringLiteral("{%1. %2} %3. %4")
             .arg(side)

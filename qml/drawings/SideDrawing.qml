@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Parts
 import Matside.Theme
@@ -11,7 +12,10 @@ import "printing.js" as Printing
 Item {
     id: root
 
-    /** {alongMm, acrossMm: of the trimmed block, across the blade and with it, allowanceMm, side: 1…4} */
+    /**
+     * {alongMm, acrossMm: of the trimmed block, across the blade and with it, allowanceMm, side: 1…4, block: its name,
+     * turns: quarters clockwise that it lies turned by}
+     */
     property var view: null
     /** The first reading, and from the third side on the second: figures. */
     property var figure: null
@@ -32,6 +36,11 @@ Item {
     readonly property real far: ready ? blade - view.alongMm * zoom : 0
     readonly property real upper: ready ? (height - view.acrossMm * zoom) / 2 : 0
     readonly property real lower: height - upper
+    /** The least of width and height within the stitches, and a side's number there. */
+    readonly property real within: ready ? Math.min(blade - far, lower - upper) - 2 * inset : 0
+    readonly property real chip: Theme.mm(6.6)
+    readonly property real middle: (blade + far) / 2
+    readonly property real inset: ready ? view.allowanceMm * zoom : 0
     readonly property real stitch: ready ? blade - view.allowanceMm * zoom : 0
 
     Accessible.role: Accessible.Graphic
@@ -68,6 +77,52 @@ Item {
         y: root.height - height - Theme.mm(2)
         figure: root.second
         says: qsTr("on the stitches")
+    }
+
+    // The number of each side, so that it is plain which one is meant; the name turns with the block.
+    Repeater {
+        model: root.ready ? 4 : 0
+        Rectangle {
+            required property int index
+            readonly property int number: (root.side + 3 - index) % 4 + 1
+            readonly property bool now: index === 0
+            readonly property real off: width / 2 + Theme.mm(1.4)
+            readonly property real at: index === 0 ? root.stitch - off : index === 2 ? root.far + root.inset + off : root.middle
+            visible: now || root.within >= 3.6 * root.chip
+            width: root.chip
+            height: root.chip
+            x: (Theme.left ? root.width - at : at) - width / 2
+            y: (index === 1 ? root.lower - root.inset - off : index === 3 ? root.upper + root.inset + off : root.height / 2) - height / 2
+            color: now ? Theme.colors.ink : Theme.colors.raised
+            border.color: Theme.colors.ink
+            border.width: Theme.key
+            Word {
+                id: numeral
+                anchors.centerIn: parent
+                text: String(parent.number)
+                bold: true
+                color: parent.now ? Theme.colors.raised : Theme.colors.ink
+                Accessible.ignored: true
+            }
+        }
+    }
+    Word {
+        id: name
+        visible: root.ready && text !== "" && root.within >= 2 * root.chip + Math.max(implicitWidth, implicitHeight) + Theme.mm(8)
+        x: (Theme.left ? root.width - root.middle : root.middle) - width / 2
+        y: root.height / 2 - height / 2
+        rotation: 90 * (root.view?.turns ?? 0)
+        text: root.view?.block ?? ""
+        bold: true
+        cap: Theme.capHead
+        Accessible.ignored: true
+        // Which way up it stands, whatever its letters.
+        Rectangle {
+            y: parent.height
+            width: parent.width
+            height: Theme.keyBold
+            color: Theme.colors.ink
+        }
     }
 
     /** Whether the side that lies there (0 right, 1 foot, 2 left, 3 head) was cut before. */

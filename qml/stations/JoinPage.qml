@@ -9,7 +9,7 @@ import Matside.Theme
 WidePage {
     id: root
     objectName: "join-page"
-    sceneMm: StepModel.finished ? 118 : 62
+    sceneMm: StepModel.finished ? 118 : noted.visible ? 71 : 62
 
     property int mark: 0
     readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "test-join" || StepModel.trial
@@ -39,6 +39,7 @@ WidePage {
     NotedLine {
         id: noted
         width: parent.width
+        lines: root.upright || root.small ? 1 : 2
         text: root.reading || StepModel.finished ? "" : JoinModel.remembered
     }
     SectionDrawing {

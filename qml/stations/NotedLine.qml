@@ -3,18 +3,20 @@ import QtQuick
 import Matside.Parts
 import Matside.Theme
 
-/** What was noted of a block, on a line over the drawing: where there is more of it, as much as stands on two. */
+/** What was noted of a block, on a line over the drawing: where there is more of it, as much as stands on its lines. */
 Item {
     id: root
 
     property string text
+    property int lines: 2
 
     visible: text !== ""
     implicitHeight: visible ? words.y + words.height + Theme.mm(1.4) : 0
     height: implicitHeight
 
     Accessible.role: Accessible.StaticText
-    Accessible.name: text
+    //: %1 is what was noted of a block when it was stitched, "Pleat on the back"
+    Accessible.name: qsTr("Noted: %1").arg(text)
     Accessible.ignored: text === ""
 
     Rectangle {
@@ -36,7 +38,7 @@ Item {
         y: Theme.mm(1.2)
         width: root.width - sign.width - Theme.gap - 2 * Theme.margin
         text: root.text
-        maximumLineCount: 2
+        maximumLineCount: root.lines
         elide: Text.ElideRight
         // What else was written stands with the block's notes.
         readonly property bool preview: true

@@ -13,8 +13,9 @@ import Matside.Theme
 StepPage {
     id: root
 
-    /** Where what the readings say ends. */
-    readonly property real under: finding.visible ? finding.implicitHeight : 0
+    /** Where what the readings say ends, and what was noted of the block. */
+    readonly property real banded: finding.visible ? finding.implicitHeight : 0
+    readonly property real under: noted.visible ? noted.y + noted.height : banded
     /** What stands at the foot of the drawing, and where that begins. */
     readonly property bool footed: StepModel.sided && !StepModel.finished && root.atWork && (measures.wanted || TrimModel.anywayText !== "")
     readonly property real footTop: foot.visible ? foot.y - Theme.gap : foot.parent.height
@@ -32,13 +33,20 @@ StepPage {
         verdict: TrimModel.verdict
         remedy: TrimModel.remedy
     }
+    NotedLine {
+        id: noted
+        y: root.banded
+        width: parent.width
+        lines: root.upright || Theme.small ? 1 : 2
+        text: root.atWork && !StepModel.finished ? TrimModel.remembered : ""
+    }
     RulerDrawing {
         id: drawing
         anchors.fill: parent
         visible: root.ruled && !TrimModel.trimming
         view: StepModel.ruler
         clothRole: StepModel.clothRole
-        accessibleName: TrimModel.title + ". " + TrimModel.figure.text + " " + TrimModel.firstSays + ". " + TrimModel.checkSays
+        accessibleName: TrimModel.title + ". " + TrimModel.figure.text + " " + (TrimModel.firstSays + ". " + TrimModel.checkSays).replace(/[{}]/g, "")
     }
     SideDrawing {
         id: side

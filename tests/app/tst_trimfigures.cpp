@@ -89,13 +89,13 @@ void TrimFigures::theFiguresFollowTheFinding()
     for (const auto &[at, side] : {std::pair(1U, Length::inches(6, 7, 8)), std::pair(2U, Length::inches(7))})
         project.made.blocks[at].outline = {side, side};
     Desk desk(project, Station::Trim);
-    QCOMPARE(desk.trim.figure().text, QStringLiteral("13/32 in"));
+    QCOMPARE(desk.trim.figure().text, QStringLiteral("a generous 3/8 in")); // on her sixteenths
     QVERIFY2(desk.trim.firstSays().contains(QStringLiteral("not {1/2 in}")),
              qPrintable(desk.trim.firstSays()));
     desk.trim.cut();
     desk.trim.cut();
     QCOMPARE(desk.trim.figure().text, QStringLiteral("7 15/16 in"));
-    QCOMPARE(desk.trim.second().text, QStringLiteral("13/32 in"));
+    QCOMPARE(desk.trim.second().text, QStringLiteral("a generous 3/8 in"));
     // A block at its size is cut by the plan's own line.
     Desk plain(readAs(topper(), square(Length::inches(7))), Station::Trim);
     QCOMPARE(plain.trim.figure().text, QStringLiteral("1/2 in"));
@@ -122,7 +122,7 @@ void TrimFigures::noFigureIsShownForABlockNotToBeCut()
         Desk desk(project, Station::Trim);
         for (int side = 1; side <= 4; ++side) {
             QVERIFY(!desk.trim.figure().valid && !desk.trim.second().valid);
-            QVERIFY(desk.trim.firstSays().startsWith(QStringLiteral("Planned {8 in}")));
+            QVERIFY(desk.trim.firstSays().startsWith(QStringLiteral("Planned cut {8 in}")));
             if (desk.trim.anywayText().isEmpty() && side > 1)
                 break;
             QVERIFY(!desk.trim.verdict().isEmpty() && !desk.trim.remedy().isEmpty());
@@ -310,11 +310,10 @@ void TrimFigures::lineOutlineAndLineAreTheTrimmedSizeAtACommonSize()
         QVERIFY(desk.measure.enter(diagonal, QStringLiteral("9 13/16")).isEmpty());
     desk.measure.takeCommonSize();
     QCOMPARE(desk.kept().blocks.width, Length::inches(6, 15, 16));
-    // (7 15/16 − 6 7/8) / 2 = 17/32, (7 15/16 − 7) / 2 = 15/32, (7 15/16 − 6 15/16) / 2 = 1/2.
-    const QStringList along{QStringLiteral("17/32 in"), QStringLiteral("15/32 in"), QStringLiteral("1/2 in"),
-                            QStringLiteral("15/32 in")};
-    const QStringList across{QStringLiteral("15/32 in"), QStringLiteral("15/32 in"), QStringLiteral("1/2 in"),
-                             QStringLiteral("15/32 in")};
+    // (7 15/16 − 6 7/8) / 2 = 17/32, (7 15/16 − 7) / 2 = 15/32, (7 15/16 − 6 15/16) / 2 = 1/2; in sixteenths.
+    const QString over = QStringLiteral("a generous 1/2 in"), under = QStringLiteral("a generous 7/16 in");
+    const QStringList along{over, under, QStringLiteral("1/2 in"), under};
+    const QStringList across{under, under, QStringLiteral("1/2 in"), under};
     for (int block = 0; block < 4; ++block) {
         const QString &one = along[block], &other = across[block];
         const Lines lines = linesOf(desk);
