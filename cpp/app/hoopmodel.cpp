@@ -239,7 +239,29 @@ QString HoopModel::centreSays() const
                                            : QString();
     }
     const bool stitching = m_steps.doing() == QStringLiteral("stitch-block");
-    return stitching && atNext() ? tr("Centre %1").arg(bare(m_work.next->centre, marks)) : QString();
+    if (!stitching || !atNext())
+        return {};
+    const QString centre = bare(m_work.next->centre, marks);
+    return marksOff().isEmpty()
+               ? tr("Centre %1").arg(centre)
+               //: the block's centre; the tick made for it on the strip before lies elsewhere
+               : tr("Centre %1, not at its mark").arg(centre);
+}
+
+QStringList HoopModel::marksOff() const
+{
+    const auto &next = m_work.next;
+    if (!next || next->first || (next->start - next->expected).magnitude() < m_workspace.project().finest)
+        return {};
+    const std::vector<Step> &all = m_workspace.steps();
+    const bool marked = std::any_of(all.begin(), all.end(), [this](const Step &step) {
+        return step.does == Does::MarkStrip && !step.trial && step.done >= m_work.strip;
+    });
+    QStringList blocks;
+    for (const StripPlace &place : m_work.places)
+        if (marked && !place.stitched && !place.block.empty())
+            blocks.append(toQt(place.block));
+    return blocks;
 }
 
 QString HoopModel::expectSays() const
@@ -248,9 +270,17 @@ QString HoopModel::expectSays() const
         return {};
     const Marks marks = m_workspace.project().marks();
     const QString expected = braced(m_work.next->expected, marks);
-    if (m_work.next->start != m_work.next->expected)
-        return tr("The next outline starts at %1; the plan expected %2.")
-            .arg(braced(m_work.next->start, marks), expected);
+    if (m_work.next->start != m_work.next->expected) {
+        const QString starts = tr("The next outline starts at %1; the plan expected %2.")
+                                   .arg(braced(m_work.next->start, marks), expected);
+        const QString off = marksOff().join(QStringLiteral(", "));
+        if (off.isEmpty())
+            return starts;
+        //: %1 lists blocks, "A3, A4": the ticks made for their centres on the strip before
+        return starts + u' ' +
+               tr("The centres marked before do not hold any more: %1. Go by the gap from the last outline.")
+                   .arg(off);
+    }
     return tr("The plan expects the next outline to start at %1 on the drawn-in cloth.").arg(expected);
 }
 

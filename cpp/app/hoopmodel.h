@@ -143,6 +143,9 @@ private:
     void refresh();
     [[nodiscard]] const StripPlace *at() const;
     [[nodiscard]] bool atNext() const;
+    /// The centres marked before on this strip of blocks still to be stitched, where the last outline ended
+    /// off the plan: they do not hold any more.
+    [[nodiscard]] QStringList marksOff() const;
     [[nodiscard]] const StripWork *stitchedNext() const;
     [[nodiscard]] const MadeBlock *madeInHand() const;
     [[nodiscard]] Length endNow() const;

@@ -144,7 +144,8 @@ constexpr std::array actions{
     Worded{"straighten", QT_TRANSLATE_NOOP("Words", "Straight, blade closed")},
     Worded{"join-long", QT_TRANSLATE_NOOP("Words", "Sewn and pressed")},
     Worded{"layer", QT_TRANSLATE_NOOP("Words", "Strip layered")},
-    Worded{"mark-strip", QT_TRANSLATE_NOOP("Words", "Marked")},
+    //: on a button: all centres of the strip in hand are marked, not only one
+    Worded{"mark-strip", QT_TRANSLATE_NOOP("Words", "Whole strip marked")},
     Worded{"stitch", QT_TRANSLATE_NOOP("Words", "Stitched")},
     Worded{"measure-test", QT_TRANSLATE_NOOP("Words", "Measured")},
     Worded{"test-join", QT_TRANSLATE_NOOP("Words", "Tried and measured")},

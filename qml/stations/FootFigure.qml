@@ -10,6 +10,8 @@ Item {
 
     property string heading
     property string telling
+    /** How far it is in its run; empty where the title says it. */
+    property string tally: qsTr("%1 of %2").arg(StepModel.done + 1).arg(StepModel.count)
     property var figure: null
     /** At the end, the head and the words under it; empty for the step's own. */
     property string closing
@@ -54,7 +56,7 @@ Item {
             && whole.advanceWidth <= (root.width - implicitWidth - Theme.gap) * 0.97
         visible: title.visible && wanted && StepModel.count > 1 && !root.small
         x: parent.width - implicitWidth
-        text: qsTr("%1 of %2").arg(StepModel.done + 1).arg(StepModel.count)
+        text: root.tally
         wrapMode: Text.NoWrap
     }
     TextMetrics {

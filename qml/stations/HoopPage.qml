@@ -12,6 +12,9 @@ WidePage {
     heading: HoopModel.title
     telling: HoopModel.figureSays
     figure: HoopModel.figure
+    // Centre by centre along the strip; its head says which strip that is.
+    tally: HoopModel.marking ? qsTr("%1 of %2").arg(HoopModel.position + 1).arg(HoopModel.view.places.length)
+                             : qsTr("%1 of %2").arg(StepModel.done + 1).arg(StepModel.count)
     aside: "HoopAside.qml"
     sides: ({ zero: "HoopZero.qml", strip: "HoopStrips.qml", stops: "HoopStops.qml", hoops: "HoopChoice.qml" })
     sceneMm: root.acted ? 90 : 50
@@ -54,7 +57,7 @@ WidePage {
         head: StepModel.finished ? (root.small ? qsTr("Pictures and notes") : "") : warns ? HoopModel.bobbinDue : HoopModel.head
         headOpens: root.small || warns
         sent: StepModel.doing === "stitch-block" ? HoopModel.sentShort : ""
-        over: HoopModel.overSays.replace(/[{}]/g, "")
+        over: HoopModel.overSays.replace(/ (?=[^{]*\})/g, "\u00a0").replace(/[{}]/g, "")
         nextFigure: HoopModel.marking ? HoopModel.second : null
         scanEnabled: !StepModel.finished && root.sheet !== "wrong" && (HoopModel.marking || StepModel.doing === "stitch-block")
         accessibleName: HoopModel.head + ". " + HoopModel.title + ": " + HoopModel.figure.text

@@ -15,6 +15,7 @@ FocusScope {
     property alias heading: figure.heading
     property alias telling: figure.telling
     property alias figure: figure.figure
+    property alias tally: figure.tally
     property alias closing: figure.closing
     property alias closingWords: figure.closingWords
     /** What stands beside the figure: a page with `opened(side)`. */
