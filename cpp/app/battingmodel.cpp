@@ -236,9 +236,9 @@ QString BattingModel::verdictSays() const
         return tr("The batting is bought or begun: it stays as it is.");
     const Marks marks = m_workspace.project().marks();
     const QString wanted =
-        //: %1 how many, %2 and %3 a strip's two sides
-        tr("%1 hoop strips of %2 × %3 are to be cut.")
-            .arg(m_choice->strips)
+        //: %1 and %2 a strip's two sides, %3 how many
+        (m_choice->strips == 1 ? tr("1 hoop strip of %1 × %2 is to be cut.")
+                               : tr("%3 hoop strips of %1 × %2 are to be cut.").arg(m_choice->strips))
             .arg(onOneLine(figureText(m_choice->strip.across, marks)),
                  onOneLine(figureText(m_choice->strip.along, marks)));
     if (m_choice->packages.empty())

@@ -162,17 +162,19 @@ QVariantList KitsModel::amounts() const
 {
     const Project &project = m_workspace.project();
     const QStringList called = names();
-    const auto amount = [&](const QString &key, const QString &says) {
+    const auto amount = [&](const QString &key, const QString &says, const QString &one) {
         return QVariantMap{{QStringLiteral("key"), key},
                            {QStringLiteral("says"), says},
+                           {QStringLiteral("counted"), value(key) == 1 ? one : says},
                            {QStringLiteral("kind"), QStringLiteral("count")},
                            {QStringLiteral("figure"),
                             QVariant::fromValue(figureOf(OfferValue(value(key)), project.marks()))}};
     };
-    QVariantList all{amount(studentsName, called.at(0))};
+    QVariantList all{amount(studentsName, called.at(0), tr("student"))};
     if (!project.lesson)
         return all;
-    all << amount(spareName, called.at(1)) << amount(machinesName, called.at(2));
+    all << amount(spareName, called.at(1), tr("spare kit"))
+        << amount(machinesName, called.at(2), tr("machine in the room"));
     const auto choice = [](bool value, const QString &says) {
         return QVariantMap{{QStringLiteral("value"), value}, {QStringLiteral("says"), says}};
     };

@@ -200,7 +200,8 @@ QVariantMap WouldFit::enter(const QString &key, const QString &text)
         if (lie == 0)
             return answer(false, tr("No mats lie on this table."));
         if (!number || mats < 1 || mats > lie)
-            return answer(false, tr("Between 1 and %1 mats: no more lie on this table.").arg(lie));
+            return answer(false, lie == 1 ? tr("One mat: no more lie on this table.")
+                                          : tr("Between 1 and %1 mats: no more lie on this table.").arg(lie));
         m_mats.most = mats;
     } else if (Length *length = lengthOf(key)) {
         const auto read = readLength(text.toStdString(), m_base.system);

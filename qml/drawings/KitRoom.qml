@@ -17,7 +17,10 @@ Item {
     property var colours: []
     /** {machines, young}; without, the table is not set. */
     property var room: null
-    /** {key, says, kind, figure} or {key, says, kind: "choice", choices, value}: students, spare kits, machines, who learns. */
+    /**
+     * {key, says, counted: the same beside its number, kind, figure} or {key, says, kind: "choice", choices, value}:
+     * students, spare kits, machines, who learns.
+     */
     property var amounts: []
     /** The one in hand. */
     property int held: 0
@@ -98,7 +101,7 @@ Item {
             height: root.label
             tight: true
             value: choice ? "" : amount?.figure?.text ?? ""
-            says: choice ? root.chosen(amount) : amount?.says ?? ""
+            says: choice ? root.chosen(amount) : amount?.counted ?? ""
             accessibleName: (amount?.says ?? "") + ": " + (choice ? says : value)
             bare: value === "0"
             inHand: index === root.held

@@ -155,7 +155,7 @@ def curved(words):
     def strips(found):
         each = mm_of(found.group(2)) * Fraction(math.sqrt(2))
         return None if int(found.group(1)) * each >= length else f"they are shorter than {float(length)} mm"
-    words.each(rf"Or as (\d+) strips on the bias, from {L} across the cloth", strips)
+    words.each(rf"Or as (\d+) strips? on the bias, from {L} across the cloth", strips)
     outside = mm_of(words.project["edge"]["outside"])
     words.each(rf"Up to {L} it would clear it",
                lambda found: words.length(found.group(1), outside * Fraction(2 + math.sqrt(2)), "what clears"))
