@@ -5,6 +5,7 @@
 
 #include "app/edgemodel.h"
 #include "app/figures.h"
+#include "app/money.h"
 #include "app/wording.h"
 #include "plan/curves.h"
 #include "plan/formulas.h"
@@ -102,9 +103,9 @@ QString cornersSay(const Project &project, const Plan &plan)
                      braced(plan.binding->bias->square, marks));
     if (const auto strips = leastBiasStrips(plan.binding->length, plan.basis.usableBinding, plan.binding->cut,
                                             project.system))
-        says += EdgeModel::tr("Or as %1 strips on the bias, from %2 across the cloth.")
-                    .arg(strips->strips.number)
-                    .arg(braced(strips->height, marks));
+        says += EdgeModel::tr("Or as %1 on the bias, from %2 across the cloth.")
+                    .arg(counted(strips->strips.number, EdgeModel::tr("1 strip"), EdgeModel::tr("%1 strips")),
+                         braced(strips->height, marks));
     return says.join(u' ');
 }
 
@@ -159,7 +160,7 @@ QString EdgeModel::tells() const
     const QString phase = this->phase();
     if (phase == QStringLiteral("square")) {
         const Pair size = squaredTo();
-        const QString across = figureText(size.across, marks);
+        const QString across = unbroken(figureText(size.across, marks));
         if (plan.frame && !beforeFrame())
             return tr("along, and %1 across, with its frame").arg(across);
         return size.along == plan.size.raw.along
@@ -170,12 +171,13 @@ QString EdgeModel::tells() const
     if (phase == QStringLiteral("frame") && plan.frame)
         return tr("long, cut %1 wide").arg(unbroken(figureText(plan.frame->cut, marks)));
     if (phase == QStringLiteral("last"))
-        return tr("along, and %1 across, finished").arg(figureText(plan.size.finished.across, marks));
+        return tr("along, and %1 across, finished")
+            .arg(unbroken(figureText(plan.size.finished.across, marks)));
     if (phase == QStringLiteral("bind") && plan.binding)
         return onBias(plan) ? tr("of bias, cut %1 wide").arg(unbroken(bindingCut().text))
-                            : tr("in %1 strips, cut %2 wide")
-                                  .arg(plan.binding->strips)
-                                  .arg(unbroken(bindingCut().text));
+                            : tr("in %1, cut %2 wide")
+                                  .arg(counted(plan.binding->strips, tr("1 strip"), tr("%1 strips")),
+                                       unbroken(bindingCut().text));
     return {};
 }
 
@@ -311,7 +313,7 @@ QString EdgeModel::cornerSays() const
 
 QString EdgeModel::biteSays() const
 {
-    return cornersBite(m_workspace.project(), m_workspace.plan());
+    return figuresWhole(cornersBite(m_workspace.project(), m_workspace.plan()));
 }
 
 QStringList EdgeModel::careLines() const

@@ -114,7 +114,7 @@ QString problemAt(const Plan &plan, const Field &field, Marks marks)
     };
     for (const Problem &problem : plan.problems)
         if (inside(problem.at))
-            return sentence(problem, marks);
+            return figuresWhole(sentence(problem, marks));
     return {};
 }
 

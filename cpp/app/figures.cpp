@@ -6,6 +6,7 @@
 #include "plan/working.h"
 
 #include <QLocale>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -147,6 +148,13 @@ TableView tableView(const Project &project, const Plan &plan)
 QString onOneLine(QString words)
 {
     return words.replace(QLatin1Char(' '), QChar::Nbsp);
+}
+
+QString figuresWhole(QString sentence)
+{
+    static const QRegularExpression parts(
+        QStringLiteral("(?<=[0-9]) (?=[0-9]+/[0-9]|(?:in|mm|cm|m|yd|%)(?![A-Za-z]))"));
+    return sentence.replace(parts, QString(QChar::Nbsp));
 }
 
 RulerView rulerView(const Step &step, const Project &project, const Plan &plan)

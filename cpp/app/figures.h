@@ -21,6 +21,8 @@ namespace matside {
 [[nodiscard]] TableView tableView(const Project &project, const Plan &plan);
 /// The same words with no blank a line may break at.
 [[nodiscard]] QString onOneLine(QString words);
+/// A sentence whose lengths no line's end parts: neither number from fraction nor either from the unit.
+[[nodiscard]] QString figuresWhole(QString sentence);
 [[nodiscard]] RulerView rulerView(const Step &step, const Project &project, const Plan &plan);
 
 } // namespace matside

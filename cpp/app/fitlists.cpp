@@ -93,9 +93,9 @@ ProblemsModel::Row ProblemsModel::rowOf(const Problem &problem, bool caution) co
     const Marks marks = m_workspace.project().marks();
     QVariantList offers;
     for (std::size_t i = 0; i < problem.offers.size(); ++i)
-        offers.append(QVariantMap{{QStringLiteral("says"), sentence(problem.offers[i], marks)},
+        offers.append(QVariantMap{{QStringLiteral("says"), figuresWhole(sentence(problem.offers[i], marks))},
                                   {QStringLiteral("index"), static_cast<int>(i)}});
-    return {problem, caution, sentence(problem, marks), std::move(offers)};
+    return {problem, caution, figuresWhole(sentence(problem, marks)), std::move(offers)};
 }
 
 void ProblemsModel::updateRow(std::size_t row, Row &&now)

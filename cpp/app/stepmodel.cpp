@@ -257,7 +257,7 @@ QString StepModel::elsewhereText() const
 {
     const std::vector<Step> &all = m_workspace.steps();
     if (!m_workspace.plan().problems.empty())
-        return sentence(m_workspace.plan().problems.front(), m_workspace.project().marks());
+        return figuresWhole(sentence(m_workspace.plan().problems.front(), m_workspace.project().marks()));
     const auto next = nextStep(all);
     if (!next)
         return tr("Everything is done.");

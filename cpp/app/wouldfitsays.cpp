@@ -2,6 +2,7 @@
 //
 // What is said of each layout that would fit, and of what she wants.
 #include "app/figures.h"
+#include "app/money.h"
 #include "app/wording.h"
 #include "app/wouldfit.h"
 
@@ -11,6 +12,17 @@ namespace matside {
 
 namespace {
 
+QString blocksText(std::int64_t blocks)
+{
+    return counted(blocks, WouldFit::tr("1 block"), WouldFit::tr("%1 blocks"));
+}
+
+/// Hoop strips that blocks are stitched on.
+QString stripsText(std::int64_t strips)
+{
+    return counted(strips, WouldFit::tr("1 strip"), WouldFit::tr("%1 strips"));
+}
+
 /// Tenths of a minute as hours: halves up to ten hours, then whole ones.
 QString hoursText(std::int64_t tenths)
 {
@@ -18,6 +30,13 @@ QString hoursText(std::int64_t tenths)
     if (halves < 20 && halves % 2 != 0)
         return QLocale().toString(static_cast<double>(halves) / 2, 'f', 1);
     return QLocale().toString(static_cast<qlonglong>((halves + 1) / 2));
+}
+
+/// The same with its word, of work.
+QString hoursSaid(std::int64_t tenths)
+{
+    const QString hours = hoursText(tenths);
+    return hours == QStringLiteral("1") ? WouldFit::tr("1 hour") : WouldFit::tr("%1 hours").arg(hours);
 }
 
 QString times(Pair size, Marks marks)
@@ -106,19 +125,14 @@ QString WouldFit::takesSays(const Candidate &candidate) const
     const std::int64_t blocks = candidate.project.blocks.columns * candidate.project.blocks.rows;
     const std::int64_t all = candidate.project.kits;
     if (mats() && all > 1)
-        //: %1 place mats; blocks in all of them, spare blocks that they share, hoop strips all of them are
-        //: stitched on, hours of work
-        return tr("%1 mats: %2 blocks and %3 spare, %4 strips, %5 hours")
+        //: %1 place mats; "12 blocks" in all of them; %3 spare blocks that they share; "4 strips", "3 hours"
+        return tr("%1 mats: %2 and %3 spare, %4, %5")
             .arg(all)
-            .arg(blocks * all)
+            .arg(blocksText(blocks * all))
             .arg(sparesOfSet(candidate.project))
-            .arg(candidate.plan.strip.strips)
-            .arg(hoursText(candidate.hours.all()));
-    //: blocks, hoop strips they are stitched on, hours of work
-    return tr("%1 blocks, %2 strips, %3 hours")
-        .arg(blocks)
-        .arg(candidate.plan.strip.strips)
-        .arg(hoursText(candidate.hours.all()));
+            .arg(stripsText(candidate.plan.strip.strips), hoursSaid(candidate.hours.all()));
+    return QStringLiteral("%1, %2, %3")
+        .arg(blocksText(blocks), stripsText(candidate.plan.strip.strips), hoursSaid(candidate.hours.all()));
 }
 
 QString WouldFit::moreSays(const Candidate &candidate, bool shown)
@@ -142,7 +156,7 @@ QString WouldFit::cautionSays(const Candidate &candidate)
     for (const Problem &caution : candidate.plan.cautions)
         if (caution.code == "stiff-lip" || caution.code == "corner-hangs" || caution.code == "leaf-in-lip" ||
             caution.code == "leaf-out-lip")
-            says.append(sentence(caution, candidate.project.marks()));
+            says.append(figuresWhole(sentence(caution, candidate.project.marks())));
     return says.join(QLatin1Char(' '));
 }
 
@@ -171,7 +185,7 @@ QString WouldFit::wishSays() const
 
 QString WouldFit::noneSays() const
 {
-    return m_found.none ? sentence(*m_found.none, m_base.marks()) : QString();
+    return m_found.none ? figuresWhole(sentence(*m_found.none, m_base.marks())) : QString();
 }
 
 QVariantMap WouldFit::amount(const char *key, const QString &says, const char *kind,
@@ -251,7 +265,7 @@ QVariantList WouldFit::wishes() const
          << either("fine", tr("block sizes"), inch ? tr("by quarters") : tr("by 5 mm"), tr("on every mark"),
                    m_limits.step < (inch ? Length::inches(0, 1, 4) : Length::mm(5)))
          << either("widen", tr("wider sashing"), tr("no"),
-                   inch ? tr("up to 1/8 in more") : tr("up to 3 mm more"), m_limits.widen)
+                   figuresWhole(inch ? tr("up to 1/8 in more") : tr("up to 3 mm more")), m_limits.widen)
          << amount("blocks", mats() ? tr("blocks in one, at most") : tr("blocks at most"), "count",
                    m_limits.mostBlocks);
     return list;

@@ -5,8 +5,7 @@ import Matside.Theme
 
 /**
  * What a measure says: verdict and remedy, printed solid with a pinked lower edge. The verdict is read standing
- * up, from 1 m: never under 22 minutes of arc there. A length in braces is never broken between its number, its
- * fraction and its unit.
+ * up, from 1 m: never under 22 minutes of arc there. Lengths in braces are set stacked, and never broken.
  */
 Item {
     id: root
@@ -89,22 +88,24 @@ Item {
             color: Theme.colors.raised
             Accessible.ignored: true
         }
-        Word {
+        InlineLength {
             width: parent.width
-            text: root.verdictShown
+            text: root.verdict
             bold: true
             cap: root.verdictCap
-            lineHeight: cap * 1.4
+            lengthCap: cap
+            lineShare: 1.4
             color: Theme.colors.raised
             Accessible.ignored: true
         }
-        Word {
+        InlineLength {
             width: parent.width
             visible: text !== ""
-            text: root.remedyShown
+            text: root.remedy
             bold: true
             cap: root.remedyCap
-            lineHeight: cap * 1.4
+            lengthCap: Math.max(cap, Theme.capWord * 1.2)
+            lineShare: 1.4
             color: Theme.colors.raised
             Accessible.ignored: true
         }

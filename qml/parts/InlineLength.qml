@@ -18,13 +18,15 @@ Item {
     property real cap: Theme.capWord
     property real lengthCap: Theme.capInText
     property bool bold: false
+    /** A line's height to the capitals', where no length stands on it. */
+    property real lineShare: 1.62
     property color color: Theme.colors.ink
     property color lengthColor: color
     property int horizontalAlignment: Text.AlignLeft
 
     readonly property var tokens: parts.length > 0 ? Lengths.tokensOf(parts) : Lengths.tokens(text)
     readonly property real space: Theme.fontSize(cap) * 0.3
-    readonly property real plainLine: cap * 1.62
+    readonly property real plainLine: cap * lineShare
     property real laidHeight: 0
     property real naturalWidth: 0
 

@@ -58,7 +58,7 @@ Item {
             view: HoopModel.view
             at: HoopModel.position
             head: HoopModel.head
-            over: HoopModel.overSays.replace(/[{}]/g, "")
+            over: HoopModel.overSays.replace(/ (?=[^{]*\})/g, "\u00a0").replace(/[{}]/g, "")
             scanEnabled: false
             accessibleName: HoopModel.head
         }
@@ -145,7 +145,7 @@ Item {
                 text: StepModel.caution
             }
         }
-        Word {
+        InlineLength {
             visible: root.working && text !== ""
             width: parent.width
             cap: root.cap

@@ -108,7 +108,7 @@ Item {
         visible: false
         text: sign.brief
     }
-    Word {
+    InlineLength {
         id: wholeCheck
         visible: false
         width: root.width
@@ -165,7 +165,7 @@ Item {
             width: root.cautionWidth
             text: root.cautionAs === "brief" ? root.firstCaution : root.caution
         }
-        Word {
+        InlineLength {
             visible: root.checkShown
             width: parent.width
             color: Theme.colors.inkSoft

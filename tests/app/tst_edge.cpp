@@ -82,7 +82,7 @@ void EdgeTest::aFramedPieceIsSquaredTwice()
     Project project = topper();
     project.edge.kind = EdgeKind::Framed;
     Desk desk(desk::withAllCut(upTo(project, Does::SquarePiece)));
-    QVERIFY(desk.edge.tells().contains(QStringLiteral("21 in across, raw")));
+    QVERIFY(desk.edge.tells().contains(QStringLiteral("21\u00a0in across, raw")));
     QVERIFY(!desk.edge.view().framed && std::abs(desk.edge.view().alongMm - 21 * 25.4) < 0.001);
     desk.edge.nudge(5, 1);
     QVERIFY(desk.edge.measured());
@@ -101,7 +101,7 @@ void EdgeTest::aFramedPieceIsSquaredTwice()
     QCOMPARE(desk.steps.figure().text, QStringLiteral("23 in"));
     desk.steps.next();
     QCOMPARE(desk.edge.phase(), QStringLiteral("square"));
-    QVERIFY(desk.edge.tells().contains(QStringLiteral("23 in across, with its frame")));
+    QVERIFY(desk.edge.tells().contains(QStringLiteral("23\u00a0in across, with its frame")));
     QCOMPARE(desk.edge.readings()[0].toMap().value(QStringLiteral("figure")).value<FigureView>().text,
              QStringLiteral("23 in"));
 }
@@ -260,10 +260,10 @@ void EdgeTest::roundedCornersTakeBias()
     QVERIFY2(desk.edge.cornerSays().contains(QStringLiteral("78 7/8 in")),
              qPrintable(desk.edge.cornerSays()));
     QVERIFY(desk.edge.cornerSays().contains(QStringLiteral("{14 in}")));
-    QVERIFY2(desk.edge.biteSays().contains(QStringLiteral("9/16 in")), qPrintable(desk.edge.biteSays()));
+    QVERIFY2(desk.edge.biteSays().contains(QStringLiteral("9/16\u00a0in")), qPrintable(desk.edge.biteSays()));
     QVERIFY(desk.edge.enterRadius(QStringLiteral("1 1/2")).isEmpty());
     QVERIFY(!desk.edge.biteSays().contains(QStringLiteral("stippling")));
-    QVERIFY(desk.edge.biteSays().contains(QStringLiteral("{2 1/2 in}"))); // tight for the fold
+    QVERIFY(desk.edge.biteSays().contains(QStringLiteral("{2\u00a01/2\u00a0in}"))); // tight for the fold
     QVERIFY(!desk.edge.enterRadius(QStringLiteral("11")).isEmpty());
     desk.edge.nudgeRadius(1);
     QCOMPARE(*desk.kept().edge.corner.radius, Length::inches(1, 3, 4));

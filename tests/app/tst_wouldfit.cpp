@@ -359,7 +359,7 @@ void WouldFitTest::matsThatDoNotLie()
     Choosing c(project);
     c.would.pick(QStringLiteral("set"), true);
     QCOMPARE(c.would.count(), 0);
-    QVERIFY(c.would.noneSays().contains(QStringLiteral("13 in wide")));
+    QVERIFY(c.would.noneSays().contains(QStringLiteral("13\u00a0in wide")));
     QVERIFY(c.wish("mats").isEmpty());
     c.would.nudge(QStringLiteral("mats"), 1);
     QCOMPARE(c.would.count(), 0);
