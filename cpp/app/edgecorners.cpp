@@ -5,6 +5,8 @@
 #include "app/figures.h"
 #include "app/wording.h"
 #include "length/read.h"
+#include "plan/curves.h"
+#include "plan/parts.h"
 #include "project/spelling.h"
 
 #include <algorithm>
@@ -105,6 +107,47 @@ int EdgeModel::scallopsAcross() const
 {
     const ScallopPlan *scallops = scallopsOf(m_workspace.plan());
     return scallops ? static_cast<int>(scallops->across) : 0;
+}
+
+QVariantMap EdgeModel::scallop() const
+{
+    const ScallopPlan *scallops = scallopsOf(m_workspace.plan());
+    if (!scallops)
+        return {};
+    const Marks marks = m_workspace.project().marks();
+    const auto way = [&](std::int64_t count, Length chord, Length radius) {
+        return QVariantMap{{QStringLiteral("count"), static_cast<int>(count)},
+                           {QStringLiteral("chord"), QVariant::fromValue(figureOf(chord, marks))},
+                           {QStringLiteral("radius"), QVariant::fromValue(figureOf(radius, marks))},
+                           {QStringLiteral("chordMm"), chord.asMm()},
+                           {QStringLiteral("radiusMm"), radius.asMm()}};
+    };
+    return {
+        {QStringLiteral("depth"), QVariant::fromValue(figureOf(scallops->depth, marks))},
+        {QStringLiteral("depthMm"), scallops->depth.asMm()},
+        {QStringLiteral("along"), way(scallops->along, scallops->chord.along, scallops->radius.along)},
+        {QStringLiteral("across"), way(scallops->across, scallops->chord.across, scallops->radius.across)}};
+}
+
+QStringList EdgeModel::bendLines() const
+{
+    const Project &project = m_workspace.project();
+    const Plan &plan = m_workspace.plan();
+    if (!onBias(plan))
+        return plan.binding ? QStringList{cornerSays()} : QStringList();
+    const Marks marks = project.marks();
+    const BindingPlan &binding = *plan.binding;
+    const Length perimeter = binding.length - binding.cut - project.slack;
+    QStringList says{
+        tr("The edge is %1 round.").arg(braced(perimeter, marks)),
+        tr("Cut %1 of bias from a square of %2.")
+            .arg(braced(binding.length, marks, Round::UpQuarter), braced(binding.bias->square, marks))};
+    if (const auto strips =
+            leastBiasStrips(binding.length, plan.basis.usableBinding, binding.cut, project.system))
+        says += tr("Or as %1 strips on the bias, from %2 across the cloth.")
+                    .arg(strips->strips.number)
+                    .arg(braced(strips->height, marks));
+    return says;
 }
 
 void EdgeModel::keepCorner(const Corner &corner)

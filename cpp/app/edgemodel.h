@@ -103,6 +103,8 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(matside::FigureView depth READ depth NOTIFY changed FINAL)
     Q_PROPERTY(int scallopsAlong READ scallopsAlong NOTIFY changed FINAL)
     Q_PROPERTY(int scallopsAcross READ scallopsAcross NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap scallop READ scallop NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList bendLines READ bendLines NOTIFY changed FINAL)
     Q_PROPERTY(QString cornerSays READ cornerSays NOTIFY changed FINAL)
     Q_PROPERTY(QString biteSays READ biteSays NOTIFY changed FINAL)
     Q_PROPERTY(QString cornersFixed READ cornersFixed NOTIFY changed FINAL)
@@ -164,6 +166,11 @@ public:
     [[nodiscard]] FigureView depth() const;
     [[nodiscard]] int scallopsAlong() const;
     [[nodiscard]] int scallopsAcross() const;
+    /// One scallop of each way, as it is drawn: {depth, along, across: each {count, chord, radius, chordMm,
+    /// radiusMm}}; empty for an edge without.
+    [[nodiscard]] QVariantMap scallop() const;
+    /// What a curved edge comes to, in lines: all round, and the bias it takes.
+    [[nodiscard]] QStringList bendLines() const;
     [[nodiscard]] QString cornerSays() const;
     [[nodiscard]] QString biteSays() const;
     /// Why the corners cannot be changed any more; empty while they can.

@@ -47,9 +47,7 @@ void HoopModel::refresh()
         return;
     m_all = stripsInWork(m_workspace.project(), m_workspace.plan());
     m_forecast = forecastOf(m_workspace.project(), m_workspace.plan());
-    m_harvest = m_workspace.project().made.blocks.empty()
-                    ? harvestOffer(m_workspace.project(), m_workspace.plan())
-                    : std::nullopt;
+    m_gaps = gapsToYield();
     const MadeBlock *made = madeInHand();
     const std::int64_t wanted = made ? made->strip : m_steps.strip();
     const auto chosen =
@@ -85,6 +83,16 @@ bool HoopModel::marking() const
 {
     const QString doing = m_steps.doing();
     return doing == QStringLiteral("mark-strip") || doing == QStringLiteral("layer");
+}
+
+bool HoopModel::layering() const
+{
+    return m_steps.doing() == QStringLiteral("layer");
+}
+
+FigureView HoopModel::stripLength() const
+{
+    return m_all.empty() ? FigureView() : figureOf(m_work.usable, m_workspace.project().marks());
 }
 
 /// The stitched block that is trimmed of its patches, or pressed.
@@ -181,6 +189,8 @@ FigureView HoopModel::figure() const
         return m_steps.figure();
     const std::string index = std::to_string(position());
     const Project &project = m_workspace.project();
+    if (layering())
+        return planFigure(project, m_workspace.plan(), "strip.width");
     if (marking())
         return planFigure(project, m_workspace.plan(), "strip.centres." + index);
     const QString doing = m_steps.doing();
@@ -199,7 +209,7 @@ QString HoopModel::title() const
 {
     const StripPlace *place = at();
     const bool stitching = m_steps.doing() == QStringLiteral("stitch-block");
-    if (!place || (!marking() && !stitching) || m_steps.doing() == QStringLiteral("layer"))
+    if (!place || (!marking() && !stitching) || layering())
         return m_steps.title();
     const QString block = m_steps.trial() ? QString() : toQt(place->block);
     if (marking())
@@ -216,6 +226,9 @@ QString HoopModel::figureSays() const
     const bool stitching = m_steps.doing() == QStringLiteral("stitch-block");
     if (!at() || (!marking() && !stitching))
         return {};
+    if (layering())
+        //: how wide back, batting and front of a hoop strip are cut, beside the figure
+        return tr("wide, each layer");
     if (stitching && atNext() && !m_work.next->first)
         return tr("from the last outline");
     //: zero end: the end of the strip everything is measured from
@@ -225,13 +238,15 @@ QString HoopModel::figureSays() const
 FigureView HoopModel::second() const
 {
     const auto next = static_cast<std::size_t>(position()) + 1;
-    if (!marking() || next >= m_work.places.size())
+    if (!marking() || layering() || next >= m_work.places.size())
         return {};
     return figureOf(m_work.places[next].centre, m_workspace.project().marks());
 }
 
 QString HoopModel::centreSays() const
 {
+    if (layering())
+        return {};
     const Marks marks = m_workspace.project().marks();
     if (marking()) {
         const auto next = static_cast<std::size_t>(position()) + 1;

@@ -40,7 +40,7 @@ public:
     double barMm = 0;     ///< the frame's own width
     double stepMm = 25.4; ///< one graduation of the tape
     bool tails = false;
-    QVariantList places;  ///< {block, startMm, centreMm, stitched, next}
+    QVariantList places;  ///< {block, startMm, centreMm, alongMm, stitched, next}
     QVariantList patches; ///< {role, widthMm, heightMm} from the lowest up
 };
 
@@ -72,13 +72,19 @@ class HoopModel : public QObject, public Single<HoopModel> {
     Q_PROPERTY(QString bobbinSays READ bobbinSays NOTIFY changed FINAL)
     Q_PROPERTY(QString bobbinDue READ bobbinDue NOTIFY changed FINAL)
     Q_PROPERTY(QString timeSays READ timeSays NOTIFY changed FINAL)
+    Q_PROPERTY(bool layering READ layering NOTIFY changed FINAL)
+    Q_PROPERTY(matside::FigureView stripLength READ stripLength NOTIFY changed FINAL)
     Q_PROPERTY(QString sentSays READ sentSays NOTIFY changed FINAL)
     /// The same in a few words, for the head of the strip.
     Q_PROPERTY(QString sentShort READ sentShort NOTIFY changed FINAL)
+    Q_PROPERTY(QString sentSize READ sentSize NOTIFY changed FINAL)
+    Q_PROPERTY(QString sentPercent READ sentPercent NOTIFY changed FINAL)
     Q_PROPERTY(QString harvestSays READ harvestSays NOTIFY changed FINAL)
-    Q_PROPERTY(QString someGapsSays READ someGapsSays NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList gapWays READ gapWays NOTIFY changed FINAL)
     Q_PROPERTY(bool canHarvest READ canHarvest NOTIFY changed FINAL)
     Q_PROPERTY(QString drawUpSays READ drawUpSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString drawUpShort READ drawUpShort NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap drawnUp READ drawnUp NOTIFY changed FINAL)
 public:
     HoopModel(Workspace &workspace, Session &session, StepModel &steps);
     using Single<HoopModel>::create;
@@ -92,6 +98,13 @@ public:
     [[nodiscard]] int stripCount() const { return static_cast<int>(m_all.size()); }
     /// True until the strip's ticks are drawn: flat cloth, centres from zero.
     [[nodiscard]] bool marking() const;
+    /// Nothing is hooped or marked yet: what matters is how large a strip is.
+    [[nodiscard]] bool layering() const;
+    [[nodiscard]] FigureView stripLength() const;
+    /// Strip `number`, 1 first, for its drawing among the others: {number, says, names, countSays, drawn,
+    /// chosen, lengthMm, widthMm, blockAcrossMm, tails, places: [{startMm, alongMm, state}]}, state
+    /// "stitched", "next" or "open".
+    Q_INVOKABLE QVariantMap stripAt(int number) const;
     /// The place under the finger, 0 first; it stays where the hand left it, on each strip its own.
     [[nodiscard]] int position() const;
     void setPosition(int position);
@@ -115,19 +128,28 @@ public:
     [[nodiscard]] QString timeSays() const;
     [[nodiscard]] QString sentSays() const;
     [[nodiscard]] QString sentShort() const;
+    /// What is typed into the machine, and how much of the outline that is.
+    [[nodiscard]] QString sentSize() const;
+    [[nodiscard]] QString sentPercent() const;
     [[nodiscard]] QString harvestSays() const;
-    /// What widening only some gaps does; empty where all are free or none can be widened.
-    [[nodiscard]] QString someGapsSays() const;
+    /// What the gaps can be, as long as nothing is stitched; empty where they yield nothing: {value, says,
+    /// details, chosen, gap, lengthMm, widthMm, alongMm, acrossMm, tails, sashMm, starts, gaps: [{fromMm,
+    /// toMm, yields}], lost: [startMm]}.
+    [[nodiscard]] QVariantList gapWays() const;
     [[nodiscard]] bool canHarvest() const;
     [[nodiscard]] QString drawUpSays() const;
+    [[nodiscard]] QString drawUpShort() const;
+    /// The same drawn: {along, across} as shares, {alongSays, acrossSays}, {alongMm, acrossMm} as sent; empty
+    /// with it.
+    [[nodiscard]] QVariantMap drawnUp() const;
 
     /// "The last outline really ended at …": {ok, says}; says at once when a block no longer fits.
     Q_INVOKABLE QVariantMap reZero(const QString &text);
     /// Moves the measured end by so many marks of the finest ruler.
     Q_INVOKABLE void nudgeEnd(int marks);
     Q_INVOKABLE void takeHarvest();
-    /// Lets as many gaps yield sashing as cost no block.
-    Q_INVOKABLE void takeSomeGaps();
+    /// "plain", "all", or "some": as many as cost no block.
+    Q_INVOKABLE void takeGaps(const QString &way);
     /// Takes the draw-up measured on the first blocks into what is not yet stitched.
     Q_INVOKABLE void takeDrawUp();
     /// Puts the frame on the block to be stitched, on whichever strip that lies.
@@ -141,6 +163,13 @@ signals:
 
 private:
     void refresh();
+    /// The piece with its gaps as plain as they go, and what they could yield.
+    struct Gaps {
+        Project plain;
+        HarvestOffer offer;
+    };
+    [[nodiscard]] std::optional<Gaps> gapsToYield() const;
+    [[nodiscard]] Project withGaps(const QString &way) const;
     [[nodiscard]] const StripPlace *at() const;
     [[nodiscard]] bool atNext() const;
     /// The centres marked before on this strip of blocks still to be stitched, where the last outline ended
@@ -156,7 +185,7 @@ private:
     StepModel &m_steps;
     // Reckoned once for every change of the project, not for every line that tells of it.
     Forecast m_forecast;
-    std::optional<HarvestOffer> m_harvest; ///< nothing once a block is stitched
+    std::optional<Gaps> m_gaps; ///< nothing once a block is stitched
     std::vector<StripWork> m_all;
     StripWork m_work;
     std::map<std::int64_t, int> m_positions;

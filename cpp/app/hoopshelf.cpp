@@ -113,6 +113,8 @@ HoopShelf::HoopShelf(Workspace &workspace, Session &session) : m_workspace(works
 {
     read();
     connect(&m_workspace, &Workspace::changed, this, &HoopShelf::refresh);
+    // A project opened on another page brings its hoop along when she comes to where it is chosen.
+    connect(&m_session, &Session::stationChanged, this, &HoopShelf::refresh);
 }
 
 void HoopShelf::read()
@@ -167,54 +169,6 @@ int HoopShelf::current() const
         if (same(m_hoops[static_cast<std::size_t>(row)], m_workspace.project().hoop))
             return row;
     return -1;
-}
-
-QVariant HoopShelf::data(const QModelIndex &index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
-        return {};
-    const Hoop &hoop = m_hoops[static_cast<std::size_t>(index.row())];
-    if (role == Name)
-        return hoop.name.empty() ? tr("hoop %1").arg(index.row() + 1) : toQt(hoop.name);
-    if (role == IsCurrent)
-        return current() == index.row();
-    if (role == Magnetic)
-        return hoop.kind == HoopKind::Magnetic;
-    Project with = m_workspace.project();
-    with.hoop = hoop;
-    const Plan plan = matside::plan(with);
-    const Marks marks = with.marks();
-    const bool sized = hoop.outside && (hoop.field || hoop.opening);
-    const Length room =
-        min(plan.basis.field.along - plan.block.sent.along, plan.basis.field.across - plan.block.sent.across);
-    switch (role) {
-    case Fits:
-        return sized && room >= Length();
-    case FitSays:
-        if (!sized)
-            return tr("Measure its field and its outside first.");
-        return room < Length() ? tr("The block is %1 too large for its field.").arg(braced(-room, marks))
-                               : tr("The block fits, with %1 to spare.").arg(braced(room, marks));
-    case TakesSays: {
-        if (!sized || plan.strip.perStrip == 0)
-            return sized ? tr("No block goes on a strip with it.") : QString();
-        const Length cloth = plan.strip.width * plan.strip.strips;
-        //: hoop strips: width, how many blocks on each, how much cloth of each layer
-        return tr("Strips %1 wide, %2 blocks on each; %3 strips take %4 of each layer.")
-            .arg(braced(plan.strip.width, marks))
-            .arg(plan.strip.perStrip)
-            .arg(plan.strip.strips)
-            .arg(braced(cloth, marks));
-    }
-    default:
-        return {};
-    }
-}
-
-QHash<int, QByteArray> HoopShelf::roleNames() const
-{
-    return {{Name, "name"},           {Fits, "fits"},           {FitSays, "fitSays"},
-            {TakesSays, "takesSays"}, {IsCurrent, "isCurrent"}, {Magnetic, "magnetic"}};
 }
 
 void HoopShelf::choose(int row)

@@ -17,14 +17,20 @@ class HoopShelf : public QAbstractListModel, public Single<HoopShelf> {
     QML_SINGLETON
     Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
     Q_PROPERTY(int current READ current NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString takesSays READ takesSays NOTIFY currentChanged FINAL)
+    Q_PROPERTY(double largestMm READ largestMm NOTIFY currentChanged FINAL)
 public:
     enum Role {
         Name = Qt::UserRole + 1,
         Fits,
-        FitSays,   ///< fits, and by how much; or how much too large the block is
-        TakesSays, ///< strip width, blocks on a strip, strips and cloth
+        FitSays,    ///< fits, and by how much; or how much too large the block is
+        TakesSays,  ///< strip width, blocks on a strip, strips and cloth
+        TakesShort, ///< how many strips of how many blocks
         IsCurrent,
-        Magnetic
+        Magnetic,
+        View, ///< {outside, opening, field, sent: each {alongMm, acrossMm}; across: the room is tightest
+              ///< across}
+        Room  ///< what the block leaves of the field, or is over it
     };
     HoopShelf(Workspace &workspace, Session &session);
     using Single<HoopShelf>::create;
@@ -36,6 +42,10 @@ public:
     [[nodiscard]] const std::vector<Hoop> &hoops() const { return m_hoops; }
     /// The project's own hoop among them, or −1.
     [[nodiscard]] int current() const;
+    /// What the piece takes with it.
+    [[nodiscard]] QString takesSays() const;
+    /// The longest side of any of them, or of the block: all are drawn to one scale.
+    [[nodiscard]] double largestMm() const;
 
     /// Takes the hoop into the project at hand; one undoable change.
     Q_INVOKABLE void choose(int row);

@@ -24,6 +24,12 @@ QString tenths(Length length)
     return inSign(QString::number(length.asMm(), 'f', 1));
 }
 
+/// A sent size in hundredths of the outline it is drawn in to.
+QString percentOf(Length sent, Length outline)
+{
+    return inSign(QString::number(outline > Length() ? 100.0 * sent.asMm() / outline.asMm() : 100.0, 'f', 2));
+}
+
 /// Draw-up of the outlines logged so far, once there are two of them. Each is held against the size it was
 /// sent at; where that was not logged, against the plan's, as long as nothing was taken from them yet.
 std::optional<std::array<Share, 2>> drawUpOfFirst(const Project &project, const Plan &plan)
@@ -44,6 +50,11 @@ std::optional<std::array<Share, 2>> drawUpOfFirst(const Project &project, const 
     if (count < 2)
         return std::nullopt;
     return std::array{drawUp(sent[0], outline[0]), drawUp(sent[1], outline[1])};
+}
+
+QString percentOf(Share share)
+{
+    return inSign(QString::number(static_cast<double>(share.millionths) / 10'000, 'f', 1));
 }
 
 bool sensible(Share share)
@@ -71,12 +82,13 @@ StripView HoopModel::view() const
     view.stepMm = project.system == System::Inch ? 25.4 : 20;
     for (const StripPlace &place : m_work.places) {
         const Length start = view.drawnIn ? place.drawn : place.start;
-        const Length centre =
-            view.drawnIn ? place.drawn + plan.block.outline.along.scaled(1, 2) : place.centre;
+        const Length along = view.drawnIn ? place.along : plan.block.sent.along;
+        const Length centre = view.drawnIn ? place.drawn + along.scaled(1, 2) : place.centre;
         view.places.append(
             QVariantMap{{QStringLiteral("block"), m_steps.trial() ? QString() : toQt(place.block)},
                         {QStringLiteral("startMm"), start.asMm()},
                         {QStringLiteral("centreMm"), centre.asMm()},
+                        {QStringLiteral("alongMm"), along.asMm()},
                         {QStringLiteral("stitched"), place.stitched},
                         {QStringLiteral("next"), m_work.next && m_work.next->place == place.place}});
     }
@@ -168,70 +180,24 @@ QString HoopModel::sentSays() const
 {
     const Pair &sent = m_workspace.plan().block.sent;
     const Pair &outline = m_workspace.plan().block.outline;
-    const auto percent = [](Length a, Length b) {
-        return inSign(QString::number(b > Length() ? 100.0 * a.asMm() / b.asMm() : 100.0, 'f', 2));
-    };
     //: the size given to the machine, larger than the block because stitching draws it in
     return tr("Send %1 × %2 mm to the machine (%3 % × %4 %).")
-        .arg(tenths(sent.along), tenths(sent.across), percent(sent.along, outline.along),
-             percent(sent.across, outline.across));
+        .arg(tenths(sent.along), tenths(sent.across), percentOf(sent.along, outline.along),
+             percentOf(sent.across, outline.across));
 }
 
-bool HoopModel::canHarvest() const
+QString HoopModel::sentSize() const
 {
-    return m_harvest.has_value() && !m_session.readOnly();
+    const Pair &sent = m_workspace.plan().block.sent;
+    return tenths(sent.along) + QStringLiteral(" × ") + tenths(sent.across);
 }
 
-QString HoopModel::harvestSays() const
+QString HoopModel::sentPercent() const
 {
-    const auto &offer = m_harvest;
-    if (!offer)
-        return {};
-    const Marks marks = m_workspace.project().marks();
-    const std::int64_t now = m_workspace.plan().strip.perStrip;
-    //: gap: cloth between two outlines on the strip; shorts: short sashings between two blocks
-    QString says = tr("A gap of %1 would yield short sashings: %2 pairs.")
-                       .arg(braced(offer->gap, marks, Round::UpEighth))
-                       .arg(offer->pairs);
-    if (offer->free)
-        return says + u' ' + tr("It costs nothing: the strip has the room.");
-    says += u' ' + tr("It costs %1 of %2 blocks on each strip.").arg(now - offer->perStrip).arg(now);
-    if (offer->perStripTails >= now)
-        says += u' ' + tr("With waste tails at both ends it would cost none.");
-    return says;
-}
-
-QString HoopModel::someGapsSays() const
-{
-    if (!canHarvest() || m_harvest->free || m_harvest->someGaps == 0)
-        return {};
-    return m_harvest->someGaps == 1
-               ? tr("Widen one gap of each strip: costs no block")
-               : tr("Widen %1 gaps of each strip: costs no block").arg(m_harvest->someGaps);
-}
-
-void HoopModel::takeSomeGaps()
-{
-    if (someGapsSays().isEmpty())
-        return;
-    Project next = m_workspace.project();
-    next.strip.harvest = true;
-    next.strip.harvestGaps = m_harvest->someGaps;
-    (void)m_workspace.commit("edit", next);
-}
-
-void HoopModel::takeHarvest()
-{
-    if (!canHarvest())
-        return;
-    const HarvestOffer offer = *m_harvest; // a commit reckons it anew
-    Project next = m_workspace.project();
-    next.strip.harvest = true;
-    next.strip.harvestGaps = 0;
-    next.strip.gap.reset();
-    if (!offer.free && offer.perStripTails >= m_workspace.plan().strip.perStrip)
-        next.strip.tails = true;
-    (void)m_workspace.commit("edit", next);
+    const Pair &sent = m_workspace.plan().block.sent;
+    const Pair &outline = m_workspace.plan().block.outline;
+    return QStringLiteral("%1 % × %2 %")
+        .arg(percentOf(sent.along, outline.along), percentOf(sent.across, outline.across));
 }
 
 QString HoopModel::drawUpSays() const
@@ -244,12 +210,34 @@ QString HoopModel::drawUpSays() const
     const auto apart = [](Share a, Share b) { return std::abs(a.millionths - b.millionths) > 1000; };
     if (!apart((*measured)[0], plan.basis.drawAlong) && !apart((*measured)[1], plan.basis.drawAcross))
         return {};
-    const auto percent = [](Share share) {
-        return inSign(QString::number(static_cast<double>(share.millionths) / 10'000, 'f', 1));
-    };
     //: draw-up: how much the stitching shrinks the block
     return tr("Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?")
-        .arg(percent((*measured)[0]), percent((*measured)[1]));
+        .arg(percentOf((*measured)[0]), percentOf((*measured)[1]));
+}
+
+QString HoopModel::drawUpShort() const
+{
+    const auto measured = drawUpOfFirst(m_workspace.project(), m_workspace.plan());
+    if (!measured || drawUpSays().isEmpty())
+        return {};
+    //: draw-up: how much the stitching shrinks the block, along and across
+    return tr("Draw-up: %1 % × %2 %").arg(percentOf((*measured)[0]), percentOf((*measured)[1]));
+}
+
+QVariantMap HoopModel::drawnUp() const
+{
+    const Plan &plan = m_workspace.plan();
+    const auto measured = drawUpOfFirst(m_workspace.project(), plan);
+    if (!measured || drawUpSays().isEmpty())
+        return {};
+    const auto part = [](Share share) { return static_cast<double>(share.millionths) / 1'000'000; };
+    const auto says = [](Share share) { return percentOf(share) + QStringLiteral(" %"); };
+    return {{QStringLiteral("along"), part((*measured)[0])},
+            {QStringLiteral("across"), part((*measured)[1])},
+            {QStringLiteral("alongSays"), says((*measured)[0])},
+            {QStringLiteral("acrossSays"), says((*measured)[1])},
+            {QStringLiteral("alongMm"), plan.block.sent.along.asMm()},
+            {QStringLiteral("acrossMm"), plan.block.sent.across.asMm()}};
 }
 
 void HoopModel::takeDrawUp()

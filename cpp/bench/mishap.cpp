@@ -179,7 +179,7 @@ Answered torn(const Case &at)
         if (block.strip != number || place >= work.places.size() || block.state != BlockState::Stitched)
             continue;
         const Length allowance = at.plan.basis.allowance;
-        if (work.places[place].drawn + at.plan.block.outline.along + allowance <= *at.measure)
+        if (work.places[place].drawn + work.places[place].along + allowance <= *at.measure)
             continue;
         block.state = BlockState::Spoiled;
         ++lost;

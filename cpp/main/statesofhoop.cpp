@@ -76,7 +76,7 @@ void hoopStates(States &states)
                                  now.block.outline.across - marks(project, 1)};
             return project;
         },
-        states.side("hoop-page", "strip"));
+        states.side("hoop-page", "drawup"));
     states.add("hoop-harvest", hoop, until(Does::MarkStrip), states.side("hoop-page", "strip"));
     states.add("hoop-stops", hoop, until(Does::StitchBlock, 1), states.side("hoop-page", "stops"));
     states.add("hoop-hoops", hoop, until(Does::StitchBlock), states.side("hoop-page", "hoops"));

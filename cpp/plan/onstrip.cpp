@@ -148,6 +148,32 @@ Length drawnIn(const MadeStrip *made, const std::vector<const MadeBlock *> &bloc
     return in;
 }
 
+/// Where the stitched outlines lie and how long they came out: each moved on by what those before it came out
+/// longer or shorter. The one whose end was measured reaches to that end; those behind it count from there.
+void laySewn(StripWork &work, const MadeStrip *made, const std::optional<Length> &measured,
+             const std::vector<const MadeBlock *> &blocks, const Plan &plan, std::int64_t stitched)
+{
+    const std::int64_t anchor =
+        measured && stitched > 0 ? std::min(countEndingAt(plan, *measured), stitched) : 0;
+    Length off;
+    for (std::int64_t i = 0; i < std::min(stitched, work.capacity); ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        StripPlace &place = work.places[at];
+        const bool logged = at < blocks.size() && blocks[at]->outline;
+        if (logged)
+            place.along = (*blocks[at]->outline)[0];
+        place.drawn += off;
+        if (made && at < made->outlines.size()) {
+            place.drawn = made->outlines[at].from;
+            place.along = made->outlines[at].to - made->outlines[at].from;
+        } else if (i + 1 == anchor && !logged && *measured > place.drawn) {
+            place.along = *measured - place.drawn;
+        }
+        const Length end = i + 1 == anchor ? *measured : place.drawn + place.along;
+        off = end - drawnEnd(plan, i + 1);
+    }
+}
+
 /// A strip without the names of what is to come.
 StripWork bareStrip(const Project &project, const Plan &plan, std::int64_t number)
 {
@@ -178,10 +204,12 @@ StripWork bareStrip(const Project &project, const Plan &plan, std::int64_t numbe
         place.centre = place.start + plan.block.sent.along.scaled(1, 2);
         // A measured end moves all that lies behind it; what lies before it stays where it was found.
         place.drawn = drawnStart(plan, i);
+        place.along = plan.block.outline.along;
         if (stitched > 0 && i >= stitched)
             place.drawn += work.far - drawnEnd(plan, stitched);
         work.places.push_back(std::move(place));
     }
+    laySewn(work, made, measured, blocks, plan, stitched);
     return work;
 }
 

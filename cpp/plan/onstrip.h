@@ -17,7 +17,8 @@ struct StripPlace {
     bool stitched = false;  ///< something was stitched here, good or spoiled
     Length start;           ///< flat cloth, from the one zero: for marking
     Length centre;          ///< flat cloth
-    Length drawn; ///< expected start on cloth already drawn in (after a re-zero from what was measured)
+    Length drawn; ///< start on cloth already drawn in: as measured or logged, else as it follows from there
+    Length along; ///< its outline on that cloth, along: as measured or logged, else as planned
 };
 
 /// Where the next block of a strip goes, on the cloth as it lies now.

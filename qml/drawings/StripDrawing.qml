@@ -14,7 +14,7 @@ Fingertip {
     id: root
 
     /** {drawnIn, lengthMm, widthMm, blockAlongMm, blockAcrossMm, frameAlongMm, frameAcrossMm, barMm,
-     * stepMm, tails, places: [{block, startMm, centreMm, stitched, next}], patches} */
+     * stepMm, tails, places: [{block, startMm, centreMm, alongMm, stitched, next}], patches} */
     property var view: null
     /** The hoop is on the strip: it is taken off before an iron comes near. */
     property bool hooped: true
@@ -87,52 +87,14 @@ Fingertip {
                 Strips.paint(context, DyedColors.forWork, root.view, root.lie, unit);
         }
     }
-    Pressable {
+    StripHead {
         id: headLine
-        x: Theme.left ? parent.width - width - Theme.margin : Theme.margin
-        y: root.headOpens ? 0 : Theme.mm(1)
-        readonly property real lead: root.warns ? mark.width + Theme.mm(2) : 0
-        width: Math.min(lead + words.implicitWidth + (root.headOpens ? Theme.mm(12) : 0), parent.width - 2 * Theme.margin)
-        height: root.headOpens ? Math.max(Theme.control, words.implicitHeight) : words.implicitHeight
-        enabled: root.headOpens
-        accessibleName: root.head
-        onClicked: root.opened()
-        Pictogram {
-            id: mark
-            visible: root.warns
-            anchors.verticalCenter: parent.verticalCenter
-            name: "warning"
-            width: Theme.mm(6)
-            ink: Theme.colors.caution
-            ground: Theme.colors.paper
-        }
-        Word {
-            id: words
-            x: headLine.lead
-            anchors.verticalCenter: parent.verticalCenter
-            width: Math.min(implicitWidth, headLine.width - x - (root.headOpens ? Theme.mm(6) : 0))
-            bold: root.headOpens
-            color: root.warns ? Theme.colors.caution : Theme.colors.ink
-            text: root.head
-            Accessible.ignored: root.headOpens
-        }
-        Word {
-            visible: root.headOpens
-            anchors.verticalCenter: parent.verticalCenter
-            x: parent.width - width
-            bold: true
-            text: "›"
-            Accessible.ignored: true
-        }
-        FocusOutline { visible: headLine.keyboardFocus }
-    }
-    Word {
-        visible: root.sent !== "" && implicitWidth + headLine.width + Theme.gap <= parent.width - 2 * Theme.margin
-        x: Theme.left ? Theme.margin : parent.width - implicitWidth - Theme.margin
-        y: headLine.y + (headLine.height - height) / 2
-        wrapMode: Text.NoWrap
-        bold: true
-        text: root.sent
+        width: parent.width
+        text: root.head
+        aside: root.sent
+        opens: root.headOpens
+        warns: root.warns
+        onOpened: root.opened()
     }
     Word {
         id: zero
@@ -231,50 +193,21 @@ Fingertip {
                                                 Math.max(Theme.mm(1.4), (root.view?.barMm ?? 3) * (root.lie?.k ?? 1)), unit)
         }
     }
-    Rectangle {
+    // A pin at the place itself, its thread down to the tape.
+    ThreadDown {
         id: pointer
         readonly property bool drawn: root.view?.drawnIn ?? false
         visible: frame.visible
-        width: Theme.mm(0.8) * Theme.colors.lineScale
         x: root.middle(root.px((drawn ? root.here?.startMm : root.here?.centreMm) ?? 0), width)
-        y: root.lie ? root.lie.mid - (drawn ? root.lie.bh / 2 : 0) : 0
+        y: root.lie ? root.lie.mid - head / 2 : 0
         height: root.lie ? root.lie.tapeTop + root.lie.tape - y : 0
-        color: Theme.colors.accent
-        border.color: Theme.colors.raised
-        border.width: 0
-        Rectangle {
-            anchors.horizontalCenter: parent.horizontalCenter
-            y: (pointer.drawn ? (root.lie?.bh ?? 0) / 2 : 0) - height / 2
-            width: Theme.mm(3.4)
-            height: width
-            radius: width / 2
-            color: Theme.colors.raised
-            border.color: Theme.colors.accent
-            border.width: Theme.mm(0.7)
-        }
     }
-    CutShape {
+    ChalkWedge {
         id: grip
         visible: frame.visible && root.scanEnabled
-        width: Theme.mm(25)
-        height: Theme.mm(8)
-        x: Math.max(0, Math.min(root.width - width, frame.x + (frame.width - width) / 2))
-        y: frame.y + frame.height - height * 0.75
-        fill: drag.active ? Theme.colors.raised : Theme.colors.action
-        stroke: drag.active ? Theme.colors.accent : Theme.colors.actionInk
-        strokeWidth: Theme.mm(0.5)
-        Row {
-            anchors.centerIn: parent
-            spacing: Theme.mm(2)
-            Repeater {
-                model: 3
-                Rectangle {
-                    width: Theme.mm(0.7)
-                    height: Theme.mm(4)
-                    color: drag.active ? Theme.colors.accent : Theme.colors.actionInk
-                }
-            }
-        }
+        x: Math.max(0, Math.min(root.width - width, pointer.x + (pointer.width - width) / 2))
+        y: root.lie ? root.lie.tapeTop + Theme.mm(0.6) - height : 0
+        held: drag.active
     }
     Word {
         id: tooFar

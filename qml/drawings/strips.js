@@ -42,7 +42,7 @@ function paint(context, c, view, g, u) {
         for (const [y, d] of [[g.top, 12], [g.bottom, -12]])
             Printing.strokeLine(context, centre, y, centre, y + d * u, c.ink, 2.4 * u * c.lineScale);
         if (place.stitched)
-            made(context, c, view, g, x, i, u);
+            made(context, c, view, Object.assign({}, g, { bw: (place.alongMm ?? view.blockAlongMm) * g.k }), x, i, u);
         else
             Printing.roleRect(context, "planned", x, g.mid - g.bh / 2, g.bw, g.bh, c.stitched, (place.next ? 2.6 : 1.7) * u * c.lineScale);
     });

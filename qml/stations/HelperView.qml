@@ -57,6 +57,7 @@ Item {
             visible: root.striped && !root.ruled
             view: HoopModel.view
             at: HoopModel.position
+            hooped: !HoopModel.layering
             head: HoopModel.head
             over: HoopModel.overSays.replace(/ (?=[^{]*\})/g, "\u00a0").replace(/[{}]/g, "")
             scanEnabled: false

@@ -18,9 +18,13 @@ Flickable {
     boundsBehavior: Flickable.StopAtBounds
     interactive: contentHeight > height
 
-    component Bobbin: SideRow {
-        required property bool wanted
+    /** None is shown cut through: it comes up when it is pushed up. */
+    component Row: SideRow {
         width: rows.width
+        opacity: y <= root.contentY || y + height <= root.contentY + root.height + Theme.mm(1) ? 1 : 0
+    }
+    component Bobbin: Row {
+        required property bool wanted
         visible: root.stitching && wanted
         height: visible ? implicitHeight : 0
         text: HoopModel.bobbinSays
@@ -34,35 +38,36 @@ Flickable {
 
         // Due before the next block it stands first.
         Bobbin { wanted: HoopModel.bobbinDue !== "" }
-        SideRow {
-            width: parent.width
+        Row {
             visible: HoopModel.canReZero && root.stitching
             height: visible ? implicitHeight : 0
             text: qsTr("Last outline ended at {%1}").arg(HoopModel.lastEnd.text)
             onClicked: root.opened("zero")
         }
-        SideRow {
-            width: parent.width
+        Row {
             visible: HoopModel.centreSays.length > 0
             height: visible ? implicitHeight : 0
             opens: false
             text: HoopModel.centreSays
         }
         Bobbin { wanted: HoopModel.bobbinDue === "" }
-        SideRow {
-            width: parent.width
+        Row {
+            visible: HoopModel.drawUpSays.length > 0
+            height: visible ? implicitHeight : 0
+            text: HoopModel.drawUpShort
+            onClicked: root.opened("drawup")
+        }
+        Row {
             text: HoopModel.stripSays
             detail: root.stitching ? HoopModel.sentShort
                 : HoopModel.harvestSays.length > 0 ? qsTr("Gaps can yield sashing") : ""
             onClicked: root.opened("strip")
         }
-        SideRow {
-            width: parent.width
+        Row {
             text: qsTr("Hoops")
             onClicked: root.opened("hoops")
         }
-        SideRow {
-            width: parent.width
+        Row {
             text: qsTr("Pictures and notes")
             onClicked: root.opened("gallery")
         }

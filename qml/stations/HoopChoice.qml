@@ -5,7 +5,7 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** The hoops she owns beside the project at hand; a press takes one, the measures of each can be mended. */
+/** What the piece takes with the hoop in hand; the hoops themselves are drawn beside, and the measures of each can be mended. */
 Item {
     id: root
 
@@ -21,40 +21,27 @@ Item {
         return reply.ok ? "" : reply.says;
     }
 
-    ListView {
-        id: list
+    Flickable {
         visible: root.open < 0
-        anchors.fill: parent
-        anchors.bottomMargin: add.height + Theme.gap
+        width: parent.width
+        height: add.y - Theme.gap
         clip: true
+        contentHeight: rows.height
         boundsBehavior: Flickable.StopAtBounds
-        model: HoopShelf
-        delegate: Item {
-            id: row
-            required property int index
-            required property string name
-            required property string fitSays
-            required property string takesSays
-            required property bool fits
-            required property bool isCurrent
-            width: list.width
-            height: choice.implicitHeight + measures.height + Theme.gap
-            ChoiceRow {
-                id: choice
+        interactive: contentHeight > height
+        Column {
+            id: rows
+            width: root.width
+            spacing: Theme.gap
+            Word {
                 width: parent.width
-                text: row.name
-                detail: row.fitSays + " " + row.takesSays
-                chosen: row.isCurrent
-                onClicked: HoopShelf.choose(row.index)
+                cap: Theme.capHead
+                bold: true
+                text: qsTr("Hoops")
             }
-            CutButton {
-                id: measures
-                y: choice.implicitHeight + Theme.mm(1)
+            InlineLength {
                 width: parent.width
-                height: Theme.control
-                inList: true
-                text: qsTr("Its measures")
-                onClicked: root.open = row.index
+                text: HoopShelf.takesSays
             }
         }
     }

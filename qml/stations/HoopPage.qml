@@ -16,9 +16,11 @@ WidePage {
     tally: HoopModel.marking ? qsTr("%1 of %2").arg(HoopModel.position + 1).arg(HoopModel.view.places.length)
                              : qsTr("%1 of %2").arg(StepModel.done + 1).arg(StepModel.count)
     aside: "HoopAside.qml"
-    sides: ({ zero: "HoopZero.qml", strip: "HoopStrips.qml", stops: "HoopStops.qml", hoops: "HoopChoice.qml" })
-    sceneMm: root.acted ? 90 : 50
-    figureMm: root.acted ? 48 : 62
+    sides: ({ zero: "HoopZero.qml", strip: "HoopStrips.qml", drawup: "HoopDrawUp.qml", stops: "HoopStops.qml", hoops: "HoopChoice.qml" })
+    // What is drawn beside the column is what she chooses from: it takes the height.
+    sideMm: root.drawnUp ? 108 : root.hoops !== null && root.racked ? 98 : root.racked ? 84 : 140
+    sceneMm: root.acted ? 90 : HoopModel.layering ? 84 : 50
+    figureMm: root.acted || HoopModel.layering ? 48 : 62
     // At the machine the pedal belongs to the machine.
     pedal: !StepModel.doing.startsWith("stitch")
     over: sheet.item as Item
@@ -38,12 +40,47 @@ WidePage {
     readonly property bool acted: !StepModel.finished && shownBeside(StepModel.doing)
 
     function shownBeside(doing: string): bool {
-        // Upright the figure of a strip takes the room.
-        return doing === "trim-patches" || doing === "press-block" || doing === "measure-test" || (doing === "layer" && !root.upright);
+        return doing === "trim-patches" || doing === "press-block" || doing === "measure-test";
     }
 
+    /** A block in hand that is stitched has its strip already. */
+    readonly property bool choosing: HoopModel.stripCount > 1 && !HoopModel.marking
+        && StepModel.doing !== "trim-patches" && StepModel.doing !== "press-block"
+    readonly property HoopChoice hoops: root.sidePage as HoopChoice
+    /** What the column is about is drawn beside it: the strips, what their gaps yield, the hoops, the draw-up. */
+    readonly property string rack: root.sheet !== "work" ? "" : root.hoops !== null && root.hoops.open < 0 ? "HoopRack.qml"
+        : root.side === "strip" && root.choosing ? "StripRack.qml"
+        : root.side === "strip" && HoopModel.gapWays.length > 0 ? "GapWays.qml" : ""
+    readonly property bool drawnUp: root.side === "drawup" && root.sheet === "work" && HoopModel.drawUpSays.length > 0
+    readonly property bool racked: root.rack !== "" || root.drawnUp
+
+    Loader {
+        id: rack
+        x: Theme.margin
+        y: Theme.margin
+        width: parent.width - 2 * x
+        height: parent.height - 2 * y
+        source: root.rack
+    }
+    Connections {
+        target: rack.item
+        ignoreUnknownSignals: true
+        function onMended(row: int) {
+            root.hoops.open = row;
+        }
+    }
+    DrawnInBlock {
+        x: Theme.margin
+        y: Theme.margin
+        width: parent.width - 2 * x
+        height: parent.height - 2 * y
+        visible: root.drawnUp
+        view: visible ? HoopModel.drawnUp : null
+        accessibleName: HoopModel.drawUpSays
+    }
     StripDrawing {
         id: strip
+        visible: !root.racked && !lay.visible
         readonly property bool beside: parent.width > 1.5 * parent.height
         readonly property bool shared: root.acted
         x: shared && beside && Theme.left ? act.width + 2 * Theme.margin : 0
@@ -65,13 +102,26 @@ WidePage {
         // On a low screen the bobbin stands first among what opens there.
         onOpened: root.openSide(root.small ? "more" : "stops")
     }
+    LayUp {
+        id: lay
+        anchors.fill: parent
+        // Nothing is hooped or marked yet.
+        visible: HoopModel.layering && !root.racked && !StepModel.finished
+        view: HoopModel.view
+        lengthFigure: HoopModel.stripLength
+        widthFigure: visible ? HoopModel.figure : null
+        head: HoopModel.stripSays
+        headOpens: root.small
+        accessibleName: StepModel.doesText + " " + HoopModel.figure.text + " × " + HoopModel.stripLength.text
+        onOpened: root.openSide("more")
+    }
     ActSketch {
         id: act
         x: !strip.beside || Theme.left ? Theme.margin : parent.width - width - Theme.margin
         y: strip.beside ? Theme.margin : strip.height + Theme.gap
         width: strip.beside ? parent.width * 0.44 : parent.width - 2 * Theme.margin
         height: parent.height - y - Theme.margin
-        visible: root.acted
+        visible: root.acted && !root.racked
         kind: StepModel.doing
         accessibleName: StepModel.doesText
     }

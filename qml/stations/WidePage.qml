@@ -49,6 +49,8 @@ FocusScope {
     property real footMm: 64
     /** The most height for the figure on an upright screen, millimetres. */
     property real figureMm: 62
+    /** The most height for what is opened on an upright screen, millimetres. */
+    property real sideMm: 140
     /** A column lies over the foot: the drawing takes what the column leaves. */
     /** That column lies over the whole page. */
     readonly property bool spread: column.spread || (sideSheet.visible && sideSheet.spread)
@@ -116,7 +118,7 @@ FocusScope {
         x: narrowed && Theme.left ? column.width : 0
         y: trial.height
         width: parent.width - (narrowed ? column.width : 0)
-        height: (narrowed ? parent.height : root.covered ? column.y : foot.y) - y
+        height: (narrowed ? parent.height : root.covered ? (sideSheet.visible ? sideSheet.y : column.y) : foot.y) - y
         clip: true
     }
     Item {
@@ -247,9 +249,9 @@ FocusScope {
         visible: source !== "" && column.sheet === "work"
         source: root.side === "more" ? root.aside : root.sides[root.side] ?? ""
         x: spread ? 0 : column.x
-        y: spread ? 0 : column.y
+        y: root.height - height
         width: spread ? root.width : column.width
-        height: spread ? root.height : column.height
+        height: spread || !root.upright ? root.height : Math.min(root.height * 0.64, Theme.mm(root.sideMm))
         topLine: root.upright && !spread
         onClosed: root.side = ""
         onOpened: side => root.side = side

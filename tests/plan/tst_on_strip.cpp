@@ -79,6 +79,10 @@ void OnStrip::nextStartsAtTheRealOutlinePlusTheGap()
     QVERIFY(work.next->fits);
     QCOMPARE(work.places[3].drawn, in(25, 7, 8));
     QCOMPARE(work.places[3].centre, in(29)); // the flat marks stay where they were drawn
+    // The second lies from 10 1/4 to where it was found to end.
+    QCOMPARE(work.places[1].drawn, in(10, 1, 4));
+    QCOMPARE(work.places[1].along, in(5, 7, 8));
+    QCOMPARE(work.places[0].along, in(6));
 }
 
 void OnStrip::loggedOutlinesMoveTheRestOfTheirStrip()
@@ -100,6 +104,11 @@ void OnStrip::loggedOutlinesMoveTheRestOfTheirStrip()
     work = stripWork(project, plan(project), 1);
     QCOMPARE(work.next->start, in(17, 15, 16));
     QCOMPARE(work.places[3].drawn, in(25, 13, 16));
+    // 2 3/8, 5 15/16 and 1 7/8: there the second begins.
+    QCOMPARE(work.places[0].along, in(5, 15, 16));
+    QCOMPARE(work.places[1].drawn, in(10, 3, 16));
+    QCOMPARE(work.places[1].along, in(5, 7, 8));
+    QCOMPARE(work.places[1].drawn + work.places[1].along, work.far);
 }
 
 void OnStrip::aReZeroHoldsForTheOutlineItWasOf()
@@ -117,7 +126,10 @@ void OnStrip::aReZeroHoldsForTheOutlineItWasOf()
     QCOMPARE(work.far, in(16));
     QCOMPARE(work.next->start, in(17, 7, 8));
     project.made.blocks[1].outline = {in(5, 15, 16), in(6)};
-    QCOMPARE(stripWork(project, plan(project), 1).far, in(15, 15, 16));
+    work = stripWork(project, plan(project), 1);
+    QCOMPARE(work.far, in(15, 15, 16));
+    QCOMPARE(work.places[1].drawn, in(10)); // from where the first was found to end
+    QCOMPARE(work.places[1].drawn + work.places[1].along, work.far);
 }
 
 void OnStrip::aStripThatNoLongerTakesTheBlockSaysByHowMuch()

@@ -135,4 +135,60 @@ StepCase {
         compare(HoopModel.block, next);
         verifySizes("what went wrong");
     }
+    function cards(): var {
+        return pressables().filter(item => item.chosen !== undefined && item.lead !== undefined);
+    }
+    /** A touch on a strip takes it in hand; each keeps its own place. */
+    function test_aStripIsTakenByTouchingIt_data() {
+        return screens.concat({ tag: "left hand", width: 1280, height: 800, left: true });
+    }
+    function test_aStripIsTakenByTouchingIt(data) {
+        resize(data);
+        Session.leftHanded = data.left ?? false;
+        toTheStitching();
+        HoopModel.strip = 1;
+        byName("hoop-page").openSide("strip");
+        tryVerify(() => cards().length > 1);
+        verifySizes("strips, " + data.tag);
+        verify(!drawing(), "the strip itself makes room for all of them");
+        verify(cards()[0].chosen);
+        press(cards()[1]);
+        tryCompare(HoopModel, "strip", 2);
+        tryVerify(() => cards()[1].chosen && !cards()[0].chosen);
+        byName("hoop-page").openSide("");
+        tryVerify(() => drawing());
+        Session.leftHanded = false;
+    }
+    /** What the gaps yield is taken by touching its drawing, and given back by touching the other. */
+    function test_gapsAreTakenByTouchingThem() {
+        for (let step = 0; step < 30 && StepModel.doing !== "mark-strip"; ++step)
+            StepModel.next();
+        byName("hoop-page").openSide("strip");
+        tryVerify(() => cards().length > 1);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes("gaps, " + screen.tag);
+        }
+        resize(screens[0]);
+        const last = cards().length - 1;
+        verify(cards()[0].chosen);
+        press(cards()[last]);
+        tryVerify(() => cards()[last].chosen);
+        press(cards()[0]);
+        tryVerify(() => cards()[0].chosen);
+    }
+    function test_hoopsAreTakenAndMended() {
+        toTheStitching();
+        byName("hoop-page").openSide("hoops");
+        tryVerify(() => cards().length > 0);
+        for (const screen of screens) {
+            resize(screen);
+            verifySizes("hoops, " + screen.tag);
+        }
+        resize(screens[0]);
+        press(pressables().filter(item => item.accessibleName === "Its measures")[0]);
+        tryVerify(() => called("All hoops"));
+        press(called("All hoops"));
+        tryVerify(() => cards().length > 0);
+    }
 }
