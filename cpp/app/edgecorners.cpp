@@ -23,6 +23,15 @@ const ScallopPlan *scallopsOf(const Plan &plan)
                                                                               : nullptr;
 }
 
+QVariantMap oneScallop(std::int64_t count, Length chord, Length radius, Marks marks)
+{
+    return {{QStringLiteral("count"), static_cast<int>(count)},
+            {QStringLiteral("chord"), QVariant::fromValue(figureOf(chord, marks))},
+            {QStringLiteral("radius"), QVariant::fromValue(figureOf(radius, marks))},
+            {QStringLiteral("chordMm"), chord.asMm()},
+            {QStringLiteral("radiusMm"), radius.asMm()}};
+}
+
 /// A plate or a saucer is drawn round: quarters of an inch tell them apart.
 Length stepOf(System system)
 {
@@ -109,24 +118,37 @@ int EdgeModel::scallopsAcross() const
     return scallops ? static_cast<int>(scallops->across) : 0;
 }
 
-QVariantMap EdgeModel::scallop() const
+QVariantMap EdgeModel::topScallop() const
 {
-    const ScallopPlan *scallops = scallopsOf(m_workspace.plan());
-    if (!scallops)
+    const ScallopPlan *edge = scallopsOf(m_workspace.plan());
+    return edge
+               ? oneScallop(edge->along, edge->chord.along, edge->radius.along, m_workspace.project().marks())
+               : QVariantMap();
+}
+
+QVariantMap EdgeModel::sideScallop() const
+{
+    const ScallopPlan *edge = scallopsOf(m_workspace.plan());
+    return edge ? oneScallop(edge->across, edge->chord.across, edge->radius.across,
+                             m_workspace.project().marks())
+                : QVariantMap();
+}
+
+QString EdgeModel::biteShort() const
+{
+    const Plan &plan = m_workspace.plan();
+    if (!onBias(plan))
         return {};
-    const Marks marks = m_workspace.project().marks();
-    const auto way = [&](std::int64_t count, Length chord, Length radius) {
-        return QVariantMap{{QStringLiteral("count"), static_cast<int>(count)},
-                           {QStringLiteral("chord"), QVariant::fromValue(figureOf(chord, marks))},
-                           {QStringLiteral("radius"), QVariant::fromValue(figureOf(radius, marks))},
-                           {QStringLiteral("chordMm"), chord.asMm()},
-                           {QStringLiteral("radiusMm"), radius.asMm()}};
-    };
-    return {
-        {QStringLiteral("depth"), QVariant::fromValue(figureOf(scallops->depth, marks))},
-        {QStringLiteral("depthMm"), scallops->depth.asMm()},
-        {QStringLiteral("along"), way(scallops->along, scallops->chord.along, scallops->radius.along)},
-        {QStringLiteral("across"), way(scallops->across, scallops->chord.across, scallops->radius.across)}};
+    const BiasPlan &bias = *plan.binding->bias;
+    QStringList says;
+    if (bias.bites > Length())
+        //: the edge runs inside the stitched outline, where blocks are stippled
+        says += tr("It cuts %1 into the stippling: stay-stitch first.")
+                    .arg(braced(bias.bites, m_workspace.project().marks()));
+    if (bias.scallops)
+        //: the places between two scallops; pivot: turn the work about the needle
+        says += tr("Inside points: stay-stitch, clip, pivot.");
+    return says.join(u' ');
 }
 
 QStringList EdgeModel::bendLines() const

@@ -103,10 +103,12 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(matside::FigureView depth READ depth NOTIFY changed FINAL)
     Q_PROPERTY(int scallopsAlong READ scallopsAlong NOTIFY changed FINAL)
     Q_PROPERTY(int scallopsAcross READ scallopsAcross NOTIFY changed FINAL)
-    Q_PROPERTY(QVariantMap scallop READ scallop NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap topScallop READ topScallop NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap sideScallop READ sideScallop NOTIFY changed FINAL)
     Q_PROPERTY(QStringList bendLines READ bendLines NOTIFY changed FINAL)
     Q_PROPERTY(QString cornerSays READ cornerSays NOTIFY changed FINAL)
     Q_PROPERTY(QString biteSays READ biteSays NOTIFY changed FINAL)
+    Q_PROPERTY(QString biteShort READ biteShort NOTIFY changed FINAL)
     Q_PROPERTY(QString cornersFixed READ cornersFixed NOTIFY changed FINAL)
     Q_PROPERTY(int pinsIn READ pinsIn NOTIFY changed FINAL)
     Q_PROPERTY(int pinsOut READ pinsOut NOTIFY changed FINAL)
@@ -166,13 +168,16 @@ public:
     [[nodiscard]] FigureView depth() const;
     [[nodiscard]] int scallopsAlong() const;
     [[nodiscard]] int scallopsAcross() const;
-    /// One scallop of each way, as it is drawn: {depth, along, across: each {count, chord, radius, chordMm,
-    /// radiusMm}}; empty for an edge without.
-    [[nodiscard]] QVariantMap scallop() const;
+    /// One scallop of each way, as it is drawn: {count, chord, radius, chordMm, radiusMm}; empty for an edge
+    /// without.
+    [[nodiscard]] QVariantMap topScallop() const;
+    [[nodiscard]] QVariantMap sideScallop() const;
     /// What a curved edge comes to, in lines: all round, and the bias it takes.
     [[nodiscard]] QStringList bendLines() const;
     [[nodiscard]] QString cornerSays() const;
     [[nodiscard]] QString biteSays() const;
+    /// What is to be minded of it once nothing can be changed.
+    [[nodiscard]] QString biteShort() const;
     /// Why the corners cannot be changed any more; empty while they can.
     [[nodiscard]] QString cornersFixed() const;
     [[nodiscard]] int pinsIn() const;

@@ -27,6 +27,8 @@ Item {
     property bool wide: false
     /** Of a curved edge: the radius of its corners, or how deep its scallops are; null to say neither. */
     property var curve: null
+    /** Its scallops are counted on its top and at its left. */
+    property bool counted: false
     property string accessibleName
 
     readonly property bool curved: (curve?.valid ?? false) && w > 0 && phase !== "square" && phase !== "frame"
@@ -114,6 +116,26 @@ Item {
                 text: root.bow?.deep ? qsTr("deep")
                     //: of a rounded corner
                     : qsTr("radius")
+            }
+        }
+    }
+    Repeater {
+        model: root.counted && root.w > 0 ? [root.view.scallopsAlong, root.view.scallopsAcross] : []
+        Rectangle {
+            id: count
+            required property int modelData
+            required property int index
+            x: root.x0 + (index === 0 ? root.w / 2 : root.view.depthMm * root.scale_ + Theme.mm(5)) - width / 2
+            y: root.y0 + (index === 0 ? root.view.depthMm * root.scale_ + Theme.mm(5) : root.h / 2) - height / 2
+            width: number.implicitWidth + Theme.mm(3)
+            height: number.implicitHeight + Theme.mm(2)
+            color: Theme.colors.raised
+            FigureText {
+                id: number
+                anchors.centerIn: parent
+                figure: ({ whole: String(count.modelData), text: String(count.modelData) })
+                cap: Theme.mm(5)
+                accessibleIgnored: true
             }
         }
     }

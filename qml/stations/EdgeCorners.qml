@@ -26,6 +26,11 @@ Flickable {
         return item.y < contentY + height && item.y + item.height > contentY;
     }
 
+    /** Not cut through by the page's foot: such a line comes up when it is pushed up. */
+    function whole(item: Item): bool {
+        return item.y <= contentY || item.y + item.height <= contentY + height + Theme.mm(1);
+    }
+
     clip: true
     contentHeight: rows.height
     boundsBehavior: Flickable.StopAtBounds
@@ -60,11 +65,11 @@ Flickable {
             visible: !root.free
             text: EdgeModel.cornersFixed
         }
-        // Nothing is chosen any more: what it comes to is read first.
-        InlineLength {
+        // Cut, the bias is past: what is still to be minded comes first.
+        CautionLine {
             width: parent.width
-            visible: !root.free
-            text: EdgeModel.cornerSays
+            visible: text !== ""
+            text: root.free ? "" : EdgeModel.biteShort.replace(/[{}]/g, "")
         }
         Stepper {
             id: radius
@@ -107,15 +112,21 @@ Flickable {
                 onMore: EdgeModel.nudgeScallops(modelData[0], 1)
             }
         }
-        InlineLength {
-            width: parent.width
-            visible: root.free
-            text: EdgeModel.cornerSays
+        // The figures of the curve itself stand at the drawing.
+        Repeater {
+            model: EdgeModel.bendLines
+            InlineLength {
+                id: bend
+                required property string modelData
+                width: rows.width
+                opacity: root.whole(bend) ? 1 : 0
+                text: modelData
+            }
         }
         CautionLine {
             width: parent.width
             visible: text !== ""
-            text: EdgeModel.biteSays.replace(/[{}]/g, "")
+            text: root.free ? EdgeModel.biteSays.replace(/[{}]/g, "") : ""
         }
     }
 }

@@ -21,6 +21,7 @@ WidePage {
     readonly property bool sewing: root.side === "section" && !root.upright && !root.small
     /** The corners are chosen: the piece is seen with its edge as it will be, and a corner of it close to. */
     readonly property bool cornering: root.side === "corners"
+    readonly property bool scalloped: root.cornering && EdgeModel.view.depthMm > 0
     /** Where the sewing has no room, the section itself is drawn. */
     readonly property bool sectional: root.side === "section" && !root.sewing
     readonly property real panel: Theme.mm(84)
@@ -34,6 +35,8 @@ WidePage {
     closingWords: Session.projectName
     sceneMm: root.counting ? 76 : StepModel.finished ? 118 : act.visible ? 96 : 50
     footMm: StepModel.finished ? 56 : 64
+    // A scallop's figures stand at its drawing: it takes the height.
+    sideMm: root.scalloped || root.cornering && EdgeModel.cornersFixed.length > 0 ? 112 : 140
     figureMm: root.counting ? 47 : StepModel.finished ? 28 : 62
     aside: "EdgeAside.qml"
     sides: ({ measure: "EdgeMeasure.qml", joins: "EdgeJoins.qml", section: "EdgeSection.qml", corners: "EdgeCorners.qml",
@@ -50,8 +53,8 @@ WidePage {
         view: EdgeModel.view
         phase: root.laying ? "bind" : root.cornering ? "last" : EdgeModel.phase
         readings: phase === "square" && EdgeModel.measured ? EdgeModel.readings : []
-        // A radius is read where it is seen close to.
-        curve: root.cornering && EdgeModel.view.depthMm > 0 ? EdgeModel.curve : null
+        // A radius, a chord, a depth are read where they are seen close to.
+        counted: root.scalloped
         joins: phase === "bind" ? EdgeModel.lay : []
         accessibleName: phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
                         : phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
@@ -61,12 +64,12 @@ WidePage {
     EdgeCornerNear {
         id: close
         /** At the piece's side where the sheet is wide, else under it. */
-        readonly property bool besides: root.cornering && parent.width > parent.height * 1.3
+        readonly property bool besides: root.cornering && !root.scalloped && parent.width > parent.height * 1.3
         visible: root.cornering
         x: besides ? parent.width - width - Theme.margin : (parent.width - width) / 2
         y: besides ? (parent.height - height) / 2 : parent.height - height - Theme.margin
-        readonly property real high: Math.min(parent.height * 0.45, Theme.mm(70))
-        width: besides ? Math.min(parent.height - 2 * Theme.margin, parent.width * 0.42) : Math.min(parent.width - 2 * Theme.margin, high * 1.6)
+        readonly property real high: Math.min(parent.height * (root.scalloped ? 0.56 : 0.45), Theme.mm(84))
+        width: root.scalloped ? parent.width - 2 * Theme.margin : besides ? Math.min(parent.height - 2 * Theme.margin, parent.width * 0.42) : Math.min(parent.width - 2 * Theme.margin, high * 1.6)
         height: besides ? Math.min(parent.height - 2 * Theme.margin, parent.width * 0.42) : high
     }
     EdgeBound {

@@ -16,8 +16,8 @@ WholeRows {
     mostRow: Theme.mm(count < 2 ? 90 : 64)
     model: HoopShelf
     Component.onCompleted: show(Math.max(0, HoopShelf.current))
-    delegate: DrawnCard {
-        id: card
+    delegate: Item {
+        id: row
         required property int index
         required property string name
         required property string fitSays
@@ -30,67 +30,72 @@ WholeRows {
         readonly property bool known: room?.valid ?? false
         // "a scant {2 1/8 in}": a line may break between.
         readonly property string roomSays: known ? room.lean + " {" + room.text.replace(room.lean, "").trim() + "}" : ""
-        readonly property bool narrow: innerWidth < Theme.mm(90)
-        readonly property real drawn: Math.min(innerHeight, innerWidth * (narrow ? 0.38 : 0.46))
-        readonly property real words: innerWidth - lead - drawn - Theme.mm(6)
 
         width: root.width
         height: root.rowHeight
-        chosen: isCurrent
-        accessibleName: name
-        accessibleDescription: (fitSays + " " + takesSays).replace(/[{}]/g, "")
-        onClicked: HoopShelf.choose(index)
 
-        HoopSketch {
-            id: sketch
-            x: Theme.left ? card.innerWidth - width - card.lead : card.lead
-            y: (card.innerHeight - height) / 2
-            width: card.drawn + Theme.mm(4)
-            room: card.drawn
-            height: card.drawn
-            view: card.view
-            largestMm: HoopShelf.largestMm
-        }
-        Column {
-            id: says
-            x: Theme.left ? 0 : card.innerWidth - width
-            width: card.words
-            Word {
-                width: parent.width
-                bold: true
-                color: card.ink
-                text: card.name
-                Accessible.ignored: true
+        DrawnCard {
+            id: card
+            readonly property bool narrow: innerWidth < Theme.mm(90)
+            readonly property real drawn: Math.min(innerHeight, innerWidth * (narrow ? 0.38 : 0.46))
+            readonly property real words: innerWidth - lead - drawn - Theme.mm(6)
+            readonly property color tone: row.known && !row.fits && !pressed ? Theme.colors.stop : ink
+
+            anchors.fill: parent
+            chosen: row.isCurrent
+            accessibleName: row.name
+            accessibleDescription: (row.fitSays + " " + row.takesSays).replace(/[{}]/g, "")
+            onClicked: HoopShelf.choose(row.index)
+
+            HoopSketch {
+                x: Theme.left ? card.innerWidth - width - card.lead : card.lead
+                y: (card.innerHeight - height) / 2
+                width: card.drawn + Theme.mm(4)
+                room: card.drawn
+                height: card.drawn
+                view: row.view
+                largestMm: HoopShelf.largestMm
             }
-            InlineLength {
-                width: parent.width
-                color: card.known && !card.fits && !card.pressed ? Theme.colors.stop : card.ink
-                lengthColor: color
-                text: !card.known ? card.fitSays
-                    //: what the block leaves of the hoop's field
-                    : card.fits ? qsTr("%1 to spare").arg(card.roomSays)
-                    //: how much the block is over the hoop's field
-                    : qsTr("%1 too large").arg(card.roomSays)
-                Accessible.ignored: true
-            }
-            Word {
-                width: parent.width
-                visible: text !== "" && says.y + y + 2 * Theme.capWord < measures.y
-                color: card.inkSoft
-                text: card.takesShort
-                Accessible.ignored: true
+            Column {
+                id: says
+                x: Theme.left ? 0 : card.innerWidth - width
+                width: card.words
+                Word {
+                    width: parent.width
+                    bold: true
+                    color: card.ink
+                    text: row.name
+                    Accessible.ignored: true
+                }
+                InlineLength {
+                    width: parent.width
+                    color: card.tone
+                    text: !row.known ? row.fitSays
+                        //: what the block leaves of the hoop's field
+                        : row.fits ? qsTr("%1 to spare").arg(row.roomSays)
+                        //: how much the block is over the hoop's field
+                        : qsTr("%1 too large").arg(row.roomSays)
+                    Accessible.ignored: true
+                }
+                Word {
+                    width: parent.width
+                    visible: text !== "" && y + implicitHeight < card.innerHeight - measures.height
+                    color: card.inkSoft
+                    text: row.takesShort
+                    Accessible.ignored: true
+                }
             }
         }
         CutButton {
             id: measures
-            x: says.x
-            y: card.innerHeight - height
+            x: Theme.left ? (card.width - card.innerWidth) / 2 : card.width - width - (card.width - card.innerWidth) / 2
+            y: card.height - height - Theme.mm(2.2)
             width: card.words
             height: Theme.control
             inList: true
             text: qsTr("Its measures")
-            accessibleDescription: card.name
-            onClicked: root.mended(card.index)
+            accessibleDescription: row.name
+            onClicked: root.mended(row.index)
         }
     }
 }

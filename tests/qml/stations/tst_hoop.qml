@@ -188,6 +188,7 @@ StepCase {
         resize(screens[0]);
         press(pressables().filter(item => item.accessibleName === "Its measures")[0]);
         tryVerify(() => called("All hoops"));
+        called("All hoops").forceActiveFocus(); // at the foot of what scrolls
         press(called("All hoops"));
         tryVerify(() => cards().length > 0);
     }
