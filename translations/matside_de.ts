@@ -211,6 +211,29 @@
     </message>
 </context>
 <context>
+    <name>DrawnInBlock</name>
+    <message>
+        <source>along</source>
+        <extracomment>along the strip</extracomment>
+        <translation>längs</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <extracomment>across the strip</extracomment>
+        <translation>quer</translation>
+    </message>
+    <message>
+        <source>as sent</source>
+        <extracomment>the block&apos;s outline as the machine was told it</extracomment>
+        <translation>wie gesendet</translation>
+    </message>
+    <message>
+        <source>as it came, difference × %1</source>
+        <extracomment>the stitched block, smaller than it was sent; %1 is 2, 5, 10 or 20</extracomment>
+        <translation>wie gestickt, Unterschied × %1</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -268,6 +291,16 @@
     <message>
         <source>A corner close to</source>
         <translation>Eine Ecke von Nahem</translation>
+    </message>
+    <message>
+        <source>along</source>
+        <extracomment>so many scallops along the piece</extracomment>
+        <translation>längs</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <extracomment>so many scallops across the piece</extracomment>
+        <translation>quer</translation>
     </message>
 </context>
 <context>
@@ -576,8 +609,8 @@
         <translation>Sonst liegt nichts im Regal. Weggelegtes lässt sich zurückholen.</translation>
     </message>
     <message>
-        <source>Show those put away</source>
-        <translation>Weggelegte zeigen</translation>
+        <source>Show put away</source>
+        <translation>Weggelegtes zeigen</translation>
     </message>
 </context>
 <context>
@@ -811,12 +844,28 @@
 <context>
     <name>HoopChoice</name>
     <message>
-        <source>Its measures</source>
-        <translation>Seine Maße</translation>
-    </message>
-    <message>
         <source>Another hoop</source>
         <translation>Anderer Rahmen</translation>
+    </message>
+    <message>
+        <source>Hoops</source>
+        <translation>Rahmen</translation>
+    </message>
+</context>
+<context>
+    <name>HoopDrawUp</name>
+    <message>
+        <source>Draw-up</source>
+        <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
+        <translation>Einzug</translation>
+    </message>
+    <message>
+        <source>Take it for the blocks to come</source>
+        <translation>Für die nächsten Blöcke nehmen</translation>
+    </message>
+    <message>
+        <source>Taken for the blocks to come.</source>
+        <translation>Für die nächsten Blöcke übernommen.</translation>
     </message>
 </context>
 <context>
@@ -891,6 +940,23 @@
     </message>
 </context>
 <context>
+    <name>HoopRack</name>
+    <message>
+        <source>%1 to spare</source>
+        <extracomment>what the block leaves of the hoop&apos;s field</extracomment>
+        <translation>%1 Spiel</translation>
+    </message>
+    <message>
+        <source>%1 too large</source>
+        <extracomment>how much the block is over the hoop&apos;s field</extracomment>
+        <translation>%1 zu groß</translation>
+    </message>
+    <message>
+        <source>Its measures</source>
+        <translation>Seine Maße</translation>
+    </message>
+</context>
+<context>
     <name>HoopShelf</name>
     <message>
         <source>stitching field, along</source>
@@ -935,29 +1001,6 @@
     <message>
         <source>Stop by stop</source>
         <translation>Stopp für Stopp</translation>
-    </message>
-</context>
-<context>
-    <name>HoopStrips</name>
-    <message>
-        <source>Next strip</source>
-        <translation>Nächster Streifen</translation>
-    </message>
-    <message>
-        <source>Two people, two machines: each strip keeps its own place.</source>
-        <translation>Zwei Leute, zwei Maschinen: Jeder Streifen merkt sich seinen Stand.</translation>
-    </message>
-    <message>
-        <source>Let the gaps yield sashing</source>
-        <translation>Lücken für Zwischenstreifen nutzen</translation>
-    </message>
-    <message>
-        <source>Take it for the blocks to come</source>
-        <translation>Für die nächsten Blöcke nehmen</translation>
-    </message>
-    <message>
-        <source>Previous strip</source>
-        <translation>Streifen davor</translation>
     </message>
 </context>
 <context>
@@ -1213,6 +1256,23 @@
     <message>
         <source>Language</source>
         <translation>Sprache</translation>
+    </message>
+</context>
+<context>
+    <name>LayUp</name>
+    <message>
+        <source>backing, wrong side up</source>
+        <extracomment>how the backing lies on the table when a hoop strip is laid up</extracomment>
+        <translation>Rückseitenstoff, linke Seite oben</translation>
+    </message>
+    <message>
+        <source>batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>front, right side up</source>
+        <extracomment>how the front lies on the batting</extracomment>
+        <translation>Vorderseite, rechte Seite oben</translation>
     </message>
 </context>
 <context>
@@ -1775,16 +1835,16 @@ what is told, and its value on the other tablet</extracomment>
 <context>
     <name>NewPiece</name>
     <message>
-        <source>New, in millimetres</source>
-        <translation>Neu, in Millimetern</translation>
-    </message>
-    <message>
         <source>New, in inches</source>
         <translation>Neu, in Zoll</translation>
     </message>
     <message>
         <source>New piece</source>
         <translation>Neues Stück</translation>
+    </message>
+    <message>
+        <source>New, in mm</source>
+        <translation>Neu, in mm</translation>
     </message>
 </context>
 <context>
@@ -2255,6 +2315,14 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>ScallopNear</name>
+    <message>
+        <source>radius</source>
+        <extracomment>the radius of an arc, short: behind the figure on a drawing</extracomment>
+        <translation>Radius</translation>
+    </message>
+</context>
+<context>
     <name>SectionDrawing</name>
     <message>
         <source>%1 times true size, cloth drawn thicker</source>
@@ -2307,6 +2375,14 @@ Schnittkante</translation>
     <message>
         <source>batting</source>
         <translation>Vlies</translation>
+    </message>
+</context>
+<context>
+    <name>SentPlate</name>
+    <message>
+        <source>Send to the machine</source>
+        <extracomment>on a plate, over the size that is typed into the embroidery machine</extracomment>
+        <translation>An die Maschine senden</translation>
     </message>
 </context>
 <context>
@@ -3177,19 +3253,6 @@ Schnittkante</translation>
         <translation>Im Regal</translation>
     </message>
     <message>
-        <source>Open, bring in, back up</source>
-        <translation>Öffnen, holen, sichern</translation>
-    </message>
-    <message>
-        <source>Hide those put away</source>
-        <extracomment>pieces that were put away, out of sight</extracomment>
-        <translation>Weggelegte verbergen</translation>
-    </message>
-    <message>
-        <source>Show those put away</source>
-        <translation>Weggelegte zeigen</translation>
-    </message>
-    <message>
         <source>Undo: %1</source>
         <translation>Rückgängig: %1</translation>
     </message>
@@ -3198,8 +3261,21 @@ Schnittkante</translation>
         <translation>Rückgängig</translation>
     </message>
     <message>
-        <source>Language and screen</source>
-        <translation>Sprache und Anzeige</translation>
+        <source>Open, back up</source>
+        <translation>Öffnen, sichern</translation>
+    </message>
+    <message>
+        <source>Hide put away</source>
+        <extracomment>pieces that were put away, out of sight</extracomment>
+        <translation>Weggelegtes verbergen</translation>
+    </message>
+    <message>
+        <source>Show put away</source>
+        <translation>Weggelegtes zeigen</translation>
+    </message>
+    <message>
+        <source>Language, screen</source>
+        <translation>Sprache, Anzeige</translation>
     </message>
 </context>
 <context>
@@ -7486,6 +7562,24 @@ Schnittkante</translation>
         <source>in %1, cut %2 wide</source>
         <translation>in %1, %2 breit geschnitten</translation>
     </message>
+    <message>
+        <source>It cuts %1 into the stippling: stay-stitch first.</source>
+        <extracomment>the edge runs inside the stitched outline, where blocks are stippled</extracomment>
+        <translation>Sie schneidet %1 in die Füllquiltung: zuerst eine Stütznaht.</translation>
+    </message>
+    <message>
+        <source>Inside points: stay-stitch, clip, pivot.</source>
+        <extracomment>the places between two scallops; pivot: turn the work about the needle</extracomment>
+        <translation>Innenecken: Stütznaht, einschneiden, drehen.</translation>
+    </message>
+    <message>
+        <source>The edge is %1 round.</source>
+        <translation>Der Rand misst ringsum %1.</translation>
+    </message>
+    <message>
+        <source>Cut %1 of bias from a square of %2.</source>
+        <translation>%1 Schrägband aus einem Quadrat von %2 schneiden.</translation>
+    </message>
 </context>
 <context>
     <name>matside::FieldsModel</name>
@@ -7716,14 +7810,6 @@ Schnittkante</translation>
         <translation>Mit Hilfsenden an beiden Enden würde es keinen kosten.</translation>
     </message>
     <message>
-        <source>Widen one gap of each strip: costs no block</source>
-        <translation>Eine Lücke je Streifen verbreitern: kostet keinen Block</translation>
-    </message>
-    <message>
-        <source>Widen %1 gaps of each strip: costs no block</source>
-        <translation>%1 Lücken je Streifen verbreitern: kostet keinen Block</translation>
-    </message>
-    <message>
         <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
         <translation>Die Blöcke ziehen längs %1&#xa0;% und quer %2&#xa0;% ein. Für die nächsten Blöcke übernehmen?</translation>
@@ -7757,6 +7843,57 @@ Schnittkante</translation>
         <source>The centres marked before do not hold any more: %1. Go by the gap from the last outline.</source>
         <extracomment>%1 lists blocks, &quot;A3, A4&quot;: the ticks made for their centres on the strip before</extracomment>
         <translation>Die vorher angezeichneten Mitten gelten nicht mehr: %1. Es gilt die Lücke ab dem letzten Umriss.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stitched</source>
+        <extracomment>of the blocks of one strip</extracomment>
+        <translation>%1 von %2 gestickt</translation>
+    </message>
+    <message>
+        <source>Strip %1</source>
+        <translation>Streifen %1</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <extracomment>on one strip</extracomment>
+        <translation>%1 Blöcke</translation>
+    </message>
+    <message>
+        <source>%1 pairs of short sashings</source>
+        <extracomment>front and back piece of a short sashing, out of the gaps of all strips</extracomment>
+        <translation>%1 Paare kurze Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>with waste tails</source>
+        <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
+        <translation>mit Hilfsenden</translation>
+    </message>
+    <message>
+        <source>Plain gaps</source>
+        <extracomment>of the gaps between the blocks of a hoop strip</extracomment>
+        <translation>Einfache Lücken</translation>
+    </message>
+    <message>
+        <source>One gap yields sashing</source>
+        <translation>Eine Lücke gibt Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>%1 gaps yield sashing</source>
+        <translation>%1 Lücken geben Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>All gaps yield sashing</source>
+        <translation>Alle Lücken geben Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>wide, each layer</source>
+        <extracomment>how wide back, batting and front of a hoop strip are cut, beside the figure</extracomment>
+        <translation>breit, jede Lage</translation>
+    </message>
+    <message>
+        <source>Draw-up: %1 % × %2 %</source>
+        <extracomment>draw-up: how much the stitching shrinks the block, along and across</extracomment>
+        <translation>Einzug: %1 % × %2 %</translation>
     </message>
 </context>
 <context>
@@ -7801,6 +7938,11 @@ Schnittkante</translation>
     <message>
         <source>A hoop measures between nothing and two metres.</source>
         <translation>Ein Rahmen misst zwischen null und zwei Metern.</translation>
+    </message>
+    <message>
+        <source>%1 strips of %2 blocks</source>
+        <extracomment>strips of cloth, and how many blocks go on each</extracomment>
+        <translation>%1 Streifen zu %2 Blöcken</translation>
     </message>
 </context>
 <context>

@@ -211,6 +211,29 @@
     </message>
 </context>
 <context>
+    <name>DrawnInBlock</name>
+    <message>
+        <source>along</source>
+        <extracomment>along the strip</extracomment>
+        <translation>a lo largo</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <extracomment>across the strip</extracomment>
+        <translation>a lo ancho</translation>
+    </message>
+    <message>
+        <source>as sent</source>
+        <extracomment>the block&apos;s outline as the machine was told it</extracomment>
+        <translation>como se envió</translation>
+    </message>
+    <message>
+        <source>as it came, difference × %1</source>
+        <extracomment>the stitched block, smaller than it was sent; %1 is 2, 5, 10 or 20</extracomment>
+        <translation>como salió, diferencia × %1</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -268,6 +291,16 @@
     <message>
         <source>A corner close to</source>
         <translation>Una esquina de cerca</translation>
+    </message>
+    <message>
+        <source>along</source>
+        <extracomment>so many scallops along the piece</extracomment>
+        <translation>a lo largo</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <extracomment>so many scallops across the piece</extracomment>
+        <translation>a lo ancho</translation>
     </message>
 </context>
 <context>
@@ -576,8 +609,8 @@
         <translation>No hay nada más en el estante. Lo apartado se puede recuperar.</translation>
     </message>
     <message>
-        <source>Show those put away</source>
-        <translation>Mostrar lo apartado</translation>
+        <source>Show put away</source>
+        <translation>Ver lo apartado</translation>
     </message>
 </context>
 <context>
@@ -811,12 +844,28 @@
 <context>
     <name>HoopChoice</name>
     <message>
-        <source>Its measures</source>
-        <translation>Sus medidas</translation>
-    </message>
-    <message>
         <source>Another hoop</source>
         <translation>Otro bastidor</translation>
+    </message>
+    <message>
+        <source>Hoops</source>
+        <translation>Bastidores</translation>
+    </message>
+</context>
+<context>
+    <name>HoopDrawUp</name>
+    <message>
+        <source>Draw-up</source>
+        <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
+        <translation>Merma</translation>
+    </message>
+    <message>
+        <source>Take it for the blocks to come</source>
+        <translation>Tomarla para los bloques que vienen</translation>
+    </message>
+    <message>
+        <source>Taken for the blocks to come.</source>
+        <translation>Tomada para los bloques que vienen.</translation>
     </message>
 </context>
 <context>
@@ -891,6 +940,23 @@
     </message>
 </context>
 <context>
+    <name>HoopRack</name>
+    <message>
+        <source>%1 to spare</source>
+        <extracomment>what the block leaves of the hoop&apos;s field</extracomment>
+        <translation>sobran %1</translation>
+    </message>
+    <message>
+        <source>%1 too large</source>
+        <extracomment>how much the block is over the hoop&apos;s field</extracomment>
+        <translation>%1 más grande</translation>
+    </message>
+    <message>
+        <source>Its measures</source>
+        <translation>Sus medidas</translation>
+    </message>
+</context>
+<context>
     <name>HoopShelf</name>
     <message>
         <source>stitching field, along</source>
@@ -935,29 +1001,6 @@
     <message>
         <source>Stop by stop</source>
         <translation>Parada a parada</translation>
-    </message>
-</context>
-<context>
-    <name>HoopStrips</name>
-    <message>
-        <source>Next strip</source>
-        <translation>Tira siguiente</translation>
-    </message>
-    <message>
-        <source>Two people, two machines: each strip keeps its own place.</source>
-        <translation>Dos personas, dos máquinas: cada tira guarda su propio lugar.</translation>
-    </message>
-    <message>
-        <source>Let the gaps yield sashing</source>
-        <translation>Sacar tiras de unión de los huecos</translation>
-    </message>
-    <message>
-        <source>Take it for the blocks to come</source>
-        <translation>Tomarlo para los bloques que vienen</translation>
-    </message>
-    <message>
-        <source>Previous strip</source>
-        <translation>Tira anterior</translation>
     </message>
 </context>
 <context>
@@ -1213,6 +1256,23 @@
     <message>
         <source>Language</source>
         <translation>Idioma</translation>
+    </message>
+</context>
+<context>
+    <name>LayUp</name>
+    <message>
+        <source>backing, wrong side up</source>
+        <extracomment>how the backing lies on the table when a hoop strip is laid up</extracomment>
+        <translation>tela trasera, revés arriba</translation>
+    </message>
+    <message>
+        <source>batting</source>
+        <translation>guata</translation>
+    </message>
+    <message>
+        <source>front, right side up</source>
+        <extracomment>how the front lies on the batting</extracomment>
+        <translation>delantera, derecho arriba</translation>
     </message>
 </context>
 <context>
@@ -1775,16 +1835,16 @@ what is told, and its value on the other tablet</extracomment>
 <context>
     <name>NewPiece</name>
     <message>
-        <source>New, in millimetres</source>
-        <translation>Nueva, en milímetros</translation>
-    </message>
-    <message>
         <source>New, in inches</source>
         <translation>Nueva, en pulgadas</translation>
     </message>
     <message>
         <source>New piece</source>
         <translation>Pieza nueva</translation>
+    </message>
+    <message>
+        <source>New, in mm</source>
+        <translation>Nueva, en mm</translation>
     </message>
 </context>
 <context>
@@ -2255,6 +2315,14 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>ScallopNear</name>
+    <message>
+        <source>radius</source>
+        <extracomment>the radius of an arc, short: behind the figure on a drawing</extracomment>
+        <translation>radio</translation>
+    </message>
+</context>
+<context>
     <name>SectionDrawing</name>
     <message>
         <source>%1 times true size, cloth drawn thicker</source>
@@ -2307,6 +2375,14 @@ borde cortado</translation>
     <message>
         <source>batting</source>
         <translation>guata</translation>
+    </message>
+</context>
+<context>
+    <name>SentPlate</name>
+    <message>
+        <source>Send to the machine</source>
+        <extracomment>on a plate, over the size that is typed into the embroidery machine</extracomment>
+        <translation>Enviar a la máquina</translation>
     </message>
 </context>
 <context>
@@ -3177,19 +3253,6 @@ borde cortado</translation>
         <translation>En el estante</translation>
     </message>
     <message>
-        <source>Open, bring in, back up</source>
-        <translation>Abrir, traer, copiar</translation>
-    </message>
-    <message>
-        <source>Hide those put away</source>
-        <extracomment>pieces that were put away, out of sight</extracomment>
-        <translation>Ocultar lo apartado</translation>
-    </message>
-    <message>
-        <source>Show those put away</source>
-        <translation>Mostrar lo apartado</translation>
-    </message>
-    <message>
         <source>Undo: %1</source>
         <translation>Deshacer: %1</translation>
     </message>
@@ -3198,8 +3261,21 @@ borde cortado</translation>
         <translation>Deshacer</translation>
     </message>
     <message>
-        <source>Language and screen</source>
-        <translation>Idioma y pantalla</translation>
+        <source>Open, back up</source>
+        <translation>Abrir, copiar</translation>
+    </message>
+    <message>
+        <source>Hide put away</source>
+        <extracomment>pieces that were put away, out of sight</extracomment>
+        <translation>Ocultar lo apartado</translation>
+    </message>
+    <message>
+        <source>Show put away</source>
+        <translation>Ver lo apartado</translation>
+    </message>
+    <message>
+        <source>Language, screen</source>
+        <translation>Idioma, pantalla</translation>
     </message>
 </context>
 <context>
@@ -7482,6 +7558,24 @@ borde cortado</translation>
         <source>in %1, cut %2 wide</source>
         <translation>en %1, corte de %2 de ancho</translation>
     </message>
+    <message>
+        <source>It cuts %1 into the stippling: stay-stitch first.</source>
+        <extracomment>the edge runs inside the stitched outline, where blocks are stippled</extracomment>
+        <translation>Entra %1 en el meandro: primero una costura de refuerzo.</translation>
+    </message>
+    <message>
+        <source>Inside points: stay-stitch, clip, pivot.</source>
+        <extracomment>the places between two scallops; pivot: turn the work about the needle</extracomment>
+        <translation>Puntos interiores: costura de refuerzo, piquete, girar.</translation>
+    </message>
+    <message>
+        <source>The edge is %1 round.</source>
+        <translation>El borde mide %1 en redondo.</translation>
+    </message>
+    <message>
+        <source>Cut %1 of bias from a square of %2.</source>
+        <translation>Cortar %1 de bies de un cuadrado de %2.</translation>
+    </message>
 </context>
 <context>
     <name>matside::FieldsModel</name>
@@ -7712,14 +7806,6 @@ borde cortado</translation>
         <translation>Con colas de sobrante en ambos extremos no costaría ninguno.</translation>
     </message>
     <message>
-        <source>Widen one gap of each strip: costs no block</source>
-        <translation>Ensanchar un hueco de cada tira: no cuesta ningún bloque</translation>
-    </message>
-    <message>
-        <source>Widen %1 gaps of each strip: costs no block</source>
-        <translation>Ensanchar %1 huecos de cada tira: no cuesta ningún bloque</translation>
-    </message>
-    <message>
         <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
         <translation>Los bloques merman un %1&#xa0;% a lo largo y un %2&#xa0;% a lo ancho. ¿Tomarlo para los próximos bloques?</translation>
@@ -7753,6 +7839,57 @@ borde cortado</translation>
         <source>The centres marked before do not hold any more: %1. Go by the gap from the last outline.</source>
         <extracomment>%1 lists blocks, &quot;A3, A4&quot;: the ticks made for their centres on the strip before</extracomment>
         <translation>Los centros marcados antes ya no valen: %1. Vale el hueco desde el último contorno.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stitched</source>
+        <extracomment>of the blocks of one strip</extracomment>
+        <translation>%1 de %2 bordados</translation>
+    </message>
+    <message>
+        <source>Strip %1</source>
+        <translation>Tira %1</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <extracomment>on one strip</extracomment>
+        <translation>%1 bloques</translation>
+    </message>
+    <message>
+        <source>%1 pairs of short sashings</source>
+        <extracomment>front and back piece of a short sashing, out of the gaps of all strips</extracomment>
+        <translation>%1 pares de tiras de unión cortas</translation>
+    </message>
+    <message>
+        <source>with waste tails</source>
+        <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
+        <translation>con colas de sobrante</translation>
+    </message>
+    <message>
+        <source>Plain gaps</source>
+        <extracomment>of the gaps between the blocks of a hoop strip</extracomment>
+        <translation>Huecos simples</translation>
+    </message>
+    <message>
+        <source>One gap yields sashing</source>
+        <translation>Un hueco da tira de unión</translation>
+    </message>
+    <message>
+        <source>%1 gaps yield sashing</source>
+        <translation>%1 huecos dan tiras de unión</translation>
+    </message>
+    <message>
+        <source>All gaps yield sashing</source>
+        <translation>Todos los huecos dan tiras de unión</translation>
+    </message>
+    <message>
+        <source>wide, each layer</source>
+        <extracomment>how wide back, batting and front of a hoop strip are cut, beside the figure</extracomment>
+        <translation>de ancho, cada capa</translation>
+    </message>
+    <message>
+        <source>Draw-up: %1 % × %2 %</source>
+        <extracomment>draw-up: how much the stitching shrinks the block, along and across</extracomment>
+        <translation>Merma: %1 % × %2 %</translation>
     </message>
 </context>
 <context>
@@ -7797,6 +7934,11 @@ borde cortado</translation>
     <message>
         <source>A hoop measures between nothing and two metres.</source>
         <translation>Un bastidor mide entre cero y dos metros.</translation>
+    </message>
+    <message>
+        <source>%1 strips of %2 blocks</source>
+        <extracomment>strips of cloth, and how many blocks go on each</extracomment>
+        <translation>%1 tiras de %2 bloques</translation>
     </message>
 </context>
 <context>

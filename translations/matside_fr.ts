@@ -211,6 +211,29 @@
     </message>
 </context>
 <context>
+    <name>DrawnInBlock</name>
+    <message>
+        <source>along</source>
+        <extracomment>along the strip</extracomment>
+        <translation>en long</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <extracomment>across the strip</extracomment>
+        <translation>en travers</translation>
+    </message>
+    <message>
+        <source>as sent</source>
+        <extracomment>the block&apos;s outline as the machine was told it</extracomment>
+        <translation>comme envoyé</translation>
+    </message>
+    <message>
+        <source>as it came, difference × %1</source>
+        <extracomment>the stitched block, smaller than it was sent; %1 is 2, 5, 10 or 20</extracomment>
+        <translation>comme brodé, écart × %1</translation>
+    </message>
+</context>
+<context>
     <name>EdgeAside</name>
     <message>
         <source>Measure the piece</source>
@@ -268,6 +291,16 @@
     <message>
         <source>A corner close to</source>
         <translation>Un coin de près</translation>
+    </message>
+    <message>
+        <source>along</source>
+        <extracomment>so many scallops along the piece</extracomment>
+        <translation>en long</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <extracomment>so many scallops across the piece</extracomment>
+        <translation>en travers</translation>
     </message>
 </context>
 <context>
@@ -576,8 +609,8 @@
         <translation>Rien d’autre n’est sur l’étagère. Ce qui est rangé peut ressortir.</translation>
     </message>
     <message>
-        <source>Show those put away</source>
-        <translation>Montrer ce qui est rangé</translation>
+        <source>Show put away</source>
+        <translation>Montrer le rangé</translation>
     </message>
 </context>
 <context>
@@ -811,12 +844,28 @@
 <context>
     <name>HoopChoice</name>
     <message>
-        <source>Its measures</source>
-        <translation>Ses mesures</translation>
-    </message>
-    <message>
         <source>Another hoop</source>
         <translation>Autre cadre</translation>
+    </message>
+    <message>
+        <source>Hoops</source>
+        <translation>Cadres</translation>
+    </message>
+</context>
+<context>
+    <name>HoopDrawUp</name>
+    <message>
+        <source>Draw-up</source>
+        <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
+        <translation>Retrait</translation>
+    </message>
+    <message>
+        <source>Take it for the blocks to come</source>
+        <translation>Prendre pour les blocs à venir</translation>
+    </message>
+    <message>
+        <source>Taken for the blocks to come.</source>
+        <translation>Pris pour les blocs à venir.</translation>
     </message>
 </context>
 <context>
@@ -891,6 +940,23 @@
     </message>
 </context>
 <context>
+    <name>HoopRack</name>
+    <message>
+        <source>%1 to spare</source>
+        <extracomment>what the block leaves of the hoop&apos;s field</extracomment>
+        <translation>%1 de jeu</translation>
+    </message>
+    <message>
+        <source>%1 too large</source>
+        <extracomment>how much the block is over the hoop&apos;s field</extracomment>
+        <translation>trop grand de %1</translation>
+    </message>
+    <message>
+        <source>Its measures</source>
+        <translation>Ses mesures</translation>
+    </message>
+</context>
+<context>
     <name>HoopShelf</name>
     <message>
         <source>stitching field, along</source>
@@ -935,29 +1001,6 @@
     <message>
         <source>Stop by stop</source>
         <translation>Arrêt par arrêt</translation>
-    </message>
-</context>
-<context>
-    <name>HoopStrips</name>
-    <message>
-        <source>Next strip</source>
-        <translation>Bande suivante</translation>
-    </message>
-    <message>
-        <source>Two people, two machines: each strip keeps its own place.</source>
-        <translation>Deux personnes, deux machines&#x202f;: chaque bande garde sa propre place.</translation>
-    </message>
-    <message>
-        <source>Let the gaps yield sashing</source>
-        <translation>Tirer des bandes intermédiaires des intervalles</translation>
-    </message>
-    <message>
-        <source>Take it for the blocks to come</source>
-        <translation>Prendre pour les blocs à venir</translation>
-    </message>
-    <message>
-        <source>Previous strip</source>
-        <translation>Bande précédente</translation>
     </message>
 </context>
 <context>
@@ -1213,6 +1256,23 @@
     <message>
         <source>Language</source>
         <translation>Langue</translation>
+    </message>
+</context>
+<context>
+    <name>LayUp</name>
+    <message>
+        <source>backing, wrong side up</source>
+        <extracomment>how the backing lies on the table when a hoop strip is laid up</extracomment>
+        <translation>tissu dos, envers visible</translation>
+    </message>
+    <message>
+        <source>batting</source>
+        <translation>molleton</translation>
+    </message>
+    <message>
+        <source>front, right side up</source>
+        <extracomment>how the front lies on the batting</extracomment>
+        <translation>devant, endroit visible</translation>
     </message>
 </context>
 <context>
@@ -1775,16 +1835,16 @@ what is told, and its value on the other tablet</extracomment>
 <context>
     <name>NewPiece</name>
     <message>
-        <source>New, in millimetres</source>
-        <translation>Nouveau, en millimètres</translation>
-    </message>
-    <message>
         <source>New, in inches</source>
         <translation>Nouveau, en pouces</translation>
     </message>
     <message>
         <source>New piece</source>
         <translation>Nouvel ouvrage</translation>
+    </message>
+    <message>
+        <source>New, in mm</source>
+        <translation>Nouveau, en mm</translation>
     </message>
 </context>
 <context>
@@ -2255,6 +2315,14 @@ bord coupé</translation>
     </message>
 </context>
 <context>
+    <name>ScallopNear</name>
+    <message>
+        <source>radius</source>
+        <extracomment>the radius of an arc, short: behind the figure on a drawing</extracomment>
+        <translation>rayon</translation>
+    </message>
+</context>
+<context>
     <name>SectionDrawing</name>
     <message>
         <source>%1 times true size, cloth drawn thicker</source>
@@ -2307,6 +2375,14 @@ bord coupé</translation>
     <message>
         <source>batting</source>
         <translation>molleton</translation>
+    </message>
+</context>
+<context>
+    <name>SentPlate</name>
+    <message>
+        <source>Send to the machine</source>
+        <extracomment>on a plate, over the size that is typed into the embroidery machine</extracomment>
+        <translation>Envoyer à la machine</translation>
     </message>
 </context>
 <context>
@@ -3177,19 +3253,6 @@ bord coupé</translation>
         <translation>Sur l’étagère</translation>
     </message>
     <message>
-        <source>Open, bring in, back up</source>
-        <translation>Ouvrir, importer, sauvegarder</translation>
-    </message>
-    <message>
-        <source>Hide those put away</source>
-        <extracomment>pieces that were put away, out of sight</extracomment>
-        <translation>Cacher ce qui est rangé</translation>
-    </message>
-    <message>
-        <source>Show those put away</source>
-        <translation>Montrer ce qui est rangé</translation>
-    </message>
-    <message>
         <source>Undo: %1</source>
         <translation>Annuler&#x202f;: %1</translation>
     </message>
@@ -3198,8 +3261,21 @@ bord coupé</translation>
         <translation>Annuler</translation>
     </message>
     <message>
-        <source>Language and screen</source>
-        <translation>Langue et écran</translation>
+        <source>Open, back up</source>
+        <translation>Ouvrir, sauver</translation>
+    </message>
+    <message>
+        <source>Hide put away</source>
+        <extracomment>pieces that were put away, out of sight</extracomment>
+        <translation>Cacher le rangé</translation>
+    </message>
+    <message>
+        <source>Show put away</source>
+        <translation>Montrer le rangé</translation>
+    </message>
+    <message>
+        <source>Language, screen</source>
+        <translation>Langue, écran</translation>
     </message>
 </context>
 <context>
@@ -7486,6 +7562,24 @@ bord coupé</translation>
         <source>in %1, cut %2 wide</source>
         <translation>en %1, coupe de %2 de large</translation>
     </message>
+    <message>
+        <source>It cuts %1 into the stippling: stay-stitch first.</source>
+        <extracomment>the edge runs inside the stitched outline, where blocks are stippled</extracomment>
+        <translation>Il entame le vermiculé de %1 : d’abord une piqûre de soutien.</translation>
+    </message>
+    <message>
+        <source>Inside points: stay-stitch, clip, pivot.</source>
+        <extracomment>the places between two scallops; pivot: turn the work about the needle</extracomment>
+        <translation>Angles rentrants : piqûre de soutien, cranter, pivoter.</translation>
+    </message>
+    <message>
+        <source>The edge is %1 round.</source>
+        <translation>Le bord fait %1 de tour.</translation>
+    </message>
+    <message>
+        <source>Cut %1 of bias from a square of %2.</source>
+        <translation>Couper %1 de biais dans un carré de %2.</translation>
+    </message>
 </context>
 <context>
     <name>matside::FieldsModel</name>
@@ -7716,14 +7810,6 @@ bord coupé</translation>
         <translation>Avec une amorce aux deux bouts, cela n’en coûterait aucun.</translation>
     </message>
     <message>
-        <source>Widen one gap of each strip: costs no block</source>
-        <translation>Élargir un intervalle de chaque bande&#x202f;: ne coûte aucun bloc</translation>
-    </message>
-    <message>
-        <source>Widen %1 gaps of each strip: costs no block</source>
-        <translation>Élargir %1 intervalles de chaque bande&#x202f;: ne coûte aucun bloc</translation>
-    </message>
-    <message>
         <source>Your blocks draw up by %1 % along and %2 % across. Take that for the blocks to come?</source>
         <extracomment>draw-up: how much the stitching shrinks the block</extracomment>
         <translation>Le retrait des blocs est de %1&#x202f;% en long et %2&#x202f;% en travers. Le prendre pour les blocs à venir&#x202f;?</translation>
@@ -7757,6 +7843,57 @@ bord coupé</translation>
         <source>The centres marked before do not hold any more: %1. Go by the gap from the last outline.</source>
         <extracomment>%1 lists blocks, &quot;A3, A4&quot;: the ticks made for their centres on the strip before</extracomment>
         <translation>Les milieux tracés avant ne valent plus&#x202f;: %1. C’est l’intervalle depuis le dernier contour qui compte.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stitched</source>
+        <extracomment>of the blocks of one strip</extracomment>
+        <translation>%1 sur %2 brodés</translation>
+    </message>
+    <message>
+        <source>Strip %1</source>
+        <translation>Bande %1</translation>
+    </message>
+    <message>
+        <source>%1 blocks</source>
+        <extracomment>on one strip</extracomment>
+        <translation>%1 blocs</translation>
+    </message>
+    <message>
+        <source>%1 pairs of short sashings</source>
+        <extracomment>front and back piece of a short sashing, out of the gaps of all strips</extracomment>
+        <translation>%1 paires de bandes intermédiaires courtes</translation>
+    </message>
+    <message>
+        <source>with waste tails</source>
+        <extracomment>tail: a waste strip sewn to the end so that the frame has cloth to hold</extracomment>
+        <translation>avec amorces</translation>
+    </message>
+    <message>
+        <source>Plain gaps</source>
+        <extracomment>of the gaps between the blocks of a hoop strip</extracomment>
+        <translation>Intervalles simples</translation>
+    </message>
+    <message>
+        <source>One gap yields sashing</source>
+        <translation>Un intervalle donne une bande intermédiaire</translation>
+    </message>
+    <message>
+        <source>%1 gaps yield sashing</source>
+        <translation>%1 intervalles donnent des bandes intermédiaires</translation>
+    </message>
+    <message>
+        <source>All gaps yield sashing</source>
+        <translation>Tous donnent des bandes intermédiaires</translation>
+    </message>
+    <message>
+        <source>wide, each layer</source>
+        <extracomment>how wide back, batting and front of a hoop strip are cut, beside the figure</extracomment>
+        <translation>de large, chaque épaisseur</translation>
+    </message>
+    <message>
+        <source>Draw-up: %1 % × %2 %</source>
+        <extracomment>draw-up: how much the stitching shrinks the block, along and across</extracomment>
+        <translation>Retrait : %1 % × %2 %</translation>
     </message>
 </context>
 <context>
@@ -7801,6 +7938,11 @@ bord coupé</translation>
     <message>
         <source>A hoop measures between nothing and two metres.</source>
         <translation>Un cadre mesure entre zéro et deux mètres.</translation>
+    </message>
+    <message>
+        <source>%1 strips of %2 blocks</source>
+        <extracomment>strips of cloth, and how many blocks go on each</extracomment>
+        <translation>%1 bandes de %2 blocs</translation>
     </message>
 </context>
 <context>

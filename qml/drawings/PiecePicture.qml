@@ -25,7 +25,7 @@ PrintCanvas {
     readonly property real drop: Math.round(Theme.mm(2.6))
 
     implicitWidth: Math.ceil((view?.finishedAlongMm ?? 0) * toScale) + 2 * air
-    implicitHeight: drop + Math.ceil((view?.finishedAcrossMm ?? 0) * toScale * (folded ? 0.5 : 1)) + (folded ? 3 : 1) * air
+    implicitHeight: drop + Math.ceil((view?.finishedAcrossMm ?? 0) * toScale * (folded ? 0.5 : 1)) + (folded ? 5 : 1) * air
     mirrored: false
     shows: [view, face, made, folded]
 

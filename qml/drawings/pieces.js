@@ -74,25 +74,31 @@ function corner(context, c, face, p, u) {
     context.stroke();
 }
 
-/** A piece that was put away: its upper half, faded, the fold at its foot and the lower half behind it. */
+/** A piece that was put away: folded at the pegs, faded, its lower half in front and the upper half behind it. */
 function folded(context, c, view, face, made, pens, width, height, air, u) {
-    const x = air, y = air, w = width - 2 * air, h = height - 4 * air, behind = 2 * air;
-    context.save();
-    context.beginPath();
-    context.rect(x, y, w, h);
-    context.clip();
-    paint(context, c, view, face, made, pens, width, 2 * h + 2 * air, air, u);
-    context.globalAlpha = 0.5;
-    context.fillStyle = c.paper;
-    context.fillRect(x, y, w, h);
-    context.restore();
-    const line = 1.8 * u * c.lineScale;
+    const x = air, y = air, w = width - 2 * air, behind = Math.min(14 * u, 0.14 * height), h = height - 2 * air - behind;
+    const line = 1.8 * u * c.lineScale, step = Math.min(10 * u, w * 0.06);
+    // Its other half hangs behind, a little lower and to the side.
     context.fillStyle = face.back;
     context.globalAlpha = 0.5;
-    context.fillRect(x, y + h, w, behind);
+    context.fillRect(x + step, y + behind, w - step, h);
     context.globalAlpha = 1;
-    Printing.roleRect(context, "solid", x, y, w, h + behind, c.ink, line);
-    Printing.strokeLine(context, x, y + h, x + w, y + h, c.ink, line);
+    Printing.roleRect(context, "solid", x + step, y + behind, w - step, h, c.ink, line);
+    context.save();
+    context.beginPath();
+    context.rect(x, y, w - step, h);
+    context.clip();
+    context.fillStyle = c.paper;
+    context.fillRect(x, y, w - step, h);
+    // The half in front is the lower one: its edge is whole, and the fold lies at the pegs.
+    context.translate(0, -h);
+    paint(context, c, view, face, made, pens, width - step, 2 * h + 2 * air, air, u);
+    context.translate(0, h);
+    context.globalAlpha = 0.5;
+    context.fillStyle = c.paper;
+    context.fillRect(x, y, w - step, h);
+    context.restore();
+    Printing.roleRect(context, "solid", x, y, w - step, h, c.ink, line);
 }
 
 /** The pegs it hangs by, from the board above down over its edge. */

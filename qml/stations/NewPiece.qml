@@ -10,6 +10,6 @@ CutButton {
 
     enabled: !Power.spent
     reason: Power.says
-    text: metric ? qsTr("New, in millimetres") : qsTr("New, in inches")
+    text: metric ? qsTr("New, in mm") : qsTr("New, in inches")
     onClicked: Shelf.createProject(qsTr("New piece"), metric ? "metric" : "inch")
 }

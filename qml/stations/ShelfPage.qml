@@ -158,7 +158,7 @@ FocusScope {
             readonly property bool wanted: true
             width: foot.wide(file)
             height: foot.high
-            text: qsTr("Open, bring in, back up")
+            text: qsTr("Open, back up")
             onClicked: files.start()
         }
         CutButton {
@@ -169,7 +169,7 @@ FocusScope {
             width: foot.wide(away)
             height: foot.high
             //: pieces that were put away, out of sight
-            text: Shelf.showPutAway ? qsTr("Hide those put away") : qsTr("Show those put away")
+            text: Shelf.showPutAway ? qsTr("Hide put away") : qsTr("Show put away")
             onClicked: Shelf.showPutAway = !Shelf.showPutAway
         }
         CutButton {
@@ -177,7 +177,7 @@ FocusScope {
             readonly property bool wanted: true
             width: foot.wide(light)
             height: foot.high
-            text: qsTr("Language and screen")
+            text: qsTr("Language, screen")
             onClicked: Session.view = "settings"
         }
         CutButton {
