@@ -616,10 +616,6 @@
 <context>
     <name>FitLayouts</name>
     <message>
-        <source>What is wanted</source>
-        <translation>Was gewünscht ist</translation>
-    </message>
-    <message>
         <source>What would fit</source>
         <translation>Was passen würde</translation>
     </message>
@@ -648,6 +644,15 @@
         <source>Mend it</source>
         <extracomment>leads to the field that must be mended first</extracomment>
         <translation>Beheben</translation>
+    </message>
+    <message>
+        <source>The blocks</source>
+        <extracomment>leads to what is wanted of the blocks, or back to what is wanted at the table</extracomment>
+        <translation>Die Blöcke</translation>
+    </message>
+    <message>
+        <source>The table</source>
+        <translation>Der Tisch</translation>
     </message>
 </context>
 <context>
@@ -2495,8 +2500,21 @@ Schnittkante</translation>
         <translation>Weit weg vom Fußpedal der Maschine stellen. Während ein Block gestickt wird, blättert es nicht.</translation>
     </message>
     <message>
-        <source>Language and screen</source>
-        <translation>Sprache und Anzeige</translation>
+        <source>The place at the mat</source>
+        <extracomment>heading of the page where the tablet is set up: the place where it stands beside the cutting mat</extracomment>
+        <translation>Der Platz an der Matte</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <extracomment>closes what is being set</extracomment>
+        <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsScene</name>
+    <message>
+        <source>The place at the mat</source>
+        <translation>Der Platz an der Matte</translation>
     </message>
 </context>
 <context>
@@ -3425,19 +3443,33 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
+    <name>StockPiece</name>
+    <message>
+        <source>size of the cloth: drag, or use the arrow keys</source>
+        <translation>Größe des Stoffs: ziehen oder mit den Pfeiltasten</translation>
+    </message>
+</context>
+<context>
     <name>StockSheet</name>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
         <translation>Aus diesen wird zuerst geschnitten. Antippen nimmt ein Stück heraus.</translation>
     </message>
+</context>
+<context>
+    <name>StockShelf</name>
     <message>
-        <source>take away: %1</source>
-        <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
-        <translation>herausnehmen: %1</translation>
+        <source>These are cut up first. Press one to take it away.</source>
+        <translation>Aus diesen wird zuerst geschnitten. Drücken nimmt ein Stück heraus.</translation>
     </message>
     <message>
         <source>What you have is cut up before anything is bought. Measure it without its selvages.</source>
         <translation>Was da ist, wird verbraucht, bevor etwas gekauft wird. Ohne Webkanten messen.</translation>
+    </message>
+    <message>
+        <source>take away: %1</source>
+        <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
+        <translation>herausnehmen: %1</translation>
     </message>
 </context>
 <context>
@@ -3652,6 +3684,13 @@ Schnittkante</translation>
     <message>
         <source>Leave it as it is</source>
         <translation>So lassen</translation>
+    </message>
+</context>
+<context>
+    <name>WishScene</name>
+    <message>
+        <source>Wanted: %1</source>
+        <translation>Gewünscht: %1</translation>
     </message>
 </context>
 <context>
@@ -9028,6 +9067,11 @@ Schnittkante</translation>
         <extracomment>%1 is a use, &quot;back cloth&quot;: Fit has no cloth listed for it yet</extracomment>
         <translation>Unter „Planen“ eintragen, Stück hinzufügen: %1</translation>
     </message>
+    <message>
+        <source>%1 × %2</source>
+        <extracomment>a piece of cloth: length × width</extracomment>
+        <translation>%1 × %2</translation>
+    </message>
 </context>
 <context>
     <name>matside::TakeModel</name>
@@ -9471,12 +9515,18 @@ Schnittkante</translation>
     </message>
     <message>
         <source>%1 hours</source>
+        <extracomment>hours of work that a layout takes</extracomment>
         <translation>%1 Stunden</translation>
     </message>
     <message>
         <source>%1 mats: %2 and %3 spare, %4, %5</source>
         <extracomment>%1 place mats; &quot;12 blocks&quot; in all of them; %3 spare blocks that they share; &quot;4 strips&quot;, &quot;3 hours&quot;</extracomment>
         <translation>%1 Tischsets: %2 und %3 als Ersatz, %4, %5</translation>
+    </message>
+    <message>
+        <source>%1 × %2 of %3</source>
+        <extracomment>a layout in short: columns × rows of blocks of a size</extracomment>
+        <translation>%1 × %2 von %3</translation>
     </message>
 </context>
 </TS>

@@ -616,10 +616,6 @@
 <context>
     <name>FitLayouts</name>
     <message>
-        <source>What is wanted</source>
-        <translation>Lo que se desea</translation>
-    </message>
-    <message>
         <source>What would fit</source>
         <translation>Lo que cabría</translation>
     </message>
@@ -648,6 +644,15 @@
         <source>Mend it</source>
         <extracomment>leads to the field that must be mended first</extracomment>
         <translation>Arreglarlo</translation>
+    </message>
+    <message>
+        <source>The blocks</source>
+        <extracomment>leads to what is wanted of the blocks, or back to what is wanted at the table</extracomment>
+        <translation>Los bloques</translation>
+    </message>
+    <message>
+        <source>The table</source>
+        <translation>La mesa</translation>
     </message>
 </context>
 <context>
@@ -2495,8 +2500,21 @@ borde cortado</translation>
         <translation>Ponerlo lejos del pedal de la máquina. Mientras se borda un bloque no pasa los pasos.</translation>
     </message>
     <message>
-        <source>Language and screen</source>
-        <translation>Idioma y pantalla</translation>
+        <source>The place at the mat</source>
+        <extracomment>heading of the page where the tablet is set up: the place where it stands beside the cutting mat</extracomment>
+        <translation>El puesto junto a la base</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <extracomment>closes what is being set</extracomment>
+        <translation>Listo</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsScene</name>
+    <message>
+        <source>The place at the mat</source>
+        <translation>El puesto junto a la base</translation>
     </message>
 </context>
 <context>
@@ -3425,19 +3443,33 @@ borde cortado</translation>
     </message>
 </context>
 <context>
+    <name>StockPiece</name>
+    <message>
+        <source>size of the cloth: drag, or use the arrow keys</source>
+        <translation>tamaño de la tela: arrastrar o usar las teclas de flecha</translation>
+    </message>
+</context>
+<context>
     <name>StockSheet</name>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
         <translation>Estos se cortan primero. Tocar uno para quitarlo.</translation>
     </message>
+</context>
+<context>
+    <name>StockShelf</name>
     <message>
-        <source>take away: %1</source>
-        <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
-        <translation>quitar: %1</translation>
+        <source>These are cut up first. Press one to take it away.</source>
+        <translation>Estos se cortan primero. Pulsar uno para quitarlo.</translation>
     </message>
     <message>
         <source>What you have is cut up before anything is bought. Measure it without its selvages.</source>
         <translation>Lo que ya hay se corta antes de comprar nada. Medirlo sin los orillos.</translation>
+    </message>
+    <message>
+        <source>take away: %1</source>
+        <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
+        <translation>quitar: %1</translation>
     </message>
 </context>
 <context>
@@ -3652,6 +3684,13 @@ borde cortado</translation>
     <message>
         <source>Leave it as it is</source>
         <translation>Dejarlo así</translation>
+    </message>
+</context>
+<context>
+    <name>WishScene</name>
+    <message>
+        <source>Wanted: %1</source>
+        <translation>Se desea: %1</translation>
     </message>
 </context>
 <context>
@@ -9024,6 +9063,11 @@ borde cortado</translation>
         <extracomment>%1 is a use, &quot;back cloth&quot;: Fit has no cloth listed for it yet</extracomment>
         <translation>Anotar %1 en «Planear» y añadir este trozo</translation>
     </message>
+    <message>
+        <source>%1 × %2</source>
+        <extracomment>a piece of cloth: length × width</extracomment>
+        <translation>%1 × %2</translation>
+    </message>
 </context>
 <context>
     <name>matside::TakeModel</name>
@@ -9472,12 +9516,18 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 hours</source>
+        <extracomment>hours of work that a layout takes</extracomment>
         <translation>%1 horas</translation>
     </message>
     <message>
         <source>%1 mats: %2 and %3 spare, %4, %5</source>
         <extracomment>%1 place mats; &quot;12 blocks&quot; in all of them; %3 spare blocks that they share; &quot;4 strips&quot;, &quot;3 hours&quot;</extracomment>
         <translation>%1 manteles individuales: %2 y %3 de reserva, %4, %5</translation>
+    </message>
+    <message>
+        <source>%1 × %2 of %3</source>
+        <extracomment>a layout in short: columns × rows of blocks of a size</extracomment>
+        <translation>%1 × %2 de %3</translation>
     </message>
 </context>
 </TS>

@@ -616,10 +616,6 @@
 <context>
     <name>FitLayouts</name>
     <message>
-        <source>What is wanted</source>
-        <translation>Ce qui est souhaité</translation>
-    </message>
-    <message>
         <source>What would fit</source>
         <translation>Ce qui convient</translation>
     </message>
@@ -648,6 +644,15 @@
         <source>Mend it</source>
         <extracomment>leads to the field that must be mended first</extracomment>
         <translation>Corriger</translation>
+    </message>
+    <message>
+        <source>The blocks</source>
+        <extracomment>leads to what is wanted of the blocks, or back to what is wanted at the table</extracomment>
+        <translation>Les blocs</translation>
+    </message>
+    <message>
+        <source>The table</source>
+        <translation>La table</translation>
     </message>
 </context>
 <context>
@@ -2495,8 +2500,21 @@ bord coupé</translation>
         <translation>À poser loin de la pédale de la machine. Pendant qu’un bloc se brode, elle ne tourne rien.</translation>
     </message>
     <message>
-        <source>Language and screen</source>
-        <translation>Langue et écran</translation>
+        <source>The place at the mat</source>
+        <extracomment>heading of the page where the tablet is set up: the place where it stands beside the cutting mat</extracomment>
+        <translation>La place au tapis</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <extracomment>closes what is being set</extracomment>
+        <translation>Terminé</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsScene</name>
+    <message>
+        <source>The place at the mat</source>
+        <translation>La place au tapis</translation>
     </message>
 </context>
 <context>
@@ -3425,19 +3443,26 @@ bord coupé</translation>
     </message>
 </context>
 <context>
-    <name>StockSheet</name>
+    <name>StockPiece</name>
+    <message>
+        <source>size of the cloth: drag, or use the arrow keys</source>
+        <translation>taille du tissu&#x202f;: faire glisser, ou utiliser les flèches du clavier</translation>
+    </message>
+</context>
+<context>
+    <name>StockShelf</name>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
         <translation>Ceux-ci sont coupés d’abord. En toucher un pour le retirer.</translation>
     </message>
     <message>
+        <source>What you have is cut up before anything is bought. Measure it without its selvages.</source>
+        <translation>Ce qui est là s’utilise avant tout achat. Mesurer sans les lisières.</translation>
+    </message>
+    <message>
         <source>take away: %1</source>
         <extracomment>spoken name of a piece of cloth in the list: pressing it takes it away</extracomment>
         <translation>retirer&#x202f;: %1</translation>
-    </message>
-    <message>
-        <source>What you have is cut up before anything is bought. Measure it without its selvages.</source>
-        <translation>Ce qui est là s’utilise avant tout achat. Mesurer sans les lisières.</translation>
     </message>
 </context>
 <context>
@@ -3652,6 +3677,13 @@ bord coupé</translation>
     <message>
         <source>Leave it as it is</source>
         <translation>Laisser tel quel</translation>
+    </message>
+</context>
+<context>
+    <name>WishScene</name>
+    <message>
+        <source>Wanted: %1</source>
+        <translation>Souhaité&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -9028,6 +9060,11 @@ bord coupé</translation>
         <extracomment>%1 is a use, &quot;back cloth&quot;: Fit has no cloth listed for it yet</extracomment>
         <translation>Inscrire sous «&#x202f;Prévoir&#x202f;», ajouter le morceau&#x202f;: %1</translation>
     </message>
+    <message>
+        <source>%1 × %2</source>
+        <extracomment>a piece of cloth: length × width</extracomment>
+        <translation>%1 × %2</translation>
+    </message>
 </context>
 <context>
     <name>matside::TakeModel</name>
@@ -9486,12 +9523,18 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1 hours</source>
+        <extracomment>hours of work that a layout takes</extracomment>
         <translation>%1 heures</translation>
     </message>
     <message>
         <source>%1 mats: %2 and %3 spare, %4, %5</source>
         <extracomment>%1 place mats; &quot;12 blocks&quot; in all of them; %3 spare blocks that they share; &quot;4 strips&quot;, &quot;3 hours&quot;</extracomment>
         <translation>%1 sets de table&#x202f;: %2 et %3 de réserve, %4, %5</translation>
+    </message>
+    <message>
+        <source>%1 × %2 of %3</source>
+        <extracomment>a layout in short: columns × rows of blocks of a size</extracomment>
+        <translation>%1 × %2 de %3</translation>
     </message>
 </context>
 </TS>

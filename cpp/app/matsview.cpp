@@ -7,13 +7,16 @@ namespace matside {
 
 QVariantList matsView(const Project &project, const Plan &plan)
 {
-    QVariantList mats;
     const std::optional<MatsLaid> set = setOfMats(project, plan);
-    if (!set)
-        return mats;
+    return set ? placesView(*set, plan.size.finished) : QVariantList();
+}
+
+QVariantList placesView(const MatsLaid &laid, const Pair &size)
+{
+    QVariantList mats;
     // A mat deeper than it is long is laid with its other side along the edge.
-    const double quarter = plan.size.finished.along < plan.size.finished.across ? 90 : 0;
-    for (const MatPlace &place : set->places)
+    const double quarter = size.along < size.across ? 90 : 0;
+    for (const MatPlace &place : laid.places)
         mats << QVariantMap{{QStringLiteral("x"), place.along.asMm()},
                             {QStringLiteral("y"), place.across.asMm()},
                             {QStringLiteral("turn"), place.turn + quarter}};

@@ -11,4 +11,7 @@ namespace matside {
 /// clockwise. Empty for one piece, which lies in the middle.
 [[nodiscard]] QVariantList matsView(const Project &project, const Plan &plan);
 
+/// The same of mats of a size, wherever they were laid.
+[[nodiscard]] QVariantList placesView(const MatsLaid &laid, const Pair &size);
+
 } // namespace matside

@@ -269,6 +269,12 @@ QVariant WouldFit::data(const QModelIndex &index, int role) const
         return sizeSays(candidate);
     case TakesSays:
         return takesSays(candidate);
+    case BriefSays:
+        return briefSays(candidate);
+    case SidesSays:
+        return sidesSays(candidate);
+    case HoursSays:
+        return hoursSays(candidate);
     case MoreSays:
         return moreSays(candidate, index.row() == m_chosen);
     case CautionSays:
@@ -284,8 +290,9 @@ QVariant WouldFit::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> WouldFit::roleNames() const
 {
-    return {{Says, "says"},         {SizeSays, "sizeSays"},       {TakesSays, "takesSays"},
-            {MoreSays, "moreSays"}, {CautionSays, "cautionSays"}, {Drawing, "drawing"},
+    return {{Says, "says"},           {SizeSays, "sizeSays"},       {TakesSays, "takesSays"},
+            {BriefSays, "briefSays"}, {SidesSays, "sidesSays"},     {HoursSays, "hoursSays"},
+            {MoreSays, "moreSays"},   {CautionSays, "cautionSays"}, {Drawing, "drawing"},
             {MatPlaces, "mats"}};
 }
 

@@ -23,11 +23,17 @@ class WouldFit : public QAbstractListModel, public Single<WouldFit> {
     Q_PROPERTY(QString wishSays READ wishSays NOTIFY changed FINAL)
     Q_PROPERTY(QString noneSays READ noneSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList wishes READ wishes NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantMap shown READ shown NOTIFY changed FINAL)
+    Q_PROPERTY(matside::TableView wantedView READ wantedView NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList wantedMats READ wantedMats NOTIFY changed FINAL)
 public:
     enum Role {
         Says = Qt::UserRole + 1, ///< "6 × 3 blocks of 7 in"
         SizeSays,                ///< finished size, and what shows of the table or hangs over it
         TakesSays,               ///< blocks, strips, hours; of all mats
+        BriefSays,               ///< "6 × 3 of 7 in"
+        SidesSays,               ///< finished size alone
+        HoursSays,               ///< the hours of it alone
         MoreSays,                ///< what it needs beyond the project as it is; while it is shown, its cloth
         CautionSays,             ///< a stiff lip, corners that hang
         Drawing,                 ///< the piece on its table
@@ -50,6 +56,12 @@ public:
     /// What she wants and will have: {key, says, kind, figure} to be stepped or typed ("length", "share",
     /// "count"), or {key, says, kind: "choice", choices: [{value, says}], value}.
     [[nodiscard]] QVariantList wishes() const;
+    /// Of the layout on the table {sizeSays, takesSays, moreSays, cautionSays}; empty while none is.
+    [[nodiscard]] QVariantMap shown() const;
+    /// The table, and on it the size that is wanted: the piece, or one of the mats.
+    [[nodiscard]] TableView wantedView() const;
+    /// Where the wanted mats lie, as matsView() has them; empty while one piece is wanted.
+    [[nodiscard]] QVariantList wantedMats() const;
 
     /// Looks for layouts; the project's present fit is wanted until she says otherwise.
     Q_INVOKABLE void begin();
@@ -107,7 +119,10 @@ private:
                                             const QString &yes, bool value);
     [[nodiscard]] static QString blockText(const Candidate &candidate);
     [[nodiscard]] QString sizeSays(const Candidate &candidate) const;
+    [[nodiscard]] static QString briefSays(const Candidate &candidate);
+    [[nodiscard]] static QString sidesSays(const Candidate &candidate);
     [[nodiscard]] QString takesSays(const Candidate &candidate) const;
+    [[nodiscard]] static QString hoursSays(const Candidate &candidate);
     [[nodiscard]] static QString moreSays(const Candidate &candidate, bool shown);
     [[nodiscard]] static QString cautionSays(const Candidate &candidate);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // A set of mats instead of one piece: how many lie on the table, and layouts for one of them.
+#include "app/figures.h"
+#include "app/matsview.h"
 #include "app/wouldfit.h"
 
 #include <algorithm>
@@ -33,6 +35,27 @@ std::int64_t WouldFit::matsWanted() const
 {
     const std::int64_t lie = matsThatLie();
     return m_mats.most > 0 ? std::min(m_mats.most, lie) : lie;
+}
+
+TableView WouldFit::wantedView() const
+{
+    if (!m_open)
+        return {};
+    const Marks marks = m_base.marks();
+    TableView view = tableView(m_base, m_workspace.plan());
+    const Pair size = mats() ? matSize() : wantedSize();
+    view.finishedAlongMm = size.along.asMm();
+    view.finishedAcrossMm = size.across.asMm();
+    view.revealAlong = figureOf(m_wanted.reveal.along, marks);
+    view.revealAcross = figureOf(m_wanted.reveal.across, marks);
+    return view;
+}
+
+QVariantList WouldFit::wantedMats() const
+{
+    if (!m_open || !mats())
+        return {};
+    return placesView(layMats(*m_base.table, matSize(), m_mats.ends, m_base.system, matsWanted()), matSize());
 }
 
 /// Layouts for one mat, made as often as mats are wanted; of those only what really lies on the table.

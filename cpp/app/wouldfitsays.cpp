@@ -120,6 +120,29 @@ QString WouldFit::sizeSays(const Candidate &candidate) const
     return says;
 }
 
+QString WouldFit::briefSays(const Candidate &candidate)
+{
+    const Blocks &blocks = candidate.project.blocks;
+    const Marks marks = candidate.project.marks();
+    const bool square = blocks.width == blocks.height;
+    //: a layout in short: columns × rows of blocks of a size
+    return tr("%1 × %2 of %3")
+        .arg(blocks.columns)
+        .arg(blocks.rows)
+        .arg(square ? braced(blocks.width, marks) : times({blocks.width, blocks.height}, marks));
+}
+
+QString WouldFit::sidesSays(const Candidate &candidate)
+{
+    return times(candidate.plan.size.finished, candidate.project.marks());
+}
+
+QString WouldFit::hoursSays(const Candidate &candidate)
+{
+    //: hours of work that a layout takes
+    return tr("%1 hours").arg(hoursText(candidate.hours.all()));
+}
+
 QString WouldFit::takesSays(const Candidate &candidate) const
 {
     const std::int64_t blocks = candidate.project.blocks.columns * candidate.project.blocks.rows;
@@ -158,6 +181,17 @@ QString WouldFit::cautionSays(const Candidate &candidate)
             caution.code == "leaf-out-lip")
             says.append(figuresWhole(sentence(caution, candidate.project.marks())));
     return says.join(QLatin1Char(' '));
+}
+
+QVariantMap WouldFit::shown() const
+{
+    if (m_chosen < 0)
+        return {};
+    const Candidate &candidate = m_found.list[static_cast<std::size_t>(m_chosen)];
+    return {{QStringLiteral("sizeSays"), sizeSays(candidate)},
+            {QStringLiteral("takesSays"), takesSays(candidate)},
+            {QStringLiteral("moreSays"), moreSays(candidate, true)},
+            {QStringLiteral("cautionSays"), cautionSays(candidate)}};
 }
 
 /// What is wanted of the table: mats, or what shows of it.

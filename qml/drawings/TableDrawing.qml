@@ -6,6 +6,7 @@ import Matside.Parts
 import "sidemarks.js" as SideMarks
 import "tablelay.js" as TableLay
 import "tables.js" as Tables
+import "tocome.js" as ToCome
 
 /**
  * The table with the piece on it, to scale: what shows of the table is written on the table. Held by
@@ -43,6 +44,8 @@ Item {
     property var motif: []
     /** What is being set at "along" (both ends) or "across" (both sides) is marked; or "". */
     property string marked
+    /** Nothing of it is laid out yet: bare cloth in dots, on mats a plate. */
+    property bool toCome: false
     property bool dragEnabled: false
     property string accessibleName
 
@@ -68,12 +71,15 @@ Item {
     PrintCanvas {
         id: sheet
         anchors.fill: parent
-        shows: [root.lie, root.face, root.motif, root.marked]
+        shows: [root.lie, root.face, root.motif, root.marked, root.toCome]
         Accessible.ignored: true
         onPrinting: context => {
             if (!root.lie)
                 return;
-            Tables.paint(context, DyedColors.plain, root.lie, root.face === "back", root.face === "back" ? [] : root.motif, unit);
+            if (root.toCome)
+                ToCome.paint(context, DyedColors.plain, root.lie, unit);
+            else
+                Tables.paint(context, DyedColors.plain, root.lie, root.face === "back", root.face === "back" ? [] : root.motif, unit);
             if (root.marked !== "")
                 SideMarks.paint(context, Theme.colors, root.lie, root.marked, unit);
         }

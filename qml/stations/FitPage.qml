@@ -16,11 +16,11 @@ FocusScope {
     readonly property bool upright: height > width
     /** A drawer is out, or a sum or the layouts lie open: they take a column's room. */
     readonly property bool opened: shows !== "fields" || fields.openGroup !== ""
-    readonly property bool aside: opened && !upright
+    readonly property bool aside: opened && !upright && (shows !== "layouts" || wishing || Theme.small)
     /** The column leaves the larger half of a small screen to the drawing. */
-    readonly property real columnWidth: Theme.small ? Math.min(Theme.column, width * 0.5) : Math.min(Theme.mm(105), width * 0.6)
+    readonly property real columnWidth: wishing ? Math.min(Theme.column, width * 0.5) : Theme.small ? Math.min(Theme.column, width * 0.5) : Math.min(Theme.mm(105), width * 0.6)
     /** The chest as it stands under the drawing: whole rows of drawers, and nothing at the piece's edges is covered. */
-    readonly property real wantedChest: opened ? height * (shows === "layouts" ? 0.6 : 0.5)
+    readonly property real wantedChest: opened ? height * (wishing ? (WouldFit.wantedMats.length > 0 ? 0.52 : 0.43) : shows === "layouts" ? 0.55 : 0.5)
                                                : fields.wholeRows(Math.min(height - scene.least, Math.max(fields.leastChest, height * (Theme.small ? 0.38 : 0.43))))
     /** The foot of the chest, where the sign stands that it goes on. */
     readonly property bool whole: !opened && chest > fields.saidHeight + fields.foot - 1
@@ -28,6 +28,8 @@ FocusScope {
     property real chest: 0
     /** What stands in the column: "fields", "working", "layouts"; or "shade", light and dark over all of it. */
     property string shows: "fields"
+    /** What is wanted of the layouts is set, at the table. */
+    readonly property bool wishing: shows === "layouts" && ((layouts.item as FitLayouts)?.wishing ?? false)
     /** The face that lies up while layouts are looked at. */
     property string face: "front"
 
@@ -90,13 +92,12 @@ FocusScope {
     }
     FitScene {
         id: scene
-        visible: root.shows !== "shade"
+        visible: root.shows !== "shade" && !root.wishing
         enabled: !keypad.open
         x: root.aside && Theme.left ? column.width : 0
         width: root.width - (root.aside ? column.width : 0)
         height: root.aside ? root.height : root.height - root.chest
         face: root.face
-        marked: (layouts.item as FitLayouts)?.marked ?? ""
         bare: root.shows === "layouts"
         opened: root.opened
         upright: root.upright
@@ -104,10 +105,33 @@ FocusScope {
         onAsk: (pointer, label, kind, text) => root.begin(pointer, label, kind, text)
         onTurned: root.face = root.face === "front" ? "back" : "front"
     }
+    Later {
+        id: wishes
+        visible: root.wishing
+        enabled: !keypad.open
+        x: scene.x
+        width: scene.width
+        height: scene.height
+        wanted: root.wishing
+        source: "WishScene.qml"
+    }
+    Binding {
+        target: wishes.item
+        property: "about"
+        value: (layouts.item as FitLayouts)?.about ?? "table"
+        when: wishes.item !== null
+    }
+    Connections {
+        target: wishes.item
+        ignoreUnknownSignals: true
+        function onAsk(key: string, label: string, kind: string, text: string) {
+            root.begin(key, label, kind, text);
+        }
+    }
     // The keypad lies over it: what is covered takes no focus.
     SheetColumn {
         id: column
-        visible: scene.visible
+        visible: root.shows !== "shade"
         enabled: !keypad.open
         // Below the drawing its own line falls on the band's: one key line, not two.
         x: root.aside ? Theme.left ? 0 : root.width - width : Theme.left ? 0 : -Theme.key
@@ -154,9 +178,6 @@ FocusScope {
         Connections {
             target: layouts.item
             ignoreUnknownSignals: true
-            function onAsk(key: string, label: string, kind: string, text: string) {
-                root.begin(key, label, kind, text);
-            }
             function onClosed() {
                 root.closeLayouts();
             }

@@ -14,8 +14,6 @@ Item {
 
     /** The face that lies up. */
     property string face: "front"
-    /** What is being set of the table is marked: "along", "across" or "". */
-    property string marked
     /** Only the drawing and its name: layouts are looked at. */
     property bool bare: false
 
@@ -27,6 +25,8 @@ Item {
     property bool opened: false
     /** The page is higher than wide. */
     property bool upright: false
+    /** Layouts are looked at, and what is said of one stands beside the table. */
+    readonly property bool sided: bare && !upright && !Theme.small
 
     /** Name and size stand beside the drawing, not over it. */
     readonly property bool wide: !bare && !opened && !upright
@@ -36,7 +36,7 @@ Item {
     readonly property bool under: !plain && !wide && width > Theme.mm(110)
     /** Beside what lies open all of them stand in a row under the piece. */
     readonly property bool rowed: opened && !plain && !wide && !under
-    readonly property real words: Math.min(width * 0.42, Math.max(Theme.mm(Theme.small ? 48 : 60), size.leastWidth + Theme.margin))
+    readonly property real words: sided ? Math.min(width * 0.42, Theme.mm(86)) : Math.min(width * 0.42, Math.max(Theme.mm(Theme.small ? 48 : 60), size.leastWidth + Theme.margin))
     /** The height at which all that stands beside the drawing is in sight. */
     readonly property real least: wide ? size.y + size.height + sizes.height + 2 * Theme.gap : 0
     readonly property var lie: drawing.lie
@@ -101,9 +101,9 @@ Item {
         visible: root.wide || root.bare || !root.opened
         /** Her own words, of any length: the shelf has them whole. */
         readonly property bool preview: true
-        x: root.wide ? root.side(Theme.margin, width) : Theme.margin
+        x: root.wide || root.sided ? root.side(Theme.margin, width) : Theme.margin
         y: Theme.margin
-        width: root.wide ? root.words - Theme.margin : parent.width - 2 * Theme.margin - (turn.visible ? turn.width + Theme.gap : 0)
+        width: root.wide || root.sided ? root.words - Theme.margin : parent.width - 2 * Theme.margin - (turn.visible ? turn.width + Theme.gap : 0)
         cap: Theme.small || turn.visible ? Theme.capWord : Theme.capHead
         bold: true
         // A name may be longer than any room.
@@ -114,9 +114,9 @@ Item {
     CutButton {
         id: turn
         visible: root.bare && FitModel.drawing.reversible
-        x: parent.width - width - Theme.margin
-        y: Theme.mm(2)
-        width: Math.min(implicitWidth, parent.width * 0.45)
+        x: root.sided ? name.x : parent.width - width - Theme.margin
+        y: root.sided ? parent.height - height - Theme.gap : Theme.mm(2)
+        width: Math.min(implicitWidth, root.sided ? root.words - Theme.margin : parent.width * 0.45)
         height: visible ? Math.max(Theme.control, contentHeight) : 0
         //: the other face of the piece, in the drawing
         text: root.face === "front" ? qsTr("Show the back") : qsTr("Show the front")
@@ -136,14 +136,13 @@ Item {
         id: drawing
         readonly property real beside: root.plain || root.under || root.rowed ? 0 : columns.width + Theme.mm(4)
         readonly property real foot: root.plain ? 0 : Math.max(rows.height, root.rowed ? columns.height : 0) + Theme.mm(2) + (sizes.under && sizes.visible ? sizes.height + Theme.gap : 0)
-        x: root.side(root.wide ? root.words : 0, width)
-        y: root.wide ? 0 : root.bare ? Math.max(name.y + name.height, turn.y + turn.height) : size.y + size.height
-        width: Math.max(1, parent.width - (root.wide ? root.words : 0) - beside)
-        height: Math.max(1, parent.height - y - foot)
+        x: root.side(root.wide || root.sided ? root.words : 0, width)
+        y: root.wide || root.sided ? 0 : root.bare ? Math.max(name.y + name.height, turn.y + turn.height) : size.y + size.height
+        width: Math.max(1, parent.width - (root.wide || root.sided ? root.words : 0) - beside)
+        height: Math.max(1, parent.height - y - foot - (shown.visible && !root.sided ? shown.height + Theme.gap : 0))
         view: FitModel.drawing
         mats: FitModel.mats
         face: root.face
-        marked: root.marked
         dragEnabled: !Session.readOnly && !root.bare
         accessibleName: mats.length > 0
             //: place mats: so many, and their two sides
@@ -160,6 +159,13 @@ Item {
             if (across !== 0)
                 root.step("/blocks/rows", across);
         }
+    }
+    FitShown {
+        id: shown
+        visible: root.bare && told
+        x: root.sided ? name.x : Theme.margin
+        y: root.sided ? name.visible ? name.y + name.height + Theme.gap : Theme.mm(2) : parent.height - height - Theme.gap
+        width: root.sided ? root.words - Theme.margin : parent.width - 2 * Theme.margin
     }
     BlockLeader {
         id: leader

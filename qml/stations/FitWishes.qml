@@ -4,42 +4,45 @@ import QtQuick
 import Matside.Core
 import Matside.Theme
 
-/** What she wants the piece to come to, and what she will have; each of it drawn. */
+/** What she wants the piece to come to, and what she will have, as far as it is one of a few: each of it drawn. */
 Flickable {
     id: root
 
-    /** The side of the table whose measure was set last: "along", "across" or "". */
-    property string marked
-
-    signal ask(string key, string label, string kind, string text)
+    /** "table", or "blocks". */
+    property string about: "table"
 
     readonly property string shape: FitModel.drawing.shape === "round" ? "-round" : ""
-    /** What is pictured, by the wish's key: a choice's two values, or an amount's sign. */
+    /** What is pictured, by the wish's key: a choice's two values. What the piece does at its ends and sides is chosen there. */
     readonly property var scenes: ({
         "set": ["set-piece" + shape, "set-mats" + shape],
-        "hangs-along": ["ends-shows", "ends-hangs"],
-        "hangs-across": ["sides-shows", "sides-hangs"],
         "mat-size": ["mat-small", "mat-large"],
         "mat-ends": ["mats-sides", "mats-ends"],
         "leaf": ["leaf-out", "leaf-in"],
         "fine": ["sizes-few", "sizes-all"],
-        "widen": ["sashing-kept", "sashing-wider"],
-        "reveal-along": ["sign-ends"],
-        "reveal-across": ["sign-sides"],
-        "size-along": ["sign-along"],
-        "size-across": ["sign-across"],
-        "mats": ["sign-mats"],
-        "washing": ["sign-washing"],
-        "least": ["sign-least"],
-        "most": ["sign-most"],
-        "blocks": ["sign-blocks"]
+        "widen": ["sashing-kept", "sashing-wider"]
     })
 
-    function noteSide(key: string) {
-        marked = key.endsWith("-along") ? "along" : key.endsWith("-across") ? "across" : "";
+    /** Few pictures stand large, many small. */
+    readonly property real pictureMost: {
+        let many = 0;
+        for (let i = 0; i < WouldFit.wishes.length; ++i)
+            many += stands(WouldFit.wishes[i].key) ? 1 : 0;
+        return many > 2 ? 10.5 : 18;
     }
 
-    onVisibleChanged: if (!visible) marked = ""
+    function stands(key: string): bool {
+        return scenes[key] !== undefined && (key === "fine" || key === "widen") === (about === "blocks");
+    }
+    /** Only whole rows are in sight. */
+    function wholeRows(from: real, room: real): real {
+        let most = 0;
+        for (let i = 0; i < all.count; ++i) {
+            const row = all.itemAt(i);
+            if (row?.visible && rows.y + row.y + row.height - from <= room)
+                most = Math.max(most, rows.y + row.y + row.height - from);
+        }
+        return most > 0 ? most + Theme.mm(1) : room;
+    }
 
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -50,28 +53,20 @@ Flickable {
         // A pin stands up out of the first row.
         y: Theme.mm(1.8)
         width: root.width
-        spacing: Theme.mm(2)
+        spacing: Theme.mm(2.4)
 
         Repeater {
+            id: all
             // By number: a row that was just pressed is not made anew by what it changed.
             model: WouldFit.wishes.length
             FitWish {
                 required property int index
+                visible: root.stands(wish.key ?? "")
                 width: rows.width
+                pictureMost: root.pictureMost
                 wish: WouldFit.wishes[index] ?? ({})
                 scenes: root.scenes[wish.key ?? ""] ?? []
-                onNudged: (key, steps) => {
-                    root.noteSide(key);
-                    WouldFit.nudge(key, steps);
-                }
-                onPicked: (key, value) => {
-                    root.noteSide(key);
-                    WouldFit.pick(key, value);
-                }
-                onAsk: (key, label, kind, text) => {
-                    root.noteSide(key);
-                    root.ask(key, label, kind, text);
-                }
+                onPicked: (key, value) => WouldFit.pick(key, value)
             }
         }
     }

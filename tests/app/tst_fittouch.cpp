@@ -265,7 +265,7 @@ private slots:
         touch(opens, opens->height() / 2);
         // The second row is in sight, if only its upper edge.
         touch(hand.seek([](QQuickItem &item) {
-            return ofType("FitLayoutRow")(item) && item.property("index").toInt() == 1;
+            return ofType("FitLayoutPiece")(item) && item.property("index").toInt() == 1;
         }),
               3);
         QVERIFY(hand.workspace().previewing());

@@ -220,8 +220,8 @@ StationCase {
     }
     /** The next row that is not yet laid out, brought into sight. */
     function scrolled(): var {
-        const list = layouts()[0].ListView.view;
-        list.positionViewAtIndex(1, ListView.Beginning);
+        const line = layouts()[0].GridView.view;
+        line.positionViewAtIndex(1, GridView.Beginning);
         wait(60);
         return layouts().find(row => row.index === 1);
     }
@@ -236,12 +236,14 @@ StationCase {
         wait(60);
         verifySizes(data.tag + ", what is wanted");
         const said = WouldFit.wishSays;
-        const table = all(item => item.marked !== undefined && item.lie !== undefined)[0];
+        const table = all(item => item.toCome === true && item.lie !== undefined)[0];
         compare(table.marked, "");
+        const wide = table.lie.piece.w / table.lie.table.w;
         press(called("bare at each end more"));
         tryVerify(() => WouldFit.wishSays !== said);
         compare(table.marked, "along", "the ends of the table are marked in its drawing");
-        everyWishIsDrawn();
+        verify(table.lie.piece.w / table.lie.table.w < wide, "what is wanted is drawn as it is set");
+        everyWishIsDrawn(["washing", "least", "most", "fine", "widen", "blocks"]);
         press(pressables().find(item => /^bare at each end \d/.test(item.accessibleName)));
         tryVerify(() => called("Done"));
         wait(250);
@@ -249,18 +251,31 @@ StationCase {
         press(called("Done"));
         tryVerify(() => !called("Done"));
         verify(/\{9 in\} bare at the ends/.test(WouldFit.wishSays), WouldFit.wishSays);
-        pressables().find(item => item.accessibleName === "hangs over").press();
+        pressables().find(item => item.key === "hangs-along" && item.accessibleName === "hangs over").press();
         tryVerify(() => /\{9 in\} over at the ends/.test(WouldFit.wishSays));
         press(called("Show what fits"));
         tryVerify(() => called("Take this layout"));
-        compare(table.marked, "");
     }
-    /** Each choice has its pictures, each amount the sign of what it measures. */
-    function everyWishIsDrawn() {
-        const wishes = all(item => item.wish !== undefined && item.scenes !== undefined);
-        compare(wishes.length, WouldFit.wishes.length);
-        for (const shown of wishes)
-            compare(shown.scenes.length, shown.choice ? shown.wish.choices.length : 1, shown.wish.key);
+    /** Each choice has its pictures, each amount stands at the drawing; what is wanted of the blocks on a page of its own. */
+    function everyWishIsDrawn(blocks: var) {
+        const keys = () => all(item => item.visible && item.wish?.key !== undefined).map(item => item.wish.key)
+                           .concat(all(item => item.visible && item.key?.startsWith?.("hangs")).map(item => item.key));
+        const pictured = () => {
+            for (const shown of all(item => item.visible && item.wish !== undefined && item.scenes !== undefined))
+                compare(shown.scenes.length, shown.wish.choices.length, shown.wish.key);
+        };
+        const atTable = keys();
+        pictured();
+        press(called("The blocks"));
+        tryVerify(() => called("The table"));
+        wait(60);
+        verifySizes("what is wanted of the blocks");
+        compare(keys().sort(), blocks.slice().sort());
+        pictured();
+        compare(new Set(atTable.concat(keys())).size, WouldFit.wishes.length, atTable.join());
+        press(called("The table"));
+        tryVerify(() => called("The blocks"));
+        wait(60);
     }
     /** A set of mats in place of one piece: asked for, looked at on the table, taken and taken back. */
     function test_aSetOfMats_data() {
@@ -277,7 +292,9 @@ StationCase {
         tryVerify(() => /^\d mats of \{18\} × \{12 in\}/.test(WouldFit.wishSays), 2000, WouldFit.wishSays);
         wait(60);
         verifySizes(data.tag + ", mats wanted");
-        everyWishIsDrawn();
+        compare(all(item => item.toCome === true)[0].mats.length, WouldFit.wantedMats.length);
+        verify(WouldFit.wantedMats.length > 1, "the mats lie on the table while they are wanted");
+        everyWishIsDrawn(["washing", "least", "most", "fine", "widen", "blocks"]);
         verify(pressables().some(item => /^mats, \d at most \d/.test(item.accessibleName)), printed(null));
         verify(!pressables().some(item => /^bare at each end/.test(item.accessibleName)));
         press(called("Show what fits"));

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
+import QtQuick
+import Matside.Core
+import Matside.Drawings
+import Matside.Parts
+import Matside.Theme
+
+/**
+ * What is wanted, as it would lie: the table with the piece or the mats on it, or the smallest block in the largest.
+ * What changes it stands under it, led to where it changes.
+ */
+Item {
+    id: root
+
+    /** "table", or "blocks". */
+    property string about: "table"
+    /** The side of the table whose measure was set last: "along", "across" or "". */
+    property string marked
+
+    signal ask(string key, string label, string kind, string text)
+
+    readonly property var lie: drawing.lie
+    /** The amounts that are set here, as WouldFit tells them. */
+    readonly property var amounts: {
+        const all = [];
+        for (let i = 0; i < WouldFit.wishes.length; ++i) {
+            const wish = WouldFit.wishes[i];
+            if (wish.kind !== "choice" && ofBlocks(wish.key) === (about === "blocks"))
+                all.push(wish);
+        }
+        // The sides' stands under the side, the ends' under the end.
+        return about === "table" ? all.reverse() : all;
+    }
+    readonly property bool paired: amounts.length > 1 && width > Theme.mm(119) && !Theme.small
+    /** What shows of a table is set: the way to let the piece hang over stands with it. */
+    readonly property bool reveals: amounts.length > 0 && amounts[0].key.startsWith("reveal")
+    readonly property real each: paired ? Math.floor((width - 2 * Theme.margin - Theme.gapTargets) / 2) : width - 2 * Theme.margin
+    property real tallest: 0
+
+    function ofBlocks(key: string): bool {
+        return key === "washing" || key === "least" || key === "most" || key === "blocks";
+    }
+    function amountOf(key: string): var {
+        for (let i = 0; i < WouldFit.wishes.length; ++i)
+            if (WouldFit.wishes[i].key === key)
+                return WouldFit.wishes[i];
+        return null;
+    }
+    function noteSide(key: string) {
+        marked = key.endsWith("-along") ? "along" : key.endsWith("-across") ? "across" : "";
+    }
+    function measure() {
+        let most = 0;
+        for (let i = 0; i < setters.count; ++i)
+            most = Math.max(most, setters.itemAt(i)?.implicitHeight ?? 0);
+        tallest = most;
+    }
+
+    onVisibleChanged: if (!visible) marked = ""
+
+    InlineLength {
+        id: says
+        x: Theme.margin
+        y: Theme.margin
+        width: parent.width - 2 * Theme.margin
+        bold: true
+        text: qsTr("Wanted: %1").arg(WouldFit.wishSays)
+    }
+    TableDrawing {
+        id: drawing
+        visible: root.about === "table"
+        y: says.y + says.implicitHeight
+        width: root.width
+        height: Math.max(1, under.y - y - Theme.mm(2))
+        view: WouldFit.wantedView
+        mats: WouldFit.wantedMats
+        toCome: true
+        marked: root.marked
+        accessibleName: WouldFit.wishSays.replace(/[{}]/g, "")
+    }
+    BlockSpan {
+        visible: root.about === "blocks"
+        x: Theme.margin
+        y: drawing.y + Theme.gap
+        width: root.width - 2 * Theme.margin
+        height: Math.max(1, under.y - y - Theme.gap)
+        least: root.amountOf("least")?.figure?.mm ?? 0
+        most: root.amountOf("most")?.figure?.mm ?? 0
+        accessibleName: (root.amountOf("least")?.figure?.text ?? "") + " – " + (root.amountOf("most")?.figure?.text ?? "")
+    }
+    Grid {
+        id: under
+        x: Theme.margin
+        y: root.height - height - Theme.gap - (turns.visible ? turns.height + Theme.gap : 0)
+        columns: root.paired ? 2 : 1
+        columnSpacing: Theme.gapTargets
+        rowSpacing: Theme.mm(2)
+        layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
+
+        Repeater {
+            id: setters
+            // By number: a step that was just pressed is not made anew by what it changed.
+            model: root.amounts.length
+            WishSetter {
+                required property int index
+                width: root.each
+                height: root.paired ? root.tallest : implicitHeight
+                alone: !root.paired
+                wish: root.amounts[index] ?? ({})
+                onImplicitHeightChanged: root.measure()
+                Component.onCompleted: root.measure()
+                onNudged: (key, steps) => {
+                    root.noteSide(key);
+                    WouldFit.nudge(key, steps);
+                }
+                onPicked: (key, value) => {
+                    root.noteSide(key);
+                    WouldFit.pick(key, value);
+                }
+                onAsk: (key, label, kind, text) => {
+                    root.noteSide(key);
+                    root.ask(key, label, kind, text);
+                }
+            }
+        }
+    }
+    Row {
+        id: turns
+        visible: root.reveals && !root.paired
+        x: Theme.margin
+        y: root.height - height - Theme.gap
+        spacing: Theme.gap
+        layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
+        Repeater {
+            model: ["hangs-across", "hangs-along"]
+            HangTurn {
+                required property string modelData
+                key: modelData
+                width: Math.floor((root.width - 2 * Theme.margin - Theme.gap) / 2)
+                height: implicitHeight
+                onPicked: (key, value) => {
+                    root.noteSide(key);
+                    WouldFit.pick(key, value);
+                }
+            }
+        }
+    }
+    // Led to the bare wood at the side, and at the end.
+    Repeater {
+        model: root.about === "table" && root.lie !== null && WouldFit.wantedMats.length === 0 && root.paired ? 2 : 0
+        Item {
+            id: lead
+            required property int index
+            readonly property var piece: root.lie.piece
+            readonly property var table: root.lie.table ?? root.lie.piece
+            readonly property bool ends: index === 1
+            readonly property real foot: under.y - Theme.mm(1)
+            readonly property real goalX: ends ? (table.x + table.w + piece.x + piece.w) / 2 : Theme.margin + root.each * 0.5
+            readonly property real goalY: drawing.y + (ends ? table.y + table.h * 0.72 : (table.y + table.h + piece.y + piece.h) / 2)
+            x: Theme.left ? root.width - goalX : goalX
+            Rectangle {
+                x: -width / 2
+                y: lead.goalY
+                width: Theme.key
+                height: Math.max(0, lead.foot - y)
+                color: Theme.colors.accent
+            }
+            Rectangle {
+                x: -width / 2
+                y: lead.goalY - height / 2
+                width: Theme.mm(2.6)
+                height: width
+                radius: width / 2
+                color: Theme.colors.raised
+                border.color: Theme.colors.accent
+                border.width: Theme.keyBold
+            }
+        }
+    }
+}
