@@ -11,6 +11,7 @@
 #include "length/read.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace matside {
 
@@ -141,6 +142,18 @@ QStringList StockModel::pieces() const
     return lines;
 }
 
+QVariantList StockModel::figures() const
+{
+    const Project &project = m_workspace.project();
+    const Marks marks = project.marks();
+    QVariantList all;
+    for (const Cloth &cloth : project.cloths)
+        for (const OwnedPiece &owned : cloth.owned)
+            //: a piece of cloth: length × width
+            all << tr("%1 × %2").arg(braced(owned.length, marks), braced(owned.width, marks));
+    return all;
+}
+
 QVariantMap StockModel::remnant() const
 {
     const Project &project = m_workspace.project();
@@ -149,7 +162,7 @@ QVariantMap StockModel::remnant() const
         return {};
     const Marks marks = project.marks();
     const double broad = std::max(m_width.asMm(), m_workspace.plan().strip.usable.asMm());
-    constexpr double least = 1.2; // as long as broad and a little
+    constexpr double least = 0.9; // nearly as long as broad
     return {{printName, printOf(project, chosen)},
             {colourName, colourOf(project, chosen)},
             {lengthSide, m_length.asMm()},
@@ -227,6 +240,21 @@ void StockModel::nudge(const QString &key, int steps)
         *length = std::clamp(*length + stepOf(system) * steps, leastOf(system), mostOf(system));
         emit changed();
     }
+}
+
+void StockModel::dragTo(double lengthMm, double widthMm)
+{
+    const System system = m_workspace.project().system;
+    const auto snapped = [&](double mm) {
+        const Length asked = Length::mmTenths(std::lround(10 * std::clamp(mm, 0.0, mostOf(system).asMm())));
+        return std::clamp(asked.nearestTo(stepOf(system)), leastOf(system), mostOf(system));
+    };
+    const Length length = snapped(lengthMm), width = snapped(widthMm);
+    if (length == m_length && width == m_width)
+        return;
+    m_length = length;
+    m_width = width;
+    emit changed();
 }
 
 QVariantMap StockModel::enter(const QString &key, const QString &text)

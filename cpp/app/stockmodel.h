@@ -22,6 +22,7 @@ class StockModel : public QObject, public Single<StockModel> {
     Q_PROPERTY(QVariantList drawn READ drawn NOTIFY changed FINAL)
     Q_PROPERTY(double mostLengthMm READ mostLengthMm NOTIFY changed FINAL)
     Q_PROPERTY(double mostWidthMm READ mostWidthMm NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList figures READ figures NOTIFY changed FINAL)
     Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed FINAL)
     Q_PROPERTY(QString addText READ addText NOTIFY changed FINAL)
 public:
@@ -42,12 +43,16 @@ public:
     [[nodiscard]] QVariantList drawn() const;
     [[nodiscard]] double mostLengthMm() const;
     [[nodiscard]] double mostWidthMm() const;
+    /// "18 × 40 1/2" of each of `pieces`, its lengths in braces.
+    [[nodiscard]] QVariantList figures() const;
     /// Why the piece being entered cannot be added; empty when it can.
     [[nodiscard]] QString whyNot() const;
     /// What adding it does: a cloth that is not listed at Fit is listed with it.
     [[nodiscard]] QString addText() const;
 
     Q_INVOKABLE void nudge(const QString &key, int steps);
+    /// The corner of the piece being entered is drawn so far: to the nearest step of its sides.
+    Q_INVOKABLE void dragTo(double lengthMm, double widthMm);
     /// {ok, says}
     Q_INVOKABLE QVariantMap enter(const QString &key, const QString &text);
     Q_INVOKABLE void pick(const QString &cloth);

@@ -8,6 +8,8 @@ Item {
     id: root
 
     property string accessibleName
+    /** What it holds grows up and to the right, for either hand; else down and away from the hand that holds the tablet. */
+    property bool rising: false
     readonly property bool held: drag.active
 
     signal started()
@@ -26,8 +28,8 @@ Item {
     Accessible.focusable: true
 
     Keys.onPressed: event => {
-        const outward = Theme.left ? -1 : 1;
-        const steps = ({ [Qt.Key_Right]: [outward, 0], [Qt.Key_Left]: [-outward, 0], [Qt.Key_Down]: [0, 1], [Qt.Key_Up]: [0, -1] })[event.key];
+        const outward = Theme.left && !root.rising ? -1 : 1, down = root.rising ? -1 : 1;
+        const steps = ({ [Qt.Key_Right]: [outward, 0], [Qt.Key_Left]: [-outward, 0], [Qt.Key_Down]: [0, down], [Qt.Key_Up]: [0, -down] })[event.key];
         event.accepted = steps !== undefined;
         if (steps)
             root.stepped(steps[0], steps[1]);
@@ -61,7 +63,7 @@ Item {
         id: arrow
         anchors.fill: parent
         readonly property color ink: drag.active ? Theme.colors.accent : Theme.colors.actionInk
-        mirrored: Theme.left
+        mirrored: Theme.left || root.rising
         onInkChanged: again()
         onPrinting: context => {
             context.translate(width / 2, height / 2);

@@ -35,7 +35,7 @@ Item {
     readonly property real half: (width - Theme.gap) / 2
     readonly property real label: Math.max(Theme.small ? Theme.control : Theme.step, tallest)
     readonly property real tableTop: shelf.height + label + Theme.mm(Theme.small ? 2 : 3)
-    readonly property real tableDeep: Theme.mm(Theme.small ? 14 : 20)
+    readonly property real tableDeep: Theme.mm(Theme.small ? 11 : 20)
     property real tallest: 0
 
     function measure() {
@@ -58,7 +58,7 @@ Item {
     KitBundles {
         id: shelf
         width: parent.width
-        room: Theme.mm(Theme.small ? 26 : 42)
+        room: Theme.mm(Theme.small ? 21 : 42)
         boards: Theme.small ? 1 : 2
         bundles: root.bundles
         colours: root.colours
@@ -81,7 +81,7 @@ Item {
     Word {
         id: asks
         visible: !root.set
-        y: root.tableTop
+        y: shelf.height + Theme.gap
         width: parent.width
         cap: Theme.small ? Theme.capWord : Theme.capHead
         bold: true
@@ -90,7 +90,8 @@ Item {
     Repeater {
         id: plates
         // By number: a label that was just pressed is not made anew by what it changed.
-        model: root.amounts.length
+        // An empty shelf asks only how many come.
+        model: root.set ? root.amounts.length : 0
         AmountPlate {
             required property int index
             readonly property var amount: root.amounts[index] ?? null

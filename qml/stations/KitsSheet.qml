@@ -11,6 +11,9 @@ Column {
     id: root
     objectName: "kits-sheet"
 
+    /** So much of the page is in sight at once. */
+    property real room: 0
+
     signal ask(string key, string label, string kind, string text)
 
     /** Wide enough for two things side by side. */
@@ -28,7 +31,8 @@ Column {
 
     Item {
         width: parent.width
-        height: root.beside ? Math.max(room.height, says.y + says.height) : says.y + says.height
+        // What lies beyond stands on a page of its own.
+        height: Math.max(root.room, root.beside ? Math.max(classroom.height, says.y + says.height) : says.y + says.height)
 
         AmountInHand {
             id: inHand
@@ -38,13 +42,13 @@ Column {
             width: root.beside ? Theme.mm(Theme.small ? 47 : 60) : parent.width
             amount: KitsModel.amounts[root.held] ?? null
             names: KitsModel.names
-            figureCap: Theme.mm(Theme.small ? 12 : 18)
+            figureCap: Theme.mm(Theme.small ? 9 : 18)
             onNudged: (key, steps) => KitsModel.nudge(key, steps)
             onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
             onPicked: (key, value) => KitsModel.pick(key, value)
         }
         KitRoom {
-            id: room
+            id: classroom
             x: root.beside && Theme.left ? inHand.width + Theme.margin * 2 : 0
             y: root.beside ? 0 : inHand.height + Theme.gap
             width: root.beside ? parent.width - inHand.width - Theme.margin * 2 : parent.width
@@ -60,7 +64,7 @@ Column {
         Column {
             id: says
             x: root.beside ? inHand.x : 0
-            y: root.beside ? inHand.height + Theme.gap : room.y + room.height + Theme.gap
+            y: root.beside ? inHand.height + Theme.gap : classroom.y + classroom.height + Theme.gap
             width: root.beside ? inHand.width : parent.width
             spacing: Theme.gap
             CautionLine {

@@ -4,12 +4,20 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
+// A Loader of Qt 6.4 cannot make bound components, so what it makes reaches this file's ids unqualified.
+// qmllint disable unqualified
+
 /** Under the shopping list: its sums, then cost and price, kits for a class, and cloth she has; one open at a time. */
 Column {
     id: root
 
     /** Which group lies open: "price", "kits", "batting", "stock", or none. */
     property string open: ""
+
+    /** So much of the page is in sight at once. */
+    property real room: 0
+    /** What a group that lies open has of it under its head. */
+    readonly property real sheetRoom: room - stock.height - Theme.gap
 
     signal toggled(string group)
     signal ask(string group, string key, string label, string kind, string text)
@@ -85,6 +93,7 @@ Column {
     Opened {
         wanted: root.open === "kits"
         sourceComponent: KitsSheet {
+            room: root.sheetRoom
             onAsk: (key, label, kind, text) => root.ask("kits", key, label, kind, text)
         }
     }
@@ -118,6 +127,8 @@ Column {
     Opened {
         wanted: root.open === "stock"
         sourceComponent: StockSheet {
+            // The last of them ends with the page.
+            room: root.sheetRoom - Theme.gap - Theme.margin
             onAsk: (key, label, kind, text) => root.ask("stock", key, label, kind, text)
         }
     }

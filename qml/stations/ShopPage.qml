@@ -274,6 +274,7 @@ FocusScope {
         footer: ShopFoot {
             width: parent?.width ?? 0
             open: root.opened
+            room: list.height
             onToggled: group => root.show(root.opened === group ? "" : group)
             onAsk: (group, key, label, kind, text) => root.begin(group, key, label, kind, text)
         }

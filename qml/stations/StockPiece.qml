@@ -5,25 +5,49 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** The piece of cloth being entered as it lies under the tape, its two measures set where they are read, and the button that adds it. */
+/** The cutting table with the piece of cloth under two tapes: its corner is drawn out by the finger, its two sides are stepped where the tapes are read, and it is added from there. */
 Item {
     id: root
+
+    /** How high all of it may be. */
+    property real room: 0
 
     signal ask(string key, string label, string kind, string text)
 
     readonly property var remnant: StockModel.remnant
     readonly property var length: StockModel.amounts[1] ?? null
     readonly property var breadth: StockModel.amounts[2] ?? null
+    readonly property real tableX: breadth ? wide.width + Theme.gap : 0
+    /** The button stands on the wood beside the cloth where there is room, else under the table. */
+    readonly property bool onWood: table.width - addWidth > Theme.mm(52)
+    readonly property real addWidth: Math.max(Theme.mm(Theme.small ? 30 : 38), add.leastWidth + Theme.mm(3))
+    /** What the cloth on the table is called. */
+    readonly property string name: {
+        const choices = StockModel.amounts[0]?.choices ?? [];
+        for (let i = 0; i < choices.length; ++i)
+            if (choices[i].value === StockModel.amounts[0].value)
+                return choices[i].says;
+        return "";
+    }
+    readonly property real under: along.implicitHeight + Theme.mm(1.5)
 
-    implicitHeight: add.y + add.height
+    implicitHeight: Math.max(along.y + along.height, wide.y + wide.height, onWood ? 0 : add.y + add.height)
     height: implicitHeight
 
+    ClothFill {
+        id: table
+        x: root.tableX
+        width: parent.width - x
+        height: Math.max(Theme.mm(36), wide.implicitHeight - root.under, root.room - root.under)
+        role: "table"
+    }
     DimensionSteps {
-        id: breadth
+        id: wide
         visible: root.breadth !== null
         enabled: !Session.readOnly
-        width: Math.min(Theme.mm(34), root.width * 0.36)
-        height: Math.max(implicitHeight, cloth.height - cloth.deep)
+        y: Math.max(0, (table.height - height) / 2)
+        width: Math.min(Theme.mm(31), root.width * 0.36)
+        height: implicitHeight
         upright: true
         amount: root.breadth ?? ({})
         onNudged: (key, steps) => StockModel.nudge(key, steps)
@@ -32,9 +56,10 @@ Item {
     TapedCloth {
         id: cloth
         visible: root.length !== null
-        x: breadth.width + Theme.mm(1)
-        width: parent.width - x
-        height: Math.max(Theme.mm(56), breadth.implicitHeight + deep)
+        x: table.x + Theme.mm(2)
+        y: Theme.mm(4)
+        width: Math.max(1, Math.min(table.width - Theme.mm(4) - (root.onWood ? root.addWidth + Theme.mm(4) : 0), height * 1.5))
+        height: table.height - Theme.mm(6)
         clothRole: root.remnant.print ?? "front"
         colour: root.remnant.colour ?? ""
         lengthMm: root.remnant.lengthMm ?? 0
@@ -44,26 +69,76 @@ Item {
         inches: root.length?.figure?.unit === "in"
         accessibleName: ((root.remnant.lengthSays ?? "") + " × " + (root.remnant.widthSays ?? "")).replace(/[{}]/g, "")
     }
+    CornerGrip {
+        visible: root.length !== null
+        enabled: visible && !Session.readOnly
+        // The cloth grows up and to the right, for either hand.
+        rising: true
+        x: cloth.x + cloth.cornerX + cloth.lengthMm * cloth.k - width / 2
+        y: Math.max(-Theme.mm(2), cloth.y + cloth.cornerY - cloth.widthMm * cloth.k - height / 2)
+        accessibleName: qsTr("size of the cloth: drag, or use the arrow keys")
+
+        property real fromLength: 0
+        property real fromWidth: 0
+        property real scaleThen: 1
+        onStarted: {
+            fromLength = cloth.lengthMm;
+            fromWidth = cloth.widthMm;
+            scaleThen = cloth.k;
+        }
+        onMoved: (dx, dy) => StockModel.dragTo(Math.max(0, fromLength + dx / scaleThen), Math.max(0, fromWidth - dy / scaleThen))
+        onStepped: (along, across) => {
+            if (along !== 0)
+                StockModel.nudge("length", along);
+            if (across !== 0)
+                StockModel.nudge("width", across);
+        }
+    }
     DimensionSteps {
         id: along
         visible: root.length !== null
         enabled: !Session.readOnly
-        x: Math.min(cloth.x, parent.width - width)
-        y: cloth.height + Theme.mm(1.5)
-        width: Math.min(parent.width, Math.max(parent.width - cloth.x, Theme.mm(76)))
+        x: table.x
+        y: table.height + Theme.mm(1.5)
+        width: Math.min(table.width, Math.max(cloth.width, Theme.mm(86)))
         height: implicitHeight
         amount: root.length ?? ({})
         onNudged: (key, steps) => StockModel.nudge(key, steps)
         onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
     }
+    Rectangle {
+        id: label
+        x: root.onWood ? add.x : table.x + table.width - width - Theme.mm(2)
+        y: Theme.mm(3)
+        width: root.onWood ? add.width : Math.max(1, Math.min(table.width - cloth.cornerX - cloth.lengthMm * cloth.k - Theme.mm(14), Theme.mm(44)))
+        height: said.implicitHeight + Theme.mm(2)
+        color: Theme.colors.raised
+        border.color: Theme.colors.ink
+        border.width: Theme.keyThin
+        Word {
+            id: said
+            x: Theme.mm(1.5)
+            y: Theme.mm(1)
+            width: parent.width - 2 * x
+            bold: true
+            text: root.name
+        }
+    }
     CutButton {
         id: add
-        y: along.y + along.height + Theme.gap
-        width: parent.width
-        height: Math.max(Theme.control, contentHeight)
+        x: root.onWood ? cloth.x + cloth.width + Theme.mm(2) : 0
+        y: root.onWood ? Math.min(table.height - height - Theme.mm(3), label.y + label.height + Theme.gap) : along.y + along.height + Theme.gap
+        width: root.onWood ? Math.min(Theme.mm(50), table.x + table.width - x - Theme.mm(3)) : parent.width
+        height: Math.max(root.onWood ? Theme.targetLeast : Theme.control, contentHeight)
         enabled: StockModel.whyNot === "" && !Session.readOnly
         text: StockModel.addText
         reason: StockModel.whyNot
         onClicked: StockModel.add()
+        Rectangle {
+            z: -1
+            visible: !add.enabled
+            anchors.fill: parent
+            color: Theme.colors.paper
+        }
     }
 }
