@@ -4,13 +4,81 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** The light she works in, her cutting hand, and how large the screen is: a book of swatches, each a picture of what it does. Rolls. */
+/** The place at the mat, where all that can be settled about the tablet stands as it is settled; what is taken in hand is changed in a drawer that leaves it in sight. */
 FocusScope {
     id: root
     focus: true
 
+    /** Which of `things` is in hand; none: -1. */
+    property int held: -1
+    readonly property string heldName: things[held]?.name ?? ""
+    /** The page is too low for a heading over the picture. */
+    readonly property bool low: height < Theme.mm(115)
+
+    //: when a step is read out: never, when she asks, at each new step
+    readonly property var voices: [{ value: "off", says: qsTr("Never"), scene: "aloud-off" },
+                                   { value: "asked", says: qsTr("When asked"), scene: "aloud-asked" },
+                                   { value: "each", says: qsTr("Each new step"), scene: "aloud-each" }]
+    //: the light she works in
+    readonly property var lights: [{ value: "day", says: qsTr("Day"), scene: "light", inks: Theme.day },
+                                   { value: "lamp", says: qsTr("Lamp"), scene: "light", inks: Theme.lamp },
+                                   { value: "contrast", says: qsTr("High contrast"), scene: "light", inks: Theme.contrast }]
+    readonly property var helpers: [{ value: false, says: qsTr("Closed"), scene: "helper-off" },
+                                    { value: true, says: qsTr("Open"), scene: "helper-on" }]
+    // Left on the left, whichever is chosen: they stay under the finger.
+    readonly property var hands: [{ value: true, says: qsTr("Left"), scene: "hand-left" },
+                                  { value: false, says: qsTr("Right"), scene: "hand-right" }]
+    //: whether sheets slide into place or are simply there
+    readonly property var ways: [{ value: false, says: qsTr("Sheets slide in"), scene: "slides" },
+                                 { value: true, says: qsTr("Nothing moves"), scene: "stands" }]
+    readonly property var pedals: [{ value: true, says: qsTr("Turns the steps"), scene: "pedal-on" },
+                                   { value: false, says: qsTr("Turns nothing"), scene: "pedal-off" }]
+    readonly property var tongues: {
+        const all = [];
+        for (let i = 0; i < Language.choices.length; ++i)
+            all.push({ value: Language.choices[i].value, says: Language.choices[i].says, scene: "label",
+                       words: Number(8.5).toLocaleString(Qt.locale(Language.choices[i].value), "f", 1) + " mm" });
+        return all;
+    }
+
+    readonly property var things: [
+        thing("language", qsTr("Language"), tongues, Language.code),
+        thing("light", qsTr("Light"), lights, Look.colourSet),
+        thing("aloud", qsTr("Read aloud"), voices, Aloud.when),
+        thing("helper", qsTr("Window for helpers"), helpers, Session.helper),
+        thing("hand", qsTr("Cutting hand"), hands, Session.leftHanded),
+        thing("movement", qsTr("Movement"), ways, Look.reducedMotion),
+        { name: "card", title: qsTr("Size of the screen"), says: "", value: 0, words: "", choices: [] },
+        thing("pedal", qsTr("Page-turn pedal"), pedals, Session.pedal)
+    ]
+
+    function thing(name: string, title: string, choices: var, value: var): var {
+        for (let i = 0; i < choices.length; ++i)
+            if (choices[i].value === value)
+                return { name, title, says: choices[i].says, value, words: choices[i].words ?? "", choices };
+        return { name, title, says: "", value, words: "", choices };
+    }
+    function choose(value: var) {
+        if (heldName === "language")
+            Language.code = value;
+        else if (heldName === "light")
+            Look.colourSet = value;
+        else if (heldName === "aloud")
+            Aloud.when = value;
+        else if (heldName === "helper")
+            Session.helper = value;
+        else if (heldName === "hand")
+            Session.leftHanded = value;
+        else if (heldName === "movement")
+            Look.reducedMotion = value;
+        else if (heldName === "pedal")
+            Session.pedal = value;
+    }
     function leave() {
-        Session.view = "shelf";
+        if (held >= 0)
+            held = -1;
+        else
+            Session.view = "shelf";
     }
 
     Word {
@@ -20,147 +88,95 @@ FocusScope {
         width: root.width - back.width - 3 * Theme.margin
         cap: Theme.capHead
         bold: true
-        text: qsTr("Language and screen")
+        //: heading of the page where the tablet is set up: the place where it stands beside the cutting mat
+        text: qsTr("The place at the mat")
     }
     CutButton {
         id: back
         x: Theme.left ? Theme.margin : root.width - width - Theme.margin
-        y: Theme.margin
+        y: root.low ? Theme.mm(1.5) : Theme.margin
         width: Math.min(implicitWidth, root.width / 2)
-        height: Math.max(Theme.step, contentHeight)
+        height: Math.max(root.low ? Theme.control : Theme.step, contentHeight)
         text: qsTr("Back to the shelf")
-        onClicked: root.leave()
+        onClicked: Session.view = "shelf"
     }
-    Flickable {
-        id: roll
-        y: Math.max(head.y + head.height, back.y + back.height) + Theme.gap
+    SettingsScene {
+        id: scene
+        x: Theme.margin
+        y: Math.max(head.y + head.height, back.y + back.height) + Theme.mm(1.5)
+        width: root.width - 2 * Theme.margin
+        height: root.height - y - Theme.mm(2)
+        things: root.things
+        held: root.held
+        onTaken: thing => root.held = root.held === thing ? -1 : thing
+    }
+    Rectangle {
+        id: drawer
+        readonly property real pad: Theme.mm(root.low ? 1.5 : 3)
+        visible: root.held >= 0
+        // It lies over the rows that what is in hand does not stand in.
+        y: scene.row(root.held) < scene.rows / 2 ? root.height - height : scene.y
         width: root.width
-        height: root.height - y
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
-        contentHeight: choices.height + Theme.margin
-
-        Flow {
-            id: choices
+        height: Math.max(Theme.mm(root.low ? 34 : 42), group.y + group.implicitHeight + pad)
+        color: Theme.colors.raised
+        // A finger beside the choices does not reach what lies under it.
+        TapHandler { gesturePolicy: TapHandler.WithinBounds }
+        KeyLine { width: parent.width }
+        KeyLine {
+            y: parent.height - height
+            width: parent.width
+        }
+        CutButton {
+            id: done
+            x: Theme.left ? Theme.margin : parent.width - width - Theme.margin
+            y: drawer.pad
+            width: Math.max(implicitWidth, Theme.targetLeast)
+            height: Math.max(Theme.control, contentHeight)
+            //: closes what is being set
+            text: qsTr("Done")
+            onClicked: root.held = -1
+        }
+        Word {
+            id: title
+            x: Theme.left ? done.x + done.width + Theme.gapTargets : Theme.margin
+            y: done.y + (done.height - implicitHeight) / 2
+            width: parent.width - done.width - 2 * Theme.margin - Theme.gapTargets
+            cap: Theme.mm(4.6)
+            bold: true
+            text: root.things[root.held]?.title ?? ""
+        }
+        Column {
+            id: group
+            // For either hand in the same place: what was pressed stays under the finger.
             x: Theme.margin
-            width: roll.width - 2 * Theme.margin
-            spacing: Theme.mm(5)
-
-            /** Six swatches beside each other, as in a sample book; on a narrow page four, or a choice to a row. */
-            readonly property bool six: width >= Theme.mm(190)
-            readonly property bool halves: width >= Theme.mm(118)
-            readonly property real half: Math.floor((width - spacing) / 2)
-            readonly property real two: six ? Math.floor((width - 2 * spacing) / 3) : halves ? half : width
-            readonly property real lone: six ? two : width
-            readonly property real three: six ? half : width
-            readonly property real four: six ? width - spacing - two : width
-
-            SettingsGroup {
-                width: choices.four
-                title: qsTr("Language")
-                DrawnChoice {
-                    width: parent.width
-                    accessibleName: qsTr("Language")
-                    readonly property var tongues: Language.choices
-                    choices: tongues.map(tongue => ({ value: tongue.value, says: tongue.says, scene: "label",
-                                                      words: Number(8.5).toLocaleString(Qt.locale(tongue.value), "f", 1) + " mm" }))
-                    value: Language.code
-                    onChosen: value => Language.code = value
-                }
+            y: Math.max(done.y + done.height, title.y + title.height) + Theme.mm(1.8)
+            width: parent.width - 2 * Theme.margin
+            spacing: Theme.mm(1)
+            DrawnChoice {
+                visible: root.heldName !== "card"
+                height: visible ? implicitHeight : 0
+                width: parent.width
+                beside: true
+                pictureMost: root.low ? 14 : 20
+                accessibleName: root.things[root.held]?.title ?? ""
+                choices: root.things[root.held]?.choices ?? []
+                value: root.things[root.held]?.value
+                onChosen: value => root.choose(value)
             }
-            SettingsGroup {
-                width: choices.lone
-                title: qsTr("Cutting hand")
-                DrawnChoice {
-                    width: parent.width
-                    accessibleName: qsTr("Cutting hand")
-                    // Left on the left, whichever is chosen: they stay under the finger.
-                    choices: [leftHand, rightHand]
-                    readonly property var rightHand: ({ value: false, says: qsTr("Right"), scene: "hand-right" })
-                    readonly property var leftHand: ({ value: true, says: qsTr("Left"), scene: "hand-left" })
-                    value: Session.leftHanded
-                    onChosen: value => Session.leftHanded = value
-                }
+            CardBar {
+                visible: root.heldName === "card"
+                height: visible ? implicitHeight : 0
+                width: parent.width
             }
-            SettingsGroup {
-                width: choices.three
-                title: qsTr("Light")
-                DrawnChoice {
-                    width: parent.width
-                    accessibleName: qsTr("Light")
-                    //: the light she works in
-                    choices: [{ value: "day", says: qsTr("Day"), scene: "light", inks: Theme.day },
-                              { value: "lamp", says: qsTr("Lamp"), scene: "light", inks: Theme.lamp },
-                              { value: "contrast", says: qsTr("High contrast"), scene: "light", inks: Theme.contrast }]
-                    value: Look.colourSet
-                    onChosen: value => Look.colourSet = value
-                }
-            }
-            SettingsGroup {
-                width: choices.three
-                title: qsTr("Read aloud")
-                says: !Aloud.voiced ? qsTr("This tablet has no voice for your language: nothing is read out.")
+            Word {
+                visible: text !== ""
+                width: parent.width
+                color: Theme.colors.inkSoft
+                text: root.heldName === "pedal" ? qsTr("Put it well away from the machine’s pedal. While a block is stitched it turns nothing.")
+                    : root.heldName !== "aloud" ? ""
+                    : !Aloud.voiced ? qsTr("This tablet has no voice for your language: nothing is read out.")
                     : Aloud.when === "each" ? qsTr("Where you cut, a step is read out only once you have asked for it there.") : ""
-                DrawnChoice {
-                    width: parent.width
-                    accessibleName: qsTr("Read aloud")
-                    //: when a step is read out: never, when she asks, at each new step
-                    choices: [{ value: "off", says: qsTr("Never"), scene: "aloud-off" },
-                              { value: "asked", says: qsTr("When asked"), scene: "aloud-asked" },
-                              { value: "each", says: qsTr("Each new step"), scene: "aloud-each" }]
-                    value: Aloud.when
-                    onChosen: value => Aloud.when = value
-                }
-            }
-            SettingsGroup {
-                width: choices.two
-                title: qsTr("Movement")
-                DrawnChoice {
-                    width: parent.width
-                    accessibleName: qsTr("Movement")
-                    //: whether sheets slide into place or are simply there
-                    choices: [{ value: false, says: qsTr("Sheets slide in"), scene: "slides" },
-                              { value: true, says: qsTr("Nothing moves"), scene: "stands" }]
-                    value: Look.reducedMotion
-                    onChosen: value => Look.reducedMotion = value
-                }
-            }
-            SettingsGroup {
-                width: choices.two
-                title: qsTr("Page-turn pedal")
-                says: qsTr("Put it well away from the machine’s pedal. While a block is stitched it turns nothing.")
-                DrawnChoice {
-                    width: parent.width
-                    accessibleName: qsTr("Page-turn pedal")
-                    choices: [{ value: true, says: qsTr("Turns the steps"), scene: "pedal-on" },
-                              { value: false, says: qsTr("Turns nothing"), scene: "pedal-off" }]
-                    value: Session.pedal
-                    onChosen: value => Session.pedal = value
-                }
-            }
-            SettingsGroup {
-                width: choices.two
-                title: qsTr("Window for helpers")
-                DrawnChoice {
-                    width: parent.width
-                    accessibleName: qsTr("Window for helpers")
-                    choices: [{ value: false, says: qsTr("Closed"), scene: "helper-off" },
-                              { value: true, says: qsTr("Open"), scene: "helper-on" }]
-                    value: Session.helper
-                    onChosen: value => Session.helper = value
-                }
-            }
-            SettingsGroup {
-                width: choices.three
-                title: qsTr("Size of the screen")
-                CardBar {
-                    width: parent.width
-                }
             }
         }
-    }
-    MoreBelow {
-        over: roll
-        ground: Theme.colors.paper
     }
 }
