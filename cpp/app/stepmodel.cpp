@@ -4,6 +4,7 @@
 #include "app/figures.h"
 #include "app/fromowned.h"
 #include "app/prints.h"
+#include "app/rulerwords.h"
 #include "app/wording.h"
 #include "bench/account.h"
 #include "bench/lacking.h"
@@ -176,6 +177,13 @@ QStringList StepModel::lines() const
 {
     const Step *step = current();
     return step && step->ruler ? rulerLines(*step->ruler, m_workspace.project().marks()) : QStringList();
+}
+
+QStringList StepModel::lies() const
+{
+    const Step *step = current();
+    return step && step->ruler ? bracedRulerLines(*step->ruler, m_workspace.project().marks())
+                               : QStringList();
 }
 
 QString StepModel::caution() const

@@ -53,6 +53,7 @@ class StepModel : public QObject, public Single<StepModel> {
     Q_PROPERTY(matside::FigureView figure READ figure NOTIFY changed FINAL)
     Q_PROPERTY(QString firstLine READ firstLine NOTIFY changed FINAL)
     Q_PROPERTY(QString spoken READ spoken NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList lies READ lies NOTIFY changed FINAL)
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
     Q_PROPERTY(QString hazard READ hazard NOTIFY changed FINAL) ///< what the caution warns of, in a word
     Q_PROPERTY(QString check READ check NOTIFY changed FINAL)
@@ -103,6 +104,8 @@ public:
     /// The first thing to know about the ruler; all of it in one breath.
     [[nodiscard]] QString firstLine() const { return lines().value(0); }
     [[nodiscard]] QString spoken() const { return lines().join(u' '); }
+    /// Where the ruler lies, a sentence each, their lengths in braces.
+    [[nodiscard]] QStringList lies() const;
     [[nodiscard]] QString caution() const;
     [[nodiscard]] QString hazard() const;
     [[nodiscard]] QString check() const;

@@ -150,9 +150,11 @@ std::span<const Worded> guardWords()
     return guards;
 }
 
-QStringList rulerLines(const RulerPlace &ruler, Marks marks)
+namespace {
+
+/// `line` is the measure that lies on something, as it is to be written.
+QStringList linesOf(const RulerPlace &ruler, const QString &line)
 {
-    const QString line = figureText(ruler.line, marks);
     const QString on = onWords(ruler.on);
     QStringList lines;
     if (ruler.on == LineOn::Fold) {
@@ -186,6 +188,18 @@ QStringList rulerLines(const RulerPlace &ruler, Marks marks)
     if (!second.isEmpty())
         lines << second;
     return lines;
+}
+
+} // namespace
+
+QStringList rulerLines(const RulerPlace &ruler, Marks marks)
+{
+    return linesOf(ruler, figureText(ruler.line, marks));
+}
+
+QStringList bracedRulerLines(const RulerPlace &ruler, Marks marks)
+{
+    return linesOf(ruler, braced(ruler.line, marks));
 }
 
 QString checkText(const Step &step, Marks marks)

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
+pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** All the words of the step at hand: what to do, where the ruler lies, what to mind, what to check. */
+/** All the words of the step at hand: what to mind, what to do, where the ruler lies, what to check. */
 Item {
     id: root
 
@@ -12,8 +13,19 @@ Item {
 
     Flickable {
         id: roll
+        readonly property real room: parent.height - close.height - Theme.gap
         width: parent.width
-        height: parent.height - close.height - Theme.gapTargets
+        height: words.height <= room ? room : wholeTo(room - Theme.mm(7))
+        /** Where the last of the words ends that stand whole in so much room. */
+        function wholeTo(room: real): real {
+            let most = 0;
+            for (let i = 0; i < words.children.length; ++i) {
+                const part = words.children[i] as Item;
+                if (part !== null && part.visible && part.y + part.height <= room)
+                    most = Math.max(most, part.y + part.height);
+            }
+            return most > 0 ? most : room;
+        }
         contentHeight: words.height
         clip: true
         boundsBehavior: Flickable.StopAtBounds
@@ -22,16 +34,24 @@ Item {
             id: words
             width: roll.width
             spacing: Theme.gap
+            // What can hurt is read first.
+            CautionLine {
+                width: parent.width
+                text: StepModel.caution
+            }
             InlineLength {
                 width: parent.width
-                cap: Theme.capHead
                 bold: true
                 text: StepModel.doesText
             }
-            InlineLength {
-                visible: text !== ""
-                width: parent.width
-                text: StepModel.figure.valid ? StepModel.spoken : ""
+            Repeater {
+                model: StepModel.figure.valid ? StepModel.lies : []
+                InlineLength {
+                    required property string modelData
+                    width: words.width
+                    lengthCap: Theme.capHead
+                    text: modelData
+                }
             }
             Word {
                 visible: StepModel.notTried
@@ -54,10 +74,6 @@ Item {
                     root.closed();
                 }
             }
-            CautionLine {
-                width: parent.width
-                text: StepModel.caution
-            }
             Word {
                 visible: text !== ""
                 width: parent.width
@@ -65,12 +81,21 @@ Item {
             }
         }
     }
-    MoreBelow { over: roll }
+    Item {
+        id: foot
+        y: roll.height
+        width: parent.width
+        height: Theme.mm(7)
+    }
+    MoreBelow {
+        over: roll
+        within: foot
+    }
     CutButton {
         id: close
         anchors.bottom: parent.bottom
         width: parent.width
-        height: Theme.target
+        height: Theme.targetLeast
         kind: "action"
         text: qsTr("On with the work")
         onClicked: root.closed()
