@@ -2516,6 +2516,11 @@ Schnittkante</translation>
         <source>The place at the mat</source>
         <translation>Der Platz an der Matte</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>what can be set, and how it is set: &quot;Light: Day&quot;</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Shade</name>
@@ -9068,9 +9073,9 @@ Schnittkante</translation>
         <translation>Unter „Planen“ eintragen, Stück hinzufügen: %1</translation>
     </message>
     <message>
-        <source>%1 × %2</source>
+        <source>{%1} × %2</source>
         <extracomment>a piece of cloth: length × width</extracomment>
-        <translation>%1 × %2</translation>
+        <translation>{%1} × %2</translation>
     </message>
 </context>
 <context>

@@ -2516,6 +2516,11 @@ borde cortado</translation>
         <source>The place at the mat</source>
         <translation>El puesto junto a la base</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>what can be set, and how it is set: &quot;Light: Day&quot;</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Shade</name>
@@ -9064,9 +9069,9 @@ borde cortado</translation>
         <translation>Anotar %1 en «Planear» y añadir este trozo</translation>
     </message>
     <message>
-        <source>%1 × %2</source>
+        <source>{%1} × %2</source>
         <extracomment>a piece of cloth: length × width</extracomment>
-        <translation>%1 × %2</translation>
+        <translation>{%1} × %2</translation>
     </message>
 </context>
 <context>

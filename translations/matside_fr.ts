@@ -2516,6 +2516,11 @@ bord coupé</translation>
         <source>The place at the mat</source>
         <translation>La place au tapis</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>what can be set, and how it is set: &quot;Light: Day&quot;</extracomment>
+        <translation>%1&#x202f;: %2</translation>
+    </message>
 </context>
 <context>
     <name>Shade</name>
@@ -9061,9 +9066,9 @@ bord coupé</translation>
         <translation>Inscrire sous «&#x202f;Prévoir&#x202f;», ajouter le morceau&#x202f;: %1</translation>
     </message>
     <message>
-        <source>%1 × %2</source>
+        <source>{%1} × %2</source>
         <extracomment>a piece of cloth: length × width</extracomment>
-        <translation>%1 × %2</translation>
+        <translation>{%1} × %2</translation>
     </message>
 </context>
 <context>

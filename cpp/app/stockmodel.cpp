@@ -36,6 +36,17 @@ Length stepOf(System system)
     return system == System::Inch ? Length::inches(1) : Length::mm(10);
 }
 
+/// Length × width; the unit stands once, behind the second.
+QString sides(const OwnedPiece &owned, Marks marks)
+{
+    const FigureView length = figureOf(owned.length, marks);
+    QString first = length.text;
+    if (!length.unit.isEmpty() && first.endsWith(length.unit))
+        first.chop(length.unit.size());
+    //: a piece of cloth: length × width
+    return StockModel::tr("{%1} × %2").arg(first.trimmed(), braced(owned.width, marks));
+}
+
 /// 1 in | 10 mm to 50 yd | 50 m: a remnant or a whole bolt.
 Length leastOf(System system)
 {
@@ -149,8 +160,7 @@ QVariantList StockModel::figures() const
     QVariantList all;
     for (const Cloth &cloth : project.cloths)
         for (const OwnedPiece &owned : cloth.owned)
-            //: a piece of cloth: length × width
-            all << tr("%1 × %2").arg(braced(owned.length, marks), braced(owned.width, marks));
+            all << sides(owned, marks);
     return all;
 }
 

@@ -66,7 +66,7 @@ Item {
             showUnit: root.hangs
             availableWidth: Theme.mm(28)
             showLean: false
-            cap: Theme.capInText
+            cap: Theme.capInText * (root.lie?.figure ?? 1)
         }
     }
 }

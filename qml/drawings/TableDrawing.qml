@@ -46,6 +46,8 @@ Item {
     property string marked
     /** Nothing of it is laid out yet: bare cloth in dots, on mats a plate. */
     property bool toCome: false
+    /** What shows of the table is written on it. */
+    property bool figured: true
     property bool dragEnabled: false
     property string accessibleName
 
@@ -62,7 +64,7 @@ Item {
     }
     readonly property bool ready: measures.finishedAlongMm > 0 && measures.finishedAcrossMm > 0
                                   && measures.columns > 0 && measures.rows > 0 && width > 0 && height > 0
-    readonly property var lie: ready ? TableLay.lay(measures, width, height, Theme.pxPerMm, mats) : null
+    readonly property var lie: ready ? TableLay.lay(measures, width, height, Theme.pxPerMm, mats, figured) : null
     readonly property bool hasTable: shape === "rect" || shape === "round"
 
     Accessible.role: Accessible.Graphic
@@ -95,7 +97,7 @@ Item {
     }
 
     Repeater {
-        model: root.ready && root.hasTable && root.mats.length === 0 ? [[-1, 0], [1, 0], [0, -1], [0, 1]] : []
+        model: root.figured && root.ready && root.hasTable && root.mats.length === 0 ? [[-1, 0], [1, 0], [0, -1], [0, 1]] : []
         RevealMark {
             required property var modelData
             figure: modelData[0] !== 0 ? root.revealAlong : root.revealAcross
@@ -105,7 +107,7 @@ Item {
         }
     }
     RevealMark {
-        visible: root.ready && root.hasTable && root.mats.length === 0 && root.shape === "round" && (root.corner?.valid ?? root.corner !== null)
+        visible: root.figured && root.ready && root.hasTable && root.mats.length === 0 && root.shape === "round" && (root.corner?.valid ?? root.corner !== null)
         figure: root.corner
         lie: root.lie
         sideX: 1

@@ -25,9 +25,15 @@ Pressable {
     /** Room for the label, the same for all; what this one wants of it. */
     property real labelRoom: labelWanted
     readonly property real labelWanted: width > Theme.mm(20) ? label.implicitHeight + Theme.mm(2) : 0
+    /** Where the unit would take a line of its own it is left to what is wanted, above. */
+    readonly property bool narrow: width < Theme.mm(46)
     readonly property bool chosen: WouldFit.chosen === index
     readonly property bool solid: chosen !== pressed
     readonly property color ink: solid ? Theme.colors.raised : Theme.colors.ink
+
+    function brief(text: string): string {
+        return narrow ? text.replace(/[ \u00a0](mm|in)\}/g, "}") : text;
+    }
 
     inList: true
     accessibleName: says
@@ -62,7 +68,7 @@ Pressable {
             bold: true
             lengthCap: Theme.capWord
             color: root.ink
-            text: root.briefSays
+            text: root.brief(root.briefSays)
             Accessible.ignored: true
         }
         InlineLength {
@@ -70,7 +76,7 @@ Pressable {
             horizontalAlignment: Text.AlignHCenter
             lengthCap: Theme.capWord
             color: root.ink
-            text: root.sidesSays + " " + root.hoursSays.replace(/ /g, "\u00a0")
+            text: root.brief(root.sidesSays) + " " + root.hoursSays.replace(/ /g, "\u00a0")
             Accessible.ignored: true
         }
         CautionSign {

@@ -62,7 +62,7 @@ Item {
         objectName: "line"
         /** More hang on it than are in sight: below them is room for the sign that says so. */
         readonly property bool goesOn: count > across * rows
-        readonly property int across: Math.max(1, Math.floor(width / Theme.mm(37)))
+        readonly property int across: Math.max(1, Math.floor(width / Theme.mm(Theme.small ? 37 : 42)))
         readonly property real endsAt: root.flat ? root.height + Theme.margin : buttons.y
         readonly property real room: Math.max(1, endsAt - y - Theme.mm(goesOn ? 7 : 2))
         /** Whole rows, as many as leave the pieces large. */
@@ -164,7 +164,7 @@ Item {
 
         CutButton {
             id: back
-            x: !root.flat && Theme.left ? take.width + Theme.gap : 0
+            x: !root.flat && !root.wishing && Theme.left ? take.width + Theme.gap : 0
             y: root.flat ? parent.height - height : 0
             width: root.wishing || root.flat ? parent.width : (parent.width - Theme.gap) * 0.36
             height: root.flat ? Math.max(Theme.control, Math.min(Theme.targetLeast, parent.height * 0.35)) : parent.height

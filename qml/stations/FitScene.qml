@@ -33,7 +33,7 @@ Item {
     /** No room for what changes the piece but its corner: what lies open has it all. */
     readonly property bool plain: bare || opened && Theme.small && !upright
     /** Upright and wide enough: the columns too are set below the piece, which has all the width. */
-    readonly property bool under: !plain && !wide && width > Theme.mm(110)
+    readonly property bool under: !plain && !wide && width > Theme.mm(110) && rows.lying + columns.lying + Theme.mm(9) + Theme.gap + Theme.margin <= width
     /** Beside what lies open all of them stand in a row under the piece. */
     readonly property bool rowed: opened && !plain && !wide && !under
     readonly property real words: sided ? Math.min(width * 0.42, Theme.mm(86)) : Math.min(width * 0.42, Math.max(Theme.mm(Theme.small ? 48 : 60), size.leastWidth + Theme.margin))
@@ -101,9 +101,10 @@ Item {
         visible: root.wide || root.bare || !root.opened
         /** Her own words, of any length: the shelf has them whole. */
         readonly property bool preview: true
-        x: root.wide || root.sided ? root.side(Theme.margin, width) : Theme.margin
+        x: root.wide ? root.side(Theme.margin, width) : root.sided && Theme.left ? root.width - root.words + (turn.visible ? turn.width + Theme.gap : 0) : Theme.margin
         y: Theme.margin
-        width: root.wide || root.sided ? root.words - Theme.margin : parent.width - 2 * Theme.margin - (turn.visible ? turn.width + Theme.gap : 0)
+        width: root.wide ? root.words - Theme.margin
+             : (root.sided ? root.words - Theme.margin : parent.width - 2 * Theme.margin) - (turn.visible ? turn.width + Theme.gap : 0)
         cap: Theme.small || turn.visible ? Theme.capWord : Theme.capHead
         bold: true
         // A name may be longer than any room.
@@ -114,9 +115,9 @@ Item {
     CutButton {
         id: turn
         visible: root.bare && FitModel.drawing.reversible
-        x: root.sided ? name.x : parent.width - width - Theme.margin
-        y: root.sided ? parent.height - height - Theme.gap : Theme.mm(2)
-        width: Math.min(implicitWidth, root.sided ? root.words - Theme.margin : parent.width * 0.45)
+        x: root.sided ? root.side(root.words - width, width) : parent.width - width - Theme.margin
+        y: Theme.mm(2)
+        width: Math.min(implicitWidth, (root.sided ? root.words : parent.width) * 0.45)
         height: visible ? Math.max(Theme.control, contentHeight) : 0
         //: the other face of the piece, in the drawing
         text: root.face === "front" ? qsTr("Show the back") : qsTr("Show the front")
@@ -143,6 +144,8 @@ Item {
         view: FitModel.drawing
         mats: FitModel.mats
         face: root.face
+        // On a low page they are told under the table.
+        figured: !(root.bare && Theme.small)
         dragEnabled: !Session.readOnly && !root.bare
         accessibleName: mats.length > 0
             //: place mats: so many, and their two sides
@@ -163,8 +166,9 @@ Item {
     FitShown {
         id: shown
         visible: root.bare && told
-        x: root.sided ? name.x : Theme.margin
-        y: root.sided ? name.visible ? name.y + name.height + Theme.gap : Theme.mm(2) : parent.height - height - Theme.gap
+        room: root.sided ? root.height - y : Theme.small ? root.height * 0.34 : 0
+        x: root.sided ? root.side(Theme.margin, width) : Theme.margin
+        y: root.sided ? Math.max(name.y + name.height, turn.y + turn.height) + Theme.gap : parent.height - height - Theme.gap
         width: root.sided ? root.words - Theme.margin : parent.width - 2 * Theme.margin
     }
     BlockLeader {

@@ -8,6 +8,9 @@ import Matside.Theme
 Column {
     id: root
 
+    /** How high it may be where it has only so much room; its size, which hangs on the line too, is left out then. */
+    property real room: 0
+
     readonly property var shown: WouldFit.shown
 
     readonly property bool told: shown.takesSays !== undefined
@@ -20,13 +23,15 @@ Column {
         text: root.shown.cautionSays ?? ""
     }
     InlineLength {
-        width: parent.width
-        lengthCap: Theme.capWord
-        text: root.shown.sizeSays ?? ""
-    }
-    InlineLength {
+        id: taken
         width: parent.width
         lengthCap: Theme.capWord
         text: (root.shown.takesSays ?? "") + ". " + (root.shown.moreSays ?? "")
+    }
+    InlineLength {
+        visible: root.room <= 0 || taken.y + taken.height + root.spacing + implicitHeight <= root.room
+        width: parent.width
+        lengthCap: Theme.capWord
+        text: root.shown.sizeSays ?? ""
     }
 }

@@ -23,17 +23,19 @@ Pressable {
     InlineLength {
         id: words
         x: Theme.margin
-        width: sign.x - x - Theme.gap
+        width: (sign.visible ? sign.x : parent.width) - x - Theme.gap
         anchors.verticalCenter: parent.verticalCenter
         lengthCap: Theme.capWord
         color: root.ink
         lengthColor: root.ink
         //: what the layouts below are looked for: so much bare table, or a finished size
-        text: qsTr("Wanted: %1").arg(WouldFit.wishSays)
+        text: Theme.small ? root.accessibleName : qsTr("Wanted: %1").arg(WouldFit.wishSays)
         Accessible.ignored: true
     }
     Word {
         id: sign
+        // A low page has no room for the sentence.
+        visible: !Theme.small
         x: parent.width - width - Theme.margin
         anchors.verticalCenter: parent.verticalCenter
         bold: true

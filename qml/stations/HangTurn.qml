@@ -24,13 +24,21 @@ Pressable {
     readonly property var other: hangs ? hangs.choices[hangs.value ? 0 : 1] : null
     readonly property color ink: pressed ? Theme.colors.raised : Theme.colors.ink
 
+    /** The longest of its words is not broken: the picture is smaller beside it, or gone. */
+    readonly property real pictureRoom: Math.min(Theme.mm(13), width - longest - Theme.mm(5))
+    readonly property real longest: letters.font.pixelSize > 0 ? Math.max(1, ...words.text.split(" ").map(word => letters.advanceWidth(word))) : 1
+
     visible: hangs !== null
-    implicitWidth: sketch.width + natural.implicitWidth + Theme.mm(7)
+    implicitWidth: Theme.mm(13) + natural.implicitWidth + Theme.mm(7)
     implicitHeight: Math.max(Theme.control, words.implicitHeight + Theme.mm(2))
     accessibleName: other?.says ?? ""
     accessibleDescription: hangs?.says ?? ""
     onClicked: root.picked(root.key, root.other.value)
 
+    FontMetrics {
+        id: letters
+        font: words.font
+    }
     CutShape {
         anchors.fill: parent
         fill: root.pressed ? Theme.colors.ink : Theme.colors.raised
@@ -39,15 +47,16 @@ Pressable {
     }
     ChoiceSketch {
         id: sketch
+        visible: root.pictureRoom > Theme.mm(6)
         x: Theme.mm(2)
         y: Theme.mm(1)
-        width: Math.round(Theme.mm(13))
+        width: visible ? Math.round(root.pictureRoom) : 0
         height: Math.round(Math.max(Theme.mm(4), parent.height - Theme.mm(2)))
         scene: root.hangs === null ? "" : (root.key.endsWith("along") ? "ends" : "sides") + (root.hangs.value ? "-shows" : "-hangs")
     }
     Word {
         id: words
-        x: sketch.x + sketch.width + Theme.mm(2)
+        x: sketch.visible ? sketch.x + sketch.width + Theme.mm(2) : Theme.mm(2)
         anchors.verticalCenter: parent.verticalCenter
         width: Math.max(1, root.width - x - Theme.mm(1))
         color: root.ink

@@ -23,7 +23,10 @@ Item {
     readonly property real told: Math.max(name.implicitWidth, number.implicitWidth, Theme.control)
     readonly property real tall: Math.max(Theme.step, number.implicitHeight + name.implicitHeight + Theme.mm(0.6))
 
-    implicitWidth: upright ? Math.max(Theme.step, told) : 2 * Theme.step + 2 * Theme.gap + told
+    /** What it takes lying. */
+    readonly property real lying: 2 * Theme.step + 2 * Theme.gap + told
+
+    implicitWidth: upright ? Math.max(Theme.step, told) : lying
     implicitHeight: upright ? 2 * Theme.step + 2 * Theme.gap + tall : tall
 
     StepButton {

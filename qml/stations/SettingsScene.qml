@@ -87,7 +87,8 @@ Item {
             y: root.row(index) * root.deep + Theme.mm(1)
             width: root.each - Theme.mm(3)
             height: root.deep - Theme.mm(3)
-            accessibleName: (its.title ?? "") + ((its.says ?? "") !== "" ? ": " + its.says : "")
+            //: what can be set, and how it is set: "Light: Day"
+            accessibleName: (its.says ?? "") === "" ? its.title ?? "" : qsTr("%1: %2").arg(its.title).arg(its.says)
             Accessible.role: Accessible.RadioButton
             Accessible.checkable: true
             Accessible.checked: inHand
@@ -111,7 +112,8 @@ Item {
                 horizontalAlignment: Text.AlignHCenter
                 bold: true
                 color: thing.solid ? Theme.colors.raised : Theme.colors.ink
-                text: thing.accessibleName
+                // On a low page the picture says what it is, and the words only how it is set.
+                text: root.deep < Theme.mm(46) && (thing.its.says ?? "") !== "" ? thing.its.says : thing.accessibleName
                 Accessible.ignored: true
             }
             FocusOutline { visible: thing.keyboardFocus }

@@ -38,7 +38,7 @@ Item {
         id: table
         x: root.tableX
         width: parent.width - x
-        height: Math.max(Theme.mm(36), wide.implicitHeight - root.under, root.room - root.under)
+        height: Math.max(Theme.mm(31), wide.implicitHeight - root.under, root.room - root.under)
         role: "table"
     }
     DimensionSteps {
@@ -46,7 +46,7 @@ Item {
         visible: root.breadth !== null
         enabled: !Session.readOnly
         y: Math.max(0, (table.height - height) / 2)
-        width: Math.min(Theme.mm(31), root.width * 0.36)
+        width: Math.min(Theme.mm(36), root.width * 0.36)
         height: implicitHeight
         upright: true
         amount: root.breadth ?? ({})
@@ -128,8 +128,8 @@ Item {
         id: add
         x: root.onWood ? cloth.x + cloth.width + Theme.mm(2) : 0
         y: root.onWood ? Math.min(table.height - height - Theme.mm(3), label.y + label.height + Theme.gap) : along.y + along.height + Theme.gap
-        width: root.onWood ? Math.min(Theme.mm(50), table.x + table.width - x - Theme.mm(3)) : parent.width
-        height: Math.max(root.onWood ? Theme.targetLeast : Theme.control, contentHeight)
+        width: root.onWood ? Math.min(Theme.mm(66), table.x + table.width - x - Theme.mm(3)) : parent.width
+        height: Math.max(root.onWood ? Math.min(Theme.targetLeast, table.height - label.height - Theme.mm(9)) : Theme.control, Theme.control, contentHeight)
         enabled: StockModel.whyNot === "" && !Session.readOnly
         text: StockModel.addText
         reason: StockModel.whyNot

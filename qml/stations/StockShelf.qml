@@ -16,10 +16,14 @@ Column {
     readonly property real folded: Theme.mm(Theme.small ? 11 : 13)
     readonly property real board: Theme.mm(2.6)
 
+    /** Beside few pieces there is room for the words on the shelf. */
+    readonly property bool aside: count > 0 && (across - count) * each > Theme.mm(60)
+
     spacing: Theme.mm(1)
 
     Word {
-        visible: root.count > 0
+        id: hint
+        visible: root.count > 0 && !root.aside
         width: parent.width
         text: qsTr("These are cut up first. Press one to take it away.")
     }
@@ -28,13 +32,15 @@ Column {
         Item {
             id: shelf
             required property int index
+            /** From its top to the board. */
+            readonly property real over: Math.max(root.folded, root.count === 0 ? empty.implicitHeight : root.aside ? inside.implicitHeight + Theme.mm(0.6) : 0)
             readonly property real figures: Math.max(Theme.mm(8), measured.deepest)
             width: root.width
-            height: root.count > 0 ? root.folded + root.board + figures : Math.max(root.folded, empty.implicitHeight) + root.board
+            height: over + root.board + (root.count > 0 ? figures : 0)
 
             ClothFill {
                 id: board
-                y: root.count > 0 ? root.folded : parent.height - height
+                y: shelf.over
                 width: parent.width
                 height: root.board
                 role: "table"
@@ -46,6 +52,14 @@ Column {
                 width: Theme.mm(24)
                 height: root.folded - Theme.mm(2)
                 planned: true
+            }
+            Word {
+                id: inside
+                visible: root.aside
+                x: root.count * root.each + Theme.gap
+                y: board.y - implicitHeight - Theme.mm(0.6)
+                width: parent.width - x
+                text: hint.text
             }
             Word {
                 id: empty
@@ -75,15 +89,15 @@ Column {
                             // The longer of them the wider, down to half.
                             readonly property real share: 0.5 + 0.5 * (owned.drawn?.lengthMm ?? 0) / Math.max(1, StockModel.mostLengthMm)
                             x: (parent.width - width) / 2
-                            y: Theme.mm(1)
+                            y: shelf.over - height
                             width: Math.round((parent.width - Theme.mm(4)) * share)
-                            height: root.folded - y
+                            height: root.folded - Theme.mm(1)
                             layers: 3
                             clothRole: owned.drawn?.print ?? "front"
                             colour: owned.drawn?.colour ?? ""
                         }
                         InlineLength {
-                            y: root.folded + root.board + Theme.mm(0.6)
+                            y: shelf.over + root.board + Theme.mm(0.6)
                             width: parent.width
                             horizontalAlignment: Text.AlignHCenter
                             lengthCap: Theme.capWord

@@ -61,6 +61,8 @@ Item {
 
     InlineLength {
         id: says
+        // On a low page the figures are told where they are set.
+        visible: !Theme.small || !root.reveals
         x: Theme.margin
         y: Theme.margin
         width: parent.width - 2 * Theme.margin
@@ -70,12 +72,14 @@ Item {
     TableDrawing {
         id: drawing
         visible: root.about === "table"
-        y: says.y + says.implicitHeight
+        y: says.visible ? says.y + says.implicitHeight : 0
         width: root.width
         height: Math.max(1, under.y - y - Theme.mm(2))
         view: WouldFit.wantedView
         mats: WouldFit.wantedMats
         toCome: true
+        // A low page has the figures only where they are set.
+        figured: !Theme.small
         marked: root.marked
         accessibleName: WouldFit.wishSays.replace(/[{}]/g, "")
     }

@@ -223,6 +223,15 @@ void ShopModels::aPieceSheHas()
     QVERIFY(at.stock.enter(QStringLiteral("width"), QStringLiteral("40 1/2"))
                 .value(QStringLiteral("ok"))
                 .toBool());
+    // Drawn out by its corner it takes the nearest whole inches, and is never nothing.
+    at.stock.dragTo(30.4 * 25.4, 0);
+    QCOMPARE(at.stock.remnant().value(QStringLiteral("lengthMm")).toDouble(), 30 * 25.4);
+    QCOMPARE(at.stock.remnant().value(QStringLiteral("widthMm")).toDouble(), 25.4);
+    QVERIFY(
+        at.stock.enter(QStringLiteral("length"), QStringLiteral("26")).value(QStringLiteral("ok")).toBool());
+    QVERIFY(at.stock.enter(QStringLiteral("width"), QStringLiteral("40 1/2"))
+                .value(QStringLiteral("ok"))
+                .toBool());
     QCOMPARE(at.stock.whyNot(), QString());
     QCOMPARE(at.stock.remnant().value(QStringLiteral("lengthMm")).toDouble(), 26 * 25.4);
     QCOMPARE(at.stock.remnant().value(QStringLiteral("widthSays")).toString().replace(QChar::Nbsp, u' '),
@@ -241,6 +250,8 @@ void ShopModels::aPieceSheHas()
     QCOMPARE(at.stock.mostLengthMm(), 26 * 25.4);
     QCOMPARE(at.stock.mostWidthMm(), 40.5 * 25.4);
     QCOMPARE(at.stock.pieces().size(), 1);
+    QCOMPARE(at.stock.figures().front().toString().replace(QChar::Nbsp, u' '),
+             QStringLiteral("{26} × {40 1/2 in}"));
     QVERIFY(at.shop.list().front().bought < before);
     QCOMPARE(at.open.kept().cloths.front().owned.size(), std::size_t(1));
     for (std::size_t i = 1; i < mostOwned; ++i)

@@ -71,6 +71,18 @@ void WouldFitTest::listsTheCase()
     QCOMPARE(c.text(0, WouldFit::Says), QStringLiteral("6 × 3 blocks of 7\u00a0in"));
     QCOMPARE(c.text(0, WouldFit::SizeSays), QStringLiteral("{48} × {24 in}, {6 in} bare"));
     QVERIFY(c.text(0, WouldFit::TakesSays).startsWith(QStringLiteral("18 blocks, ")));
+    // In short, as it hangs on the line.
+    QCOMPARE(c.text(0, WouldFit::BriefSays), QStringLiteral("6 × 3 of {7 in}"));
+    QCOMPARE(c.text(0, WouldFit::SidesSays), QStringLiteral("{48} × {24 in}"));
+    QVERIFY(c.text(0, WouldFit::TakesSays).endsWith(c.text(0, WouldFit::HoursSays)));
+    // What is wanted, as it is drawn: the table less what is to show of it.
+    QCOMPARE(c.would.wantedView().finishedAlongMm, 48 * 25.4);
+    QCOMPARE(c.would.wantedView().finishedAcrossMm, 24 * 25.4);
+    QVERIFY(c.would.wantedMats().isEmpty() && c.would.shown().isEmpty());
+    c.would.choose(0);
+    QCOMPARE(c.would.shown().value(QStringLiteral("sizeSays")).toString(), c.text(0, WouldFit::SizeSays));
+    c.would.leave();
+    c.would.begin();
     const auto drawing = c.would.data(c.would.index(0), WouldFit::Drawing).value<TableView>();
     QCOMPARE(drawing.columns, 6);
     QCOMPARE(drawing.finishedAlongMm, 48 * 25.4);
@@ -284,6 +296,8 @@ void WouldFitTest::aSetOfMats()
     Choosing c(project);
     c.would.pick(QStringLiteral("set"), true);
     QCOMPARE(c.would.wishSays(), QStringLiteral("6 mats of {18} × {12 in}"));
+    QCOMPARE(c.would.wantedMats().size(), 6);
+    QCOMPARE(c.would.wantedView().finishedAlongMm, 18 * 25.4);
     QVERIFY(c.wish("reveal-along").isEmpty());
     QCOMPARE(c.wish("mats").value(QStringLiteral("says")).toString(), QStringLiteral("mats, 6 at most"));
     QCOMPARE(c.text(0, WouldFit::Says), QStringLiteral("3 × 2 blocks of 5\u00a0in"));
