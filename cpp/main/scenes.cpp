@@ -256,8 +256,6 @@ QQuickItem *anyItem(QQuickWindow &window, const QString &name)
 std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
 {
     std::vector<Scene> scenes = shelfScenes(room, window);
-    scenes.push_back(
-        {QStringLiteral("settings"), false, [&room] { room.session().setView(QStringLiteral("settings")); }});
     for (int station = 0; station <= static_cast<int>(Station::Edge); ++station)
         scenes.push_back(stationScene(room, station));
     // Going to another station closes whatever lies over the work.
@@ -371,6 +369,10 @@ std::vector<Scene> scenesOf(Room &room, QQuickWindow &window)
     shade("shade-photo", "rust", "photo");
     at(QStringLiteral("layouts"), Station::Fit, [&room, &window] { openLayouts(room, window, false); });
     at(QStringLiteral("wishes"), Station::Fit, [&room, &window] { openLayouts(room, window, true); });
+    at(QStringLiteral("wishes-blocks"), Station::Fit, [&room, &window] {
+        openLayouts(room, window, true);
+        visibleItem(window, QStringLiteral("layouts"))->setProperty("about", QStringLiteral("blocks"));
+    });
     for (const bool wishes : {false, true}) {
         at(wishes ? QStringLiteral("mats-wanted") : QStringLiteral("mats"), Station::Fit,
            [&room, &window, wishes] { openMats(room, window, wishes); });

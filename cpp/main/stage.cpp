@@ -50,12 +50,30 @@ Scene putAwayScene(Room &room, QQuickWindow &window, const char *name, bool show
             [turn] { turn(false); }};
 }
 
+/// The place at the mat, with nothing in hand or with the first of what is called so.
+Scene settingsScene(Room &room, QQuickWindow &window, const char *name, const char *thing)
+{
+    return {QString::fromLatin1(name), false, [&room, &window, thing] {
+                room.session().setView(QStringLiteral("settings"));
+                settle(40);
+                if (QQuickItem *page = visibleItem(window, QStringLiteral("settings-page")))
+                    QMetaObject::invokeMethod(page, "take", Q_ARG(QString, QLatin1String(thing)));
+            }};
+}
+
 } // namespace
 
 std::vector<Scene> shelfScenes(Room &room, QQuickWindow &window)
 {
-    return {shelfScene(room), firstScene(room), putAwayScene(room, window, "put-away", false),
-            putAwayScene(room, window, "put-away-shown", true)};
+    return {shelfScene(room),
+            firstScene(room),
+            putAwayScene(room, window, "put-away", false),
+            putAwayScene(room, window, "put-away-shown", true),
+            settingsScene(room, window, "settings", ""),
+            settingsScene(room, window, "settings-language", "language"),
+            settingsScene(room, window, "settings-light", "light"),
+            settingsScene(room, window, "settings-card", "card"),
+            settingsScene(room, window, "settings-pedal", "pedal")};
 }
 
 Project upTo(Project project, Does wanted, std::int64_t more)

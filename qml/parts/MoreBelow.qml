@@ -11,7 +11,7 @@ Item {
     /** What it lies in, where that is the sibling. */
     property Item within: over
     property color ground: Theme.colors.raised
-    readonly property bool more: over !== null && over.visible && over.contentHeight - over.height - over.contentY > Theme.mm(1)
+    readonly property bool more: over !== null && over.visible && over.originY + over.contentHeight - over.height - over.contentY > Theme.mm(1)
 
     visible: more && within !== null && within.visible
     x: within?.x ?? 0

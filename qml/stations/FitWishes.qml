@@ -27,7 +27,7 @@ Flickable {
         let many = 0;
         for (let i = 0; i < WouldFit.wishes.length; ++i)
             many += stands(WouldFit.wishes[i].key) ? 1 : 0;
-        return many > 2 ? 10.5 : 18;
+        return many > 2 ? 10.5 : about === "blocks" ? 13 : 18;
     }
 
     function stands(key: string): bool {

@@ -7,6 +7,7 @@ import Matside.Theme
 /** The place at the mat, where all that can be settled about the tablet stands as it is settled; what is taken in hand is changed in a drawer that leaves it in sight. */
 FocusScope {
     id: root
+    objectName: "settings-page"
     focus: true
 
     /** Which of `things` is in hand; none: -1. */
@@ -58,6 +59,13 @@ FocusScope {
                 return { name, title, says: choices[i].says, value, words: choices[i].words ?? "", choices };
         return { name, title, says: "", value, words: "", choices };
     }
+    /** Takes what is called so in hand, or lets go of what is. */
+    function take(name: string) {
+        held = -1;
+        for (let i = 0; i < things.length; ++i)
+            if (things[i].name === name)
+                held = i;
+    }
     function choose(value: var) {
         if (heldName === "language")
             Language.code = value;
@@ -108,6 +116,8 @@ FocusScope {
         height: root.height - y - Theme.mm(2)
         things: root.things
         held: root.held
+        coverFrom: drawer.visible ? drawer.y - y : 0
+        coverTo: drawer.visible ? drawer.y + drawer.height - y : 0
         onTaken: thing => root.held = root.held === thing ? -1 : thing
     }
     Rectangle {
@@ -157,7 +167,7 @@ FocusScope {
                 height: visible ? implicitHeight : 0
                 width: parent.width
                 beside: true
-                pictureMost: root.low ? 14 : 20
+                pictureMost: root.low ? 17 : 20
                 accessibleName: root.things[root.held]?.title ?? ""
                 choices: root.things[root.held]?.choices ?? []
                 value: root.things[root.held]?.value

@@ -14,6 +14,10 @@ Item {
     /** The one in hand; none: -1. */
     property int held: -1
 
+    /** From where to where something lies over it: what is covered takes no finger and no focus. */
+    property real coverFrom: 0
+    property real coverTo: 0
+
     signal taken(int thing)
 
     readonly property int columns: width > height * 1.25 ? 4 : 2
@@ -87,6 +91,7 @@ Item {
             y: root.row(index) * root.deep + Theme.mm(1)
             width: root.each - Theme.mm(3)
             height: root.deep - Theme.mm(3)
+            enabled: y + height <= root.coverFrom || y >= root.coverTo
             //: what can be set, and how it is set: "Light: Day"
             accessibleName: (its.says ?? "") === "" ? its.title ?? "" : qsTr("%1: %2").arg(its.title).arg(its.says)
             Accessible.role: Accessible.RadioButton

@@ -29,6 +29,8 @@ Item {
                 return choices[i].says;
         return "";
     }
+    /** The cloth's name stands on the wood too, or over the table. */
+    readonly property real over: onWood ? 0 : label.height + Theme.mm(1)
     readonly property real under: along.implicitHeight + Theme.mm(1.5)
 
     implicitHeight: Math.max(along.y + along.height, wide.y + wide.height, onWood ? 0 : add.y + add.height)
@@ -37,15 +39,16 @@ Item {
     ClothFill {
         id: table
         x: root.tableX
+        y: root.over
         width: parent.width - x
-        height: Math.max(Theme.mm(31), wide.implicitHeight - root.under, root.room - root.under)
+        height: Math.max(Theme.mm(31), wide.implicitHeight - root.under, root.room - root.under - root.over)
         role: "table"
     }
     DimensionSteps {
         id: wide
         visible: root.breadth !== null
         enabled: !Session.readOnly
-        y: Math.max(0, (table.height - height) / 2)
+        y: root.over + Math.max(0, (table.height - height) / 2)
         width: Math.min(Theme.mm(36), root.width * 0.36)
         height: implicitHeight
         upright: true
@@ -57,7 +60,7 @@ Item {
         id: cloth
         visible: root.length !== null
         x: table.x + Theme.mm(2)
-        y: Theme.mm(4)
+        y: table.y + Theme.mm(4)
         width: Math.max(1, Math.min(table.width - Theme.mm(4) - (root.onWood ? root.addWidth + Theme.mm(4) : 0), height * 1.5))
         height: table.height - Theme.mm(6)
         clothRole: root.remnant.print ?? "front"
@@ -75,7 +78,7 @@ Item {
         // The cloth grows up and to the right, for either hand.
         rising: true
         x: cloth.x + cloth.cornerX + cloth.lengthMm * cloth.k - width / 2
-        y: Math.max(-Theme.mm(2), cloth.y + cloth.cornerY - cloth.widthMm * cloth.k - height / 2)
+        y: Math.max(table.y - Theme.mm(2), cloth.y + cloth.cornerY - cloth.widthMm * cloth.k - height / 2)
         accessibleName: qsTr("size of the cloth: drag, or use the arrow keys")
 
         property real fromLength: 0
@@ -99,7 +102,7 @@ Item {
         visible: root.length !== null
         enabled: !Session.readOnly
         x: table.x
-        y: table.height + Theme.mm(1.5)
+        y: table.y + table.height + Theme.mm(1.5)
         width: Math.min(table.width, Math.max(cloth.width, Theme.mm(86)))
         height: implicitHeight
         amount: root.length ?? ({})
@@ -108,9 +111,9 @@ Item {
     }
     Rectangle {
         id: label
-        x: root.onWood ? add.x : table.x + table.width - width - Theme.mm(2)
-        y: Theme.mm(3)
-        width: root.onWood ? add.width : Math.max(1, Math.min(table.width - cloth.cornerX - cloth.lengthMm * cloth.k - Theme.mm(14), Theme.mm(44)))
+        x: root.onWood ? add.x : table.x
+        y: root.onWood ? Theme.mm(3) : 0
+        width: root.onWood ? add.width : table.width
         height: said.implicitHeight + Theme.mm(2)
         color: Theme.colors.raised
         border.color: Theme.colors.ink

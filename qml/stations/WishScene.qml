@@ -29,8 +29,8 @@ Item {
             if (wish.kind !== "choice" && ofBlocks(wish.key) === (about === "blocks"))
                 all.push(wish);
         }
-        // The sides' stands under the side, the ends' under the end.
-        return about === "table" ? all.reverse() : all;
+        // The sides' stands under the side, the ends' under the end; the sizes of the blocks before what washing takes.
+        return about === "table" ? all.reverse() : all.slice(1).concat(all.slice(0, 1));
     }
     readonly property bool paired: amounts.length > 1 && width > Theme.mm(119) && !Theme.small
     /** What shows of a table is set: the way to let the piece hang over stands with it. */
@@ -62,7 +62,7 @@ Item {
     InlineLength {
         id: says
         // On a low page the figures are told where they are set.
-        visible: !Theme.small || !root.reveals
+        visible: !Theme.small || root.about === "table" && !root.reveals
         x: Theme.margin
         y: Theme.margin
         width: parent.width - 2 * Theme.margin

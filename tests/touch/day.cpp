@@ -236,7 +236,8 @@ bool Day::atTheShelf()
 
 bool Day::speak(const QString &name)
 {
-    return m_maker.touch(now("ShelfPage", "Language, screen")) && m_maker.touch(name) &&
+    return m_maker.touch(now("ShelfPage", "Language, screen")) &&
+           m_maker.touch(now("SettingsPage", "Language"), true) && m_maker.touch(name) &&
            m_maker.touch(now("SettingsPage", "Back to the shelf"));
 }
 

@@ -123,6 +123,8 @@ void AroundTest::noVoiceNoTarget()
     QVERIFY(!named("read"));
     m_program.room().session().setView(QStringLiteral("settings"));
     settle(60);
+    pressTarget(called(m_program.window().contentItem(), QStringLiteral("Read aloud: Each new step")));
+    settle(60);
     const QStringList words = printed(m_program.window().contentItem());
     QVERIFY(words.join(QLatin1Char('\n')).contains(QStringLiteral("no voice")));
     // Back with its own voice before this one goes.
@@ -137,6 +139,8 @@ void AroundTest::theVoiceIsChosenInTheSettings()
     aloud.speakBy(voice);
     m_program.room().session().setView(QStringLiteral("settings"));
     settle(60);
+    pressTarget(called(m_program.window().contentItem(), QStringLiteral("Read aloud: Never")));
+    settle(60);
     pressTarget(called(m_program.window().contentItem(), QStringLiteral("Each new step")));
     QCOMPARE(aloud.when(), QStringLiteral("each"));
     pressTarget(called(m_program.window().contentItem(), QStringLiteral("Never")));
@@ -147,6 +151,8 @@ void AroundTest::theVoiceIsChosenInTheSettings()
 void AroundTest::aPedalThatTurnsNothing()
 {
     m_program.room().session().setView(QStringLiteral("settings"));
+    settle(60);
+    pressTarget(called(m_program.window().contentItem(), QStringLiteral("Page-turn pedal: Turns the steps")));
     settle(60);
     pressTarget(called(m_program.window().contentItem(), QStringLiteral("Turns nothing")));
     for (const Station station : {Station::Cut, Station::Join}) {
