@@ -19,7 +19,7 @@ PrintCanvas {
         const wide = Math.max(least, most), side = Math.min(width, height) - 4 * unit;
         if (wide <= 0 || side <= 0)
             return;
-        const c = dyed(), k = side / wide, x = (width - side) / 2, y = (height - side) / 2, line = 2 * unit * c.lineScale;
+        const c = DyedColors.plain, k = side / wide, x = (width - side) / 2, y = (height - side) / 2, line = 2 * unit * c.lineScale;
         const block = (size, role, style) => {
             const s = size * k, at = y + side - s;
             Printing.clothRect(context, c, role, x, at, s, s, unit);

@@ -30,7 +30,7 @@ Item {
         Accessible.ignored: true
         onPrinting: context => {
             if (root.lie)
-                Striplets.drawnIn(context, dyedForWork(), root.lie, unit);
+                Striplets.drawnIn(context, DyedColors.forWork, root.lie, unit);
         }
     }
     component Percent: Word {

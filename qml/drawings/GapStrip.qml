@@ -35,7 +35,7 @@ Item {
         onPrinting: context => {
             if (!root.lie)
                 return;
-            const dyes = dyedForWork();
+            const dyes = DyedColors.forWork;
             Striplets.gaps(context, dyes, root.way, root.lie, unit);
             if (root.first)
                 Striplets.gapMeasure(context, Object.assign({}, dyes, { ink: root.ink }), root.from, root.to, root.lie.high * 0.7, root.lie.high + Theme.mm(2.4), unit);

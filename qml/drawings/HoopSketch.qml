@@ -25,7 +25,7 @@ PrintCanvas {
     onPrinting: context => {
         if (!lie)
             return Hoops.unknown(context, Theme.colors, room, height, unit);
-        Hoops.paint(context, dyedForWork(), lie, unit);
+        Hoops.paint(context, DyedColors.forWork, lie, unit);
         if (leading && lie.fits)
             Hoops.spare(context, Theme.colors, lie, width, unit);
     }

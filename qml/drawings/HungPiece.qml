@@ -23,7 +23,7 @@ PrintCanvas {
     onPrinting: context => {
         if (!(view?.finishedAlongMm > 0) || width <= 0 || height <= 0)
             return;
-        const c = dyed();
+        const c = DyedColors.plain;
         Hung.line(context, c, width, Theme.mm(2.2), unit);
         Hung.paint(context, c, Hung.lie(view, width, height, toScale > 0 ? toScale : 1e6, drop, behind, unit), face === "back", behind, unit);
     }

@@ -54,7 +54,7 @@ Item {
         onPrinting: context => {
             if (!root.lie)
                 return;
-            Marking.layers(context, dyedForWork(), root.lie, Theme.pxPerMm, unit);
+            Marking.layers(context, DyedColors.forWork, root.lie, Theme.pxPerMm, unit);
             Marking.sizes(context, Theme.colors, root.lie, along.width + Theme.mm(3), across.height + Theme.mm(2), Theme.pxPerMm, unit);
         }
     }

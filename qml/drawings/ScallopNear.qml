@@ -36,7 +36,7 @@ Item {
         Accessible.ignored: true
         onPrinting: context => {
             if (root.lie)
-                Scallops.paint(context, dyedForWork(), root.lie, root.seamMm * root.lie.q / root.way.chordMm, Theme.pxPerMm, unit);
+                Scallops.paint(context, DyedColors.forWork, root.lie, root.seamMm * root.lie.q / root.way.chordMm, Theme.pxPerMm, unit);
         }
     }
     Row {

@@ -14,6 +14,6 @@ PrintCanvas {
     Accessible.ignored: true
     onPrinting: context => {
         if ((view?.lengthMm ?? 0) > 0)
-            Striplets.row(context, dyedForWork(), view, width, height, unit);
+            Striplets.row(context, DyedColors.forWork, view, width, height, unit);
     }
 }
