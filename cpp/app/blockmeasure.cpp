@@ -4,6 +4,7 @@
 #include "app/figures.h"
 #include "app/findings.h"
 #include "app/readings.h"
+#include "app/trimhold.h"
 #include "bench/mishap.h"
 #include "bench/sides.h"
 
@@ -11,6 +12,24 @@
 #include <iterator>
 
 namespace matside {
+
+namespace {
+
+/// How many of the sentences are read at a glance; the first is told whatever its length.
+qsizetype toldAtOnce(const QStringList &lines)
+{
+    constexpr qsizetype most = 170;
+    qsizetype letters = 0, count = 0;
+    for (const QString &line : lines) {
+        letters += line.size() + 1;
+        if (count > 0 && letters > most)
+            break;
+        ++count;
+    }
+    return count;
+}
+
+} // namespace
 
 BlockMeasure::BlockMeasure(Workspace &workspace, Session &session, StepModel &steps)
     : m_workspace(workspace), m_session(session), m_steps(steps)
@@ -118,7 +137,14 @@ QString BlockMeasure::verdict() const
         return {};
     if (onlyIfAsShown())
         return tr("Square enough, if the rest is as shown.");
-    return verdictText(*m_finding, m_workspace.project().marks());
+    const Project &project = m_workspace.project();
+    if (trimmedToCommon(*m_finding, project)) {
+        const MadeBlock *block = project.made.goodBlock(m_block.toStdString());
+        return trimmedToCommonSays(
+            *m_finding, block ? stitchedFor(*block, m_workspace.plan(), project.marks()) : std::nullopt,
+            project);
+    }
+    return verdictText(*m_finding, project.marks());
 }
 
 QString BlockMeasure::remedy() const
@@ -127,17 +153,24 @@ QString BlockMeasure::remedy() const
         return {};
     if (onlyIfAsShown())
         return tr("Measure the rest before you cut.");
-    return remedyBeside(*m_finding, common(), m_workspace.project(), m_workspace.plan());
+    if (trimmedToCommon(*m_finding, m_workspace.project()))
+        return trimmedToCommonDoes(m_workspace.plan(), m_workspace.project().marks());
+    const auto size = common();
+    if (asksCommon(size)) {
+        const QStringList lines = commonTold(size);
+        return lines.first(toldAtOnce(lines)).join(u' ');
+    }
+    return remedyBeside(*m_finding, size, m_workspace.project(), m_workspace.plan());
 }
 
 QVariantList BlockMeasure::corners() const
 {
-    return m_finding ? cornersOf(*m_finding, times()) : QVariantList();
+    return m_finding ? cornersOf(departingOf(*m_finding), times()) : QVariantList();
 }
 
 QVariantList BlockMeasure::planned() const
 {
-    return m_finding ? plannedCorners(*m_finding) : QVariantList();
+    return m_finding ? plannedCorners(departingOf(*m_finding)) : QVariantList();
 }
 
 void BlockMeasure::nudge(int reading, int marks)
@@ -197,17 +230,42 @@ bool BlockMeasure::mayTakeCommon() const
     return offersCommon(common()) && !m_session.readOnly();
 }
 
-QString BlockMeasure::commonSays() const
+int BlockMeasure::toRead() const
 {
-    const auto size = common();
-    if (!size)
-        return {};
+    if (!m_measured || !m_finding || m_finding->kind != FindingKind::MeasureAgain)
+        return -1;
+    if (m_finding->suspect)
+        return static_cast<int>(*m_finding->suspect);
+    return m_finding->missing.empty() ? -1 : static_cast<int>(m_finding->missing.front());
+}
+
+bool BlockMeasure::asksCommon(const std::optional<CommonSize> &size) const
+{
+    return m_measured && m_finding && m_finding->kind == FindingKind::CommonSize && offersCommon(size);
+}
+
+QStringList BlockMeasure::commonTold(const std::optional<CommonSize> &size) const
+{
     QStringList lines;
-    for (const std::string &name : size->outliers)
-        lines.append(tr("%1 is too small for the others: make it again.").arg(toQt(name)));
+    if (!size)
+        return lines;
     if (offersCommon(size))
         lines += effectOf(*size);
-    return lines.join(u' ');
+    for (const std::string &name : size->outliers)
+        lines.append(tr("%1 is too small for the others: make it again.").arg(toQt(name)));
+    return lines;
+}
+
+QStringList BlockMeasure::commonLines() const
+{
+    const auto size = common();
+    const QStringList lines = commonTold(size);
+    return asksCommon(size) ? lines.mid(toldAtOnce(lines)) : lines;
+}
+
+QString BlockMeasure::commonSays() const
+{
+    return commonTold(common()).join(u' ');
 }
 
 QStringList BlockMeasure::effectOf(const CommonSize &common) const
@@ -227,10 +285,6 @@ QStringList BlockMeasure::effectOf(const CommonSize &common) const
                              [&](const Concerned &a, const Concerned &b) { return a.*way < b.*way; });
         return found != common.concerned.end() && (*found).*way > Length() ? &*found : nullptr;
     };
-    if (const Concerned *block = most(&Concerned::shows))
-        //: %1 is a block's name, "A2": at the common size its stitched line lies outside the seam by %2
-        lines.append(tr("A stitched line will show then: that of %1, by %2.")
-                         .arg(toQt(block->block), braced(block->shows, marks, Round::Fine)));
     if (after.table)
         //: table: %1 and %2 are what is left of the table at the sides and at the ends
         lines.append(
@@ -238,6 +292,10 @@ QStringList BlockMeasure::effectOf(const CommonSize &common) const
                 .arg(braced(after.table->reveal.along, marks), braced(after.table->reveal.across, marks)));
     if (after.sashing.longs > 0)
         lines.append(tr("Long sashings %1.").arg(braced(after.sashing.longLength, marks)));
+    if (const Concerned *block = most(&Concerned::shows))
+        //: %1 is a block's name, "A2": at the common size its stitched line lies outside the seam by %2
+        lines.append(tr("A stitched line will show then: that of %1, by %2.")
+                         .arg(toQt(block->block), braced(block->shows, marks, Round::Fine)));
     if (const Concerned *block = most(&Concerned::loses))
         lines.append(tr("%1 loses %2 a side into the seams.")
                          .arg(toQt(block->block), braced(block->loses, marks, Round::Fine)));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/departure.h"
 #include "app/findings.h"
 #include "app/stepmodel.h"
 
@@ -26,7 +27,9 @@ class BlockMeasure : public QObject, public Single<BlockMeasure> {
     Q_PROPERTY(QVariantList corners READ corners NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList planned READ planned NOTIFY changed FINAL)
     Q_PROPERTY(double times READ times NOTIFY changed FINAL)
+    Q_PROPERTY(int toRead READ toRead NOTIFY changed FINAL)
     Q_PROPERTY(QString commonSays READ commonSays NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList commonLines READ commonLines NOTIFY changed FINAL)
     Q_PROPERTY(bool mayTakeCommon READ mayTakeCommon NOTIFY changed FINAL)
 public:
     BlockMeasure(Workspace &workspace, Session &session, StepModel &steps);
@@ -51,7 +54,15 @@ public:
     [[nodiscard]] QVariantList planned() const;
     /// How many times the departure is exaggerated; 1 for a block as good as planned, and before it is
     /// measured.
-    [[nodiscard]] double times() const { return m_finding && m_measured ? timesDrawn(*m_finding) : 1; }
+    [[nodiscard]] double times() const
+    {
+        return m_finding && m_measured ? timesDrawn(departingOf(*m_finding)) : 1;
+    }
+    /// Where the readings disagree, the one to read first: the likeliest misread, or the first not yet read;
+    /// else −1.
+    [[nodiscard]] int toRead() const;
+    /// What a common size would mean, sentence by sentence; without those that are the remedy already.
+    [[nodiscard]] QStringList commonLines() const;
     /// What a common size would mean for the piece and for each thing made; empty when there is nothing to
     /// say.
     [[nodiscard]] QString commonSays() const;
@@ -85,6 +96,9 @@ private:
     [[nodiscard]] Project asRead() const;
     /// Never beside another answer.
     [[nodiscard]] bool offersCommon(const std::optional<CommonSize> &size) const;
+    /// The common size is asked for: then what it comes to is the remedy, as much as is read at a glance.
+    [[nodiscard]] bool asksCommon(const std::optional<CommonSize> &size) const;
+    [[nodiscard]] QStringList commonTold(const std::optional<CommonSize> &size) const;
     [[nodiscard]] QStringList effectOf(const CommonSize &common) const;
     [[nodiscard]] Project withCommon(const CommonSize &common) const;
 

@@ -201,6 +201,36 @@ const EdgeModel::Reckoned &EdgeModel::reckoned() const
     return *m_reckoned;
 }
 
+bool EdgeModel::again() const
+{
+    const auto &found = reckoned().finding;
+    return found && found->measureAgain;
+}
+
+Departing EdgeModel::departing() const
+{
+    const auto &found = reckoned().finding;
+    Departing departing{{}, squaredTo(), !found || found->good};
+    if (found && found->shape)
+        departing.shape = laidOn(*found->shape, found->order.front());
+    return departing;
+}
+
+QVariantList EdgeModel::corners() const
+{
+    return cornersOf(departing(), times());
+}
+
+QVariantList EdgeModel::planned() const
+{
+    return plannedCorners(departing());
+}
+
+double EdgeModel::times() const
+{
+    return timesDrawn(departing());
+}
+
 bool EdgeModel::squareEnough() const
 {
     const auto &found = reckoned().finding;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/departure.h"
 #include "app/stepmodel.h"
 #include "made/finding.h"
 #include "made/piece.h"
@@ -87,6 +88,10 @@ class EdgeModel : public QObject, public Single<EdgeModel> {
     Q_PROPERTY(QStringList frameLines READ frameLines NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
     Q_PROPERTY(QString remedy READ remedy NOTIFY changed FINAL)
+    Q_PROPERTY(bool again READ again NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList corners READ corners NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList planned READ planned NOTIFY changed FINAL)
+    Q_PROPERTY(double times READ times NOTIFY changed FINAL)
     Q_PROPERTY(QString roundSays READ roundSays NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList lay READ lay NOTIFY changed FINAL)
     Q_PROPERTY(QString laySays READ laySays NOTIFY changed FINAL)
@@ -142,9 +147,17 @@ public:
     [[nodiscard]] bool joinsClear() const;
     [[nodiscard]] QString verdict() const;
     [[nodiscard]] QString remedy() const;
+    /// Its readings disagree.
+    [[nodiscard]] bool again() const;
+    /// The measured piece, its departure drawn so many times over, and the size it is squared to, as of a
+    /// block; no corners where the readings make no shape.
+    [[nodiscard]] QVariantList corners() const;
+    [[nodiscard]] QVariantList planned() const;
+    [[nodiscard]] double times() const;
     /// Whether the binding still reaches round the piece as it was measured; empty while that is as planned.
     [[nodiscard]] QString roundSays() const;
-    /// Where the binding closes (first) and is joined: {side (0 top, clockwise), fromMm, says, shorten}.
+    /// Where the binding closes (first) and is joined: {side (0 top, clockwise), fromMm, figure, says,
+    /// cutSays}.
     [[nodiscard]] QVariantList lay() const;
     [[nodiscard]] QString laySays() const;
     [[nodiscard]] BindingView binding() const;
@@ -220,6 +233,8 @@ private:
         std::optional<BindingLay> lay;       ///< nothing where the edge is not bound
     };
     [[nodiscard]] const Reckoned &reckoned() const;
+    /// The piece as it was read, lying on the side it is squared off.
+    [[nodiscard]] Departing departing() const;
     void keep(const Readings &readings, int taken);
     /// Which readings were stepped, typed or confirmed.
     [[nodiscard]] Taken taken() const;

@@ -59,13 +59,14 @@ std::vector<LaidPlace> bindingPlaces(const Project &project, const BindingLay &l
 {
     const Marks marks = project.marks();
     std::vector<LaidPlace> places{
-        {lay.begin, EdgeModel::tr("Begin and close: %1.").arg(placeText(lay.begin, marks)), Length()}};
+        {lay.begin, EdgeModel::tr("Begin and close: %1.").arg(placeText(lay.begin, marks)), {}}};
     for (std::size_t i = 0; i < lay.joins.size(); ++i) {
         const Length off = lay.shorten[i].downTo(project.finest);
         QString says = EdgeModel::tr("Join %1: %2.").arg(i + 1).arg(placeText(lay.joins[i], marks));
+        QString cut;
         if (off > Length())
-            says += u' ' + EdgeModel::tr("First cut %1 off strip %2.").arg(braced(off, marks)).arg(i + 1);
-        places.push_back({lay.joins[i], says, off});
+            cut = EdgeModel::tr("First cut %1 off strip %2.").arg(braced(off, marks)).arg(i + 1);
+        places.push_back({lay.joins[i], cut.isEmpty() ? says : says + u' ' + cut, cut});
     }
     return places;
 }
@@ -188,8 +189,8 @@ QString EdgeModel::verdict() const
         return {};
     const Marks marks = m_workspace.project().marks();
     if (found->measureAgain && found->otherDiagonal > Length())
-        //: of a piece's six measures; %1 and %2 are lengths
-        return tr("With these sides and one diagonal of %1, the other would be %2.")
+        //: of a piece's six measures; %1 and %2 are lengths: the sides as they were read allow no other
+        return tr("Beside a diagonal of %1 the other would be %2.")
             .arg(braced(read().diagonals[0], marks), braced(found->otherDiagonal, marks));
     if (found->measureAgain)
         return tr("The readings disagree by %1.").arg(braced(found->K.magnitude(), marks));
@@ -223,13 +224,13 @@ QString EdgeModel::remedy() const
     const QString order = tr("%1, %2, %3, %4")
                               .arg(sideText(found->order[0]), sideText(found->order[1]),
                                    sideText(found->order[2]), sideText(found->order[3]));
-    if (found->good && !allRead())
+    if (!allRead())
         return tr("Measure the rest before you cut.");
     if (found->good)
         return tr("Trim it plainly, in this order: %1.").arg(order);
-    return tr("Ease it with steam and measure again, or square it smaller: the largest true piece is %1 × "
-              "%2. "
-              "Trim in this order: %3.")
+    //: %1 × %2 is the largest true piece that can be cut, %3 the order of its sides: "bottom, left, top,
+    //: right"
+    return tr("Ease it with steam and measure again, or square it smaller, to %1 × %2, in this order: %3.")
         .arg(braced(found->trueSize.along, marks, Round::Down),
              braced(found->trueSize.across, marks, Round::Down), order);
 }
@@ -286,12 +287,15 @@ QString EdgeModel::pinsSay() const
 QVariantList EdgeModel::lay() const
 {
     QVariantList list;
+    const Marks marks = m_workspace.project().marks();
     if (const auto &lay = reckoned().lay)
         for (const LaidPlace &laid : bindingPlaces(m_workspace.project(), *lay))
-            list.append(QVariantMap{{QStringLiteral("side"), static_cast<int>(laid.place.side)},
-                                    {QStringLiteral("fromMm"), laid.place.from.asMm()},
-                                    {QStringLiteral("says"), laid.says},
-                                    {QStringLiteral("shorten"), laid.shorten > Length()}});
+            list.append(
+                QVariantMap{{QStringLiteral("side"), static_cast<int>(laid.place.side)},
+                            {QStringLiteral("fromMm"), laid.place.from.asMm()},
+                            {QStringLiteral("figure"), QVariant::fromValue(figureOf(laid.place.from, marks))},
+                            {QStringLiteral("says"), laid.says},
+                            {QStringLiteral("cutSays"), laid.cut}});
     return list;
 }
 

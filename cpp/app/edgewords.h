@@ -18,7 +18,7 @@ namespace matside {
 struct LaidPlace {
     EdgePlace place;
     QString says;
-    Length shorten; ///< to cut off the strip first, on the ruler's mark below
+    QString cut; ///< what to cut off the strip first; empty where nothing is
 };
 [[nodiscard]] std::vector<LaidPlace> bindingPlaces(const Project &project, const BindingLay &lay);
 /// What the joins keep clear of, and how much to hang loose.

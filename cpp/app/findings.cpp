@@ -2,13 +2,11 @@
 #include "app/findings.h"
 
 #include "app/planfile.h"
+#include "bench/sides.h"
 
 #include <QCoreApplication>
-#include <QVariantMap>
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 
 namespace matside {
 
@@ -25,77 +23,20 @@ Json sizeFile(const Pair &size, Marks marks)
     return file;
 }
 
-/// A corner as it is drawn, in parts of the longer side.
-struct Drawn {
-    Point square; ///< of the rectangle it should be
-    Point off;    ///< how far the block's is from it
-};
-
-/// Less than so much of the longer side, the departure drawn several times over still looks as planned; more
-/// than so much of it, it is seen as it was measured.
-constexpr double leastSeen = 0.01;
-constexpr double mostDrawn = 0.2;
-
-/// The rectangle of a size, its corners from the top left.
-Shape rectangleOf(const Pair &size)
-{
-    const auto w = static_cast<double>(size.along.count()), h = static_cast<double>(size.across.count());
-    return {{Point{0, 0}, Point{w, 0}, Point{w, h}, Point{0, h}}};
-}
-
-/// The shape laid so that a tilted side is seen to tilt: straight is the one across from it, or the narrower
-/// end of a taper. Any other lies on its top as it was fitted. Where it is the size that is spoken of, the
-/// size is what is seen: whether it tilts is judged at the common one.
-Shape laidStraight(const Finding &finding)
-{
-    if (finding.kind == FindingKind::CommonSize)
-        return rectangleOf(finding.own);
-    Shape shape = *finding.shape;
-    if (!finding.side)
-        return shape;
-    const std::size_t across = (static_cast<std::size_t>(*finding.side) + 2) % 4;
-    const Point from = shape.corner[across], to = shape.corner[(across + 1) % 4];
-    constexpr double quarter = 1.57079632679489661923;
-    const double turn = static_cast<double>(across) * quarter - std::atan2(to.y - from.y, to.x - from.x);
-    for (Point &corner : shape.corner)
-        corner = {corner.x * std::cos(turn) - corner.y * std::sin(turn),
-                  corner.x * std::sin(turn) + corner.y * std::cos(turn)};
-    return shape;
-}
-
-/// The corners of the size it should have, and how far the block's are from them; readings that make no shape
-/// leave them where they should be.
-std::array<Drawn, 4> drawnOf(const Finding &finding)
-{
-    const Shape shape = finding.shape ? laidStraight(finding) : rectangleOf(finding.wanted);
-    Point middle;
-    for (const Point &corner : shape.corner) {
-        middle.x += corner.x / 4;
-        middle.y += corner.y / 4;
-    }
-    const auto w = static_cast<double>(finding.wanted.along.count());
-    const auto h = static_cast<double>(finding.wanted.across.count());
-    const double longest = std::max({w, h, 1.0});
-    std::array<Drawn, 4> corners;
-    for (std::size_t i = 0; i < 4; ++i) {
-        const Point square{(i == 0 || i == 3 ? -w : w) / 2, (i < 2 ? -h : h) / 2};
-        const Point &corner = shape.corner[i];
-        corners[i] = {
-            {square.x / longest, square.y / longest},
-            {(corner.x - middle.x - square.x) / longest, (corner.y - middle.y - square.y) / longest}};
-    }
-    return corners;
-}
-
 } // namespace
+
+bool commonTaken(const Project &project)
+{
+    return takenAsCommon(project, project.blocks.width) && takenAsCommon(project, project.blocks.height);
+}
 
 Target targetOf(const Project &project, const Plan &plan)
 {
     Target target;
     target.outline = plan.block.outline;
     const Tolerances tolerances = usualTolerances(project.system);
-    target.common =
-        isCommonSize(ownSizes(project, tolerances), plan.block.outline, tolerances, project.marks());
+    target.common = commonTaken(project) || isCommonSize(ownSizes(project, tolerances), plan.block.outline,
+                                                         tolerances, project.marks());
     target.allowance = plan.basis.allowance;
     return target;
 }
@@ -104,9 +45,13 @@ std::optional<Length> offItsSize(const Project &project, const Plan &plan,
                                  const std::array<Length, 2> &outline)
 {
     const Pair &planned = plan.block.outline;
-    const Length off =
-        max((outline[0] - planned.along).magnitude(), (outline[1] - planned.across).magnitude());
-    return off > usualTolerances(project.system).size ? std::optional(off) : std::nullopt;
+    const Tolerances tolerances = usualTolerances(project.system);
+    const Length more = max(outline[0] - planned.along, outline[1] - planned.across);
+    const Length less = max(planned.along - outline[0], planned.across - outline[1]);
+    // At a common size that was taken a larger one is trimmed to it (F23).
+    const bool off =
+        less > tolerances.size || more > (commonTaken(project) ? tolerances.over : tolerances.size);
+    return off ? std::optional(max(more, less)) : std::nullopt;
 }
 
 std::optional<Finding> findingOf(const Project &project, const Plan &plan, const MadeBlock &block)
@@ -126,7 +71,47 @@ std::optional<CommonSize> commonOf(const Project &project, const Plan &plan)
     if (sizes.size() < 2)
         return std::nullopt;
     const Pair planned = plan.block.outline;
+    // One that was taken stands as long as every block can be trimmed to it: it does not follow each further
+    // one.
+    const auto fits = [&](const OwnSize &own) {
+        const Length more = max(own.outline.along - planned.along, own.outline.across - planned.across);
+        const Length less = max(planned.along - own.outline.along, planned.across - own.outline.across);
+        return more <= tolerances.over && less <= tolerances.size;
+    };
+    if (commonTaken(project) && std::all_of(sizes.begin(), sizes.end(), fits))
+        return CommonSize{planned, false, {}, {}, {}};
     return commonSize(sizes, planned, planned, tolerances, project.marks());
+}
+
+bool trimmedToCommon(const Finding &finding, const Project &project)
+{
+    const Length more =
+        max(finding.own.along - finding.wanted.along, finding.own.across - finding.wanted.across);
+    return finding.kind == FindingKind::Plain && finding.does == Remedy::CutPlainly && commonTaken(project) &&
+           more > usualTolerances(project.system).size;
+}
+
+QString trimmedToCommonSays(const Finding &finding, const std::optional<Pair> &stitchedFor,
+                            const Project &project)
+{
+    const Marks marks = project.marks();
+    const Tolerances tolerances = usualTolerances(project.system);
+    const auto near = [&](Length own, Length wanted) {
+        return (own - wanted).magnitude() <= tolerances.size;
+    };
+    const bool planned = stitchedFor && near(finding.own.along, stitchedFor->along) &&
+                         near(finding.own.across, stitchedFor->across);
+    // The size it was stitched for is planned no more: a common size was taken since.
+    return (planned ? QCoreApplication::translate("Words", "It came out as first planned: %1.")
+                    : QCoreApplication::translate("Words", "It is larger than the common size: %1."))
+        .arg(sizeText(finding.own, marks));
+}
+
+QString trimmedToCommonDoes(const Plan &plan, Marks marks)
+{
+    //: %1 is the size of a trimmed block, at the common size of all
+    return QCoreApplication::translate("Words", "Trim it to the common size, cut to %1.")
+        .arg(sizeText(plan.block.trimmed, marks));
 }
 
 Finding besideOthers(const Finding &finding, const std::string &of, const Readings &readings,
@@ -172,36 +157,6 @@ std::string nextToMeasure(const Project &project, const std::string &inHand)
             !readingsOf(block))
             return block.block;
     return {};
-}
-
-double timesDrawn(const Finding &finding)
-{
-    if (!finding.shape)
-        return 1;
-    double most = 0;
-    for (const Drawn &corner : drawnOf(finding))
-        most = std::max({most, std::abs(corner.off.x), std::abs(corner.off.y)});
-    return most * timesCrooked < leastSeen || most * timesCrooked > mostDrawn ? 1 : timesCrooked;
-}
-
-QVariantList cornersOf(const Finding &finding, double times)
-{
-    QVariantList list;
-    if (!finding.shape)
-        return list;
-    for (const Drawn &corner : drawnOf(finding))
-        list.append(QVariantMap{{QStringLiteral("x"), corner.square.x + corner.off.x * times},
-                                {QStringLiteral("y"), corner.square.y + corner.off.y * times}});
-    return list;
-}
-
-QVariantList plannedCorners(const Finding &finding)
-{
-    QVariantList list;
-    for (const Drawn &corner : drawnOf(finding))
-        list.append(
-            QVariantMap{{QStringLiteral("x"), corner.square.x}, {QStringLiteral("y"), corner.square.y}});
-    return list;
 }
 
 nlohmann::ordered_json findingsFile(const Project &project, const Plan &plan)

@@ -8,7 +8,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
-#include <QVariantList>
+#include <QString>
 
 namespace matside {
 
@@ -24,6 +24,8 @@ namespace matside {
 /// Along × across in braces; once where both are alike.
 [[nodiscard]] QString sizeText(const Pair &size, Marks marks);
 
+/// The blocks' size is one that was taken as common (F23).
+[[nodiscard]] bool commonTaken(const Project &project);
 /// What a block is held against: the planned outline, whether that is the common size of what was measured,
 /// and its allowance.
 [[nodiscard]] Target targetOf(const Project &project, const Plan &plan);
@@ -34,7 +36,8 @@ namespace matside {
 /// The finding on a block of the project; nothing when it was not measured.
 [[nodiscard]] std::optional<Finding> findingOf(const Project &project, const Plan &plan,
                                                const MadeBlock &block);
-/// What F23 chooses from the blocks measured; nothing under two of them.
+/// What F23 chooses from the blocks measured; nothing under two of them. One that was taken stands while
+/// every block can be trimmed to it.
 [[nodiscard]] std::optional<CommonSize> commonOf(const Project &project, const Plan &plan);
 /// One answer for a block beside the others: too far off its plan it may still be as the common size wants
 /// it; and near its plan it may be too small for the others. `of` is that block, read as `readings`.
@@ -44,18 +47,15 @@ namespace matside {
 /// What to do about it, where the common size is known already.
 [[nodiscard]] QString remedyBeside(const Finding &finding, const std::optional<CommonSize> &common,
                                    const Project &project, const Plan &plan);
+/// It is as good as the others, only larger than the common size that was taken: then what it is,
+/// `stitchedFor` being what it was planned at when it was stitched, and what to do.
+[[nodiscard]] bool trimmedToCommon(const Finding &finding, const Project &project);
+[[nodiscard]] QString trimmedToCommonSays(const Finding &finding, const std::optional<Pair> &stitchedFor,
+                                          const Project &project);
+[[nodiscard]] QString trimmedToCommonDoes(const Plan &plan, Marks marks);
 /// The next block that could be cut and has no size of its own yet, other than the one in hand; empty when
 /// there is none.
 [[nodiscard]] std::string nextToMeasure(const Project &project, const std::string &inHand);
-/// How many times a block's departure from its planned shape is drawn, where it can be seen only then;
-/// otherwise once.
-inline constexpr double timesCrooked = 5;
-[[nodiscard]] double timesDrawn(const Finding &finding);
-/// Corners of the block drawn with its departure so many times over: {x, y} from the middle, in parts of the
-/// planned longer side; top left first, clockwise. A tilted side is seen to tilt.
-[[nodiscard]] QVariantList cornersOf(const Finding &finding, double times);
-/// Those of the size it should have.
-[[nodiscard]] QVariantList plannedCorners(const Finding &finding);
 /// `findings` of the plan file: one for every measured block.
 [[nodiscard]] nlohmann::ordered_json findingsFile(const Project &project, const Plan &plan);
 

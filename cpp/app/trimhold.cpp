@@ -30,16 +30,21 @@ Pair stitchedAs(const MadeBlock &block, const Plan &plan, Marks marks)
 {
     if (block.outline)
         return {(*block.outline)[0], (*block.outline)[1]};
+    return stitchedFor(block, plan, marks).value_or(plan.block.outline);
+}
+
+std::optional<Pair> stitchedFor(const MadeBlock &block, const Plan &plan, Marks marks)
+{
     const Pair &sent = plan.block.sent;
     if (!block.sent || sent.along <= Length() || sent.across <= Length())
-        return plan.block.outline;
+        return std::nullopt;
     // What was sent to the machine larger than today's comes out larger by as much.
     const Length fine = stepOf(Round::Fine, marks);
     const auto drawnUp = [&](Length outline, Length was, Length is) {
         return was == is ? outline : outline.scaled(was.count(), is.count()).nearestTo(fine);
     };
-    return {drawnUp(plan.block.outline.along, (*block.sent)[0], sent.along),
-            drawnUp(plan.block.outline.across, (*block.sent)[1], sent.across)};
+    return Pair{drawnUp(plan.block.outline.along, (*block.sent)[0], sent.along),
+                drawnUp(plan.block.outline.across, (*block.sent)[1], sent.across)};
 }
 
 Side firstCutSide(const std::optional<Finding> &finding, bool begunByLine, Hand hand)

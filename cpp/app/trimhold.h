@@ -33,6 +33,9 @@ struct TrimHold {
 /// else as it was planned when it was stitched, which a common size taken since does not alter.
 [[nodiscard]] Pair stitchedAs(const MadeBlock &block, const Plan &plan, Marks marks);
 
+/// What it was planned at when it was stitched, by what was sent then; nothing where that was not noted.
+[[nodiscard]] std::optional<Pair> stitchedFor(const MadeBlock &block, const Plan &plan, Marks marks);
+
 /// What is known of a block when a side of it is cut.
 struct TrimBlock {
     std::optional<Finding> finding; ///< on its readings

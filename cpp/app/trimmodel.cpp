@@ -140,19 +140,25 @@ QString TrimModel::checkSays() const
 
 QVariantList TrimModel::corners() const
 {
-    return m_drawn ? cornersOf(*m_drawn, times()) : QVariantList();
+    return m_drawn ? cornersOf(departingOf(*m_drawn), times()) : QVariantList();
 }
 
 QVariantList TrimModel::planned() const
 {
-    return m_drawn ? plannedCorners(*m_drawn) : QVariantList();
+    return m_drawn ? plannedCorners(departingOf(*m_drawn)) : QVariantList();
 }
 
 QString TrimModel::verdict() const
 {
-    const Marks marks = m_workspace.project().marks();
+    const Project &project = m_workspace.project();
+    const Marks marks = project.marks();
     if (m_finding && m_finding->kind == FindingKind::Plain && side() > 1)
         return {}; // heeded with the first cut
+    if (m_finding && trimmedToCommon(*m_finding, project)) {
+        const MadeBlock *block = project.made.goodBlock(m_steps.block().toStdString());
+        return trimmedToCommonSays(
+            *m_finding, block ? stitchedFor(*block, m_workspace.plan(), marks) : std::nullopt, project);
+    }
     if (m_finding)
         return verdictText(*m_finding, marks);
     if (!m_loggedOff)
@@ -167,6 +173,8 @@ QString TrimModel::remedy() const
         return {};
     const Project &project = m_workspace.project();
     const Plan &plan = m_workspace.plan();
+    if (m_finding && trimmedToCommon(*m_finding, project))
+        return trimmedToCommonDoes(plan, project.marks());
     if (m_finding)
         return remedyBeside(*m_finding, commonOf(project, plan), project, plan);
     return tr("Measure its sides and diagonals before you cut.");
@@ -239,14 +247,41 @@ QVariantMap TrimModel::lies() const
     const Plan &plan = m_workspace.plan();
     // The block is turned a quarter for each side: what lies across the blade changes with it.
     const Pair &trimmed = plan.block.trimmed;
+    QVariantMap lies{{QStringLiteral("alongMm"), (isLain(own()) ? trimmed.across : trimmed.along).asMm()},
+                     {QStringLiteral("acrossMm"), (isLain(own()) ? trimmed.along : trimmed.across).asMm()},
+                     {QStringLiteral("allowanceMm"), m_hold.line.asMm()},
+                     {QStringLiteral("side"), side()},
+                     {QStringLiteral("block"), m_steps.block()},
+                     {QStringLiteral("turns"), quartersTurned()}};
+    lies.insert(crooked());
+    return lies;
+}
+
+int TrimModel::quartersTurned() const
+{
+    const Side upright = m_workspace.project().hand == Hand::Left ? Side::Left : Side::Right;
+    return (static_cast<int>(upright) - static_cast<int>(own()) + 4) % 4;
+}
+
+QVariantMap TrimModel::crooked() const
+{
+    if (m_hold.holds != TrimLines::CutSide || !m_finding || !m_finding->shape)
+        return {};
     const bool left = m_workspace.project().hand == Hand::Left;
-    const int upright = static_cast<int>(left ? Side::Left : Side::Right);
-    return {{QStringLiteral("alongMm"), (isLain(own()) ? trimmed.across : trimmed.along).asMm()},
-            {QStringLiteral("acrossMm"), (isLain(own()) ? trimmed.along : trimmed.across).asMm()},
-            {QStringLiteral("allowanceMm"), m_hold.line.asMm()},
-            {QStringLiteral("side"), side()},
-            {QStringLiteral("block"), m_steps.block()},
-            {QStringLiteral("turns"), (upright - static_cast<int>(own()) + 4) % 4}};
+    const int quarters = quartersTurned();
+    QStringList names;
+    for (int at = 0; at < 4; ++at) {
+        const int lies = static_cast<int>(left ? Side::Left : Side::Right) + (left ? 4 - at : at);
+        names.append(readingText(static_cast<std::size_t>((lies + 4 - quarters) % 4)));
+    }
+    const Shape laid = m_finding->kind == FindingKind::Split
+                           ? turnedBy(*m_finding->shape, -splitTurn(*m_finding->shape))
+                           : laidOn(*m_finding->shape, m_first);
+    const double drawn = timesDrawn({laid, m_finding->own, false});
+    const QVariantList off = cornersOff(laid, m_finding->own, drawn, quarters);
+    return {{QStringLiteral("names"), names},
+            {QStringLiteral("times"), drawn},
+            {QStringLiteral("off"), left ? mirrored(off) : off}};
 }
 
 void TrimModel::cut()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/departure.h"
 #include "app/findings.h"
 #include "app/stepmodel.h"
 #include "app/trimhold.h"
@@ -68,7 +69,7 @@ public:
     /// it; and the size it should have.
     [[nodiscard]] QVariantList corners() const;
     [[nodiscard]] QVariantList planned() const;
-    [[nodiscard]] double times() const { return m_drawn ? timesDrawn(*m_drawn) : 1; }
+    [[nodiscard]] double times() const { return m_drawn ? timesDrawn(departingOf(*m_drawn)) : 1; }
     /// The strip that comes apart, empty at another step: {lengthMm, widthMm, blockMm [along, across],
     /// starts, names: of its blocks, cuts: the middle of each gap, done: blocks already off it}. On cloth as
     /// the blocks have drawn it in.
@@ -76,7 +77,10 @@ public:
 
     /// How the block lies for this side, empty at another step: {alongMm, acrossMm: of the trimmed block,
     /// across the blade and with it, allowanceMm, side, block: its name, turns: quarters clockwise that it
-    /// lies turned by}.
+    /// lies turned by}. Of a crooked one that is cut also names: its sides as they lie (at the blade, at the
+    /// foot, across from the blade, at the head), off: how far its stitched corners lie off their planned
+    /// places, {x, y} mm from the top left clockwise, so many times over, and times; for the left hand the
+    /// other way round, as the drawing is.
     [[nodiscard]] QVariantMap lies() const;
 
     /// The side is cut; the fourth logs the block. Nothing where the way is another.
@@ -88,6 +92,9 @@ signals:
     void changed();
 
 private:
+    [[nodiscard]] QVariantMap crooked() const;
+    /// Clockwise from how the block stands upright.
+    [[nodiscard]] int quartersTurned() const;
     /// Judges the block in hand anew.
     void look();
     void cutSide();

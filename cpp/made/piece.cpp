@@ -30,6 +30,7 @@ PieceFinding judgePiece(const Readings &readings, const Tolerances &tolerances, 
     if (finding.K.magnitude() > tolerances.doubtful * 2 || std::abs(fit.disagreement) > most)
         return finding;
     finding.measureAgain = false;
+    finding.shape = fit.shape;
     const auto &[top, right, bottom, left] = readings.sides;
     finding.ends = top - bottom;
     finding.flanks = right - left;

@@ -7,6 +7,8 @@
 
 #include <optional>
 
+#include <optional>
+
 namespace matside {
 
 /// The finished piece measured before its edge is trimmed: four sides and two diagonals with a tape, which is
@@ -27,6 +29,7 @@ struct PieceFinding {
     bool good = false;    ///< within both
     Pair trueSize;        ///< the largest true rectangle that can be cut
     std::array<Side, 4> order{Side::Bottom, Side::Right, Side::Top, Side::Left}; ///< of squaring it
+    std::optional<Shape> shape; ///< the fitted figure, for drawing its departure exaggerated
 };
 [[nodiscard]] PieceFinding judgePiece(const Readings &readings, const Tolerances &tolerances, Marks marks);
 

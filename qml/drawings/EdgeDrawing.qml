@@ -19,8 +19,10 @@ Item {
     property string phase
     /** Six {says, figure}; empty for none. */
     property var readings: []
-    /** [{side, fromMm}], the first where the binding closes. */
+    /** [{side, fromMm, figure}], the first where the binding closes. */
     property var joins: []
+    /** Each with its distance from the corner it is measured from: the left one, at the sides the upper. */
+    property bool figured: false
     /** More than 0: only its top left corner, so many millimetres of it. */
     property real cornerMm: 0
     /** That corner runs on to the sheet's far sides, however wide it is. */
@@ -35,14 +37,31 @@ Item {
     /** Where the curve's reading ends and its plate lies. */
     readonly property var bow: curved ? Edges.bow(view, x0, y0, scale_, w, h) : null
     readonly property bool measuring: phase === "square" && readings.length === 6
-    readonly property real pad: measuring ? Theme.mm(6) : phase === "bind" ? Theme.mm(11) : Theme.mm(4)
+    readonly property real pad: measuring ? Theme.mm(6) : phase === "bind" ? (figured ? Theme.mm(17) : Theme.mm(11)) : Theme.mm(4)
     readonly property real padSide: measuring ? Theme.mm(10) : pad
+    /** The widest of the plates with figures at the left side, and at the right one. */
+    property real widestLeft: 0
+    property real widestRight: 0
+    readonly property bool plated: phase === "bind" && figured
+    readonly property real padLeft: plated ? Math.max(Theme.mm(8), widestLeft + Theme.mm(5)) : padSide
+    readonly property real padRight: plated ? Math.max(Theme.mm(8), widestRight + Theme.mm(5)) : padSide
+
+    function measureTags() {
+        let left = 0, right = 0;
+        for (let i = 0; i < tags.count; ++i) {
+            const side = root.joins[i]?.side ?? 0, wide = tags.itemAt(i)?.width ?? 0;
+            left = side === 3 ? Math.max(left, wide) : left;
+            right = side === 1 ? Math.max(right, wide) : right;
+        }
+        widestLeft = left;
+        widestRight = right;
+    }
     readonly property bool near: cornerMm > 0
     readonly property real scale_: near ? Math.max(0, Math.min(width, height) - pad) / cornerMm : view && view.alongMm > 0 && view.acrossMm > 0
-                                   ? Math.max(0, Math.min((width - 2 * padSide) / view.alongMm, (height - 2 * pad) / view.acrossMm)) : 0
+                                   ? Math.max(0, Math.min((width - padLeft - padRight) / view.alongMm, (height - 2 * pad) / view.acrossMm)) : 0
     readonly property real w: view ? view.alongMm * scale_ : 0
     readonly property real h: view ? view.acrossMm * scale_ : 0
-    readonly property real x0: near && wide ? pad : near ? (width - Math.min(width, height)) / 2 + pad : (width - w) / 2
+    readonly property real x0: near && wide ? pad : near ? (width - Math.min(width, height)) / 2 + pad : padLeft + (width - padLeft - padRight - w) / 2
     readonly property real y0: near ? pad : (height - h) / 2
 
     clip: near
@@ -51,7 +70,7 @@ Item {
 
     PrintCanvas {
         anchors.fill: parent
-        shows: [root.view, root.phase, root.joins, root.measuring, root.w, root.curved]
+        shows: [root.view, root.phase, root.joins, root.figured, root.measuring, root.w, root.curved]
         mirrored: false
         Accessible.ignored: true
         onPrinting: context => {
@@ -63,6 +82,8 @@ Item {
                 Edges.diagonals(context, Theme.colors, g, unit);
             if (root.bow)
                 Edges.bowed(context, Theme.colors, root.bow, Theme.pxPerMm, unit);
+            if (root.phase === "bind" && root.figured)
+                Edges.reaches(context, Theme.colors, g, root.joins, Theme.pxPerMm, unit);
             if (root.phase === "bind")
                 Edges.joins(context, DyedColors.forWork, root.view, g, root.joins, Theme.pxPerMm, unit);
         }
@@ -145,22 +166,37 @@ Item {
         Rectangle {
             id: tag
             required property int index
-            readonly property var at: Edges.tagAt(root.joins[index] ?? null, root.x0, root.y0, root.scale_, root.w, root.h, width, height, Theme.mm(1.6), index > 0 ? tags.itemAt(0) : null)
-            x: at[0]
+            readonly property real air: Theme.mm(root.figured ? 3.6 : 1.6)
+            readonly property var at: Edges.tagAt(root.joins[index] ?? null, root.x0, root.y0, root.scale_, root.w, root.h, width, height, air, index > 0 ? tags.itemAt(0) : null)
+            x: Math.max(0, Math.min(root.width - width, at[0]))
             y: at[1]
-            width: Math.max(Theme.mm(8), word.implicitWidth + Theme.mm(2))
-            height: Theme.mm(8)
+            width: Math.max(Theme.mm(8), row.implicitWidth + Theme.mm(2))
+            height: root.figured ? Math.max(Theme.mm(8), row.implicitHeight + Theme.mm(1.6)) : Theme.mm(8)
             color: index === 0 ? Theme.colors.ink : Theme.colors.raised
             border.color: Theme.colors.ink
             border.width: Theme.key
-            Word {
-                id: word
+            onWidthChanged: root.measureTags()
+            Component.onCompleted: root.measureTags()
+            Row {
+                id: row
                 anchors.centerIn: parent
-                bold: true
-                color: tag.index === 0 ? Theme.colors.raised : Theme.colors.ink
-                //: the place where the binding begins and closes
-                text: tag.index === 0 ? qsTr("begin") : tag.index
-                wrapMode: Text.NoWrap
+                spacing: Theme.mm(2.4)
+                Word {
+                    anchors.verticalCenter: parent.verticalCenter
+                    bold: !root.figured
+                    color: tag.index === 0 ? Theme.colors.raised : Theme.colors.ink
+                    //: the place where the binding begins and closes
+                    text: tag.index === 0 ? qsTr("begin") : tag.index
+                    wrapMode: Text.NoWrap
+                }
+                FigureText {
+                    visible: root.figured
+                    figure: root.joins[tag.index]?.figure ?? null
+                    cap: Theme.mm(5)
+                    color: tag.index === 0 ? Theme.colors.raised : Theme.colors.ink
+                    showUnit: false
+                    showLean: false
+                }
             }
         }
     }

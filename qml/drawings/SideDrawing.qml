@@ -3,18 +3,20 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Matside.Parts
 import Matside.Theme
+import "blocks.js" as Blocks
 import "printing.js" as Printing
 
 /**
  * A block under the ruler, one of its four sides at the blade: what was cut before lies where the turned block
- * has it, and both lines that must lie right are drawn, each with its figure.
+ * has it, and both lines that must lie right are drawn, each with its figure. A crooked block's stitches lie as
+ * far off as they were read, several times over, against their planned line in beads, and its sides are named.
  */
 Item {
     id: root
 
     /**
      * {alongMm, acrossMm: of the trimmed block, across the blade and with it, allowanceMm, side: 1…4, block: its name,
-     * turns: quarters clockwise that it lies turned by}
+     * turns: quarters clockwise that it lies turned by; of a crooked one names and off, as TrimModel has them}
      */
     property var view: null
     /** The first reading, and from the third side on the second: figures. */
@@ -27,28 +29,36 @@ Item {
     readonly property bool ready: (view?.alongMm ?? 0) > 0 && width > 0 && height > 0
     readonly property int side: view?.side ?? 1
     readonly property bool whole: side > 2
+    /** The stitches must agree too. */
+    readonly property bool both: whole && (second?.valid ?? false)
+    readonly property var off: view?.off ?? []
+    readonly property bool crooked: off.length === 4
     /** What is not cut yet stands out past the line by so much, in mm. */
     readonly property real rough: 14
     readonly property real headroom: Theme.mm(17)
+    readonly property real footroom: crooked ? Theme.mm(12) : headroom
     readonly property real zoom: ready ? Math.min((width - Theme.mm(22)) / (view.alongMm + 2 * rough + 18),
-                                                  (height - 2 * headroom) / (view.acrossMm + 2 * rough)) : 1
+                                                  (height - headroom - footroom) / (view.acrossMm + 2 * rough)) : 1
     readonly property real blade: ready ? (width + view.alongMm * zoom) / 2 : 0
     readonly property real far: ready ? blade - view.alongMm * zoom : 0
-    readonly property real upper: ready ? (height - view.acrossMm * zoom) / 2 : 0
-    readonly property real lower: height - upper
+    readonly property real upper: ready ? headroom + (height - headroom - footroom - view.acrossMm * zoom) / 2 : 0
+    readonly property real lower: ready ? upper + view.acrossMm * zoom : 0
     /** The least of width and height within the stitches, and a side's number there. */
     readonly property real within: ready ? Math.min(blade - far, lower - upper) - 2 * inset : 0
     readonly property real chip: Theme.mm(6.6)
     readonly property real middle: (blade + far) / 2
     readonly property real inset: ready ? view.allowanceMm * zoom : 0
-    readonly property real stitch: ready ? blade - view.allowanceMm * zoom : 0
+    readonly property real stitch: blade - inset
+    /** The stitched outline as it should lie, and as it does. */
+    readonly property var due: [{ x: far + inset, y: upper + inset }, { x: stitch, y: upper + inset }, { x: stitch, y: lower - inset }, { x: far + inset, y: lower - inset }]
+    readonly property var own: due.map((p, i) => ({ x: p.x + (off[i]?.x ?? 0) * zoom, y: p.y + (off[i]?.y ?? 0) * zoom }))
 
     Accessible.role: Accessible.Graphic
     Accessible.name: accessibleName
 
     PrintCanvas {
         anchors.fill: parent
-        shows: [root.view, root.zoom, root.blade, root.upper, above.height, below.y]
+        shows: [root.view, root.zoom, root.blade, root.upper, root.both, above.height, below.y]
         Accessible.ignored: true
         onPrinting: context => {
             if (root.ready)
@@ -68,7 +78,7 @@ Item {
     SideReading {
         id: below
         objectName: "reading-below"
-        visible: root.ready && root.whole
+        visible: root.ready && root.both
         drawnAt: root.stitch
         page: root.width
         folded: root.folded
@@ -81,7 +91,7 @@ Item {
 
     // The number of each side, so that it is plain which one is meant; the name turns with the block.
     Repeater {
-        model: root.ready ? 4 : 0
+        model: root.ready && !root.crooked ? 4 : 0
         Rectangle {
             required property int index
             readonly property int number: (root.side + 3 - index) % 4 + 1
@@ -92,7 +102,7 @@ Item {
             width: root.chip
             height: root.chip
             x: (Theme.left ? root.width - at : at) - width / 2
-            y: (index === 1 ? root.lower - root.inset - off : index === 3 ? root.upper + root.inset + off : root.height / 2) - height / 2
+            y: (index === 1 ? root.lower - root.inset - off : index === 3 ? root.upper + root.inset + off : (root.upper + root.lower) / 2) - height / 2
             color: now ? Theme.colors.ink : Theme.colors.raised
             border.color: Theme.colors.ink
             border.width: Theme.key
@@ -107,10 +117,10 @@ Item {
         }
     }
     Word {
-        id: name
-        visible: root.ready && text !== "" && root.within >= 2 * root.chip + Math.max(implicitWidth, implicitHeight) + Theme.mm(8)
+        id: whose
+        visible: root.ready && !root.crooked && text !== "" && root.within >= 2 * root.chip + Math.max(implicitWidth, implicitHeight) + Theme.mm(8)
         x: (Theme.left ? root.width - root.middle : root.middle) - width / 2
-        y: root.height / 2 - height / 2
+        y: (root.upper + root.lower - height) / 2
         rotation: 90 * (root.view?.turns ?? 0)
         text: root.view?.block ?? ""
         bold: true
@@ -122,6 +132,42 @@ Item {
             width: parent.width
             height: Theme.keyBold
             color: Theme.colors.ink
+        }
+    }
+    // The block is turned for each side: which of its own lies where, as the words have them.
+    Repeater {
+        id: names
+        model: root.crooked ? root.view.names : []
+        readonly property real widest: {
+            let most = 0;
+            for (let i = 0; i < count; ++i)
+                most = Math.max(most, itemAt(i)?.width ?? 0);
+            return most;
+        }
+        /** All four clear of each other; else only the one at the blade, and the one across from it beside the cloth. */
+        readonly property bool all: root.stitch - root.far - root.inset > 2 * widest + Theme.mm(6) && root.lower - root.upper - 2 * root.inset > Theme.mm(26)
+        Rectangle {
+            id: plate
+            required property string modelData
+            required property int index
+            readonly property real air: Theme.mm(2.4)
+            readonly property real drawn: index === 0 ? root.stitch - air - width : index === 2 && names.all ? root.far + root.inset + air
+                                         : index === 2 ? Math.max(0, root.far - (root.whole ? 3 * root.inset : root.rough * root.zoom) - Theme.mm(2) - width) : (root.far + root.inset + root.stitch - width) / 2
+            visible: index % 2 === 0 || names.all
+            x: Theme.left ? root.width - drawn - width : drawn
+            y: index === 1 ? root.lower - root.inset - air - height : index === 3 ? root.upper + root.inset + air : (root.upper + root.lower - height) / 2
+            width: name.implicitWidth + Theme.mm(2)
+            height: name.implicitHeight
+            color: Theme.colors.raised
+            border.color: Theme.colors.ink
+            border.width: Theme.key
+            Word {
+                id: name
+                anchors.centerIn: parent
+                bold: plate.index === 0
+                wrapMode: Text.NoWrap
+                text: plate.modelData
+            }
         }
     }
 
@@ -156,9 +202,14 @@ Item {
         context.beginPath();
         trace();
         context.stroke();
-        const s = root.view.allowanceMm * root.zoom;
-        Printing.roleRect(context, "stitched", root.far + s, root.upper + s, root.stitch - root.far - s, root.lower - root.upper - 2 * s, c.stitched, 3 * u * c.lineScale);
+        const s = root.inset;
+        if (root.crooked)
+            Blocks.stitches(context, c, root.own, u);
+        else
+            Printing.roleRect(context, "stitched", root.far + s, root.upper + s, root.stitch - root.far - s, root.lower - root.upper - 2 * s, c.stitched, 3 * u * c.lineScale);
         paintRuler(context, c, u, s);
+        if (root.crooked)
+            Blocks.plan(context, c, root.own, root.due, u);
         Printing.blade(context, c, root.blade, root.lower + out + 30 * u, root.upper - out - 14 * u, root.lower + out, u);
     }
     function paintRuler(context: var, c: var, u: real, s: real) {
@@ -171,11 +222,11 @@ Item {
         context.strokeStyle = c.rulerMark;
         context.lineWidth = 3 * u * c.lineScale;
         context.strokeRect(from, top, root.blade - from, tall);
-        for (const x of root.whole ? [root.far, root.stitch] : [root.stitch])
+        for (const x of root.both ? [root.far, root.stitch] : root.whole ? [root.far] : [root.stitch])
             Printing.strokeLine(context, x, top, x, top + tall, c.accent, 6 * u * c.lineScale);
         // Each line is drawn on, thinner, to what is said of it.
         Printing.strokeLine(context, root.whole ? root.far : root.stitch, above.y + above.height + 4 * u, root.whole ? root.far : root.stitch, top, c.accent, 3 * u * c.lineScale);
-        if (root.whole)
+        if (root.both)
             Printing.strokeLine(context, root.stitch, top + tall, root.stitch, below.y + below.height, c.accent, 3 * u * c.lineScale);
         // The cross line: through the outline's corner, later along the side cut before.
         const cross = cutBefore(1) ? root.lower : root.lower - s;

@@ -4,14 +4,17 @@ import QtQuick
 import Matside.Parts
 import Matside.Theme
 import "blocks.js" as Blocks
+import "edges.js" as Edges
 
 /**
- * A block with the six tapes it is measured by, its departure drawn several times over; each tape has its figure,
+ * A block, or the whole piece, with the six tapes it is measured by, its departure drawn several times over; each tape has its figure,
  * and a touch takes it in hand. The block's own left and right are never mirrored.
  */
 Item {
     id: root
 
+    /** The piece, as EdgeDrawing has it; null for a block. */
+    property var piece: null
     /** As BlockShape has them; no corners where the readings make no shape. */
     property var corners: []
     property var planned: []
@@ -62,13 +65,13 @@ Item {
 
     PrintCanvas {
         anchors.fill: parent
-        shows: [root.own, root.due, root.readings, root.held, legend.visible]
+        shows: [root.piece, root.own, root.due, root.readings, root.held, legend.visible]
         mirrored: false
         Accessible.ignored: true
         onPrinting: context => {
             if (root.k > 0)
                 Blocks.taped(context, DyedColors.forWork, {
-                    corners: root.own, planned: legend.visible ? root.due : [], shaped: root.shaped, readings: root.readings, held: root.held,
+                    ground: root.piece ? c => Edges.crooked(context, c, root.piece, root.own, unit) : null, corners: root.own, planned: legend.visible ? root.due : [], shaped: root.shaped, readings: root.readings, held: root.held,
                     high: root.tape, air: root.air, markMm: root.markMm, group: root.group
                 }, unit);
         }
@@ -85,6 +88,7 @@ Item {
             inHand: index === root.held
             unread: !(reading?.taken ?? true) || !root.judged
             doubted: reading?.suspect ?? false
+            brief: root.piece !== null && Theme.small
             z: inHand ? 1 : 0
             x: Math.max(0, Math.min(root.width - width, at[0] - width / 2))
             y: Math.max(-over, Math.min(root.height - root.foot - height + over, at[1] - height / 2))

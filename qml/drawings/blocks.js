@@ -100,12 +100,15 @@ function plateBeside(index, corners, reach, out, apart) {
 }
 
 /**
- * A block with the tapes on it: `view` {corners, planned, shaped, readings, held, high, air, markMm, group}. A tape
+ * A block, or what `ground` draws, with the tapes on it: `view` {ground, corners, planned, shaped, readings, held, high, air, markMm, group}. A tape
  * carries the marks it was read at; one not yet read lies blank.
  */
 function taped(context, c, view, u) {
-    cloth(context, c, view.corners, u);
-    if (view.shaped)
+    if (view.ground)
+        view.ground(c);
+    else
+        cloth(context, c, view.corners, u);
+    if (view.shaped && !view.ground)
         stitches(context, c, view.corners, u);
     const lie = tapes(view.corners, view.high, view.air), order = [0, 1, 2, 3, 4, 5].filter(i => i !== view.held).concat(view.held);
     for (const i of order) {

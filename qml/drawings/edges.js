@@ -180,6 +180,38 @@ function piece(context, c, view, g, closed, u) {
         scallopBites(context, c, view, g, cut, u);
 }
 
+/** The piece as its four raw corners lie, px, clockwise from the top left: its sashings and blocks as far askew. */
+function crooked(context, c, view, corners, u) {
+    const [a, b, d, e] = corners;
+    const at = (s, t) => ({ x: (a.x * (1 - s) + b.x * s) * (1 - t) + (e.x * (1 - s) + d.x * s) * t, y: (a.y * (1 - s) + b.y * s) * (1 - t) + (e.y * (1 - s) + d.y * s) * t });
+    const across = mm => mm / view.alongMm, down = mm => mm / view.acrossMm;
+    const shape = (left, top, right, foot) => [at(left, top), at(right, top), at(right, foot), at(left, foot)];
+    const trace = points => {
+        points.forEach((p, i) => i === 0 ? context.moveTo(p.x, p.y) : context.lineTo(p.x, p.y));
+        context.closePath();
+    };
+    const cloth = (role, points) => {
+        const xs = points.map(p => p.x), ys = points.map(p => p.y), x = Math.min(...xs), y = Math.min(...ys);
+        Printing.clothShape(context, c, role, x, y, Math.max(...xs) - x, Math.max(...ys) - y, u, () => trace(points));
+    };
+    cloth("sashing", corners);
+    const o = view.outsideMm, edge = view.framed ? 0 : o;
+    for (let row = 0; view.columns * view.rows <= 400 && row < view.rows; ++row)
+        for (let column = 0; column < view.columns; ++column) {
+            const x = o + column * (view.blockAlongMm + view.sashingMm), y = o + row * (view.blockAcrossMm + view.sashingMm);
+            const right = x + view.blockAlongMm, foot = y + view.blockAcrossMm;
+            cloth("front", shape(across(x - (column === 0 ? edge : 0)), down(y - (row === 0 ? edge : 0)),
+                                 across(right + (column === view.columns - 1 ? edge : 0)), down(foot + (row === view.rows - 1 ? edge : 0))));
+            const own = shape(across(x), down(y), across(right), down(foot));
+            own.forEach((p, i) => Printing.roleLine(context, "stitched", p.x, p.y, own[(i + 1) % 4].x, own[(i + 1) % 4].y, c.stitched, 2.4 * u * c.lineScale));
+        }
+    context.beginPath();
+    trace(corners);
+    context.strokeStyle = c.ink;
+    context.lineWidth = 2.4 * u * c.lineScale;
+    context.stroke();
+}
+
 /** A curve's measure: from the centre of the first arc out to it, or down from a crown to the inside point beside it. */
 function bow(view, x, y, s, w, h) {
     const cut = scalloping(view, { x: x, y: y, w: w, h: h, s: s });
@@ -232,7 +264,7 @@ function placeOf(join, x, y, s, w, h) {
     return join.side === 0 ? [x + d, y, 0, -1] : join.side === 1 ? [x + w, y + d, 1, 0] : join.side === 2 ? [x + d, y + h, 0, 1] : [x, y + d, -1, 0];
 }
 
-/** Where a join's tag stands: outside the edge, over its place; inside it where it would lie on `other`, {x, y, width, height}. */
+/** Where a join's tag stands: outside the edge, over its place; beside `other`, {x, y, width, height}, where it would lie on that, or else inside the edge. */
 function tagAt(join, x, y, s, w, h, tw, th, air, other) {
     if (!join)
         return [0, 0];
@@ -242,9 +274,28 @@ function tagAt(join, x, y, s, w, h, tw, th, air, other) {
         && outside[1] < other.y + other.height && other.y < outside[1] + th;
     if (!crowded)
         return outside;
+    // Along the edge it may stand aside by less than its own half: it still touches its place.
+    const after = px > other.x + other.width / 2, aside = after ? other.x + other.width + air : other.x - air - tw;
+    if (oy !== 0 && Math.abs(aside - outside[0]) < tw / 2)
+        return [aside, outside[1]];
     air *= 2.5;
     [ox, oy] = [-ox, -oy];
     return [px - tw / 2 + ox * (tw / 2 + air), py - th / 2 + oy * (th / 2 + air)];
+}
+
+/** From the corner its joins are measured from, along each side to every one of them: the left one, at the sides the upper. */
+function reaches(context, c, g, list, mm, u) {
+    for (const side of [0, 1, 2, 3]) {
+        const on = list.filter(join => join.side === side).map(join => placeOf(join, g.x, g.y, g.s, g.w, g.h));
+        if (on.length === 0)
+            continue;
+        const [zx, zy, ox, oy] = placeOf({ side: side, fromMm: 0 }, g.x, g.y, g.s, g.w, g.h), out = 2 * mm, end = 1.4 * mm;
+        const line = (x1, y1, x2, y2) => Printing.strokeLine(context, x1, y1, x2, y2, c.accent, 2.4 * u * c.lineScale);
+        for (const [px, py] of [[zx, zy], ...on]) {
+            line(zx + ox * out, zy + oy * out, px + ox * out, py + oy * out);
+            line(px + ox * (out - end), py + oy * (out - end), px + ox * (out + end), py + oy * (out + end));
+        }
+    }
 }
 
 /** Each join's seam at 45° over the binding; the closing one ringed. */

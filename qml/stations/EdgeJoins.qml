@@ -5,7 +5,7 @@ import Matside.Core
 import Matside.Parts
 import Matside.Theme
 
-/** Where the binding begins and where its strips are joined, place by place. */
+/** What is cut off the binding's strips before they are joined, and how they are laid; where, the drawing shows. */
 Flickable {
     id: root
 
@@ -23,18 +23,18 @@ Flickable {
             bold: true
             text: qsTr("Lay the binding round once before you sew")
         }
+        Word {
+            width: parent.width
+            //: how far each join of the binding lies from a corner of the piece
+            text: qsTr("At top and bottom measured from the left, at the sides from the top.")
+        }
         Repeater {
-            model: EdgeModel.lay
-            Column {
-                id: place
-                required property var modelData
+            // Where they lie, the drawing shows.
+            model: EdgeModel.lay.map(place => place.cutSays).filter(says => says !== "")
+            InlineLength {
+                required property string modelData
                 width: rows.width
-                spacing: Theme.mm(1.6)
-                KeyLine { width: parent.width }
-                InlineLength {
-                    width: parent.width
-                    text: place.modelData.says
-                }
+                text: modelData
             }
         }
         KeyLine { width: parent.width }

@@ -6,15 +6,18 @@ import Matside.Theme
 
 /**
  * The piece's four sides and two diagonals: the tape taken in hand on the drawing is stepped or typed here and kept
- * at once, with what all of them say.
+ * at once. What all of them say stands over the drawing.
  */
 Flickable {
     id: root
 
     /** The reading in hand, 0 to 5 as the model has them. */
     property int held: 0
-    /** Some of the six are still to be read. */
-    readonly property bool wanting: EdgeModel.unreadSays !== ""
+    /** Some of the six are still to be read, or are read anew. */
+    readonly property bool wanting: EdgeModel.unreadSays !== "" || EdgeModel.again
+
+    /** So high upright: the drawing takes the rest. */
+    readonly property real wanted: hand.implicitHeight + Theme.mm(30)
 
     signal enter(string name, string title, string text)
 
@@ -34,40 +37,16 @@ Flickable {
 
         // First, so that what the readings say does not move it under the finger.
         ReadingHeld {
+            id: hand
             width: parent.width
             readings: EdgeModel.readings
             held: root.held
-            wide: false
             leanAbove: false
             onNudged: (at, by) => EdgeModel.nudge(at, by)
             onTurned: at => root.held = at
             onFigurePressed: root.enter(String(held), label, figureText)
         }
         KeyLine { width: parent.width }
-        Word {
-            width: parent.width
-            visible: EdgeModel.measured && text !== ""
-            text: EdgeModel.unreadSays
-        }
-        Word {
-            width: parent.width
-            visible: !EdgeModel.measured
-            cap: Theme.capHead
-            bold: true
-            text: qsTr("Measure all six, raw edge to raw edge.")
-        }
-        InlineLength {
-            width: parent.width
-            visible: EdgeModel.measured
-            bold: true
-            cap: Theme.capWord
-            text: EdgeModel.verdict
-        }
-        InlineLength {
-            width: parent.width
-            visible: EdgeModel.measured
-            text: EdgeModel.remedy
-        }
         InlineLength {
             width: parent.width
             visible: text !== ""

@@ -46,7 +46,7 @@ WidePage {
         id: drawing
         // Beside the pins, where it has room.
         x: root.counting && !root.alone && Theme.left ? root.panel : 0
-        y: root.opens ? more.height + Theme.gap : 0
+        y: more.visible ? more.height + Theme.gap : 0
         visible: !root.alone && !done.visible && !root.sewing && !root.sectional && root.taping === null && !act.visible
         width: parent.width - (root.counting && !root.alone ? root.panel : 0) - (close.besides ? close.width + Theme.margin : 0)
         height: parent.height - y - (close.visible && !close.besides ? close.height + Theme.margin : 0)
@@ -56,7 +56,9 @@ WidePage {
         // A radius, a chord, a depth are read where they are seen close to.
         counted: root.scalloped
         joins: phase === "bind" ? EdgeModel.lay : []
+        figured: root.laying
         accessibleName: phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
+                        : root.laying ? EdgeModel.lay.map(place => place.says).join(" ").replace(/[{}]/g, "")
                         : phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
                         : root.cornering ? EdgeModel.cornerSays.replace(/[{}]/g, "")
                         : phase === "frame" ? qsTr("The piece with its frame") : qsTr("The finished piece")
@@ -108,15 +110,22 @@ WidePage {
         held: false
         acts: root.sewing ? EdgeModel.sewActs : []
     }
-    TapedPiece {
+    MeasureScene {
         anchors.fill: parent
         visible: root.taping !== null
-        view: EdgeModel.view
-        readings: visible ? EdgeModel.readings : []
         held: root.taping?.held ?? 0
+        judged: EdgeModel.measured
+        asks: qsTr("Measure all six, raw edge to raw edge.")
+        head: EdgeModel.unreadSays
+        verdict: EdgeModel.verdict
+        remedy: EdgeModel.remedy
+        piece: EdgeModel.view
+        corners: visible ? EdgeModel.corners : []
+        planned: visible ? EdgeModel.planned : []
+        times: EdgeModel.measured ? EdgeModel.times : 1
+        readings: visible ? EdgeModel.readings : []
         markMm: Session.units === "mm" ? 50 : 25.4
         group: Session.units === "mm" ? 2 : 12
-        accessibleName: drawing.accessibleName
         onTaken: reading => root.taping.held = reading
     }
     EdgePins {
@@ -134,7 +143,7 @@ WidePage {
     CutButton {
         id: more
         objectName: "more"
-        visible: root.opens && root.taping === null
+        visible: root.opens && root.taping === null && !root.laying
         x: Theme.left ? parent.width - width - Theme.gap : Theme.gap
         y: Theme.gap
         width: Theme.mm(30)

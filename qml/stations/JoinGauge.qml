@@ -20,6 +20,8 @@ Flickable {
 
         Word {
             width: parent.width
+            // The bars come first where there is little height.
+            visible: !Theme.small
             cap: Theme.capHead
             bold: true
             text: qsTr("True size")
@@ -28,34 +30,39 @@ Flickable {
             width: parent.width
             text: qsTr("Pins out, cloth cool and dry, do not press on the glass.")
         }
-        Repeater {
-            // The fold is laid at the mark that is told: the catch beside it is what folding just that much gives.
-            model: [[JoinModel.held, qsTr("catch"), JoinModel.section.catchMm],
-                    [JoinModel.fold, qsTr("fold under"), JoinModel.section.foldMm],
-                    [JoinModel.seam, qsTr("seam"), JoinModel.section.seamMm]]
-            Row {
-                id: stair
-                required property var modelData
-                required property int index
-                visible: modelData[0].valid
-                height: visible ? Theme.mm(22) : 0
-                spacing: Theme.mm(3)
-                // The bar is as wide as the measure: its left edge is the cloth's edge, its right edge the line.
-                Rectangle {
-                    objectName: "gauge-" + stair.index
-                    width: stair.modelData[2] * Theme.pxPerMm
-                    height: Theme.mm(22)
-                    color: Theme.colors.ink
-                }
-                FigureText {
-                    anchors.verticalCenter: parent.verticalCenter
-                    figure: stair.modelData[0]
-                    cap: Theme.mm(8)
-                    showLean: false
-                }
-                Word {
-                    anchors.verticalCenter: parent.verticalCenter
-                    text: stair.modelData[1]
+        // Side by side, so that all of them are in sight.
+        Flow {
+            width: parent.width
+            spacing: Theme.gap
+            Repeater {
+                // The fold is laid at the mark that is told: the catch beside it is what folding just that much gives.
+                model: [[JoinModel.held, qsTr("catch"), JoinModel.section.catchMm],
+                        [JoinModel.fold, qsTr("fold under"), JoinModel.section.foldMm],
+                        [JoinModel.seam, qsTr("seam"), JoinModel.section.seamMm]].filter(each => each[0].valid)
+                Column {
+                    id: stair
+                    required property var modelData
+                    required property int index
+                    width: Math.max(bar.width, Math.floor((rows.width - 2 * Theme.gap) / 3))
+                    spacing: Theme.mm(1.6)
+                    // The bar is as wide as the measure: its left edge is the cloth's edge, its right edge the line.
+                    Rectangle {
+                        id: bar
+                        objectName: "gauge-" + stair.index
+                        width: stair.modelData[2] * Theme.pxPerMm
+                        height: Theme.mm(Theme.small ? 16 : 22)
+                        color: Theme.colors.ink
+                    }
+                    FigureText {
+                        figure: stair.modelData[0]
+                        cap: Theme.capInText
+                        availableWidth: stair.width
+                        showLean: false
+                    }
+                    Word {
+                        width: parent.width
+                        text: stair.modelData[1]
+                    }
                 }
             }
         }

@@ -20,6 +20,9 @@ WidePage {
     readonly property bool told: side === "test" && JoinModel.tested
     /** The test join lies there to be measured: its readings stand on the section. */
     readonly property bool reading: StepModel.doing === "test-join" && sheet === "trial"
+    /** A long sashing is marked; where the sheet is wide, its fold is seen in section beside it. */
+    readonly property bool marked: JoinModel.marking && JoinModel.marks.length > 0 && !StepModel.finished
+    readonly property bool folding: marked && !upright && !small && !covered && JoinModel.held.valid
     readonly property var names: atHand(JoinModel.blocks)
 
     function atHand(blocks: var): var {
@@ -43,10 +46,12 @@ WidePage {
         text: root.reading || StepModel.finished ? "" : JoinModel.remembered
     }
     SectionDrawing {
-        anchors.fill: parent
-        anchors.topMargin: noted.height
-        anchors.bottomMargin: more.visible ? more.height + Theme.gap : 0
-        visible: root.sewing && !StepModel.finished
+        // Beside the marked sashing it stands over the figure of the fold.
+        x: root.folding && Theme.left ? parent.width - width : 0
+        y: noted.height
+        width: root.folding ? parent.width * 0.4 : parent.width
+        height: parent.height - y - (more.visible ? more.height + Theme.gap : 0)
+        visible: (root.sewing || root.folding) && !StepModel.finished
         view: root.told ? JoinModel.testSection : root.reading ? JoinModel.trialSection : JoinModel.section
         readings: root.reading ? StepModel.trialFields : []
         inHand: root.heldTrial
@@ -55,8 +60,8 @@ WidePage {
         gap: JoinModel.testGap
         fold: JoinModel.fold
         held: JoinModel.held
-        first: root.names.length === 2 ? root.names[0].block : "A"
-        second: root.names.length === 2 ? root.names[1].block : "B"
+        first: root.names.length === 2 ? root.names[0].block : root.folding ? root.names[0]?.block.charAt(0) ?? "A" : "A"
+        second: root.names.length === 2 ? root.names[1].block : root.folding ? root.names[root.names.length - 1]?.block.charAt(0) ?? "B" : "B"
         accessibleName: root.reading ? qsTr("Section of the test join, with what is read of it")
                         : root.told ? (JoinModel.testSection.gapMm < 0 ? qsTr("Section of the test join: seam %1, overlap %2")
                                      : JoinModel.testSection.gapMm > 0 ? qsTr("Section of the test join: seam %1, gap %2")
@@ -67,12 +72,16 @@ WidePage {
                           .arg(JoinModel.fold.text).arg(JoinModel.held.text)
     }
     MarkTape {
-        width: parent.width
-        height: Math.max(parent.height * 0.46, Theme.mm(37))
-        visible: JoinModel.marking && JoinModel.marks.length > 0 && !StepModel.finished
+        x: root.folding && !Theme.left ? parent.width * 0.4 : 0
+        width: parent.width * (root.folding ? 0.6 : 1)
+        height: parent.height - (more.visible ? more.height + Theme.gap : 0)
+        visible: root.marked
         marks: JoinModel.marks
         lengthMm: JoinModel.rowMm
         at: root.mark
+        piece: EdgeModel.view
+        //: over the tape on which the match marks of a long sashing are read, from the row's raw left end
+        says: qsTr("Match marks: the middle of each short sashing")
         accessibleName: qsTr("Match marks from the row’s raw end, now at %1").arg(JoinModel.marks[root.mark]?.figure?.text ?? "")
         onScanned: mark => root.mark = mark
     }
@@ -89,13 +98,10 @@ WidePage {
         accessibleName: qsTr("Layout of the blocks; next: %1").arg(JoinModel.title)
     }
     JoinMap {
-        readonly property bool whole: !JoinModel.marking || JoinModel.marks.length === 0
         x: Theme.margin
-        y: whole ? 0 : Math.max(parent.height * 0.48, Theme.mm(37))
         width: parent.width - 2 * Theme.margin
-        height: parent.height - y - Theme.mm(2) - (more.visible ? more.height + Theme.gap : 0)
-        // Under a tape on a low screen there is no room for a map that could be read.
-        visible: !root.sewing && !JoinModel.measuring && !StepModel.finished && !act.visible && cell >= Theme.mm(3)
+        height: parent.height - Theme.mm(2) - (more.visible ? more.height + Theme.gap : 0)
+        visible: !root.sewing && !root.marked && !JoinModel.measuring && !StepModel.finished && !act.visible && cell >= Theme.mm(3)
         columns: JoinModel.columns
         rows: JoinModel.rows
         blocks: JoinModel.blocks

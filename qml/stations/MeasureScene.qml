@@ -5,31 +5,46 @@ import Matside.Drawings
 import Matside.Parts
 import Matside.Theme
 
-/** The block under its six tapes, its departure drawn larger than it is, with what it means and what to do. */
+/** A block or the piece under its six tapes, its departure drawn larger than it is, with what it means and what to do. */
 Rectangle {
     id: root
 
     /** The reading in hand, 0 to 5 as the model has them. */
     property int held: 0
+    /** Something was read: before, `asks` says what to do. */
+    property bool judged: false
+    property string asks
+    /** What the readings say, and what stands over it. */
+    property string head
+    property string verdict
+    property string remedy
+    /** As TapedBlock has them. */
+    property var piece: null
+    property var corners: []
+    property var planned: []
+    property real times: 1
+    property var readings: []
+    property real markMm: Session.units === "mm" ? 10 : 12.7
+    property int group: Session.units === "mm" ? 5 : 2
 
     signal taken(int reading)
 
-    readonly property bool judged: BlockMeasure.measured
     /** Over little height the words stand back for the tapes. */
     readonly property bool low: height < Theme.mm(112)
-    readonly property bool metric: Session.units === "mm"
 
     color: Theme.colors.paper
 
     FindingBlock {
         id: finding
+        objectName: "measured"
         visible: root.judged
         mostCap: root.low ? Theme.capInText : Theme.capThird
         mostRemedyCap: Theme.capWord
         width: root.width
-        head: BlockMeasure.asShownSays
-        verdict: BlockMeasure.verdict
-        remedy: BlockMeasure.remedy
+        // The readings themselves tell it, each with its sign.
+        head: root.low && root.piece !== null ? "" : root.head
+        verdict: root.verdict
+        remedy: root.remedy
     }
     InlineLength {
         id: asked
@@ -38,7 +53,7 @@ Rectangle {
         y: Theme.margin
         width: root.width - 2 * Theme.margin
         cap: root.low ? Theme.capWord : Theme.capHead
-        text: qsTr("Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.")
+        text: root.asks
     }
     TapedBlock {
         x: Theme.mm(1)
@@ -46,15 +61,16 @@ Rectangle {
         width: root.width - 2 * x
         height: Math.max(0, root.height - y - Theme.mm(1.5))
         visible: height >= Theme.mm(27)
-        corners: BlockMeasure.corners
-        planned: BlockMeasure.planned
-        times: BlockMeasure.times
+        piece: root.piece
+        corners: root.corners
+        planned: root.planned
+        times: root.times
         judged: root.judged
-        readings: BlockMeasure.readings
+        readings: root.readings
         held: root.held
-        markMm: root.metric ? 10 : 12.7
-        group: root.metric ? 5 : 2
-        accessibleName: root.judged ? BlockMeasure.verdict.replace(/[{}]/g, "") : asked.text
+        markMm: root.markMm
+        group: root.group
+        accessibleName: root.judged ? root.verdict.replace(/[{}]/g, "") : asked.text
         onTaken: reading => root.taken(reading)
     }
 }

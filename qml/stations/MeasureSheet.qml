@@ -26,6 +26,8 @@ Item {
 
     /** The readings ask for the common size: that is the one thing to do here. */
     readonly property bool asksCommon: BlockMeasure.mayTakeCommon && BlockMeasure.kind === "common-size"
+    /** The readings disagree: this one leads out of it. */
+    readonly property int toRead: BlockMeasure.toRead
     /** What it means was in sight, as much of it as the list holds: she is led there before she takes it. */
     readonly property bool commonSeen: list.contentY + list.height >= meaning.y + Math.min(meaning.height, list.height) - 1
 
@@ -36,6 +38,12 @@ Item {
     function keep() {
         BlockMeasure.save();
         root.closed();
+    }
+    /** Takes the doubtful reading in hand and asks for it. */
+    function readIt() {
+        const at = root.toRead;
+        root.turned(at);
+        root.enter(String(at), BlockMeasure.readings[at].says, "");
     }
     function takeCommon() {
         BlockMeasure.takeCommonSize();
@@ -81,8 +89,8 @@ Item {
                 id: meaning
                 objectName: "meaning"
                 width: parent.width
-                visible: BlockMeasure.commonSays.length > 0
-                text: BlockMeasure.commonSays
+                visible: text !== ""
+                text: BlockMeasure.commonLines.join(" ")
             }
             CutButton {
                 width: parent.width
@@ -94,9 +102,11 @@ Item {
             Word {
                 width: parent.width
                 color: Theme.colors.inkSoft
-                // The rates are those of the test of misreadings.
-                text: qsTr("The limits are common practice; no published ones are known.") + " "
-                      + (Session.units === "mm" ? qsTr("A side misread by 6 mm is noticed four times in five, by 10 mm always.")
+                // While something is to be done here, that stands alone.
+                visible: root.toRead < 0 && !root.asksCommon
+                // How to read stands there until she has; the rates are those of the test of misreadings.
+                text: BlockMeasure.measured ? qsTr("The limits are common practice; no published ones are known.")
+                      : (Session.units === "mm" ? qsTr("A side misread by 6 mm is noticed four times in five, by 10 mm always.")
                                                 : qsTr("A side misread by 1/4 in is noticed four times in five, by 3/8 in always."))
             }
         }
@@ -105,15 +115,17 @@ Item {
     CutButton {
         id: common
         objectName: "common"
-        visible: BlockMeasure.mayTakeCommon && (root.asksCommon || !root.commonSeen)
+        visible: quiet || (BlockMeasure.mayTakeCommon && (root.asksCommon || !root.commonSeen))
+        // Readings that disagree can be kept all the same, once all six were read.
+        readonly property bool quiet: root.toRead >= 0 && BlockMeasure.mayKeep
         anchors.bottom: done.top
         anchors.bottomMargin: Theme.gap
         width: parent.width
         height: Theme.control
         //: on a button: the block's readings are kept, and the common size is not taken
-        text: root.asksCommon ? qsTr("Keep only the readings") : qsTr("See the common size")
+        text: quiet ? qsTr("Keep these readings") : root.asksCommon ? qsTr("Keep only the readings") : qsTr("See the common size")
         onClicked: {
-            if (root.asksCommon)
+            if (root.asksCommon || quiet)
                 root.keep();
             else
                 root.showCommon();
@@ -127,22 +139,25 @@ Item {
         height: Theme.targetLeast
         // Nothing was read: then there is nothing to keep, and the block goes on as it was.
         readonly property bool unread: !root.asksCommon && !BlockMeasure.measured
+        readonly property bool again: root.toRead >= 0
         // Some are still to be read: then this is not the one thing to do.
-        readonly property bool wanting: unread || (!root.asksCommon && BlockMeasure.asShownSays !== "")
+        readonly property bool wanting: !again && (unread || (!root.asksCommon && BlockMeasure.asShownSays !== ""))
         kind: wanting ? "outline" : "action"
         confirms: true
         guardMs: 400
-        enabled: BlockMeasure.mayKeep
-        //: of a block's six readings
-        reason: enabled ? "" : qsTr("read all six first")
+        enabled: again || BlockMeasure.mayKeep
         // What nobody read yet is kept only as what she says it is.
-        text: root.asksCommon ? (root.commonSeen ? qsTr("Take the common size") : qsTr("See the common size"))
+        //: on a button: %1 is the one of a block's six readings to be taken again, or for the first time: "top"
+        text: again ? (BlockMeasure.mayKeep ? qsTr("Read again: %1") : qsTr("Read: %1")).arg(BlockMeasure.readings[root.toRead].says)
+              : root.asksCommon ? (root.commonSeen ? qsTr("Take the common size") : qsTr("See the common size"))
                               : unread ? (TrimModel.way === "measure" ? qsTr("Back without measuring")
                                           //: on a button: the block is trimmed by the planned figures
                                           : qsTr("Not measured: reckon with the plan"))
                               : BlockMeasure.asShownSays !== "" ? qsTr("The rest is as shown") : qsTr("Keep these readings")
         onClicked: {
-            if (unread)
+            if (again)
+                root.readIt();
+            else if (unread)
                 root.closed();
             else if (!root.asksCommon)
                 root.keep();

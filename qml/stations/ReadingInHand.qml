@@ -15,13 +15,16 @@ Column {
 
     spacing: Theme.gap
 
-    KeyLine { width: parent.width }
+    KeyLine {
+        width: parent.width
+        visible: !Theme.small
+    }
     ReadingHeld {
         id: hand
         readonly property bool doubted: reading?.suspect ?? false
         width: parent.width
         readings: BlockMeasure.readings
-        note: said.text
+        note: doubted ? qsTr("measure this one again first") : said.text
         onNudged: (at, by) => BlockMeasure.nudge(at, by)
         onTurned: at => root.turned(at)
         onFigurePressed: root.enter(String(held), label, figureText)
@@ -30,7 +33,8 @@ Column {
         id: said
         width: parent.width
         visible: text !== ""
-        color: hand.doubted ? Theme.colors.caution : Theme.colors.inkSoft
-        text: hand.doubted ? qsTr("measure this one again first") : hand.unread ? qsTr("not yet read") : ""
+        color: Theme.colors.inkSoft
+        // That it is to be read again, the main button says.
+        text: hand.unread ? qsTr("not yet read") : ""
     }
 }

@@ -16,6 +16,9 @@ SheetColumn {
     /** The page takes the whole page of the station, and closes itself. */
     readonly property bool spread: root.shown?.spread ?? false
 
+    /** The height the page asks for upright, with what stands round it; 0 where it takes what there is. */
+    readonly property real asked: (root.shown?.wanted ?? 0) > 0 ? root.shown.wanted + close.height + Theme.gap + 2 * Theme.margin : 0
+
     signal closed()
     signal opened(string side)
     signal enter(string name, string title, string text)

@@ -83,6 +83,15 @@ FocusScope {
         height: area.height
         sourceComponent: MeasureScene {
             held: column.heldReading
+            judged: BlockMeasure.measured
+            asks: qsTr("Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.")
+            head: BlockMeasure.asShownSays
+            verdict: BlockMeasure.verdict
+            remedy: BlockMeasure.remedy
+            corners: BlockMeasure.corners
+            planned: BlockMeasure.planned
+            times: BlockMeasure.times
+            readings: BlockMeasure.readings
             onTaken: reading => column.heldReading = reading
         }
     }

@@ -27,7 +27,7 @@ SheetColumn {
     readonly property bool spread: sheet === "wrong" && ((trouble.item as WrongSheet)?.spread ?? false)
     /** The height at which nothing has to give way. */
     readonly property real wanted: sheet === "work" ? work.wanted + 2 * Theme.margin
-                                   : sheet === "measure" ? Theme.mm(94) : Theme.mm(136)
+                                   : sheet === "measure" ? Theme.mm(108) : Theme.mm(136)
 
     /** Asks for the keypad for one measure. */
     signal enter(string name, string title, string text)

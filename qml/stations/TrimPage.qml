@@ -28,8 +28,7 @@ StepPage {
         width: parent.width
         // Where the ruler has a place under it, the drawing keeps its room.
         mostCap: TrimModel.figure.valid ? Theme.mm(6.6) : Theme.small ? Theme.capThird : Theme.capSecond
-        // Upright, over a figure, it leaves room for what is pressed.
-        mostRemedyCap: Theme.small || (root.upright && TrimModel.figure.valid) ? Theme.capWord : Theme.capHead
+        mostRemedyCap: Theme.small || TrimModel.figure.valid ? Theme.capWord : Theme.capHead
         verdict: TrimModel.verdict
         remedy: TrimModel.remedy
     }
@@ -55,7 +54,7 @@ StepPage {
         y: root.under
         width: parent.width - beside
         // Where the page is narrow it stands over the button, elsewhere the button stands beside it or its words.
-        height: (parent.width < Theme.mm(100) ? root.footTop : parent.height) - y
+        height: Math.min(parent.width < Theme.mm(100) ? root.footTop : parent.height, legend.wanted ? legend.over : parent.height) - y
         folded: true
         // Under the words there may be no room left for it: then they say it all.
         visible: ready && TrimModel.figure.valid && !StepModel.finished && height >= Theme.mm(58)
@@ -63,6 +62,20 @@ StepPage {
         figure: TrimModel.figure
         second: TrimModel.second
         accessibleName: drawing.accessibleName
+    }
+    BlockLegend {
+        id: legend
+        /** Upright it stands under the drawing, else in the buttons' row. */
+        readonly property bool beside: !root.upright && foot.visible
+        readonly property real taken: beside ? foot.implicitWidth + Theme.margin : 0
+        readonly property real over: (beside ? Math.min(y, foot.y) : y) - Theme.mm(1)
+        readonly property bool wanted: side.crooked && side.ready
+        visible: wanted && side.visible
+        x: (Theme.left ? Theme.margin : taken + Theme.margin) + (beside ? 0 : Theme.left ? 0 : side.beside)
+        width: parent.width - taken - 2 * Theme.margin - (beside ? 0 : side.beside)
+        y: beside ? foot.y + (foot.implicitHeight - height) / 2 : parent.height - height - Theme.mm(1)
+        plannedShown: true
+        times: TrimModel.lies.times ?? 1
     }
     BlockShape {
         id: shape

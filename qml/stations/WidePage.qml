@@ -238,7 +238,8 @@ FocusScope {
         y: root.height - height
         width: root.upright || spread ? root.width : Theme.column
         // The join that is read needs its section beside the sheet.
-        readonly property real most: Theme.mm(StepModel.doing === "test-join" && sheet === "trial" ? 118 : 140)
+        readonly property real most: root.side !== "" && (sideSheet.asked > 0) ? sideSheet.asked
+                                     : Theme.mm(StepModel.doing === "test-join" && sheet === "trial" ? 118 : 140)
         height: spread ? root.height : root.upright ? Math.min(root.height * 0.64, most) : root.height
         topLine: root.upright && !spread
         onEnter: (name, title, text) => keypad.ask(name, title, "length", text)

@@ -18,6 +18,7 @@ private slots:
     void aCommonSizeOnceTakenHoldsForLargerBlocks();
     void whatIsTooSmallForTheCommonSizeIsNamed();
     void verdictAndCommonSizeAreOneAnswer();
+    void aBlockAtItsFirstSizeIsTrimmedToTheCommonOne();
 };
 
 void CommonSizeTest::aCommonSizeIsToldBeforeItIsTaken()
@@ -144,6 +145,52 @@ void CommonSizeTest::verdictAndCommonSizeAreOneAnswer()
              qPrintable(desk.measure.commonSays()));
     QVERIFY(desk.measure.save());
     QCOMPARE(desk.trim.way(), QStringLiteral("measure"));
+}
+
+void CommonSizeTest::aBlockAtItsFirstSizeIsTrimmedToTheCommonOne()
+{
+    // Sent for 7 in, A1 … A3 came out at 6 7/8, which is taken. B1 comes out at 7, as first planned: it is
+    // not off size, the common size does not follow it, and its line centres it: (7 7/8 − 7) / 2 = 7/16.
+    Project project = topper();
+    const Pair sent = plan(project).block.sent;
+    for (std::size_t i = 0; i < project.made.blocks.size(); ++i) {
+        project.made.blocks[i].sent = {sent.along, sent.across};
+        if (i < 3)
+            project.made.blocks[i].outline = {Length::inches(6, 7, 8), Length::inches(6, 7, 8)};
+    }
+    Desk desk(project, Station::Trim);
+    const auto readAll = [&](const QString &side, const QString &diagonal) {
+        desk.measure.begin();
+        for (int at = 0; at < 6; ++at)
+            QCOMPARE(desk.measure.enter(at, at < 4 ? side : diagonal), QString());
+    };
+    readAll(QStringLiteral("6 7/8"), QStringLiteral("9 3/4"));
+    // What it comes to is told at once, and only once.
+    QVERIFY(desk.measure.remedy().startsWith(QStringLiteral("Common size {6 7/8 in}: trim to {7 7/8 in}")));
+    QVERIFY(!desk.measure.commonLines().join(u' ').contains(QStringLiteral("Common size")));
+    desk.measure.takeCommonSize();
+    QCOMPARE(desk.kept().blocks.width, Length::inches(6, 7, 8));
+    readAll(QStringLiteral("7"), QStringLiteral("9 7/8"));
+    QCOMPARE(desk.measure.kind(), QStringLiteral("plain"));
+    QCOMPARE(desk.measure.verdict(), QStringLiteral("It came out as first planned: {7 in}."));
+    QCOMPARE(desk.measure.remedy(), QStringLiteral("Trim it to the common size, cut to {7 7/8 in}."));
+    QVERIFY(!desk.measure.mayTakeCommon());
+    QVERIFY(desk.measure.save());
+    QCOMPARE(desk.trim.verdict(), desk.measure.verdict());
+    QCOMPARE(desk.trim.remedy(), desk.measure.remedy());
+    QCOMPARE(desk.trim.way(), QStringLiteral("cut"));
+    QCOMPARE(desk.trim.figure().text, QStringLiteral("7/16 in"));
+    // One that came out larger than it was ever planned is said to be just that.
+    readAll(QStringLiteral("7 1/8"), QStringLiteral("10 1/16"));
+    QCOMPARE(desk.measure.verdict(), QStringLiteral("It is larger than the common size: {7 1/8 in}."));
+    // Only logged, not read: it is cut by its own line too.
+    Project logged = desk.kept();
+    logged.made.blocks[0].sides.reset();
+    logged.made.blocks[0].diagonals.reset();
+    logged.made.blocks[0].outline = {Length::inches(7), Length::inches(7)};
+    Desk other(logged, Station::Trim);
+    QCOMPARE(other.trim.way(), QStringLiteral("cut"));
+    QCOMPARE(other.trim.figure().text, QStringLiteral("7/16 in"));
 }
 
 QTEST_GUILESS_MAIN(CommonSizeTest)

@@ -220,6 +220,23 @@ StepCase {
         press(called("Next: diagonal from top left"));
         tryVerify(() => called("diagonal from top left more"));
     }
+    function test_readingsThatDisagreeAreReadAgainByTheMainButton() {
+        toTheBlock();
+        openMeasure();
+        for (let at = 0; at < 6; ++at)
+            BlockMeasure.nudge(at, 0);
+        BlockMeasure.nudge(3, 12);
+        compare(BlockMeasure.toRead, 3);
+        tryVerify(() => byName("done").text === "Read again: left");
+        compare(byName("done").kind, "action");
+        compare(byName("common").text, "Keep these readings");
+        compare(byName("common").kind, "outline");
+        wait(450);
+        press(byName("done"));
+        tryVerify(() => tapes()[3].inHand);
+        verify(!BlockMeasure.readings[3].figure.text.includes("?") && BlockMeasure.kind === "measure-again", "nothing was kept");
+        tryVerify(() => called("left more") !== null);
+    }
     function test_theLikeliestMisreadIsTakenInHandAndMarked() {
         toTheBlock();
         BlockMeasure.begin();
