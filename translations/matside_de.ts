@@ -389,13 +389,14 @@
         <source>Seen from the front, the strip laid clockwise. Each place is the middle of a seam at 45°.</source>
         <translation>Von vorn gesehen, der Streifen im Uhrzeigersinn gelegt. Jede Stelle ist die Mitte einer Naht unter 45°.</translation>
     </message>
+    <message>
+        <source>At top and bottom measured from the left, at the sides from the top.</source>
+        <extracomment>how far each join of the binding lies from a corner of the piece</extracomment>
+        <translation>Oben und unten von links gemessen, an den Seiten von oben.</translation>
+    </message>
 </context>
 <context>
     <name>EdgeMeasure</name>
-    <message>
-        <source>Measure all six, raw edge to raw edge.</source>
-        <translation>Alle sechs messen, von Schnittkante zu Schnittkante.</translation>
-    </message>
     <message>
         <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
         <translation>Was nicht gemessen ist, steht wie geplant. Die Grenzen sind übliche Praxis; veröffentlichte sind nicht bekannt.</translation>
@@ -426,6 +427,10 @@
     <message>
         <source>The piece with its frame</source>
         <translation>Das Stück mit seiner Umrandung</translation>
+    </message>
+    <message>
+        <source>Measure all six, raw edge to raw edge.</source>
+        <translation>Alle sechs messen, von Schnittkante zu Schnittkante.</translation>
     </message>
 </context>
 <context>
@@ -1166,6 +1171,11 @@
         <source>Section of the test join, with what is read of it</source>
         <translation>Probeverbindung im Querschnitt, mit den Messwerten</translation>
     </message>
+    <message>
+        <source>Match marks: the middle of each short sashing</source>
+        <extracomment>over the tape on which the match marks of a long sashing are read, from the row&apos;s raw left end</extracomment>
+        <translation>Passzeichen: Mitte jedes kurzen Zwischenstreifens</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -1454,13 +1464,6 @@
     </message>
 </context>
 <context>
-    <name>MeasureScene</name>
-    <message>
-        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
-        <translation>Block aus dem Rahmen nehmen, ruhen lassen, flach hinlegen. Vier Seiten und beide Diagonalen messen.</translation>
-    </message>
-</context>
-<context>
     <name>MeasureSheet</name>
     <message>
         <source>Take the common size</source>
@@ -1472,6 +1475,7 @@
     </message>
     <message>
         <source>Keep these readings</source>
+        <extracomment>on a button: the block&apos;s readings are kept, and the common size is not taken</extracomment>
         <translation>Diese Messwerte behalten</translation>
     </message>
     <message>
@@ -1487,13 +1491,7 @@
         <translation>Eine um 1/4 in falsch gelesene Seite fällt in vier von fünf Fällen auf, um 3/8 in immer.</translation>
     </message>
     <message>
-        <source>read all six first</source>
-        <extracomment>of a block&apos;s six readings</extracomment>
-        <translation>erst alle sechs messen</translation>
-    </message>
-    <message>
         <source>Keep only the readings</source>
-        <extracomment>on a button: the block&apos;s readings are kept, and the common size is not taken</extracomment>
         <translation>Nur die Messwerte behalten</translation>
     </message>
     <message>
@@ -1512,6 +1510,15 @@
         <source>Not measured: reckon with the plan</source>
         <extracomment>on a button: the block is trimmed by the planned figures</extracomment>
         <translation>Nicht gemessen: mit dem Plan rechnen</translation>
+    </message>
+    <message>
+        <source>Read again: %1</source>
+        <extracomment>on a button: %1 is the one of a block&apos;s six readings to be taken again, or for the first time: &quot;top&quot;</extracomment>
+        <translation>Neu messen: %1</translation>
+    </message>
+    <message>
+        <source>Read: %1</source>
+        <translation>Messen: %1</translation>
     </message>
 </context>
 <context>
@@ -3405,6 +3412,13 @@ Schnittkante</translation>
     <message>
         <source>Nothing left to do here</source>
         <translation>Hier ist nichts mehr zu tun</translation>
+    </message>
+</context>
+<context>
+    <name>StepPage</name>
+    <message>
+        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
+        <translation>Block aus dem Rahmen nehmen, ruhen lassen, flach hinlegen. Vier Seiten und beide Diagonalen messen.</translation>
     </message>
 </context>
 <context>
@@ -6775,6 +6789,19 @@ Schnittkante</translation>
         <extracomment>on a button: all centres of the strip in hand are marked, not only one</extracomment>
         <translation>Ganzer Streifen angezeichnet</translation>
     </message>
+    <message>
+        <source>It came out as first planned: %1.</source>
+        <translation>Es ist, wie zuerst geplant, %1.</translation>
+    </message>
+    <message>
+        <source>It is larger than the common size: %1.</source>
+        <translation>Größer als das gemeinsame Maß: %1.</translation>
+    </message>
+    <message>
+        <source>Trim it to the common size, cut to %1.</source>
+        <extracomment>%1 is the size of a trimmed block, at the common size of all</extracomment>
+        <translation>Auf das gemeinsame Maß beschneiden, Schnittmaß %1.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7300,10 +7327,6 @@ Schnittkante</translation>
         <translation>Einfach beschneiden, in dieser Folge: %1.</translation>
     </message>
     <message>
-        <source>Ease it with steam and measure again, or square it smaller: the largest true piece is %1 × %2. Trim in this order: %3.</source>
-        <translation>Mit Dampf ausrichten und neu messen, oder kleiner begradigen: Das größte rechtwinklige Stück ist %1 × %2. In dieser Folge beschneiden: %3.</translation>
-    </message>
-    <message>
         <source>Round the edge it is %1 less than planned.</source>
         <translation>Rings um die Kante ist es %1 weniger als geplant.</translation>
     </message>
@@ -7443,11 +7466,6 @@ Schnittkante</translation>
     <message>
         <source>The binding is cut: these corners can no longer be changed.</source>
         <translation>Die Einfassung ist geschnitten: Diese Ecken lassen sich nicht mehr ändern.</translation>
-    </message>
-    <message>
-        <source>With these sides and one diagonal of %1, the other would be %2.</source>
-        <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths</extracomment>
-        <translation>Zu diesen Seiten und einer Diagonale von %1 passt als zweite Diagonale %2.</translation>
     </message>
     <message>
         <source>along, as the rows measure, and %1 across, raw</source>
@@ -7623,6 +7641,16 @@ Schnittkante</translation>
     <message>
         <source>Cut %1 of bias from a square of %2.</source>
         <translation>%1 Schrägband aus einem Quadrat von %2 schneiden.</translation>
+    </message>
+    <message>
+        <source>Beside a diagonal of %1 the other would be %2.</source>
+        <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths: the sides as they were read allow no other</extracomment>
+        <translation>Zu einer Diagonale von %1 passt als zweite %2.</translation>
+    </message>
+    <message>
+        <source>Ease it with steam and measure again, or square it smaller, to %1 × %2, in this order: %3.</source>
+        <extracomment>%1 × %2 is the largest true piece that can be cut, %3 the order of its sides: &quot;bottom, left, top, right&quot;</extracomment>
+        <translation>Mit Dampf ausrichten und neu messen, oder kleiner begradigen, auf %1 × %2, in dieser Folge: %3.</translation>
     </message>
 </context>
 <context>

@@ -389,13 +389,14 @@
         <source>Seen from the front, the strip laid clockwise. Each place is the middle of a seam at 45°.</source>
         <translation>Visto por delante, con la tira en el sentido del reloj. Cada lugar es el centro de una costura a 45°.</translation>
     </message>
+    <message>
+        <source>At top and bottom measured from the left, at the sides from the top.</source>
+        <extracomment>how far each join of the binding lies from a corner of the piece</extracomment>
+        <translation>Arriba y abajo, medido desde la izquierda; a los lados, desde arriba.</translation>
+    </message>
 </context>
 <context>
     <name>EdgeMeasure</name>
-    <message>
-        <source>Measure all six, raw edge to raw edge.</source>
-        <translation>Medir las seis, de borde cortado a borde cortado.</translation>
-    </message>
     <message>
         <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
         <translation>Lo que no se mide queda como se planeó. Los límites son de uso común; no se conocen publicados.</translation>
@@ -426,6 +427,10 @@
     <message>
         <source>The piece with its frame</source>
         <translation>La pieza con su marco</translation>
+    </message>
+    <message>
+        <source>Measure all six, raw edge to raw edge.</source>
+        <translation>Medir las seis, de borde cortado a borde cortado.</translation>
     </message>
 </context>
 <context>
@@ -1166,6 +1171,11 @@
         <source>Section of the test join, with what is read of it</source>
         <translation>Sección de la unión de prueba, con sus medidas</translation>
     </message>
+    <message>
+        <source>Match marks: the middle of each short sashing</source>
+        <extracomment>over the tape on which the match marks of a long sashing are read, from the row&apos;s raw left end</extracomment>
+        <translation>Marcas de encuentro: centro de cada tira de unión corta</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -1454,13 +1464,6 @@
     </message>
 </context>
 <context>
-    <name>MeasureScene</name>
-    <message>
-        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
-        <translation>Poner el bloque plano, fuera del bastidor y reposado. Medir sus cuatro lados y ambas diagonales.</translation>
-    </message>
-</context>
-<context>
     <name>MeasureSheet</name>
     <message>
         <source>Take the common size</source>
@@ -1472,6 +1475,7 @@
     </message>
     <message>
         <source>Keep these readings</source>
+        <extracomment>on a button: the block&apos;s readings are kept, and the common size is not taken</extracomment>
         <translation>Conservar estas lecturas</translation>
     </message>
     <message>
@@ -1493,7 +1497,6 @@
     </message>
     <message>
         <source>Keep only the readings</source>
-        <extracomment>on a button: the block&apos;s readings are kept, and the common size is not taken</extracomment>
         <translation>Conservar solo las lecturas</translation>
     </message>
     <message>
@@ -1512,6 +1515,15 @@
         <source>Not measured: reckon with the plan</source>
         <extracomment>on a button: the block is trimmed by the planned figures</extracomment>
         <translation>Sin medir: contar con lo planeado</translation>
+    </message>
+    <message>
+        <source>Read again: %1</source>
+        <extracomment>on a button: %1 is the one of a block&apos;s six readings to be taken again, or for the first time: &quot;top&quot;</extracomment>
+        <translation>Medir de nuevo: %1</translation>
+    </message>
+    <message>
+        <source>Read: %1</source>
+        <translation>Medir: %1</translation>
     </message>
 </context>
 <context>
@@ -3405,6 +3417,13 @@ borde cortado</translation>
     <message>
         <source>Nothing left to do here</source>
         <translation>Aquí no queda nada por hacer</translation>
+    </message>
+</context>
+<context>
+    <name>StepPage</name>
+    <message>
+        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
+        <translation>Poner el bloque plano, fuera del bastidor y reposado. Medir sus cuatro lados y ambas diagonales.</translation>
     </message>
 </context>
 <context>
@@ -6775,6 +6794,19 @@ borde cortado</translation>
         <extracomment>on a button: all centres of the strip in hand are marked, not only one</extracomment>
         <translation>Toda la tira marcada</translation>
     </message>
+    <message>
+        <source>It came out as first planned: %1.</source>
+        <translation>Salió como se planeó primero: %1.</translation>
+    </message>
+    <message>
+        <source>It is larger than the common size: %1.</source>
+        <translation>Es mayor que la medida común: %1.</translation>
+    </message>
+    <message>
+        <source>Trim it to the common size, cut to %1.</source>
+        <extracomment>%1 is the size of a trimmed block, at the common size of all</extracomment>
+        <translation>Recortarlo a la medida común, cortado a %1.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7296,10 +7328,6 @@ borde cortado</translation>
         <translation>Recortarlo sin más, en este orden: %1.</translation>
     </message>
     <message>
-        <source>Ease it with steam and measure again, or square it smaller: the largest true piece is %1 × %2. Trim in this order: %3.</source>
-        <translation>Ajustarla con vapor y medir de nuevo, o escuadrarla más pequeña: la mayor pieza a escuadra es %1 × %2. Recortar en este orden: %3.</translation>
-    </message>
-    <message>
         <source>Round the edge it is %1 less than planned.</source>
         <translation>Alrededor del borde hay %1 menos de lo planeado.</translation>
     </message>
@@ -7439,11 +7467,6 @@ borde cortado</translation>
     <message>
         <source>The binding is cut: these corners can no longer be changed.</source>
         <translation>El ribete está cortado: estas esquinas ya no se cambian.</translation>
-    </message>
-    <message>
-        <source>With these sides and one diagonal of %1, the other would be %2.</source>
-        <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths</extracomment>
-        <translation>Con estos lados y una diagonal de %1, la otra sería de %2.</translation>
     </message>
     <message>
         <source>along, as the rows measure, and %1 across, raw</source>
@@ -7619,6 +7642,16 @@ borde cortado</translation>
     <message>
         <source>Cut %1 of bias from a square of %2.</source>
         <translation>Cortar %1 de bies de un cuadrado de %2.</translation>
+    </message>
+    <message>
+        <source>Beside a diagonal of %1 the other would be %2.</source>
+        <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths: the sides as they were read allow no other</extracomment>
+        <translation>Junto a una diagonal de %1, la otra sería de %2.</translation>
+    </message>
+    <message>
+        <source>Ease it with steam and measure again, or square it smaller, to %1 × %2, in this order: %3.</source>
+        <extracomment>%1 × %2 is the largest true piece that can be cut, %3 the order of its sides: &quot;bottom, left, top, right&quot;</extracomment>
+        <translation>Ajustarla con vapor y medir de nuevo, o escuadrarla más pequeña, a %1 × %2, en este orden: %3.</translation>
     </message>
 </context>
 <context>

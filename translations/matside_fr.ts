@@ -389,13 +389,14 @@
         <source>Seen from the front, the strip laid clockwise. Each place is the middle of a seam at 45°.</source>
         <translation>Vu du devant, la bande posée dans le sens des aiguilles d’une montre. Chaque marque est le milieu d’une couture à 45°.</translation>
     </message>
+    <message>
+        <source>At top and bottom measured from the left, at the sides from the top.</source>
+        <extracomment>how far each join of the binding lies from a corner of the piece</extracomment>
+        <translation>En haut et en bas, mesuré depuis la gauche ; sur les côtés, depuis le haut.</translation>
+    </message>
 </context>
 <context>
     <name>EdgeMeasure</name>
-    <message>
-        <source>Measure all six, raw edge to raw edge.</source>
-        <translation>Mesurer les six, de bord brut à bord brut.</translation>
-    </message>
     <message>
         <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
         <translation>Ce qui n’est pas mesuré reste comme prévu. Les limites sont d’usage courant&#x202f;; on n’en connaît pas de publiées.</translation>
@@ -426,6 +427,10 @@
     <message>
         <source>The piece with its frame</source>
         <translation>L’ouvrage avec son encadrement</translation>
+    </message>
+    <message>
+        <source>Measure all six, raw edge to raw edge.</source>
+        <translation>Mesurer les six, de bord brut à bord brut.</translation>
     </message>
 </context>
 <context>
@@ -1166,6 +1171,11 @@
         <source>Section of the test join, with what is read of it</source>
         <translation>Coupe de l’assemblage d’essai, avec ses mesures</translation>
     </message>
+    <message>
+        <source>Match marks: the middle of each short sashing</source>
+        <extracomment>over the tape on which the match marks of a long sashing are read, from the row&apos;s raw left end</extracomment>
+        <translation>Repères : milieu de chaque bande intermédiaire courte</translation>
+    </message>
 </context>
 <context>
     <name>JoinRow</name>
@@ -1454,13 +1464,6 @@
     </message>
 </context>
 <context>
-    <name>MeasureScene</name>
-    <message>
-        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
-        <translation>Poser le bloc à plat, hors du cadre et reposé. Mesurer ses quatre côtés et les deux diagonales.</translation>
-    </message>
-</context>
-<context>
     <name>MeasureSheet</name>
     <message>
         <source>Take the common size</source>
@@ -1472,6 +1475,7 @@
     </message>
     <message>
         <source>Keep these readings</source>
+        <extracomment>on a button: the block&apos;s readings are kept, and the common size is not taken</extracomment>
         <translation>Garder ces mesures</translation>
     </message>
     <message>
@@ -1487,13 +1491,7 @@
         <translation>Un côté mal lu de 1/4 in se remarque quatre fois sur cinq, de 3/8 in toujours.</translation>
     </message>
     <message>
-        <source>read all six first</source>
-        <extracomment>of a block&apos;s six readings</extracomment>
-        <translation>mesurer d’abord les six</translation>
-    </message>
-    <message>
         <source>Keep only the readings</source>
-        <extracomment>on a button: the block&apos;s readings are kept, and the common size is not taken</extracomment>
         <translation>Garder seulement les mesures</translation>
     </message>
     <message>
@@ -1512,6 +1510,15 @@
         <source>Not measured: reckon with the plan</source>
         <extracomment>on a button: the block is trimmed by the planned figures</extracomment>
         <translation>Pas mesuré&#x202f;: compter avec le plan</translation>
+    </message>
+    <message>
+        <source>Read again: %1</source>
+        <extracomment>on a button: %1 is the one of a block&apos;s six readings to be taken again, or for the first time: &quot;top&quot;</extracomment>
+        <translation>Mesurer de nouveau : %1</translation>
+    </message>
+    <message>
+        <source>Read: %1</source>
+        <translation>Mesurer : %1</translation>
     </message>
 </context>
 <context>
@@ -3405,6 +3412,13 @@ bord coupé</translation>
     <message>
         <source>Nothing left to do here</source>
         <translation>Plus rien à faire ici</translation>
+    </message>
+</context>
+<context>
+    <name>StepPage</name>
+    <message>
+        <source>Lay the block flat, off the hoop and rested. Measure its four sides and both diagonals.</source>
+        <translation>Poser le bloc à plat, hors du cadre et reposé. Mesurer ses quatre côtés et les deux diagonales.</translation>
     </message>
 </context>
 <context>
@@ -6772,6 +6786,19 @@ bord coupé</translation>
         <extracomment>on a button: all centres of the strip in hand are marked, not only one</extracomment>
         <translation>Toute la bande tracée</translation>
     </message>
+    <message>
+        <source>It came out as first planned: %1.</source>
+        <translation>Il est à la taille prévue d’abord : %1.</translation>
+    </message>
+    <message>
+        <source>It is larger than the common size: %1.</source>
+        <translation>Plus grand que la taille commune : %1.</translation>
+    </message>
+    <message>
+        <source>Trim it to the common size, cut to %1.</source>
+        <extracomment>%1 is the size of a trimmed block, at the common size of all</extracomment>
+        <translation>Le rogner à la taille commune, soit %1 coupé.</translation>
+    </message>
 </context>
 <context>
     <name>WorkedFigure</name>
@@ -7293,10 +7320,6 @@ bord coupé</translation>
         <translation>Le rogner simplement, dans cet ordre&#x202f;: %1.</translation>
     </message>
     <message>
-        <source>Ease it with steam and measure again, or square it smaller: the largest true piece is %1 × %2. Trim in this order: %3.</source>
-        <translation>Le redresser à la vapeur et mesurer de nouveau, ou le mettre d’équerre plus petit&#x202f;: l’ouvrage d’équerre fait au plus %1 × %2. Rogner dans cet ordre&#x202f;: %3.</translation>
-    </message>
-    <message>
         <source>Round the edge it is %1 less than planned.</source>
         <translation>Le tour du bord fait %1 de moins que prévu.</translation>
     </message>
@@ -7436,11 +7459,6 @@ bord coupé</translation>
     <message>
         <source>The binding is cut: these corners can no longer be changed.</source>
         <translation>La bande de finition est coupée&#x202f;: ces coins ne changent plus.</translation>
-    </message>
-    <message>
-        <source>With these sides and one diagonal of %1, the other would be %2.</source>
-        <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths</extracomment>
-        <translation>Avec ces côtés et une diagonale de %1, l’autre serait de %2.</translation>
     </message>
     <message>
         <source>along, as the rows measure, and %1 across, raw</source>
@@ -7616,6 +7634,16 @@ bord coupé</translation>
     <message>
         <source>Cut %1 of bias from a square of %2.</source>
         <translation>Couper %1 de biais dans un carré de %2.</translation>
+    </message>
+    <message>
+        <source>Beside a diagonal of %1 the other would be %2.</source>
+        <extracomment>of a piece&apos;s six measures; %1 and %2 are lengths: the sides as they were read allow no other</extracomment>
+        <translation>À côté d’une diagonale de %1, l’autre serait de %2.</translation>
+    </message>
+    <message>
+        <source>Ease it with steam and measure again, or square it smaller, to %1 × %2, in this order: %3.</source>
+        <extracomment>%1 × %2 is the largest true piece that can be cut, %3 the order of its sides: &quot;bottom, left, top, right&quot;</extracomment>
+        <translation>Le redresser à la vapeur et mesurer de nouveau, ou le mettre d’équerre plus petit, à %1 × %2, dans cet ordre : %3.</translation>
     </message>
 </context>
 <context>

@@ -20,11 +20,6 @@ Flickable {
 
         Word {
             width: parent.width
-            bold: true
-            text: qsTr("Lay the binding round once before you sew")
-        }
-        Word {
-            width: parent.width
             //: how far each join of the binding lies from a corner of the piece
             text: qsTr("At top and bottom measured from the left, at the sides from the top.")
         }
@@ -38,6 +33,11 @@ Flickable {
             }
         }
         KeyLine { width: parent.width }
+        Word {
+            width: parent.width
+            bold: true
+            text: qsTr("Lay the binding round once before you sew")
+        }
         Repeater {
             model: EdgeModel.layActs
             ActCell {
