@@ -30,11 +30,25 @@ Flickable {
             width: parent.width
             text: qsTr("Pins out, cloth cool and dry, do not press on the glass.")
         }
-        // Side by side, so that all of them are in sight.
+        // Side by side, so that all of them are in sight; no wider than their words want, and what is left shared out.
         Flow {
+            id: bars
+            readonly property real wanted: {
+                let sum = 0;
+                for (let i = 0; i < stairs.count; ++i)
+                    sum += stairs.itemAt(i)?.least ?? 0;
+                return sum;
+            }
+            readonly property real over: Math.max(0, Math.floor((width - wanted - (stairs.count - 1) * spacing) / Math.max(1, stairs.count)))
             width: parent.width
             spacing: Theme.gap
+            FontMetrics {
+                id: letters
+                font.family: Theme.family
+                font.pixelSize: Theme.fontSize(Theme.capWord)
+            }
             Repeater {
+                id: stairs
                 // The fold is laid at the mark that is told: the catch beside it is what folding just that much gives.
                 model: [[JoinModel.held, qsTr("catch"), JoinModel.section.catchMm],
                         [JoinModel.fold, qsTr("fold under"), JoinModel.section.foldMm],
@@ -43,7 +57,9 @@ Flickable {
                     id: stair
                     required property var modelData
                     required property int index
-                    width: Math.max(bar.width, Math.floor((rows.width - 2 * Theme.gap) / 3))
+                    readonly property real longest: Math.max(...modelData[1].split(" ").map(word => letters.advanceWidth(word)))
+                    readonly property real least: Math.ceil(Math.max(bar.width, longest * 1.02 + 1, Theme.mm(13)))
+                    width: least + bars.over
                     spacing: Theme.mm(1.6)
                     // The bar is as wide as the measure: its left edge is the cloth's edge, its right edge the line.
                     Rectangle {

@@ -69,7 +69,7 @@ StepPage {
         readonly property bool beside: !root.upright && foot.visible
         readonly property real taken: beside ? foot.implicitWidth + Theme.margin : 0
         readonly property real over: (beside ? Math.min(y, foot.y) : y) - Theme.mm(1)
-        readonly property bool wanted: side.crooked && side.ready
+        readonly property bool wanted: side.crooked && TrimModel.figure.valid
         visible: wanted && side.visible
         x: (Theme.left ? Theme.margin : taken + Theme.margin) + (beside ? 0 : Theme.left ? 0 : side.beside)
         width: parent.width - taken - 2 * Theme.margin - (beside ? 0 : side.beside)

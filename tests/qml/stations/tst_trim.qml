@@ -105,8 +105,9 @@ StepCase {
         compare(byName("done").kind, "action");
         compare(byName("common").text, "Keep only the readings");
         compare(byName("common").kind, "outline");
-        const meaning = placeOf(byName("meaning"));
-        verify(meaning.y < placeOf(byName("common")).y, data.tag + ": " + meaning);
+        const band = byName("measured"), place = placeOf(band);
+        verify(band.remedy.startsWith("Common size {"), data.tag + ": " + band.remedy);
+        verify(place.y >= 0 && place.y + place.height < data.height, data.tag + ": " + place);
         compare(TrimModel.way, "common");
         press(byName("done"));
         tryVerify(() => !byName("sheet-measure"));
