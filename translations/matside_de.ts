@@ -6795,12 +6795,12 @@ Schnittkante</translation>
     </message>
     <message>
         <source>It is larger than the common size: %1.</source>
-        <translation>Größer als das gemeinsame Maß: %1.</translation>
+        <translation>Gemeinsames Maß überschritten: %1.</translation>
     </message>
     <message>
         <source>Trim it to the common size, cut to %1.</source>
         <extracomment>%1 is the size of a trimmed block, at the common size of all</extracomment>
-        <translation>Auf das gemeinsame Maß beschneiden, Schnittmaß %1.</translation>
+        <translation>Auf gemeinsames Maß beschneiden, Schnittmaß %1.</translation>
     </message>
 </context>
 <context>
@@ -7651,6 +7651,11 @@ Schnittkante</translation>
         <source>Ease it with steam and measure again, or square it smaller, to %1 × %2, in this order: %3.</source>
         <extracomment>%1 × %2 is the largest true piece that can be cut, %3 the order of its sides: &quot;bottom, left, top, right&quot;</extracomment>
         <translation>Mit Dampf ausrichten und neu messen, oder kleiner begradigen, auf %1 × %2, in dieser Folge: %3.</translation>
+    </message>
+    <message>
+        <source>Strip %1: first cut off %2.</source>
+        <extracomment>of the binding&apos;s strips; %2 is a length, in one line</extracomment>
+        <translation>Streifen %1: erst %2 ab.</translation>
     </message>
 </context>
 <context>

@@ -7653,6 +7653,11 @@ borde cortado</translation>
         <extracomment>%1 × %2 is the largest true piece that can be cut, %3 the order of its sides: &quot;bottom, left, top, right&quot;</extracomment>
         <translation>Ajustarla con vapor y medir de nuevo, o escuadrarla más pequeña, a %1 × %2, en este orden: %3.</translation>
     </message>
+    <message>
+        <source>Strip %1: first cut off %2.</source>
+        <extracomment>of the binding&apos;s strips; %2 is a length, in one line</extracomment>
+        <translation>Tira %1: cortar antes %2.</translation>
+    </message>
 </context>
 <context>
     <name>matside::FieldsModel</name>

@@ -392,7 +392,7 @@
     <message>
         <source>At top and bottom measured from the left, at the sides from the top.</source>
         <extracomment>how far each join of the binding lies from a corner of the piece</extracomment>
-        <translation>En haut et en bas, mesuré depuis la gauche ; sur les côtés, depuis le haut.</translation>
+        <translation>En haut et en bas, mesuré depuis la gauche ; sur les côtés, depuis le haut.</translation>
     </message>
 </context>
 <context>
@@ -1174,7 +1174,7 @@
     <message>
         <source>Match marks: the middle of each short sashing</source>
         <extracomment>over the tape on which the match marks of a long sashing are read, from the row&apos;s raw left end</extracomment>
-        <translation>Repères : milieu de chaque bande intermédiaire courte</translation>
+        <translation>Repères : milieu de chaque bande intermédiaire courte</translation>
     </message>
 </context>
 <context>
@@ -1514,11 +1514,11 @@
     <message>
         <source>Read again: %1</source>
         <extracomment>on a button: %1 is the one of a block&apos;s six readings to be taken again, or for the first time: &quot;top&quot;</extracomment>
-        <translation>Mesurer de nouveau : %1</translation>
+        <translation>Mesurer de nouveau : %1</translation>
     </message>
     <message>
         <source>Read: %1</source>
-        <translation>Mesurer : %1</translation>
+        <translation>Mesurer : %1</translation>
     </message>
 </context>
 <context>
@@ -6788,11 +6788,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>It came out as first planned: %1.</source>
-        <translation>Il est à la taille prévue d’abord : %1.</translation>
+        <translation>Il est à la taille prévue d’abord : %1.</translation>
     </message>
     <message>
         <source>It is larger than the common size: %1.</source>
-        <translation>Plus grand que la taille commune : %1.</translation>
+        <translation>Plus grand que la taille commune : %1.</translation>
     </message>
     <message>
         <source>Trim it to the common size, cut to %1.</source>
@@ -7643,7 +7643,12 @@ bord coupé</translation>
     <message>
         <source>Ease it with steam and measure again, or square it smaller, to %1 × %2, in this order: %3.</source>
         <extracomment>%1 × %2 is the largest true piece that can be cut, %3 the order of its sides: &quot;bottom, left, top, right&quot;</extracomment>
-        <translation>Le redresser à la vapeur et mesurer de nouveau, ou le mettre d’équerre plus petit, à %1 × %2, dans cet ordre : %3.</translation>
+        <translation>Le redresser à la vapeur et mesurer de nouveau, ou le mettre d’équerre plus petit, à %1 × %2, dans cet ordre : %3.</translation>
+    </message>
+    <message>
+        <source>Strip %1: first cut off %2.</source>
+        <extracomment>of the binding&apos;s strips; %2 is a length, in one line</extracomment>
+        <translation>Bande %1 : ôter %2.</translation>
     </message>
 </context>
 <context>

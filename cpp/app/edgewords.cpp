@@ -64,9 +64,12 @@ std::vector<LaidPlace> bindingPlaces(const Project &project, const BindingLay &l
         const Length off = lay.shorten[i].downTo(project.finest);
         QString says = EdgeModel::tr("Join %1: %2.").arg(i + 1).arg(placeText(lay.joins[i], marks));
         QString cut;
-        if (off > Length())
-            cut = EdgeModel::tr("First cut %1 off strip %2.").arg(braced(off, marks)).arg(i + 1);
-        places.push_back({lay.joins[i], cut.isEmpty() ? says : says + u' ' + cut, cut});
+        if (off > Length()) {
+            says += u' ' + EdgeModel::tr("First cut %1 off strip %2.").arg(braced(off, marks)).arg(i + 1);
+            //: of the binding's strips; %2 is a length, in one line
+            cut = EdgeModel::tr("Strip %1: first cut off %2.").arg(i + 1).arg(braced(off, marks));
+        }
+        places.push_back({lay.joins[i], says, cut});
     }
     return places;
 }

@@ -14,8 +14,9 @@ Item {
     property string verdict
     property string remedy
     property var figure: null
-    /** The largest the verdict is set. */
+    /** The largest the verdict is set, and the least. */
     property real mostCap: Theme.capSecond
+    property real leastCap: Theme.capInText
     /** The same of the remedy, where it is longer than a word or two. */
     property real mostRemedyCap: Theme.small ? Theme.capWord : Theme.capHead
 
@@ -31,7 +32,7 @@ Item {
     Accessible.name: [head, verdictShown, figure ? figure.text ?? "" : "", remedyShown].filter(t => t !== "").join(". ")
 
     // As large as its longest word and two lines allow, a hair less, so that no word is ever broken.
-    readonly property real verdictCap: Math.max(Theme.capInText, Math.min(root.mostCap,
+    readonly property real verdictCap: Math.max(root.leastCap, Math.min(root.mostCap,
                                                 Theme.capSecond * 0.96 * words.width / Math.max(1, longest),
                                                 Theme.capSecond * 1.7 * words.width / Math.max(1, inOneLine)))
     readonly property real remedyCap: remedy.length <= 12 ? Math.min(Theme.capThird, verdictCap) : mostRemedyCap

@@ -9,6 +9,11 @@ import Matside.Theme
 Flickable {
     id: root
 
+    /** Of the joins those whose strip is cut first. */
+    function cuts(places: var): var {
+        return places.map(place => place.cutSays).filter(says => says !== "");
+    }
+
     clip: true
     contentHeight: rows.height
     boundsBehavior: Flickable.StopAtBounds
@@ -25,7 +30,7 @@ Flickable {
         }
         Repeater {
             // Where they lie, the drawing shows.
-            model: EdgeModel.lay.map(place => place.cutSays).filter(says => says !== "")
+            model: root.cuts(EdgeModel.lay)
             InlineLength {
                 required property string modelData
                 width: rows.width

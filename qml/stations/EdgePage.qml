@@ -28,6 +28,10 @@ WidePage {
     /** Over the foot there is room for the pins alone; beside a column of full height also for the drawing. */
     readonly property bool alone: root.counting && (root.upright || root.small || pins.parent.height < Theme.mm(92))
 
+    function told(places: var): string {
+        return places.map(place => place.says).join(" ").replace(/[{}]/g, "");
+    }
+
     heading: EdgeModel.heading
     telling: EdgeModel.tells
     figure: StepModel.figure
@@ -58,7 +62,7 @@ WidePage {
         joins: phase === "bind" ? EdgeModel.lay : []
         figured: root.laying
         accessibleName: phase === "square" ? qsTr("The piece. %1").arg(EdgeModel.verdict.replace(/[{}]/g, ""))
-                        : root.laying ? EdgeModel.lay.map(place => place.says).join(" ").replace(/[{}]/g, "")
+                        : root.laying ? root.told(EdgeModel.lay)
                         : phase === "bind" ? qsTr("The binding laid round. %1").arg(EdgeModel.laySays.replace(/[{}]/g, ""))
                         : root.cornering ? EdgeModel.cornerSays.replace(/[{}]/g, "")
                         : phase === "frame" ? qsTr("The piece with its frame") : qsTr("The finished piece")

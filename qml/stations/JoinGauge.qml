@@ -9,6 +9,11 @@ import Matside.Theme
 Flickable {
     id: root
 
+    /** Without what this join has not. */
+    function measured(all: var): var {
+        return all.filter(each => each[0].valid);
+    }
+
     clip: true
     contentHeight: rows.height
     boundsBehavior: Flickable.StopAtBounds
@@ -41,7 +46,7 @@ Flickable {
             }
             readonly property real over: Math.max(0, Math.floor((width - wanted - (stairs.count - 1) * spacing) / Math.max(1, stairs.count)))
             width: parent.width
-            spacing: Theme.gap
+            spacing: Theme.mm(2)
             FontMetrics {
                 id: letters
                 font.family: Theme.family
@@ -50,15 +55,15 @@ Flickable {
             Repeater {
                 id: stairs
                 // The fold is laid at the mark that is told: the catch beside it is what folding just that much gives.
-                model: [[JoinModel.held, qsTr("catch"), JoinModel.section.catchMm],
+                model: root.measured([[JoinModel.held, qsTr("catch"), JoinModel.section.catchMm],
                         [JoinModel.fold, qsTr("fold under"), JoinModel.section.foldMm],
-                        [JoinModel.seam, qsTr("seam"), JoinModel.section.seamMm]].filter(each => each[0].valid)
+                        [JoinModel.seam, qsTr("seam"), JoinModel.section.seamMm]])
                 Column {
                     id: stair
                     required property var modelData
                     required property int index
                     readonly property real longest: Math.max(...modelData[1].split(" ").map(word => letters.advanceWidth(word)))
-                    readonly property real least: Math.ceil(Math.max(bar.width, longest * 1.02 + 1, Theme.mm(13)))
+                    readonly property real least: Math.ceil(Math.max(bar.width, longest + 2))
                     width: least + bars.over
                     spacing: Theme.mm(1.6)
                     // The bar is as wide as the measure: its left edge is the cloth's edge, its right edge the line.

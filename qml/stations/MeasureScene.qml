@@ -39,6 +39,8 @@ Rectangle {
         objectName: "measured"
         visible: root.judged
         mostCap: root.low ? Theme.capInText : Theme.capThird
+        // Over little height a long one leaves room for the tapes she stands at.
+        leastCap: root.low ? Theme.capHead : Theme.capInText
         mostRemedyCap: Theme.capWord
         width: root.width
         // The readings themselves tell it, each with its sign.

@@ -31,6 +31,9 @@ Item {
     /** What it means was in sight, as much of it as the list holds: she is led there before she takes it. */
     readonly property bool commonSeen: list.contentY + list.height >= meaning.y + Math.min(meaning.height, list.height) - 1
 
+    function inOne(lines: var): string {
+        return lines.join(" ");
+    }
     /** Brings what a common size means into sight. */
     function showCommon() {
         laid.start();
@@ -90,7 +93,7 @@ Item {
                 objectName: "meaning"
                 width: parent.width
                 visible: text !== ""
-                text: BlockMeasure.commonLines.join(" ")
+                text: root.inOne(BlockMeasure.commonLines)
             }
             CutButton {
                 width: parent.width

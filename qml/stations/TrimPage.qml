@@ -75,7 +75,7 @@ StepPage {
         width: parent.width - taken - 2 * Theme.margin - (beside ? 0 : side.beside)
         y: beside ? foot.y + (foot.implicitHeight - height) / 2 : parent.height - height - Theme.mm(1)
         plannedShown: true
-        times: TrimModel.lies.times ?? 1
+        times: side.view?.times ?? 1
     }
     BlockShape {
         id: shape

@@ -25,7 +25,6 @@ private slots:
     void lineOutlineAndLineAreTheTrimmedSizeAtACommonSize();
     void aCommonSizeIsNotSaidToBeEntered();
     void whatIsCutStaysCut();
-    void aCrookedBlockLiesAsItIsTurned();
     void whatWasConfirmedAsShownIsRead();
     void blocksApartAreTrimmedWhileTheNextStripIsStitched();
 };
@@ -394,41 +393,6 @@ void TrimFigures::whatWasConfirmedAsShownIsRead()
     part.measure.begin();
     part.measure.nudge(0, 1);
     QCOMPARE(part.measure.asShownSays(), QStringLiteral("5 of 6 not yet read"));
-}
-
-void TrimFigures::aCrookedBlockLiesAsItIsTurned()
-{
-    // Its right end is wider by 1/8: each of top and bottom tilts by 1/16, so that each corner lies 1/32 off.
-    Readings taper = square(Length::inches(7));
-    taper.sides[1] = Length::inches(7, 1, 8);
-    taper.diagonals = {Length::inches(9, 15, 16), Length::inches(9, 15, 16)};
-    Desk desk(readAs(topper(), taper), Station::Trim);
-    QVERIFY(desk.trim.verdict().contains(QStringLiteral("One end is wider: right")));
-    QVariantMap lies = desk.trim.lies();
-    QStringList names = lies[QStringLiteral("names")].toStringList();
-    QVERIFY2(names[0] == QStringLiteral("left") || names[0] == QStringLiteral("right"), qPrintable(names[0]));
-    QVERIFY2(desk.trim.checkSays().contains(names[0]), qPrintable(desk.trim.checkSays()));
-    const int wide = int(names.indexOf(QStringLiteral("right")));
-    const double times = lies[QStringLiteral("times")].toDouble();
-    QVERIFY(times >= 5);
-    // The wide end stands out at its two corners, the narrow one draws in: from the top left, clockwise.
-    const QVariantList off = lies[QStringLiteral("off")].toList();
-    const double out = 25.4 / 32 * times;
-    for (int corner = 0; corner < 4; ++corner) {
-        const bool atWide = (corner == 1 || corner == 2) == (wide == 0);
-        const double y = (corner < 2 ? -1 : 1) * (atWide ? out : -out);
-        QVERIFY2(std::abs(at(off, corner, "y") - y) < 0.1 * out,
-                 qPrintable(QString::number(at(off, corner, "y"))));
-        QVERIFY(std::abs(at(off, corner, "x")) < 0.1 * out);
-    }
-    // Turned a quarter, the cut side lies at the foot, and the one that was at the head lies at the blade.
-    desk.trim.cut();
-    lies = desk.trim.lies();
-    const QStringList turned = lies[QStringLiteral("names")].toStringList();
-    QCOMPARE(turned[1], names[0]);
-    QCOMPARE(turned[0], names[3]);
-    // A block as planned has nothing of it.
-    QVERIFY(!Desk(topper(), Station::Trim).trim.lies().contains(QStringLiteral("off")));
 }
 
 QTEST_GUILESS_MAIN(TrimFigures)
