@@ -7620,12 +7620,12 @@ bord coupé</translation>
     <message>
         <source>It cuts %1 into the stippling: stay-stitch first.</source>
         <extracomment>the edge runs inside the stitched outline, where blocks are stippled</extracomment>
-        <translation>Il entame le vermiculé de %1 : d’abord une piqûre de soutien.</translation>
+        <translation>Il entame le vermiculé de %1&#x202f;: d’abord une piqûre de soutien.</translation>
     </message>
     <message>
         <source>Inside points: stay-stitch, clip, pivot.</source>
         <extracomment>the places between two scallops; pivot: turn the work about the needle</extracomment>
-        <translation>Angles rentrants : piqûre de soutien, cranter, pivoter.</translation>
+        <translation>Angles rentrants&#x202f;: piqûre de soutien, cranter, pivoter.</translation>
     </message>
     <message>
         <source>The edge is %1 round.</source>
@@ -7963,7 +7963,7 @@ bord coupé</translation>
     <message>
         <source>Draw-up: %1 % × %2 %</source>
         <extracomment>draw-up: how much the stitching shrinks the block, along and across</extracomment>
-        <translation>Retrait : %1 % × %2 %</translation>
+        <translation>Retrait&#x202f;: %1 % × %2 %</translation>
     </message>
 </context>
 <context>

@@ -12,6 +12,10 @@ Item {
     property var way: null
     /** The longest of those compared, with what would lie past its end: all are drawn to one scale. */
     property real longestMm: 1
+    /** What it is called, where it is narrow. */
+    property string says
+    /** Kept free before the first line there. */
+    property real lead: 0
     /** What it comes to, the last of it seen in the drawing as well. */
     property var details: []
     property color ink: Theme.colors.ink
@@ -59,12 +63,13 @@ Item {
     Word {
         id: words
         readonly property real past: root.narrow ? 0 : figure.kept + figure.width + Theme.mm(4)
-        x: Theme.left ? 0 : past
+        x: Theme.left ? 0 : past + indent
+        readonly property real indent: root.narrow ? root.lead : 0
         y: root.narrow ? 0 : root.under + Theme.mm(1)
-        width: root.width - past
+        width: root.width - past - indent
         horizontalAlignment: Theme.left ? Text.AlignRight : Text.AlignLeft
         color: root.ink
-        text: (root.narrow ? root.details.slice(0, 2) : root.details).join(", ")
+        text: (!root.narrow ? root.details : root.details.length > 1 ? root.details.slice(0, 2) : [root.says, ...root.details]).join(", ")
         Accessible.ignored: true
     }
 }

@@ -28,7 +28,7 @@ Flickable {
 
     /** Not cut through by the page's foot: such a line comes up when it is pushed up. */
     function whole(item: Item): bool {
-        return item.y <= contentY || item.y + item.height <= contentY + height + Theme.mm(1);
+        return item.y < contentY || item.y + item.height <= contentY + height + Theme.mm(1);
     }
 
     clip: true

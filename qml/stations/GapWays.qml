@@ -40,6 +40,8 @@ WholeRows {
 
         Word {
             id: says
+            // Where it is narrow what it comes to says enough.
+            visible: !strip.narrow
             x: Theme.left ? 0 : card.lead
             width: card.innerWidth - card.lead
             horizontalAlignment: Theme.left ? Text.AlignRight : Text.AlignLeft
@@ -49,7 +51,10 @@ WholeRows {
             Accessible.ignored: true
         }
         GapStrip {
-            y: says.height + Theme.mm(1)
+            id: strip
+            y: narrow ? 0 : says.height + Theme.mm(1)
+            says: card.way?.says ?? ""
+            lead: card.lead
             width: card.innerWidth
             height: card.innerHeight - y
             way: card.way

@@ -21,7 +21,7 @@ Flickable {
     /** None is shown cut through: it comes up when it is pushed up. */
     component Row: SideRow {
         width: rows.width
-        opacity: y <= root.contentY || y + height <= root.contentY + root.height + Theme.mm(1) ? 1 : 0
+        opacity: y < root.contentY || keyboardFocus || y + height <= root.contentY + root.height + Theme.mm(1) ? 1 : 0
     }
     component Bobbin: Row {
         required property bool wanted

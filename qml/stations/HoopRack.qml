@@ -37,7 +37,8 @@ WholeRows {
         DrawnCard {
             id: card
             readonly property bool narrow: innerWidth < Theme.mm(90)
-            readonly property real drawn: Math.min(innerHeight, innerWidth * (narrow ? 0.38 : 0.46))
+            readonly property real below: narrow ? name.height + Theme.mm(1) : 0
+            readonly property real drawn: Math.min(innerHeight - below, innerWidth * (narrow ? 0.38 : 0.46))
             readonly property real words: innerWidth - lead - drawn - Theme.mm(6)
             readonly property color tone: row.known && !row.fits && !pressed ? Theme.colors.stop : ink
 
@@ -49,24 +50,27 @@ WholeRows {
 
             HoopSketch {
                 x: Theme.left ? card.innerWidth - width - card.lead : card.lead
-                y: (card.innerHeight - height) / 2
+                y: card.below + (card.innerHeight - card.below - height) / 2
                 width: card.drawn + Theme.mm(4)
                 room: card.drawn
                 height: card.drawn
                 view: row.view
                 largestMm: HoopShelf.largestMm
             }
-            Column {
-                id: says
+            Word {
+                id: name
                 x: Theme.left ? 0 : card.innerWidth - width
+                width: card.narrow ? card.innerWidth - card.lead : card.words
+                horizontalAlignment: Theme.left && card.narrow ? Text.AlignRight : Text.AlignLeft
+                bold: true
+                color: card.ink
+                text: row.name
+                Accessible.ignored: true
+            }
+            Column {
+                x: Theme.left ? 0 : card.innerWidth - width
+                y: name.height + (card.narrow ? Theme.mm(1) : 0)
                 width: card.words
-                Word {
-                    width: parent.width
-                    bold: true
-                    color: card.ink
-                    text: row.name
-                    Accessible.ignored: true
-                }
                 InlineLength {
                     width: parent.width
                     color: card.tone
@@ -79,7 +83,7 @@ WholeRows {
                 }
                 Word {
                     width: parent.width
-                    visible: text !== "" && y + implicitHeight < card.innerHeight - measures.height
+                    visible: text !== "" && parent.y + y + implicitHeight < card.innerHeight - measures.height
                     color: card.inkSoft
                     text: row.takesShort
                     Accessible.ignored: true
