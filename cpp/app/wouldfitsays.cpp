@@ -24,7 +24,7 @@ QString stripsText(std::int64_t strips)
 }
 
 /// Tenths of a minute as hours: halves up to ten hours, then whole ones.
-QString hoursText(std::int64_t tenths)
+QString nearHours(std::int64_t tenths)
 {
     const std::int64_t halves = (tenths + 150) / 300;
     if (halves < 20 && halves % 2 != 0)
@@ -35,7 +35,7 @@ QString hoursText(std::int64_t tenths)
 /// The same with its word, of work.
 QString hoursSaid(std::int64_t tenths)
 {
-    const QString hours = hoursText(tenths);
+    const QString hours = nearHours(tenths);
     return hours == QStringLiteral("1") ? WouldFit::tr("1 hour") : WouldFit::tr("%1 hours").arg(hours);
 }
 
@@ -139,8 +139,7 @@ QString WouldFit::sidesSays(const Candidate &candidate)
 
 QString WouldFit::hoursSays(const Candidate &candidate)
 {
-    //: hours of work that a layout takes
-    return tr("%1 hours").arg(hoursText(candidate.hours.all()));
+    return hoursSaid(candidate.hours.all());
 }
 
 QString WouldFit::takesSays(const Candidate &candidate) const

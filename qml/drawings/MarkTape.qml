@@ -69,7 +69,7 @@ Fingertip {
         onPrinting: context => {
             if (!(root.k > 0))
                 return;
-            const c = dyedForWork(), u = unit, over = root.piece;
+            const c = DyedColors.forWork, u = unit, over = root.piece;
             const g = { x: root.from, span: root.lengthMm * root.k, marks: root.marks.map(mark => root.from + mark.mm * root.k),
                         sashing: (over?.sashingMm ?? 0) * root.k, outside: Math.min((over?.outsideMm ?? 0) * root.k, root.row / 3) };
             Tapes.lay(context, c, g.x, root.tapeY, 0, g.span, root.tape, 0, 1, false, u);
