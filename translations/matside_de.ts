@@ -3469,13 +3469,6 @@ Schnittkante</translation>
     </message>
 </context>
 <context>
-    <name>StockSheet</name>
-    <message>
-        <source>These are cut up first. Press one to take it away.</source>
-        <translation>Aus diesen wird zuerst geschnitten. Antippen nimmt ein Stück heraus.</translation>
-    </message>
-</context>
-<context>
     <name>StockShelf</name>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
@@ -7291,10 +7284,6 @@ Schnittkante</translation>
         <translation>Schrägband, %1 breit geschnitten</translation>
     </message>
     <message>
-        <source>in %1 strips, cut %2 wide</source>
-        <translation>aus %1 Streifen, %2 breit geschnitten</translation>
-    </message>
-    <message>
         <source>The readings disagree by %1.</source>
         <translation>Die Messwerte widersprechen sich um %1.</translation>
     </message>
@@ -9553,7 +9542,6 @@ Schnittkante</translation>
     </message>
     <message>
         <source>%1 hours</source>
-        <extracomment>hours of work that a layout takes</extracomment>
         <translation>%1 Stunden</translation>
     </message>
     <message>

@@ -1491,11 +1491,6 @@
         <translation>Un lado mal leído por 1/4 in se nota cuatro veces de cinco; por 3/8 in, siempre.</translation>
     </message>
     <message>
-        <source>read all six first</source>
-        <extracomment>of a block&apos;s six readings</extracomment>
-        <translation>medir antes las seis</translation>
-    </message>
-    <message>
         <source>Keep only the readings</source>
         <translation>Conservar solo las lecturas</translation>
     </message>
@@ -3471,13 +3466,6 @@ borde cortado</translation>
     <message>
         <source>size of the cloth: drag, or use the arrow keys</source>
         <translation>tamaño de la tela: arrastrar o usar las teclas de flecha</translation>
-    </message>
-</context>
-<context>
-    <name>StockSheet</name>
-    <message>
-        <source>These are cut up first. Press one to take it away.</source>
-        <translation>Estos se cortan primero. Tocar uno para quitarlo.</translation>
     </message>
 </context>
 <context>
@@ -9203,11 +9191,6 @@ borde cortado</translation>
         <translation>Girarlo otro cuarto de vuelta. Una línea transversal sobre el lado cortado antes.</translation>
     </message>
     <message>
-        <source>Planned %1. If the common size is taken, %2 holds.</source>
-        <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
-        <translation>Previsto %1. Si se toma la medida común, serán %2.</translation>
-    </message>
-    <message>
         <source>Measure its sides and diagonals before you cut.</source>
         <translation>Medir sus lados y diagonales antes de cortar.</translation>
     </message>
@@ -9559,7 +9542,6 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 hours</source>
-        <extracomment>hours of work that a layout takes</extracomment>
         <translation>%1 horas</translation>
     </message>
     <message>

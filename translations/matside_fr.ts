@@ -392,7 +392,7 @@
     <message>
         <source>At top and bottom measured from the left, at the sides from the top.</source>
         <extracomment>how far each join of the binding lies from a corner of the piece</extracomment>
-        <translation>En haut et en bas, mesuré depuis la gauche ; sur les côtés, depuis le haut.</translation>
+        <translation>En haut et en bas, mesuré depuis la gauche&#x202f;; sur les côtés, depuis le haut.</translation>
     </message>
 </context>
 <context>
@@ -1174,7 +1174,7 @@
     <message>
         <source>Match marks: the middle of each short sashing</source>
         <extracomment>over the tape on which the match marks of a long sashing are read, from the row&apos;s raw left end</extracomment>
-        <translation>Repères : milieu de chaque bande intermédiaire courte</translation>
+        <translation>Repères&#x202f;: milieu de chaque bande intermédiaire courte</translation>
     </message>
 </context>
 <context>
@@ -1514,11 +1514,11 @@
     <message>
         <source>Read again: %1</source>
         <extracomment>on a button: %1 is the one of a block&apos;s six readings to be taken again, or for the first time: &quot;top&quot;</extracomment>
-        <translation>Mesurer de nouveau : %1</translation>
+        <translation>Mesurer de nouveau&#x202f;: %1</translation>
     </message>
     <message>
         <source>Read: %1</source>
-        <translation>Mesurer : %1</translation>
+        <translation>Mesurer&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -5044,10 +5044,6 @@ bord coupé</translation>
         <translation>Il penche de {%1}.</translation>
     </message>
     <message>
-        <source>It is off size: {%2}.</source>
-        <translation>Pas à la bonne taille&#x202f;: {%2}.</translation>
-    </message>
-    <message>
         <source>The readings disagree by {%3}.</source>
         <extracomment>%3 is how far the six readings disagree</extracomment>
         <translation>Les mesures se contredisent de {%3}.</translation>
@@ -6788,11 +6784,11 @@ bord coupé</translation>
     </message>
     <message>
         <source>It came out as first planned: %1.</source>
-        <translation>Il est à la taille prévue d’abord : %1.</translation>
+        <translation>Il est à la taille prévue d’abord&#x202f;: %1.</translation>
     </message>
     <message>
         <source>It is larger than the common size: %1.</source>
-        <translation>Plus grand que la taille commune : %1.</translation>
+        <translation>Plus grand que la taille commune&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Trim it to the common size, cut to %1.</source>
@@ -7643,12 +7639,12 @@ bord coupé</translation>
     <message>
         <source>Ease it with steam and measure again, or square it smaller, to %1 × %2, in this order: %3.</source>
         <extracomment>%1 × %2 is the largest true piece that can be cut, %3 the order of its sides: &quot;bottom, left, top, right&quot;</extracomment>
-        <translation>Le redresser à la vapeur et mesurer de nouveau, ou le mettre d’équerre plus petit, à %1 × %2, dans cet ordre : %3.</translation>
+        <translation>Le redresser à la vapeur et mesurer de nouveau, ou le mettre d’équerre plus petit, à %1 × %2, dans cet ordre&#x202f;: %3.</translation>
     </message>
     <message>
         <source>Strip %1: first cut off %2.</source>
         <extracomment>of the binding&apos;s strips; %2 is a length, in one line</extracomment>
-        <translation>Bande %1 : ôter %2.</translation>
+        <translation>Bande %1&#x202f;: ôter %2.</translation>
     </message>
 </context>
 <context>
@@ -9195,16 +9191,6 @@ bord coupé</translation>
         <translation>Encore un quart de tour. Une ligne transversale sur le côté coupé avant.</translation>
     </message>
     <message>
-        <source>Planned %1. If the common size is taken, %2 holds.</source>
-        <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
-        <translation>Prévu %1. Si la taille commune est prise, ce sera %2.</translation>
-    </message>
-    <message>
-        <source>Logged off size: %1.</source>
-        <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
-        <translation>Noté à une autre taille&#x202f;: %1.</translation>
-    </message>
-    <message>
         <source>Measure its sides and diagonals before you cut.</source>
         <translation>Mesurer ses côtés et ses diagonales avant de couper.</translation>
     </message>
@@ -9229,11 +9215,6 @@ bord coupé</translation>
     <message>
         <source>Measure it again</source>
         <translation>Mesurer de nouveau</translation>
-    </message>
-    <message>
-        <source>Planned %1. No figure holds before it is measured.</source>
-        <extracomment>%1 is the planned size of the trimmed block</extracomment>
-        <translation>Prévu %1. Aucune cote ne vaut avant la mesure.</translation>
     </message>
     <message>
         <source>Cut it anyway</source>
@@ -9561,7 +9542,6 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1 hours</source>
-        <extracomment>hours of work that a layout takes</extracomment>
         <translation>%1 heures</translation>
     </message>
     <message>

@@ -2,6 +2,7 @@
 //
 // How the edge runs: its corners, a circle, scallops (F16).
 #include "app/edgemodel.h"
+#include "app/edgewords.h"
 #include "app/figures.h"
 #include "app/wording.h"
 #include "length/read.h"
@@ -164,11 +165,8 @@ QStringList EdgeModel::bendLines() const
         tr("The edge is %1 round.").arg(braced(perimeter, marks)),
         tr("Cut %1 of bias from a square of %2.")
             .arg(braced(binding.length, marks, Round::UpQuarter), braced(binding.bias->square, marks))};
-    if (const auto strips =
-            leastBiasStrips(binding.length, plan.basis.usableBinding, binding.cut, project.system))
-        says += tr("Or as %1 strips on the bias, from %2 across the cloth.")
-                    .arg(strips->strips.number)
-                    .arg(braced(strips->height, marks));
+    if (const QString strips = biasStripsSay(project, plan); !strips.isEmpty())
+        says += strips;
     return says;
 }
 

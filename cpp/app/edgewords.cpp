@@ -105,12 +105,20 @@ QString cornersSay(const Project &project, const Plan &plan)
     says += EdgeModel::tr("The edge is %1 round: cut %2 of bias from a square of %3.")
                 .arg(braced(perimeter, marks), braced(plan.binding->length, marks, Round::UpQuarter),
                      braced(plan.binding->bias->square, marks));
-    if (const auto strips = leastBiasStrips(plan.binding->length, plan.basis.usableBinding, plan.binding->cut,
-                                            project.system))
-        says += EdgeModel::tr("Or as %1 on the bias, from %2 across the cloth.")
-                    .arg(counted(strips->strips.number, EdgeModel::tr("1 strip"), EdgeModel::tr("%1 strips")),
-                         braced(strips->height, marks));
+    if (const QString strips = biasStripsSay(project, plan); !strips.isEmpty())
+        says += strips;
     return says.join(u' ');
+}
+
+QString biasStripsSay(const Project &project, const Plan &plan)
+{
+    const auto strips =
+        leastBiasStrips(plan.binding->length, plan.basis.usableBinding, plan.binding->cut, project.system);
+    if (!strips)
+        return {};
+    return EdgeModel::tr("Or as %1 on the bias, from %2 across the cloth.")
+        .arg(counted(strips->strips.number, EdgeModel::tr("1 strip"), EdgeModel::tr("%1 strips")),
+             braced(strips->height, project.marks()));
 }
 
 QString cornersBite(const Project &project, const Plan &plan)

@@ -29,6 +29,8 @@ struct LaidPlace {
 [[nodiscard]] QString bindingSewSays(const Project &project, const Plan &plan);
 /// The corners themselves, and what a round one does to the stippling; empty without a binding.
 [[nodiscard]] QString cornersSay(const Project &project, const Plan &plan);
+/// The bias cut as strips across the cloth instead of from a square; empty where no cloth is wide enough.
+[[nodiscard]] QString biasStripsSay(const Project &project, const Plan &plan);
 [[nodiscard]] QString cornersBite(const Project &project, const Plan &plan);
 /// How the frame is cut to length, sewn and filled; nothing where the edge has none.
 [[nodiscard]] Acts frameActs(const Project &project, const Plan &plan);

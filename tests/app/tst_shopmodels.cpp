@@ -1,55 +1,16 @@
 // SPDX-License-Identifier: MIT
 //
-// What Shop asks and tells beside the price: ticks and the list to take, kits for a class, cloth she has; and
+// What Shop asks and tells beside the price: ticks and the list to take, kits for a class; and
 // requests that make no sense, which are answered in words.
-#include "app/battingmodel.h"
-#include "app/kitsmodel.h"
 #include "app/plancommand.h"
 #include "app/shopwords.h"
-#include "app/stockmodel.h"
-#include "app/takemodel.h"
-#include "desk.h"
+#include "counter.h"
 
 #include "testing.h"
 #include <QRegularExpression>
 
 using namespace matside;
-
-namespace {
-
-Project cloths(Project project = desk::topper())
-{
-    for (const auto &[id, role] : {std::pair("oat", ClothRole::Front), std::pair("blue", ClothRole::Back),
-                                   std::pair("wool", ClothRole::Batting)}) {
-        Cloth cloth;
-        cloth.id = cloth.name = id;
-        cloth.role = role;
-        cloth.usable = Length::inches(40, 1, 2);
-        cloth.soldBy = "1/8 yd";
-        cloth.soldStep = usualSoldStep(System::Inch);
-        project.cloths.push_back(cloth);
-    }
-    return project;
-}
-
-struct Counter {
-    explicit Counter(const Project &project = cloths()) : open(project, Station::Shop)
-    {
-        open.session.setStation(static_cast<int>(Station::Fit));
-        open.session.setStation(static_cast<int>(Station::Shop));
-    }
-    QString take(int row, int role) const { return list.data(list.index(row), role).toString(); }
-    bool ticked(int row) const { return list.data(list.index(row), TakeModel::Ticked).toBool(); }
-
-    desk::Open open;
-    ShopModel shop{open.workspace, open.session};
-    KitsModel kits{open.workspace, open.session, shop};
-    BattingModel batting{open.workspace, open.session, shop};
-    StockModel stock{open.workspace, open.session};
-    TakeModel list{open.workspace, open.session, shop};
-};
-
-} // namespace
+using namespace shopping;
 
 class ShopModels : public QObject {
     Q_OBJECT
@@ -60,7 +21,6 @@ private slots:
     void clothsOfOneNameAreToldApart();
     void widthStandsBesideTheLength();
     void aClassIsAskedFor();
-    void aPieceSheHas();
     void battingByThePackage();
     void threadInYards();
     void sillyRequests_data();
@@ -210,60 +170,6 @@ void ShopModels::aClassIsAskedFor()
     QCOMPARE(at.open.kept().kits, 1);
     QVERIFY(!at.open.kept().lesson);
     QVERIFY(at.kits.bundles().isEmpty());
-}
-
-void ShopModels::aPieceSheHas()
-{
-    Counter at;
-    const Length before = at.shop.list().front().bought;
-    QVERIFY(
-        at.stock.enter(QStringLiteral("length"), QStringLiteral("26")).value(QStringLiteral("ok")).toBool());
-    QVERIFY(
-        !at.stock.enter(QStringLiteral("length"), QStringLiteral("0")).value(QStringLiteral("ok")).toBool());
-    QVERIFY(at.stock.enter(QStringLiteral("width"), QStringLiteral("40 1/2"))
-                .value(QStringLiteral("ok"))
-                .toBool());
-    // Drawn out by its corner it takes the nearest whole inches, and is never nothing.
-    at.stock.dragTo(30.4 * 25.4, 0);
-    QCOMPARE(at.stock.remnant().value(QStringLiteral("lengthMm")).toDouble(), 30 * 25.4);
-    QCOMPARE(at.stock.remnant().value(QStringLiteral("widthMm")).toDouble(), 25.4);
-    QVERIFY(
-        at.stock.enter(QStringLiteral("length"), QStringLiteral("26")).value(QStringLiteral("ok")).toBool());
-    QVERIFY(at.stock.enter(QStringLiteral("width"), QStringLiteral("40 1/2"))
-                .value(QStringLiteral("ok"))
-                .toBool());
-    QCOMPARE(at.stock.whyNot(), QString());
-    QCOMPARE(at.stock.remnant().value(QStringLiteral("lengthMm")).toDouble(), 26 * 25.4);
-    QCOMPARE(at.stock.remnant().value(QStringLiteral("widthSays")).toString().replace(QChar::Nbsp, u' '),
-             QStringLiteral("{40 1/2 in}"));
-    at.stock.add();
-    QCOMPARE(at.stock.drawn().size(), 1);
-    // Drawn as the cloth it is: the chooser's swatch, the piece under the tape and the piece in the list
-    // alike.
-    const QVariantMap swatch =
-        at.stock.amounts().front().toMap().value(QStringLiteral("choices")).toList().front().toMap();
-    for (const QString &what : {QStringLiteral("print"), QStringLiteral("colour")}) {
-        QVERIFY2(swatch.contains(what), qPrintable(what));
-        QCOMPARE(at.stock.remnant().value(what), swatch.value(what));
-        QCOMPARE(at.stock.drawn().front().toMap().value(what), swatch.value(what));
-    }
-    QCOMPARE(at.stock.mostLengthMm(), 26 * 25.4);
-    QCOMPARE(at.stock.mostWidthMm(), 40.5 * 25.4);
-    QCOMPARE(at.stock.pieces().size(), 1);
-    QCOMPARE(at.stock.figures().front().toString().replace(QChar::Nbsp, u' '),
-             QStringLiteral("{26} × {40 1/2 in}"));
-    QVERIFY(at.shop.list().front().bought < before);
-    QCOMPARE(at.open.kept().cloths.front().owned.size(), std::size_t(1));
-    for (std::size_t i = 1; i < mostOwned; ++i)
-        at.stock.add();
-    QVERIFY(!at.stock.whyNot().isEmpty()); // as many as can be laid out
-    at.stock.add();
-    QCOMPARE(at.stock.pieces().size(), static_cast<qsizetype>(mostOwned));
-    for (std::size_t i = 0; i < mostOwned; ++i)
-        at.stock.takeAway(0);
-    QCOMPARE(at.shop.list().front().bought, before);
-    at.shop.tick(0);
-    QVERIFY(!at.stock.whyNot().isEmpty()); // bought: its layout stays
 }
 
 void ShopModels::battingByThePackage()

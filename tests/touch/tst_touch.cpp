@@ -119,8 +119,7 @@ void TouchTest::aPieceInMillimetres()
     Program program;
     Maker maker(program);
     QVERIFY(program.open(folder.path(), sizes[1]));
-    QVERIFY2(maker.touch(QStringLiteral("New, in mm")) &&
-                 maker.touch(QStringLiteral("The hoop,"), true),
+    QVERIFY2(maker.touch(QStringLiteral("New, in mm")) && maker.touch(QStringLiteral("The hoop,"), true),
              qPrintable(maker.trouble()));
     for (const auto &[value, text] : {std::pair("outside, along", "248"), std::pair("outside, across", "248"),
                                       std::pair("field, along", "200"), std::pair("field, across", "200")})
