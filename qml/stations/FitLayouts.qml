@@ -142,7 +142,7 @@ Item {
         about: root.about
         y: 0
         width: parent.width
-        height: wholeRows(contentY, Math.max(1, turn.y - y - Theme.mm(2)))
+        room: Math.max(1, turn.y - y - Theme.mm(2))
     }
     CutButton {
         id: turn

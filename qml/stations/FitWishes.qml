@@ -33,17 +33,23 @@ Flickable {
     function stands(key: string): bool {
         return scenes[key] !== undefined && (key === "fine" || key === "widen") === (about === "blocks");
     }
-    /** Only whole rows are in sight. */
-    function wholeRows(from: real, room: real): real {
+    /** So much room there is for it; only whole rows are in sight. */
+    property real room: 0
+    /** Where the last of them ends: set by hand, since who binds to what a column is just setting out brings Qt 6.4 down. */
+    property real whole: 0
+
+    function measure() {
         let most = 0;
         for (let i = 0; i < all.count; ++i) {
             const row = all.itemAt(i);
-            if (row?.visible && rows.y + row.y + row.height - from <= room)
-                most = Math.max(most, rows.y + row.y + row.height - from);
+            if (row?.visible && rows.y + row.y + row.height <= room)
+                most = Math.max(most, rows.y + row.y + row.height);
         }
-        return most > 0 ? most + Theme.mm(1) : room;
+        whole = most > 0 ? most + Theme.mm(1) : room;
     }
 
+    height: whole
+    onRoomChanged: measure()
     clip: true
     boundsBehavior: Flickable.StopAtBounds
     contentHeight: rows.y + rows.height
@@ -54,6 +60,7 @@ Flickable {
         y: Theme.mm(1.8)
         width: root.width
         spacing: Theme.mm(2.4)
+        onPositioningComplete: root.measure()
 
         Repeater {
             id: all

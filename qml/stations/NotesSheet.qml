@@ -14,17 +14,20 @@ Item {
     Flickable {
         id: roll
         readonly property real room: parent.height - close.height - Theme.gap
+        /** Where the last of the words ends that stand whole: set by hand, since who binds to what a column is just setting out brings Qt 6.4 down. */
+        property real whole: room
         width: parent.width
-        height: words.height <= room ? room : wholeTo(room - Theme.mm(7))
-        /** Where the last of the words ends that stand whole in so much room. */
-        function wholeTo(room: real): real {
+        height: whole
+        onRoomChanged: measure()
+
+        function measure() {
             let most = 0;
             for (let i = 0; i < words.children.length; ++i) {
                 const part = words.children[i] as Item;
-                if (part !== null && part.visible && part.y + part.height <= room)
+                if (part !== null && part.visible && part.y + part.height <= room - Theme.mm(7))
                     most = Math.max(most, part.y + part.height);
             }
-            return most > 0 ? most : room;
+            whole = words.height <= room || most <= 0 ? room : most;
         }
         contentHeight: words.height
         clip: true
@@ -34,6 +37,7 @@ Item {
             id: words
             width: roll.width
             spacing: Theme.gap
+            onPositioningComplete: roll.measure()
             // What can hurt is read first.
             CautionLine {
                 width: parent.width

@@ -93,14 +93,14 @@ Item {
         most: root.amountOf("most")?.figure?.mm ?? 0
         accessibleName: (root.amountOf("least")?.figure?.text ?? "") + " – " + (root.amountOf("most")?.figure?.text ?? "")
     }
-    Grid {
+    Item {
         id: under
+        readonly property int across: root.paired ? 2 : 1
+        readonly property int lines: Math.ceil(root.amounts.length / across)
         x: Theme.margin
         y: root.height - height - Theme.gap - (turns.visible ? turns.height + Theme.gap : 0)
-        columns: root.paired ? 2 : 1
-        columnSpacing: Theme.gapTargets
-        rowSpacing: Theme.mm(2)
-        layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
+        width: parent.width - 2 * Theme.margin
+        height: lines * root.tallest + Math.max(0, lines - 1) * Theme.mm(2)
 
         Repeater {
             id: setters
@@ -108,8 +108,11 @@ Item {
             model: root.amounts.length
             WishSetter {
                 required property int index
+                readonly property int place: Theme.left ? under.across - 1 - index % under.across : index % under.across
+                x: place * (root.each + Theme.gapTargets)
+                y: Math.floor(index / under.across) * (root.tallest + Theme.mm(2))
                 width: root.each
-                height: root.paired ? root.tallest : implicitHeight
+                height: root.tallest
                 alone: !root.paired
                 wish: root.amounts[index] ?? ({})
                 onImplicitHeightChanged: root.measure()
@@ -152,12 +155,14 @@ Item {
     }
     // Led to the bare wood at the side, and at the end.
     Repeater {
-        model: root.about === "table" && root.lie !== null && WouldFit.wantedMats.length === 0 && root.paired ? 2 : 0
+        // Always there: one that went while the rows above are laid out would take the program with it.
+        model: 2
         Item {
             id: lead
             required property int index
-            readonly property var piece: root.lie.piece
-            readonly property var table: root.lie.table ?? root.lie.piece
+            visible: root.about === "table" && root.lie !== null && WouldFit.wantedMats.length === 0 && root.paired
+            readonly property var piece: root.lie?.piece ?? ({ x: 0, y: 0, w: 0, h: 0 })
+            readonly property var table: root.lie?.table ?? piece
             readonly property bool ends: index === 1
             readonly property real foot: under.y - Theme.mm(1)
             readonly property real goalX: ends ? (table.x + table.w + piece.x + piece.w) / 2 : Theme.margin + root.each * 0.5
