@@ -7949,7 +7949,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>All gaps yield sashing</source>
-        <translation>Tous donnent des bandes intermédiaires</translation>
+        <translation>Tous les intervalles donnent des bandes intermédiaires</translation>
     </message>
     <message>
         <source>wide, each layer</source>

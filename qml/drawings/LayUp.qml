@@ -20,7 +20,7 @@ Item {
     signal opened()
 
     readonly property bool beside: width >= Theme.mm(140)
-    readonly property real keyWidth: beside ? Math.min(Theme.mm(64), width * 0.36) : width - 2 * Theme.margin
+    readonly property real keyWidth: beside ? Math.min(Theme.mm(72), width * 0.42) : width - 2 * Theme.margin
     readonly property real upper: title.visible ? title.height + Theme.mm(1) : Theme.mm(2)
     readonly property real roomWide: Math.max(1, beside ? width - keyWidth - 3 * Theme.margin : width - 2 * Theme.margin)
     readonly property real roomHigh: Math.max(1, height - upper - Theme.mm(2) - (beside ? 0 : key.height + Theme.gap))
@@ -111,7 +111,7 @@ Item {
         x: root.beside ? (Theme.left ? Theme.margin : root.width - width - Theme.margin) : Theme.margin
         y: root.beside ? root.upper + Math.max(0, (root.height - root.upper - height) / 2) : root.height - height - Theme.mm(2)
         width: root.keyWidth
-        spacing: Theme.mm(1.4)
+        spacing: Theme.mm(root.beside ? 0.8 : 1.4)
         Repeater {
             // As they go down.
             model: [

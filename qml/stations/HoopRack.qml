@@ -38,8 +38,8 @@ WholeRows {
             id: card
             readonly property bool narrow: innerWidth < Theme.mm(90)
             readonly property real below: narrow ? name.height + Theme.mm(1) : 0
-            readonly property real drawn: Math.min(innerHeight - below, innerWidth * (narrow ? 0.38 : 0.46))
-            readonly property real words: innerWidth - lead - drawn - Theme.mm(6)
+            readonly property real drawn: Math.min(innerHeight - below, innerWidth * (narrow ? 0.3 : 0.46))
+            readonly property real words: innerWidth - lead - drawn - Theme.mm(narrow ? 4 : 6)
             readonly property color tone: row.known && !row.fits && !pressed ? Theme.colors.stop : ink
 
             anchors.fill: parent
@@ -51,7 +51,7 @@ WholeRows {
             HoopSketch {
                 x: Theme.left ? card.innerWidth - width - card.lead : card.lead
                 y: card.below + (card.innerHeight - card.below - height) / 2
-                width: card.drawn + Theme.mm(4)
+                width: card.drawn + Theme.mm(card.narrow ? 2.6 : 4)
                 room: card.drawn
                 height: card.drawn
                 view: row.view
@@ -60,7 +60,8 @@ WholeRows {
             Word {
                 id: name
                 x: Theme.left ? 0 : card.innerWidth - width
-                width: card.narrow ? card.innerWidth - card.lead : card.words
+                // Told without what hangs on its height.
+                width: card.innerWidth - card.lead - (card.narrow ? 0 : Math.min(card.innerHeight, card.innerWidth * 0.46) + Theme.mm(6))
                 horizontalAlignment: Theme.left && card.narrow ? Text.AlignRight : Text.AlignLeft
                 bold: true
                 color: card.ink
@@ -95,7 +96,7 @@ WholeRows {
             x: Theme.left ? (card.width - card.innerWidth) / 2 : card.width - width - (card.width - card.innerWidth) / 2
             y: card.height - height - Theme.mm(2.2)
             width: card.words
-            height: Theme.control
+            height: Math.max(Theme.control, contentHeight - Theme.mm(2))
             inList: true
             text: qsTr("Its measures")
             accessibleDescription: row.name
