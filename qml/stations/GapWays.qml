@@ -23,7 +23,7 @@ WholeRows {
         return most;
     }
 
-    leastRow: Theme.mm(41)
+    leastRow: Theme.mm(40)
     mostRow: Theme.mm(64)
     model: ways.length
     delegate: DrawnCard {
