@@ -34,6 +34,8 @@ Item {
             width: root.width
             spacing: Theme.gap
             Word {
+                // On a low page the hoops beside say it.
+                visible: root.height >= Theme.mm(76)
                 width: parent.width
                 cap: Theme.capHead
                 bold: true
