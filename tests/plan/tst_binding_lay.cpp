@@ -110,6 +110,8 @@ void BindingLayTest::theExample()
     QCOMPARE(lay->joins.size(), std::size_t(2));
     QCOMPARE(lay->shorten.size(), std::size_t(2));
     QVERIFY(lay->begin.side == EdgeSide::Bottom);
+    // The middle of the bottom is looked at least: there is no sashing's end, so there it begins.
+    QCOMPARE(lay->begin.from, in(10, 1, 2));
     // On the bottom the sashings end at 6 1/2 to 7 1/2 and 13 1/2 to 14 1/2 in.
     const EdgeWalk walk = edgeWalkOf(p, plan(p));
     QCOMPARE(walk.along[0].from, in(6, 1, 2));
@@ -259,6 +261,9 @@ void BindingLayTest::roundedCornersTakeOneStrip()
 
 void BindingLayTest::whatCannotBeLaidSaysSo()
 {
+    const EdgeWalk nothing;
+    QCOMPARE(nothing.around(), Length());
+    QCOMPARE(nothing.placeAt(in(1)).from, Length());
     const BindingLay lay = layBinding(EdgeWalk(), {in(2), in(1), in(8), 0}, System::Inch);
     QVERIFY(lay.clears == JoinsClear::Nothing && lay.joins.empty());
     Project p = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));

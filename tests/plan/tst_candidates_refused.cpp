@@ -25,6 +25,7 @@ void CandidatesRefused::silly_data()
     QTest::addColumn<int>("mostBlocks");
     QTest::addColumn<QString>("code");
     QTest::newRow("no size left") << 0.0 << 20.0 << 4 << 9 << 200 << "fit-no-size";
+    QTest::newRow("no width left") << 48.0 << 0.0 << 4 << 9 << 200 << "fit-no-size";
     QTest::newRow("less than nothing") << -8.0 << 20.0 << 4 << 9 << 200 << "fit-no-size";
     QTest::newRow("block larger than the piece") << 6.0 << 20.0 << 6 << 9 << 200 << "fit-block-over-size";
     QTest::newRow("no blocks wanted") << 48.0 << 24.0 << 4 << 9 << 0 << "fit-too-many-blocks";

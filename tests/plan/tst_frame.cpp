@@ -15,6 +15,7 @@ class FrameTest : public QObject {
 
 private slots:
     void noFewerStripsHoldItsPieces();
+    void onePieceLongerThanTheClothIsJoined();
 };
 
 namespace {
@@ -57,6 +58,34 @@ void FrameTest::noFewerStripsHoldItsPieces()
                 seen.insert(frame->frontStrips);
             }
     QCOMPARE(seen, (std::set<std::int64_t>{1, 2, 3, 4}));
+}
+
+// F14 | independent derivation | the pieces are laid end to end along one strip after another
+void FrameTest::onePieceLongerThanTheClothIsJoined()
+{
+    int narrow = 0;
+    for (std::int64_t columns = 2; columns <= 9; ++columns) {
+        // One row: its ends are short, and only the long pieces can be longer than the cloth.
+        Project project = planhelp::piece(columns, 1, in(4), planhelp::hoopP(), in(30));
+        project.edge.kind = EdgeKind::Framed;
+        project.edge.outside = in(2);
+        const auto frame = plan(project).frame;
+        QVERIFY(frame);
+        const Length side = frame->sides + frame->spare, end = frame->ends + frame->spare;
+        QCOMPARE(frame->joined, max(side, end) > in(30));
+        if (!frame->joined)
+            continue;
+        narrow += min(side, end) <= in(30) ? 1 : 0;
+        // Each join takes a seam of both strips; the first strip has none before it.
+        const Length seam = in(0, 1, 2);
+        std::int64_t strips = 1;
+        for (Length sewn = in(30); sewn < (side + end) * 2; sewn += in(30) - seam * 2)
+            ++strips;
+        QVERIFY2(std::abs(frame->frontStrips - strips) <= 1,
+                 qPrintable(QStringLiteral("%1 and %2").arg(frame->frontStrips).arg(strips)));
+        QVERIFY(frame->frontStrips * in(30).count() >= ((side + end) * 2).count());
+    }
+    QVERIFY(narrow > 0);
 }
 
 QTEST_APPLESS_MAIN(FrameTest)

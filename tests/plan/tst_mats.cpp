@@ -302,6 +302,8 @@ void MatsTest::aSetIsKnownByItself()
     const auto set = [&] { return setOfMats(project, plan(project)); };
     QCOMPARE(plan(project).size.finished.along, in(18)); // 3 trimmed blocks of 6 in
     QVERIFY(!set());
+    project.kits = 2; // one place on each side
+    QCOMPARE(set()->count(), 2);
     project.kits = 8;
     QCOMPARE(set()->side, 4);
     project.kits = 6; // just as many as lie there with the ends
@@ -314,6 +316,8 @@ void MatsTest::aSetIsKnownByItself()
     project.lesson = Lesson();
     QVERIFY(!set());
     project.lesson.reset();
+    project.table = Table{}; // a table of no size holds none
+    QVERIFY(!set());
     project.table.reset();
     QVERIFY(!set());
 }

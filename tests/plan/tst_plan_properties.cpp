@@ -110,7 +110,7 @@ void PlanProperties::totalsAreTheSumsOfTheirParts()
 void PlanProperties::longPiecesSewTogetherToTheLong()
 {
     planhelp::Chance chance(planhelp::seed(3));
-    int joined = 0;
+    int joined = 0, apart = 0, pairs = 0;
     for (int i = 0; i < planhelp::count(3000); ++i) {
         const Project project = chance.project(System::Inch);
         const Plan p = plan(project);
@@ -135,8 +135,13 @@ void PlanProperties::longPiecesSewTogetherToTheLong()
                 QVERIFY(within > Length() && within < project.blocks.width);
             }
         }
+        // Cut alike, the back's joins stand a block on from the front's where there is one more.
+        const auto &front = p.sashing.front.joins, &back = p.sashing.back.joins;
+        if (front.size() == 1 && back.size() == 1 && project.blocks.columns > 3)
+            apart += front[0] != back[0] ? 1 : 0, ++pairs;
     }
     QVERIFY(joined > 100 || planhelp::count(3000) < 3000);
+    QVERIFY2(apart * 2 > pairs, qPrintable(QStringLiteral("%1 of %2").arg(apart).arg(pairs)));
 }
 
 void PlanProperties::exactMetricCopyAgreesWhereNothingIsRounded()

@@ -237,6 +237,30 @@ void PlanRefusals::offersForWhatIsNotThereChangeNothing()
     QVERIFY(!planhelp::has(plan(column).problems, "short-longer-than-cloth"));
     column.blocks.columns = 2;
     QVERIFY(planhelp::has(plan(column).problems, "short-longer-than-cloth"));
+    // Cut with its spare it is as long as the cloth is wide, and fits; a hair more does not.
+    column.blocks.rows = 1;
+    column.blocks.height = in(6);
+    QCOMPARE(plan(column).sashing.shorts, std::int64_t(1));
+    Cloth scrap;
+    scrap.id = "n";
+    scrap.role = ClothRole::SashingFront;
+    scrap.usable = plan(column).sashing.shortLength + plan(column).sashing.shortSpare;
+    column.cloths = {scrap};
+    QVERIFY(!planhelp::has(plan(column).problems, "short-longer-than-cloth"));
+    column.cloths[0].usable = *scrap.usable - Length::ticks(1);
+    QVERIFY(planhelp::has(plan(column).problems, "short-longer-than-cloth"));
+    // A sashing finished at 3/4 in is offered seams of half of it.
+    Project close = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));
+    close.sashing.finished = in(0, 3, 4);
+    const Plan crowded = plan(close);
+    int halves = 0;
+    for (const Problem &problem : crowded.problems)
+        for (const Offer &offer : problem.offers)
+            if (offer.code == "set-seam") {
+                QCOMPARE(std::get<Length>(offer.value), in(0, 3, 8));
+                ++halves;
+            }
+    QCOMPARE(halves, 1);
     // A back cut too narrow is offered the width that is just enough: 1 7/8 in for a fold of 1/4 in and a
     // catch of 1/8 in comes to 1 15/16 in on sixteenths.
     Project narrow = planhelp::piece(3, 3, in(6), planhelp::hoopP(), in(40, 1, 2));

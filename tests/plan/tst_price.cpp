@@ -94,6 +94,8 @@ void PriceTest::unpaidTime()
     QCOMPARE(unpaidTenths(500'00, 24'00, 3900, caseTerms()), 0);
     QCOMPARE(unpaidTenths(20'00, 24'00, 3900, caseTerms()), 3900); // not even the materials
     QCOMPARE(unpaidTenths(0, 0, 3900, {}), 0);                     // no rate, nothing to reckon
+    QCOMPARE(unpaidTenths(0, 1'000'000'000'000, 3900, caseTerms()), 3900);
+    QCOMPARE(unpaidTenths(0, 1'000'000'000'001, 3900, caseTerms()), 0); // more than is reckoned with
 }
 
 // F27 | independent derivation | hours, rate and whole percents multiplied in decimal places of their own,

@@ -3,6 +3,7 @@
 
 #include "testing.h"
 #include <QFile>
+#include <nlohmann/json.hpp>
 
 using namespace matside;
 
@@ -28,6 +29,8 @@ private slots:
     void exampleComesBackAsItWent();
     void unknownKeysAreKeptAtEveryLevel();
     void secondExportIsTheSameToTheByte();
+    void itIsSetOutAsTheLibrarySetsItOut();
+    void whereTheTextBreaksIsTold();
     void everythingMadeComesBack();
     void refusesWhatItCannotRead_data();
     void refusesWhatItCannotRead();
@@ -92,6 +95,30 @@ void CodecTest::secondExportIsTheSameToTheByte()
         QCOMPARE(writeProject(read.value().project), fresh);
         QCOMPARE(read.value().project, freshProject(system));
     }
+}
+
+void CodecTest::itIsSetOutAsTheLibrarySetsItOut()
+{
+    // nlohmann_json, indented by two.
+    const std::string text = writeProject(readProject(example()).value().project);
+    const auto lines = [](const std::string &whole) {
+        return QString::fromStdString(whole).trimmed().split(u'\n');
+    };
+    QCOMPARE(lines(text), lines(nlohmann::ordered_json::parse(text).dump(2)));
+    // What is not there is not written.
+    QVERIFY(text.find("spareInAll") == std::string::npos);
+    Project project = freshProject(System::Inch);
+    project.blocks.spareInAll = 2;
+    QVERIFY(writeProject(project).find("\"spareInAll\": 2") != std::string::npos);
+}
+
+void CodecTest::whereTheTextBreaksIsTold()
+{
+    const auto read = readProject("{\n  \"format\": \"matside-project\",\n  \"version\": !1\n}\n");
+    QVERIFY(!read.ok());
+    QCOMPARE(std::get<std::int64_t>(read.error().problem.args.at(0)), std::int64_t(3));
+    QCOMPARE(std::get<std::int64_t>(read.error().problem.args.at(1)),
+             std::int64_t(14)); // at the sign, counted from 1
 }
 
 void CodecTest::everythingMadeComesBack()

@@ -27,6 +27,12 @@ void DefaultsTest::eachSystemHasItsOwnWholeMeasures()
     QCOMPARE(inch.seam, Length::inches(0, 1, 2));
     QCOMPARE(inch.strip.margin, Length::inches(1));
     QCOMPARE(inch.slack, Length::inches(8));
+    // The two rulers most makers own (common practice, no published source).
+    QCOMPARE(inch.rulers.size(), std::size_t(2));
+    QCOMPARE(inch.rulers[0].length, Length::inches(24));
+    QCOMPARE(inch.rulers[0].width, Length::inches(6));
+    QCOMPARE(inch.rulers[1].length, Length::inches(12, 1, 2));
+    QCOMPARE(inch.rulers[1].width, Length::inches(12, 1, 2));
     const Project metric = freshProject(System::Metric);
     QCOMPARE(metric.seam, Length::mm(12));
     QCOMPARE(metric.fold.turn, Length::mmTenths(8));
@@ -158,6 +164,8 @@ void DefaultsTest::aMetricCopyKeepsWhatTheMakerChose()
     inch.rulers.push_back({"short", Length::inches(9), Length::inches(3), Length::inches(0, 1, 8), {}});
     Cloth cloth;
     cloth.id = "a";
+    // A package is told as no larger than it is, and never as nothing.
+    cloth.packages = {Package{Length::mmTenths(2599), Length::mmTenths(15), {}, {}}};
     // 1 yd is 0.9144 m (NBS Circular 572, addendum of 1959): 9.144 a yard is 10.00 a metre.
     for (const char *price : {"9.144", "8.0", "12", "1e1"}) {
         cloth.price = price;
@@ -168,6 +176,8 @@ void DefaultsTest::aMetricCopyKeepsWhatTheMakerChose()
     QCOMPARE(mm.strip.margin, Length::mm(19));
     QCOMPARE(mm.rulers.back().length, Length::mm(229));
     QVERIFY(!mm.rulers.back().finest);
+    QCOMPARE(mm.cloths[0].packages[0].width, Length::mm(1));
+    QCOMPARE(mm.cloths[0].packages[0].length, Length::mm(259));
     QCOMPARE(*mm.cloths[0].price, std::string("10.000"));
     QCOMPARE(*mm.cloths[1].price, std::string("8.75"));
     QCOMPARE(*mm.cloths[2].price, std::string("13.12"));
