@@ -7666,10 +7666,6 @@ borde cortado</translation>
         <translation>No se pudo guardar.</translation>
     </message>
     <message>
-        <source>hoop strips cut %1</source>
-        <translation>tiras de bordado cortadas %1</translation>
-    </message>
-    <message>
         <source>blocks stitched %1</source>
         <translation>bloques bordados %1</translation>
     </message>
@@ -7690,6 +7686,11 @@ borde cortado</translation>
         <source>Made already: %1.</source>
         <extracomment>%1: a list of what is made, each with its count</extracomment>
         <translation>Ya hecho: %1.</translation>
+    </message>
+    <message>
+        <source>layers of hoop strips cut %1</source>
+        <extracomment>each layer of a hoop strip is cut for itself</extracomment>
+        <translation>capas de tiras de bordado cortadas %1</translation>
     </message>
 </context>
 <context>
@@ -9262,6 +9263,15 @@ borde cortado</translation>
         <source>%1, side %2: %3</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides; %3 is one, &quot;right&quot;</extracomment>
         <translation>%1, lado %2: %3</translation>
+    </message>
+    <message>
+        <source>Side %1 of 4</source>
+        <translation>Lado %1 de 4</translation>
+    </message>
+    <message>
+        <source>%1, side %2 of 4</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
+        <translation>%1, lado %2 de 4</translation>
     </message>
 </context>
 <context>

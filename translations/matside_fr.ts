@@ -3810,7 +3810,7 @@ bord coupé</translation>
     <message>
         <source>a generous</source>
         <extracomment>just over the ruler&apos;s mark that follows</extracomment>
-        <translation>un peu plus de</translation>
+        <translation>bien</translation>
     </message>
     <message>
         <source>too long to tell</source>
@@ -7666,10 +7666,6 @@ bord coupé</translation>
         <translation>Cela n’a pas pu être enregistré.</translation>
     </message>
     <message>
-        <source>hoop strips cut %1</source>
-        <translation>bandes à broder coupées %1</translation>
-    </message>
-    <message>
         <source>blocks stitched %1</source>
         <translation>blocs brodés %1</translation>
     </message>
@@ -7690,6 +7686,11 @@ bord coupé</translation>
         <source>Made already: %1.</source>
         <extracomment>%1: a list of what is made, each with its count</extracomment>
         <translation>Déjà fait&#x202f;: %1.</translation>
+    </message>
+    <message>
+        <source>layers of hoop strips cut %1</source>
+        <extracomment>each layer of a hoop strip is cut for itself</extracomment>
+        <translation>couches de bandes à broder coupées %1</translation>
     </message>
 </context>
 <context>
@@ -9262,6 +9263,15 @@ bord coupé</translation>
         <source>%1, side %2: %3</source>
         <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides; %3 is one, &quot;right&quot;</extracomment>
         <translation>%1, côté %2&#x202f;: %3</translation>
+    </message>
+    <message>
+        <source>Side %1 of 4</source>
+        <translation>Côté %1 sur 4</translation>
+    </message>
+    <message>
+        <source>%1, side %2 of 4</source>
+        <extracomment>%1 is a block&apos;s name, &quot;B2&quot;; %2 counts its four sides</extracomment>
+        <translation>%1, côté %2 sur 4</translation>
     </message>
 </context>
 <context>

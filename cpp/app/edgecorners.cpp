@@ -149,7 +149,7 @@ QString EdgeModel::biteShort() const
     if (bias.scallops)
         //: the places between two scallops; pivot: turn the work about the needle
         says += tr("Inside points: stay-stitch, clip, pivot.");
-    return says.join(u' ');
+    return figuresWhole(says.join(u' '));
 }
 
 QStringList EdgeModel::bendLines() const

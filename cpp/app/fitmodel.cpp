@@ -41,7 +41,8 @@ QString madeWords(const Made &made)
         if (count > 0)
             told.append(name.arg(count));
     };
-    tell(FitModel::tr("hoop strips cut %1"), strips);
+    //: each layer of a hoop strip is cut for itself
+    tell(FitModel::tr("layers of hoop strips cut %1"), strips);
     tell(FitModel::tr("blocks stitched %1"), blocks);
     //: sashing: the strip between two blocks
     tell(FitModel::tr("sashings cut %1"), sashings);

@@ -87,6 +87,11 @@ QString TrimModel::title() const
     if (!trimming())
         return m_steps.title();
     const QString block = m_steps.block();
+    // Turned to the blade, a side's own name would contradict where it lies: it is told where it matters.
+    if (m_hold.holds != TrimLines::CutSide)
+        return block.isEmpty() ? tr("Side %1 of 4").arg(side())
+                               //: %1 is a block's name, "B2"; %2 counts its four sides
+                               : tr("%1, side %2 of 4").arg(block).arg(side());
     const QString which = readingText(static_cast<std::size_t>(own()));
     //: %1 counts a block's four sides in the order they are cut; %2 is which of its own it is, "right"
     return block.isEmpty() ? tr("Side %1: %2").arg(side()).arg(which)

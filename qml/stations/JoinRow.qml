@@ -28,7 +28,7 @@ Flickable {
 
         Word {
             width: parent.width
-            cap: Theme.small ? Theme.capInText : Theme.capHead
+            cap: Theme.small ? Theme.capWord : Theme.capHead
             bold: true
             text: qsTr("%1: how long is it, raw end to raw end?").arg(JoinModel.title)
         }
