@@ -51,6 +51,7 @@ StepModel::StepModel(Workspace &workspace, Session &session)
     : m_workspace(workspace), m_session(session), m_steps(workspace)
 {
     connect(&m_workspace, &Workspace::changed, this, &StepModel::refresh);
+    connect(&m_session, &Session::handChanged, this, &StepModel::refresh);
     connect(&m_workspace, &Workspace::opened, this, [this] {
         m_chosen.reset();
         m_asking = m_resuming = false;

@@ -147,6 +147,8 @@ public:
     [[nodiscard]] QString doing() const;
     /// The step goes side by side: four sides make one repetition (TrimModel has the side at hand).
     [[nodiscard]] bool sided() const;
+    /// The hand that cuts, as set on this tablet.
+    [[nodiscard]] Hand hand() const { return m_session.leftHanded() ? Hand::Left : Hand::Right; }
     [[nodiscard]] bool askUndoDone() const { return m_asking; }
     [[nodiscard]] QString trialKind() const;
     /// What is read on the trial: {name, says, figure, text, taken, turns, overlap}.

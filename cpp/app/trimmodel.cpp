@@ -49,7 +49,7 @@ void TrimModel::look()
     hand.off = offItsSize(project, plan, {hand.stitched.along, hand.stitched.across}).has_value();
     m_first = firstCutSide(
         m_finding, trimming() && begunByLine(project, *m_steps.current(), m_steps.block().toStdString()),
-        project.hand);
+        m_steps.hand());
     hand.own = own();
     if (trimming())
         hand.opposite = lineOppositeTo(project, *m_steps.current(), m_steps.block().toStdString());
@@ -74,7 +74,7 @@ int TrimModel::side() const
 
 Side TrimModel::own() const
 {
-    return sideAtBlade(m_first, side(), m_workspace.project().hand);
+    return sideAtBlade(m_first, side(), m_steps.hand());
 }
 
 bool TrimModel::trimming() const
@@ -264,7 +264,7 @@ QVariantMap TrimModel::lies() const
 
 int TrimModel::quartersTurned() const
 {
-    const Side upright = m_workspace.project().hand == Hand::Left ? Side::Left : Side::Right;
+    const Side upright = m_steps.hand() == Hand::Left ? Side::Left : Side::Right;
     return (static_cast<int>(upright) - static_cast<int>(own()) + 4) % 4;
 }
 
@@ -272,7 +272,7 @@ QVariantMap TrimModel::crooked() const
 {
     if (m_hold.holds != TrimLines::CutSide || !m_finding || !m_finding->shape)
         return {};
-    const bool left = m_workspace.project().hand == Hand::Left;
+    const bool left = m_steps.hand() == Hand::Left;
     const int quarters = quartersTurned();
     QStringList names;
     for (int at = 0; at < 4; ++at) {

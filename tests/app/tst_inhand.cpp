@@ -86,9 +86,9 @@ void InHand::theSideInHandIsTheBlocksOwn()
 {
     for (const Hand hand : {Hand::Right, Hand::Left}) {
         Project project = topper();
-        project.hand = hand;
         Desk desk(project, Station::Trim);
         const bool right = hand == Hand::Right;
+        desk.session.setLeftHanded(!right); // as set on the tablet
         // Turned so that what was cut lies at the foot, the side before it comes to the blade. Where it lies
         // there is no left nor right of its own: they are counted.
         for (int side = 0; side < 4; ++side) {

@@ -188,6 +188,10 @@ void ShopModels::battingByThePackage()
         return QString();
     };
     QCOMPARE(at.batting.ways().size(), 1);
+    const StripPlan &strip = at.open.workspace.plan().strip;
+    QVERIFY2(at.batting.verdictSays().startsWith(QString::number(strip.strips) +
+                                                 QStringLiteral(" hoop strips of ")),
+             qPrintable(at.batting.verdictSays()));
     // The size being entered is drawn before it is added, the roll with all its strips.
     const auto strips = [](const QVariantMap &told) {
         int count = 0;
