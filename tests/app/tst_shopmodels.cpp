@@ -188,8 +188,8 @@ void ShopModels::battingByThePackage()
         return QString();
     };
     QCOMPARE(at.batting.ways().size(), 1);
-    const StripPlan &strip = at.open.workspace.plan().strip;
-    QVERIFY2(at.batting.verdictSays().startsWith(QString::number(strip.strips) +
+    const StripPlan &planned = at.open.workspace.plan().strip;
+    QVERIFY2(at.batting.verdictSays().startsWith(QString::number(planned.strips) +
                                                  QStringLiteral(" hoop strips of ")),
              qPrintable(at.batting.verdictSays()));
     // The size being entered is drawn before it is added, the roll with all its strips.
