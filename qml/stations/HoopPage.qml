@@ -19,7 +19,9 @@ WidePage {
     sides: ({ zero: "HoopZero.qml", strip: "HoopStrips.qml", drawup: "HoopDrawUp.qml", stops: "HoopStops.qml", hoops: "HoopChoice.qml" })
     // What is drawn beside the column is what she chooses from: it takes the height.
     sideMm: root.drawnUp ? 108 : root.hoops !== null && root.racked ? 98 : root.racked ? 84 : 140
-    sceneMm: root.acted ? 90 : HoopModel.layering ? (StepModel.trial ? 92 : 78) : 50
+    /** What the layers have of an upright page: the figure and the targets below them come first. */
+    readonly property real layersMm: Math.max(50, Math.min(StepModel.trial ? 92 : 78, root.height / Theme.pxPerMm - 122))
+    sceneMm: root.acted ? 90 : HoopModel.layering ? layersMm : 50
     figureMm: root.acted || HoopModel.layering ? 48 : 62
     // At the machine the pedal belongs to the machine.
     pedal: !StepModel.doing.startsWith("stitch")
