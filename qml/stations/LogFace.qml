@@ -18,6 +18,8 @@ Pressable {
     readonly property real share: (view?.blockAlongMm ?? 0) > 0 ? view.blockAcrossMm / view.blockAlongMm : 1
     /** The caption below it, with its air. */
     readonly property real wordHeight: word.height + Theme.mm(5)
+    /** The same on one line: how wide the face is does not hang on how its own width breaks the words. */
+    readonly property real lineHeight: letters.height + Theme.mm(5)
     /** Breaks no word of the caption. */
     readonly property real leastWidth: letters.font.pixelSize > 0
         ? Math.max(...word.text.split(" ").map(each => letters.advanceWidth(each))) + Theme.mm(1.2) + 2 : 0

@@ -91,7 +91,7 @@ Item {
             objectName: "front"
             x: (parent.width - 2 * width - gap) / 2
             y: table.y + (table.height - height) / 2
-            width: Math.min((parent.width - 2 * edge - gap) / 2, Math.max(leastWidth, rear.leastWidth, (table.height - 2 * Theme.gap - wordHeight) / Math.min(1.5, share)))
+            width: Math.min((parent.width - 2 * edge - gap) / 2, Math.max(leastWidth, rear.leastWidth, (table.height - 2 * Theme.gap - lineHeight) / Math.min(1.5, share)))
             height: Math.min(table.height - 2 * Theme.gap, width * Math.min(1.5, share) + wordHeight)
             says: qsTr("Front")
             view: HoopModel.view
