@@ -27,6 +27,12 @@ void DefaultsTest::eachSystemHasItsOwnWholeMeasures()
     QCOMPARE(inch.seam, Length::inches(0, 1, 2));
     QCOMPARE(inch.strip.margin, Length::inches(1));
     QCOMPARE(inch.slack, Length::inches(8));
+    // Cloth is sold by the eighth of a yard of 36 in, or by the tenth of a metre.
+    QCOMPARE(usualSoldStep(System::Inch) * 8, Length::inches(36));
+    QCOMPARE(usualSoldStep(System::Metric) * 10, Length::mm(1000));
+    // What two allowances may leave open between them (common practice, no published source).
+    QCOMPARE(gapLeftOpen(System::Inch), Length::inches(0, 1, 8));
+    QCOMPARE(gapLeftOpen(System::Metric), Length::mm(3));
     // The two rulers most makers own (common practice, no published source).
     QCOMPARE(inch.rulers.size(), std::size_t(2));
     QCOMPARE(inch.rulers[0].length, Length::inches(24));
