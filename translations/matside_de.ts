@@ -93,7 +93,7 @@
     <message>
         <source>pressed in half</source>
         <extracomment>the strip of binding, folded along its middle with the iron</extracomment>
-        <translation>zur Hälfte gebügelt</translation>
+        <translation>längs gefaltet</translation>
     </message>
 </context>
 <context>
@@ -261,11 +261,11 @@
     </message>
     <message>
         <source>Care, label, sleeve, pillow</source>
-        <translation>Pflege, Etikett, Tunnel, Kissen</translation>
+        <translation>Pflege, Etikett, Aufhängetunnel, Kissen</translation>
     </message>
     <message>
         <source>How the frame goes on</source>
-        <translation>So kommt die Umrandung daran</translation>
+        <translation>So wird die Umrandung angenäht</translation>
     </message>
 </context>
 <context>
@@ -279,7 +279,7 @@
     <name>EdgeCare</name>
     <message>
         <source>Care, label, sleeve, pillow</source>
-        <translation>Pflege, Etikett, Tunnel, Kissen</translation>
+        <translation>Pflege, Etikett, Aufhängetunnel, Kissen</translation>
     </message>
     <message>
         <source>As a pillow, from the back</source>
@@ -399,7 +399,7 @@
     <name>EdgeMeasure</name>
     <message>
         <source>What is not read stands as planned. The limits are common practice; no published ones are known.</source>
-        <translation>Was nicht gemessen ist, steht wie geplant. Die Grenzen sind übliche Praxis; veröffentlichte sind nicht bekannt.</translation>
+        <translation>Was nicht gemessen ist, steht wie geplant. Die Grenzen sind Erfahrungswerte; veröffentlichte Werte sind nicht bekannt.</translation>
     </message>
 </context>
 <context>
@@ -430,7 +430,7 @@
     </message>
     <message>
         <source>Measure all six, raw edge to raw edge.</source>
-        <translation>Alle sechs messen, von Schnittkante zu Schnittkante.</translation>
+        <translation>Alle sechs Maße nehmen, von Schnittkante zu Schnittkante.</translation>
     </message>
 </context>
 <context>
@@ -468,7 +468,7 @@
     <name>EdgeSection</name>
     <message>
         <source>Double fold: cut {%1}, pressed in half to {%2}</source>
-        <translation>Doppelt gelegt: {%1} zuschneiden, längs zur Hälfte bügeln: {%2}</translation>
+        <translation>Doppelt gelegt: {%1} zuschneiden, längs auf die Hälfte falten und bügeln: {%2}</translation>
     </message>
     <message>
         <source>Single fold: cut {%1}</source>
@@ -614,7 +614,7 @@
         <translation>Sonst liegt nichts im Regal. Weggelegtes lässt sich zurückholen.</translation>
     </message>
     <message>
-        <source>Show put away</source>
+        <source>Show what is put away</source>
         <translation>Weggelegtes zeigen</translation>
     </message>
 </context>
@@ -1017,7 +1017,7 @@
     <name>HoopZero</name>
     <message>
         <source>The last outline really ended at</source>
-        <translation>Der letzte Umriss endete wirklich bei</translation>
+        <translation>Wo der letzte Umriss wirklich endete</translation>
     </message>
     <message>
         <source>from the zero end</source>
@@ -1193,7 +1193,7 @@
     </message>
     <message>
         <source>Lay it flat, not stretched. How much may be eased is common practice; no published limit is known.</source>
-        <translation>Flach legen, nicht dehnen. Wie viel sich einhalten lässt, ist übliche Praxis; eine veröffentlichte Grenze ist nicht bekannt.</translation>
+        <translation>Flach legen, nicht dehnen. Wie viel sich einhalten lässt, ist ein Erfahrungswert; eine veröffentlichte Grenze ist nicht bekannt.</translation>
     </message>
 </context>
 <context>
@@ -1259,11 +1259,11 @@
     </message>
     <message>
         <source>no kits yet</source>
-        <translation>noch keine Sätze</translation>
+        <translation>noch keine Packungen</translation>
     </message>
     <message>
         <source>Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.</source>
-        <translation>Angeben, wie viele teilnehmen: für alle je ein Satz, einer für den Unterricht und je angefangene zehn ein Reservesatz.</translation>
+        <translation>Angeben, wie viele teilnehmen: für alle je eine Packung, eine für den Unterricht und je angefangene zehn eine in Reserve.</translation>
     </message>
 </context>
 <context>
@@ -1460,7 +1460,7 @@
     </message>
     <message>
         <source>Form of the sheet: long, short, or class, with a list for every kit.</source>
-        <translation>Form des Blattes: long, short oder class, mit einer Liste für jeden Satz.</translation>
+        <translation>Form des Blattes: long, short oder class, mit einer Liste für jede Packung.</translation>
     </message>
 </context>
 <context>
@@ -1471,7 +1471,7 @@
     </message>
     <message>
         <source>The limits are common practice; no published ones are known.</source>
-        <translation>Die Grenzen sind übliche Praxis; veröffentlichte sind nicht bekannt.</translation>
+        <translation>Die Grenzen sind Erfahrungswerte; veröffentlichte Werte sind nicht bekannt.</translation>
     </message>
     <message>
         <source>Keep these readings</source>
@@ -1575,7 +1575,7 @@
     </message>
     <message>
         <source>kits cut from the same strips</source>
-        <translation>Sätze aus denselben Streifen</translation>
+        <translation>Packungen aus denselben Streifen</translation>
     </message>
     <message>
         <source>between stippling lines</source>
@@ -2030,10 +2030,6 @@ what is told, and its value on the other tablet</extracomment>
         <translation>Das Bild lässt sich nicht lesen. Ein anderes wählen.</translation>
     </message>
     <message>
-        <source>That is no picture this program can read. Choose another.</source>
-        <translation>Das ist kein Bild, das dieses Programm lesen kann. Ein anderes wählen.</translation>
-    </message>
-    <message>
         <source>The picture is cut short: its end is missing. Copy it again, or choose another.</source>
         <translation>Das Bild ist abgeschnitten: Das Ende fehlt. Noch einmal kopieren oder ein anderes wählen.</translation>
     </message>
@@ -2044,6 +2040,10 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>The disk is full, so the picture was not kept. Nothing else was lost; free some room.</source>
         <translation>Der Speicher ist voll, das Bild wurde nicht aufbewahrt. Sonst ging nichts verloren; Platz schaffen.</translation>
+    </message>
+    <message>
+        <source>That is no picture this program can read. Take or choose another.</source>
+        <translation>Das ist kein Bild, das dieses Programm lesen kann. Ein anderes aufnehmen oder wählen.</translation>
     </message>
 </context>
 <context>
@@ -2249,7 +2249,7 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>Finished: count it as done</source>
         <extracomment>on a button: what the step says was done before the program ended, and is counted now</extracomment>
-        <translation>Fertig: als getan zählen</translation>
+        <translation>Fertig: als erledigt zählen</translation>
     </message>
     <message>
         <source>Not finished: still to do</source>
@@ -2484,7 +2484,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Turns the steps</source>
-        <translation>Blättert die Schritte</translation>
+        <translation>Blättert weiter</translation>
     </message>
     <message>
         <source>Turns nothing</source>
@@ -3196,15 +3196,15 @@ Schnittkante</translation>
     </message>
     <message>
         <source>For a class: %1 kits.</source>
-        <translation>Für einen Kurs: %1 Sätze.</translation>
+        <translation>Für einen Kurs: %1 Packungen.</translation>
     </message>
     <message>
         <source>Kits share their hoop strips: stitch them ahead and hand out the blocks.</source>
-        <translation>Sätze teilen sich die Stickstreifen: vorab sticken und die Blöcke austeilen.</translation>
+        <translation>Packungen teilen sich die Stickstreifen: vorab sticken und die Blöcke austeilen.</translation>
     </message>
     <message>
         <source>To cut for all kits</source>
-        <translation>Zu schneiden für alle Sätze</translation>
+        <translation>Zu schneiden für alle Packungen</translation>
     </message>
     <message>
         <source>in all</source>
@@ -3213,7 +3213,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>in a kit</source>
-        <translation>je Satz</translation>
+        <translation>je Packung</translation>
     </message>
     <message>
         <source>size</source>
@@ -3229,11 +3229,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Kit %1 of %2</source>
-        <translation>Satz %1 von %2</translation>
+        <translation>Packung %1 von %2</translation>
     </message>
     <message>
         <source>A kit: copy this page, once for each of %1</source>
-        <translation>Ein Satz: diese Seite kopieren, für %1 je einmal</translation>
+        <translation>Eine Packung: diese Seite kopieren, für %1 je einmal</translation>
     </message>
     <message>
         <source>Name:</source>
@@ -3242,7 +3242,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>In the kit</source>
-        <translation>Im Satz</translation>
+        <translation>In der Packung</translation>
     </message>
     <message>
         <source>The diagram could not be written to %1: %2. Choose another place.</source>
@@ -3291,21 +3291,21 @@ Schnittkante</translation>
         <translation>Rückgängig</translation>
     </message>
     <message>
-        <source>Open, back up</source>
-        <translation>Öffnen, sichern</translation>
+        <source>Language, screen</source>
+        <translation>Sprache, Anzeige</translation>
     </message>
     <message>
-        <source>Hide put away</source>
+        <source>Open or back up</source>
+        <translation>Öffnen oder sichern</translation>
+    </message>
+    <message>
+        <source>Hide what is put away</source>
         <extracomment>pieces that were put away, out of sight</extracomment>
         <translation>Weggelegtes verbergen</translation>
     </message>
     <message>
-        <source>Show put away</source>
+        <source>Show what is put away</source>
         <translation>Weggelegtes zeigen</translation>
-    </message>
-    <message>
-        <source>Language, screen</source>
-        <translation>Sprache, Anzeige</translation>
     </message>
 </context>
 <context>
@@ -3316,7 +3316,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Kits for a class</source>
-        <translation>Sätze für einen Kurs</translation>
+        <translation>Packungen für einen Kurs</translation>
     </message>
     <message>
         <source>Cloth you have</source>
@@ -3368,7 +3368,7 @@ Schnittkante</translation>
     <message>
         <source>To buy for %1 kits</source>
         <extracomment>heading of a shopping list; kits: all that a student needs for one piece, for so many students</extracomment>
-        <translation>Zu kaufen für %1 Sätze</translation>
+        <translation>Zu kaufen für %1 Packungen</translation>
     </message>
 </context>
 <context>
@@ -3472,7 +3472,7 @@ Schnittkante</translation>
     <name>StockShelf</name>
     <message>
         <source>These are cut up first. Press one to take it away.</source>
-        <translation>Aus diesen wird zuerst geschnitten. Drücken nimmt ein Stück heraus.</translation>
+        <translation>Aus diesen wird zuerst geschnitten. Antippen nimmt ein Stück heraus.</translation>
     </message>
     <message>
         <source>What you have is cut up before anything is bought. Measure it without its selvages.</source>
@@ -3919,7 +3919,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>kits</source>
-        <translation>Sätze</translation>
+        <translation>Packungen</translation>
     </message>
     <message>
         <source>seam</source>
@@ -4356,22 +4356,6 @@ Schnittkante</translation>
         <source>bring in</source>
         <extracomment>a project taken out of a share file</extracomment>
         <translation>hereinholen</translation>
-    </message>
-    <message>
-        <source>rename</source>
-        <translation>umbenennen</translation>
-    </message>
-    <message>
-        <source>put away</source>
-        <translation>weglegen</translation>
-    </message>
-    <message>
-        <source>bring back</source>
-        <translation>zurückholen</translation>
-    </message>
-    <message>
-        <source>throw away</source>
-        <translation>wegwerfen</translation>
     </message>
     <message>
         <source>change</source>
@@ -5178,7 +5162,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>To make again: %1. It stands in the list once more.</source>
-        <translation>Neu zu machen: %1. Es steht noch einmal in der Liste.</translation>
+        <translation>%1-mal neu zu machen. Es steht noch einmal in der Liste.</translation>
     </message>
     <message>
         <source>A spare takes the place of %1: nothing is made again.</source>
@@ -5195,7 +5179,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>What is left of %1, {%2}, yields it.</source>
-        <translation>%1: Der Rest, {%2}, gibt es her.</translation>
+        <translation>%1: Der Rest, {%2}, reicht dafür.</translation>
     </message>
     <message>
         <source>Nothing more is needed of %1.</source>
@@ -5212,11 +5196,6 @@ Schnittkante</translation>
     <message>
         <source>Buy at least {%2} of %1, of the same lot.</source>
         <translation>%1: mindestens {%2} kaufen, aus derselben Partie.</translation>
-    </message>
-    <message>
-        <source>Made to the old measure: %1 Look at it before you use it.</source>
-        <extracomment>%1 is a step in words</extracomment>
-        <translation>Nach dem alten Maß gemacht: %1 Vor dem Verwenden ansehen.</translation>
     </message>
     <message>
         <source>What is made already stays good.</source>
@@ -5491,7 +5470,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>The backing lies flat and is held.</source>
-        <translation>Der Rückseitenstoff liegt flach und ist fixiert.</translation>
+        <translation>Der Rückseitenstoff liegt flach und ist festgesteckt.</translation>
     </message>
     <message>
         <source>Turned, corners out, the opening closed.</source>
@@ -5561,7 +5540,7 @@ Schnittkante</translation>
     <message>
         <source>&quot;%1&quot; with its %2 line on %3, &quot;%4&quot; against it.</source>
         <extracomment>two rulers laid side by side; &quot;%1&quot; and &quot;%4&quot; are their names</extracomment>
-        <translation>„%1“ mit der Linie %2 auf %3, „%4“ daran.</translation>
+        <translation>„%1“ mit der Linie %2 auf %3 legen, „%4“ daran.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; with its %2 line on %3.</source>
@@ -5695,11 +5674,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Lay the backing and hold it.</source>
-        <translation>Den Rückseitenstoff auflegen und fixieren.</translation>
-    </message>
-    <message>
-        <source>Sew front to back, turn it out and close it.</source>
-        <translation>Vorderseite auf Rückseite nähen, wenden und schließen.</translation>
+        <translation>Den Rückseitenstoff auflegen und feststecken.</translation>
     </message>
     <message>
         <source>Square the piece, measuring from its sashings.</source>
@@ -5711,7 +5686,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Take a last look: pins counted, threads gone, measured.</source>
-        <translation>Ein letzter Blick: Nadeln gezählt, Fäden weg, gemessen.</translation>
+        <translation>Ein letzter Blick: Nadeln zählen, Fäden abschneiden, messen.</translation>
     </message>
     <message>
         <source>Square the end</source>
@@ -5961,7 +5936,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>kits of the class changed</source>
-        <translation>Sätze des Kurses geändert</translation>
+        <translation>Packungen des Kurses geändert</translation>
     </message>
     <message>
         <source>cloth you have changed</source>
@@ -6432,7 +6407,7 @@ Schnittkante</translation>
     <message>
         <source>It is {%1} off: too far to be cut as it is.</source>
         <extracomment>%1 is by how much, the most of its size or of a tilted side</extracomment>
-        <translation>{%1} daneben: zu weit, um den Block so zu schneiden.</translation>
+        <translation>{%1} daneben: zu viel, um den Block so zu schneiden.</translation>
     </message>
     <message>
         <source>It leans by {%1}: too far to be cut as it is.</source>
@@ -6704,12 +6679,12 @@ Schnittkante</translation>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that yields it.</source>
         <extracomment>what is left was never measured: it is reckoned from what the shopping list says was bought</extracomment>
-        <translation>%1: Gekauft nach der Einkaufsliste, sind {%2} übrig. Das gibt es her.</translation>
+        <translation>%1: Nach der Einkaufsliste sind noch {%2} übrig. Das reicht.</translation>
     </message>
     <message>
         <source>{%2} of %1 is left: that yields it if squaring the edge takes no more than {%3}.</source>
         <extracomment>%2 is left of the cloth; its edge is cut straight first, which takes some of that</extracomment>
-        <translation>%1: {%2} sind übrig. Das gibt es her, wenn das Begradigen der Kante höchstens {%3} nimmt.</translation>
+        <translation>%1: {%2} sind übrig. Das reicht, wenn das Begradigen der Kante höchstens {%3} nimmt.</translation>
     </message>
     <message>
         <source>It comes out of what is left on a strip of %1 already cut: nothing to buy.</source>
@@ -6718,7 +6693,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Bought as Shop lists it, {%2} of %1 is left: that does not yield it.</source>
-        <translation>%1: Gekauft nach der Einkaufsliste, sind {%2} übrig. Das gibt es nicht her.</translation>
+        <translation>%1: Nach der Einkaufsliste sind noch {%2} übrig. Das reicht nicht.</translation>
     </message>
     <message>
         <source>Lift and set down, front first, then the back. Let it cool flat; after steam let it dry.</source>
@@ -6746,11 +6721,6 @@ Schnittkante</translation>
         <source>First square the cut edge of %1 to its fold again.</source>
         <extracomment>the edge that the last cut left, from which the next strip is measured</extracomment>
         <translation>Zuerst die Schnittkante wieder rechtwinklig zum Bruch schneiden: %1.</translation>
-    </message>
-    <message>
-        <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
-        <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
-        <translation>Gestickte Blöcke haben im Stück keinen Platz mehr, insgesamt %1, der erste %2. „Rückgängig“ nimmt die Änderung zurück.</translation>
     </message>
     <message>
         <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
@@ -6794,6 +6764,40 @@ Schnittkante</translation>
         <source>Trim it to the common size, cut to %1.</source>
         <extracomment>%1 is the size of a trimmed block, at the common size of all</extracomment>
         <translation>Auf gemeinsames Maß beschneiden, Schnittmaß %1.</translation>
+    </message>
+    <message>
+        <source>renaming</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
+        <source>putting away</source>
+        <translation>Weglegen</translation>
+    </message>
+    <message>
+        <source>bringing back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>throwing away</source>
+        <translation>Wegwerfen</translation>
+    </message>
+    <message>
+        <source>Stitched blocks without a place: %1 (%2 first). Undo takes the change back.</source>
+        <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
+        <translation>Gestickte Blöcke ohne Platz: %1 (zuerst %2). „Rückgängig“ nimmt die Änderung zurück.</translation>
+    </message>
+    <message>
+        <source>Made to the old measure, at “%1”: look at it before you use it.</source>
+        <extracomment>%1 is a step in words</extracomment>
+        <translation>Mit dem alten Maß gemacht, bei „%1“: vor dem Verwenden ansehen.</translation>
+    </message>
+    <message>
+        <source>Sew front to back, right sides together; turn it out and close it.</source>
+        <translation>Vorder- und Rückseite rechts auf rechts nähen, wenden und schließen.</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, turning out</source>
+        <translation>Stück %1 von %2, wenden</translation>
     </message>
 </context>
 <context>
@@ -6966,7 +6970,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Proven least.</source>
-        <translation>Nachweislich die kleinste Menge.</translation>
+        <translation>Weniger geht nicht.</translation>
     </message>
     <message>
         <source>The least found; no proof.</source>
@@ -7060,12 +7064,12 @@ Schnittkante</translation>
     </message>
     <message>
         <source>1 hoop strip of %1 × %2 is to be cut.</source>
-        <extracomment>%1 and %2 a strip&apos;s two sides, %3 how many</extracomment>
+        <extracomment>the last two are a strip&apos;s two sides</extracomment>
         <translation>1 Stickstreifen von %1 × %2 ist zu schneiden.</translation>
     </message>
     <message>
-        <source>%3 hoop strips of %1 × %2 are to be cut.</source>
-        <translation>%3 Stickstreifen von %1 × %2 sind zu schneiden.</translation>
+        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
+        <translation>%1 Stickstreifen von %2 × %3 sind zu schneiden.</translation>
     </message>
 </context>
 <context>
@@ -7515,7 +7519,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Then top and bottom: two of %1.</source>
-        <translation>Dann oben und unten: zwei von %1.</translation>
+        <translation>Dann oben und unten: je zwei von %1.</translation>
     </message>
     <message>
         <source>Cut them %1 longer and trim them flush.</source>
@@ -7644,7 +7648,7 @@ Schnittkante</translation>
     <message>
         <source>Strip %1: first cut off %2.</source>
         <extracomment>of the binding&apos;s strips; %2 is a length, in one line</extracomment>
-        <translation>Streifen %1: erst %2 ab.</translation>
+        <translation>Streifen %1: zuerst %2 abschneiden.</translation>
     </message>
 </context>
 <context>
@@ -8228,11 +8232,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>That may stay. A seam of %1 would be just right; the plan goes by it.</source>
-        <translation>Das darf bleiben. Eine Naht von %1 wäre genau richtig; der Plan geht danach.</translation>
+        <translation>Das darf bleiben. Eine Naht von %1 wäre genau richtig; der Plan richtet sich danach.</translation>
     </message>
     <message>
         <source>Sew a seam of %1 from here on; the plan goes by it.</source>
-        <translation>Ab hier mit einer Naht von %1 nähen; der Plan geht danach.</translation>
+        <translation>Ab hier mit einer Naht von %1 nähen; der Plan richtet sich danach.</translation>
     </message>
     <message>
         <source>So scant a seam leaves the outline in view, %1 from the seam. To hide it, trim the blocks with the %2 line on the outline, and sew as planned.</source>
@@ -8248,11 +8252,11 @@ Schnittkante</translation>
     <name>matside::KitsModel</name>
     <message>
         <source>1 kit</source>
-        <translation>1 Satz</translation>
+        <translation>1 Packung</translation>
     </message>
     <message>
         <source>%1 kits</source>
-        <translation>%1 Sätze</translation>
+        <translation>%1 Packungen</translation>
     </message>
     <message>
         <source>Nothing can be changed now.</source>
@@ -8269,7 +8273,7 @@ Schnittkante</translation>
     <message>
         <source>%1: %2, yours, and %3</source>
         <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
-        <translation>%1: %2, einer für den Unterricht und %3</translation>
+        <translation>%1: %2, eine für den Unterricht und %3</translation>
     </message>
     <message>
         <source>1 student</source>
@@ -8290,7 +8294,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>spare kits</source>
-        <translation>Reservesätze</translation>
+        <translation>Reservepackungen</translation>
     </message>
     <message>
         <source>machines in the room</source>
@@ -8310,11 +8314,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>%1: %2 together; kit by kit it would be %3</source>
-        <translation>%1: %2 zusammen; Satz für Satz wären es %3</translation>
+        <translation>%1: %2 zusammen; Packung für Packung wären es %3</translation>
     </message>
     <message>
         <source>%1: %2, together or kit by kit</source>
-        <translation>%1: %2, zusammen wie Satz für Satz</translation>
+        <translation>%1: %2, zusammen wie Packung für Packung</translation>
     </message>
     <message>
         <source>%1 %2 × %3</source>
@@ -8323,11 +8327,11 @@ Schnittkante</translation>
     </message>
     <message>
         <source>%1 in each kit</source>
-        <translation>%1 je Satz</translation>
+        <translation>%1 je Packung</translation>
     </message>
     <message>
         <source>for all kits</source>
-        <translation>für alle Sätze</translation>
+        <translation>für alle Packungen</translation>
     </message>
     <message>
         <source>%1 on the day</source>
@@ -8352,7 +8356,7 @@ Schnittkante</translation>
     <message>
         <source>%1 in each kit, one of them to practise with</source>
         <extracomment>one of these sashing strips is for practising the join</extracomment>
-        <translation>%1 je Satz, einer davon zum Üben</translation>
+        <translation>%1 je Packung, einer davon zum Üben</translation>
     </message>
     <message>
         <source>student</source>
@@ -8360,7 +8364,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>spare kit</source>
-        <translation>Reservesatz</translation>
+        <translation>Reservepackung</translation>
     </message>
     <message>
         <source>machine in the room</source>
@@ -8420,16 +8424,16 @@ Schnittkante</translation>
 <context>
     <name>matside::PhotoSource</name>
     <message>
-        <source>The camera is gone. Nothing was lost: plug it in again, or choose a picture.</source>
-        <translation>Die Kamera ist nicht mehr verbunden. Nichts ging verloren: wieder einstecken oder ein Bild wählen.</translation>
-    </message>
-    <message>
         <source>The camera does not answer. Nothing was lost: try again, or choose a picture.</source>
         <translation>Die Kamera antwortet nicht. Nichts ging verloren: noch einmal versuchen oder ein Bild wählen.</translation>
     </message>
     <message>
         <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
         <translation>Die Kamera konnte kein Bild aufnehmen. Nichts ging verloren: noch einmal versuchen oder eines wählen.</translation>
+    </message>
+    <message>
+        <source>The camera is gone. Nothing was lost: plug it in again.</source>
+        <translation>Die Kamera ist nicht mehr verbunden. Nichts ging verloren: wieder einstecken.</translation>
     </message>
 </context>
 <context>
@@ -8654,7 +8658,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>It is for one maker. Say at the Shop station how many kits a class needs.</source>
-        <translation>Es ist für eine Person. Unter „Kaufen“ angeben, wie viele Sätze ein Kurs braucht.</translation>
+        <translation>Es ist für eine Person. Unter „Kaufen“ angeben, wie viele Packungen ein Kurs braucht.</translation>
     </message>
 </context>
 <context>
@@ -8704,7 +8708,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>%1, and %2 to straighten</source>
-        <translation>%1, und %2 zum Begradigen</translation>
+        <translation>%1 und %2 zum Begradigen</translation>
     </message>
     <message>
         <source>A piece is wider than this cloth: it has to be pieced, and no least length is known.</source>
@@ -8712,7 +8716,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>Proven least: no way of cutting buys less.</source>
-        <translation>Nachweislich die kleinste Menge: Kein Zuschnitt kommt mit weniger aus.</translation>
+        <translation>Weniger geht nicht: Kein Zuschnitt kommt mit weniger aus.</translation>
     </message>
     <message>
         <source>At most %1 % above the least possible.</source>
@@ -8947,7 +8951,7 @@ Schnittkante</translation>
     <message>
         <source>No cut here: nothing else is left on its strip.</source>
         <extracomment>the strip was cut apart; the block in hand is all that is left of it</extracomment>
-        <translation>Hier kein Schnitt: Sonst ist nichts mehr am Streifen.</translation>
+        <translation>Hier kein Schnitt: Vom Streifen ist nur noch dieser Block übrig.</translation>
     </message>
     <message>
         <source>It is apart</source>
@@ -9230,24 +9234,24 @@ Schnittkante</translation>
     <message>
         <source>Planned cut %1. No figure holds before it is measured.</source>
         <extracomment>cut: the size of the trimmed block, not that within its stitches</extracomment>
-        <translation>Geplant, geschnitten %1. Kein Maß gilt, bevor er gemessen ist.</translation>
+        <translation>Geplantes Schnittmaß %1. Kein Maß gilt, bevor er gemessen ist.</translation>
     </message>
     <message>
         <source>Planned cut %1. No figure holds before its readings agree.</source>
-        <translation>Geplant, geschnitten %1. Kein Maß gilt, bevor seine Messwerte übereinstimmen.</translation>
+        <translation>Geplantes Schnittmaß %1. Kein Maß gilt, bevor seine Messwerte übereinstimmen.</translation>
     </message>
     <message>
         <source>Planned cut %1, but it is not to be cut as it is.</source>
-        <translation>Geplant, geschnitten %1, aber so ist er nicht zu schneiden.</translation>
+        <translation>Geplantes Schnittmaß %1, aber so ist er nicht zu schneiden.</translation>
     </message>
     <message>
         <source>Planned cut %1. No figure holds before the common size is known.</source>
-        <translation>Geplant, geschnitten %1. Kein Maß gilt, bevor ein gemeinsames Maß bekannt ist.</translation>
+        <translation>Geplantes Schnittmaß %1. Kein Maß gilt, bevor ein gemeinsames Maß bekannt ist.</translation>
     </message>
     <message>
         <source>Planned cut %1. If the common size is taken, cut %2.</source>
         <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
-        <translation>Geplant, geschnitten %1. Gilt ein gemeinsames Maß: geschnitten %2.</translation>
+        <translation>Geplantes Schnittmaß %1. Gilt ein gemeinsames Maß: Schnittmaß %2.</translation>
     </message>
     <message>
         <source>Logged off size: stitched %1.</source>
@@ -9409,7 +9413,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>by quarters</source>
-        <translation>in Viertelzoll</translation>
+        <translation>in Viertelzoll-Schritten</translation>
     </message>
     <message>
         <source>by 5 mm</source>

@@ -172,7 +172,7 @@
     </message>
     <message>
         <source>sail</source>
-        <translation>vela</translation>
+        <translation>vela de barco</translation>
     </message>
     <message>
         <source>long</source>
@@ -430,7 +430,7 @@
     </message>
     <message>
         <source>Measure all six, raw edge to raw edge.</source>
-        <translation>Medir las seis, de borde cortado a borde cortado.</translation>
+        <translation>Tomar las seis medidas, de borde cortado a borde cortado.</translation>
     </message>
 </context>
 <context>
@@ -614,7 +614,7 @@
         <translation>No hay nada más en el estante. Lo apartado se puede recuperar.</translation>
     </message>
     <message>
-        <source>Show put away</source>
+        <source>Show what is put away</source>
         <translation>Ver lo apartado</translation>
     </message>
 </context>
@@ -635,7 +635,7 @@
     <message>
         <source>Take this layout</source>
         <extracomment>layout: how many blocks across and down, their size and the sashing between them</extracomment>
-        <translation>Tomar este reparto</translation>
+        <translation>Elegir este reparto</translation>
     </message>
     <message>
         <source>Open for reading only.</source>
@@ -825,7 +825,7 @@
     <message>
         <source>hold for a second</source>
         <extracomment>how a button that destroys is pressed</extracomment>
-        <translation>mantener un segundo</translation>
+        <translation>mantener pulsado</translation>
     </message>
 </context>
 <context>
@@ -1248,7 +1248,7 @@
     <message>
         <source>yours</source>
         <extracomment>under the bundle that is the teacher&apos;s own kit</extracomment>
-        <translation>docencia</translation>
+        <translation>quien enseña</translation>
     </message>
 </context>
 <context>
@@ -1263,7 +1263,7 @@
     </message>
     <message>
         <source>Say how many students: each gets a kit, one is yours, and there is a spare for every ten or part of ten.</source>
-        <translation>Indicar cuántos alumnos: un kit para cada uno, uno para la docencia y uno de reserva por cada diez o fracción.</translation>
+        <translation>Indicar cuántos alumnos: un kit para cada uno, uno para quien enseña y uno de reserva por cada diez o fracción.</translation>
     </message>
 </context>
 <context>
@@ -1920,7 +1920,7 @@ what is told, and its value on the other tablet</extracomment>
     <name>OpenSheet</name>
     <message>
         <source>Open, bring in, back up</source>
-        <translation>Abrir, traer, copiar</translation>
+        <translation>Abrir, traer, respaldar</translation>
     </message>
     <message>
         <source>folder</source>
@@ -2030,10 +2030,6 @@ what is told, and its value on the other tablet</extracomment>
         <translation>La foto no se puede leer. Elegir otra.</translation>
     </message>
     <message>
-        <source>That is no picture this program can read. Choose another.</source>
-        <translation>Eso no es una foto que este programa pueda leer. Elegir otra.</translation>
-    </message>
-    <message>
         <source>The picture is cut short: its end is missing. Copy it again, or choose another.</source>
         <translation>La foto está cortada: falta el final. Copiarla otra vez o elegir otra.</translation>
     </message>
@@ -2044,6 +2040,10 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>The disk is full, so the picture was not kept. Nothing else was lost; free some room.</source>
         <translation>El disco está lleno y la foto no se guardó. No se perdió nada más; liberar espacio.</translation>
+    </message>
+    <message>
+        <source>That is no picture this program can read. Take or choose another.</source>
+        <translation>Eso no es una foto que este programa pueda leer. Tomar o elegir otra.</translation>
     </message>
 </context>
 <context>
@@ -2509,7 +2509,7 @@ borde cortado</translation>
     <message>
         <source>The place at the mat</source>
         <extracomment>heading of the page where the tablet is set up: the place where it stands beside the cutting mat</extracomment>
-        <translation>El puesto junto a la base</translation>
+        <translation>El puesto de corte</translation>
     </message>
     <message>
         <source>Done</source>
@@ -2521,7 +2521,7 @@ borde cortado</translation>
     <name>SettingsScene</name>
     <message>
         <source>The place at the mat</source>
-        <translation>El puesto junto a la base</translation>
+        <translation>El puesto de corte</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -3291,21 +3291,21 @@ borde cortado</translation>
         <translation>Deshacer</translation>
     </message>
     <message>
-        <source>Open, back up</source>
-        <translation>Abrir, copiar</translation>
+        <source>Language, screen</source>
+        <translation>Idioma, pantalla</translation>
     </message>
     <message>
-        <source>Hide put away</source>
+        <source>Open or back up</source>
+        <translation>Abrir o respaldar</translation>
+    </message>
+    <message>
+        <source>Hide what is put away</source>
         <extracomment>pieces that were put away, out of sight</extracomment>
         <translation>Ocultar lo apartado</translation>
     </message>
     <message>
-        <source>Show put away</source>
+        <source>Show what is put away</source>
         <translation>Ver lo apartado</translation>
-    </message>
-    <message>
-        <source>Language, screen</source>
-        <translation>Idioma, pantalla</translation>
     </message>
 </context>
 <context>
@@ -4358,22 +4358,6 @@ borde cortado</translation>
         <translation>traer</translation>
     </message>
     <message>
-        <source>rename</source>
-        <translation>renombrar</translation>
-    </message>
-    <message>
-        <source>put away</source>
-        <translation>apartar</translation>
-    </message>
-    <message>
-        <source>bring back</source>
-        <translation>recuperar</translation>
-    </message>
-    <message>
-        <source>throw away</source>
-        <translation>tirar</translation>
-    </message>
-    <message>
         <source>change</source>
         <translation>cambiar</translation>
     </message>
@@ -5067,7 +5051,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Measure the others too, then take a common size.</source>
-        <translation>Medir también los otros y tomar una medida común.</translation>
+        <translation>Medir también los otros bloques y tomar una medida común.</translation>
     </message>
     <message>
         <source>Hoop it again, unpick the outer line and stitch it at size. If the stippling does not reach: a new block.</source>
@@ -5212,11 +5196,6 @@ borde cortado</translation>
     <message>
         <source>Buy at least {%2} of %1, of the same lot.</source>
         <translation>%1: comprar al menos {%2}, del mismo lote.</translation>
-    </message>
-    <message>
-        <source>Made to the old measure: %1 Look at it before you use it.</source>
-        <extracomment>%1 is a step in words</extracomment>
-        <translation>Hecho con la medida vieja: %1 Mirarlo antes de usarlo.</translation>
     </message>
     <message>
         <source>What is made already stays good.</source>
@@ -5698,10 +5677,6 @@ borde cortado</translation>
         <translation>Poner la tela trasera y sujetarla.</translation>
     </message>
     <message>
-        <source>Sew front to back, turn it out and close it.</source>
-        <translation>Coser la delantera con la trasera, volver del derecho y cerrar.</translation>
-    </message>
-    <message>
         <source>Square the piece, measuring from its sashings.</source>
         <translation>Escuadrar la pieza, midiendo desde sus tiras de unión.</translation>
     </message>
@@ -5711,7 +5686,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Take a last look: pins counted, threads gone, measured.</source>
-        <translation>Una última mirada: alfileres contados, hilos quitados, medido.</translation>
+        <translation>Una última mirada: contar los alfileres, quitar los hilos, medir.</translation>
     </message>
     <message>
         <source>Square the end</source>
@@ -5856,7 +5831,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Laid</source>
-        <translation>Puesto</translation>
+        <translation>Puesta</translation>
     </message>
     <message>
         <source>Turned and closed</source>
@@ -6256,7 +6231,7 @@ borde cortado</translation>
     <message>
         <source>One side is tilted by {%1}: %7.</source>
         <extracomment>%7 is that side of the block: &quot;right&quot;</extracomment>
-        <translation>Un lado está inclinado {%1}: %7.</translation>
+        <translation>Un lado, %7, está inclinado {%1}.</translation>
     </message>
     <message>
         <source>One end is wider: %7. Each side tilts by {%1}.</source>
@@ -6748,11 +6723,6 @@ borde cortado</translation>
         <translation>Primero escuadrar otra vez el borde cortado con su doblez: %1.</translation>
     </message>
     <message>
-        <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
-        <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
-        <translation>Hay bloques bordados que ya no tienen sitio en la pieza, en total %1, el primero %2. «Deshacer» anula el cambio.</translation>
-    </message>
-    <message>
         <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
         <extracomment>row: blocks joined side by side; %2 and %3 count blocks</extracomment>
         <translation>Las filas unidas ya no encajan, en total %1: unidas de %2 bloques, ahora serían %3. «Deshacer» anula el cambio.</translation>
@@ -6794,6 +6764,40 @@ borde cortado</translation>
         <source>Trim it to the common size, cut to %1.</source>
         <extracomment>%1 is the size of a trimmed block, at the common size of all</extracomment>
         <translation>Recortarlo a la medida común, cortado a %1.</translation>
+    </message>
+    <message>
+        <source>renaming</source>
+        <translation>cambio de nombre</translation>
+    </message>
+    <message>
+        <source>putting away</source>
+        <translation>lo apartado</translation>
+    </message>
+    <message>
+        <source>bringing back</source>
+        <translation>lo recuperado</translation>
+    </message>
+    <message>
+        <source>throwing away</source>
+        <translation>lo tirado</translation>
+    </message>
+    <message>
+        <source>Stitched blocks without a place: %1 (%2 first). Undo takes the change back.</source>
+        <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
+        <translation>Bloques bordados sin sitio: %1 (primero %2). «Deshacer» anula el cambio.</translation>
+    </message>
+    <message>
+        <source>Made to the old measure, at “%1”: look at it before you use it.</source>
+        <extracomment>%1 is a step in words</extracomment>
+        <translation>Hecho con la medida vieja, en «%1»: mirarlo antes de usarlo.</translation>
+    </message>
+    <message>
+        <source>Sew front to back, right sides together; turn it out and close it.</source>
+        <translation>Coser delantera y trasera derecho con derecho, volver y cerrar.</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, turning out</source>
+        <translation>Pieza %1 de %2, volver</translation>
     </message>
 </context>
 <context>
@@ -6854,7 +6858,7 @@ borde cortado</translation>
     <name>WrongSheet</name>
     <message>
         <source>Here is what that means</source>
-        <translation>Esto es lo que supone</translation>
+        <translation>Qué hay que hacer</translation>
     </message>
     <message>
         <source>What went wrong?</source>
@@ -7060,12 +7064,12 @@ borde cortado</translation>
     </message>
     <message>
         <source>1 hoop strip of %1 × %2 is to be cut.</source>
-        <extracomment>%1 and %2 a strip&apos;s two sides, %3 how many</extracomment>
+        <extracomment>the last two are a strip&apos;s two sides</extracomment>
         <translation>Hay que cortar 1 tira de bordado de %1 × %2.</translation>
     </message>
     <message>
-        <source>%3 hoop strips of %1 × %2 are to be cut.</source>
-        <translation>Hay que cortar %3 tiras de bordado de %1 × %2.</translation>
+        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
+        <translation>Hay que cortar %1 tiras de bordado de %2 × %3.</translation>
     </message>
 </context>
 <context>
@@ -7095,7 +7099,7 @@ borde cortado</translation>
     <name>matside::BlockMeasure</name>
     <message>
         <source>%1 is too small for the others: make it again.</source>
-        <translation>%1 es demasiado pequeño para los otros: hacerlo de nuevo.</translation>
+        <translation>%1 es demasiado pequeño para los otros bloques: hacerlo de nuevo.</translation>
     </message>
     <message>
         <source>Common size %1: trim to %2; the piece finishes %3 × %4.</source>
@@ -7313,7 +7317,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>Trim it plainly, in this order: %1.</source>
-        <translation>Recortarlo sin más, en este orden: %1.</translation>
+        <translation>Recortarla sin más, en este orden: %1.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 less than planned.</source>
@@ -7625,7 +7629,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>The edge is %1 round.</source>
-        <translation>El borde mide %1 en redondo.</translation>
+        <translation>El borde mide %1 de contorno.</translation>
     </message>
     <message>
         <source>Cut %1 of bias from a square of %2.</source>
@@ -7644,7 +7648,7 @@ borde cortado</translation>
     <message>
         <source>Strip %1: first cut off %2.</source>
         <extracomment>of the binding&apos;s strips; %2 is a length, in one line</extracomment>
-        <translation>Tira %1: cortar antes %2.</translation>
+        <translation>Tira %1: acortar primero %2.</translation>
     </message>
 </context>
 <context>
@@ -8269,7 +8273,7 @@ borde cortado</translation>
     <message>
         <source>%1: %2, yours, and %3</source>
         <extracomment>%1 = &quot;15 kits&quot;, %2 = &quot;12 students&quot;, %3 = &quot;2 spare&quot;; the teacher makes one too</extracomment>
-        <translation>%1: %2, uno para la docencia y %3</translation>
+        <translation>%1: %2, uno para quien enseña y %3</translation>
     </message>
     <message>
         <source>1 student</source>
@@ -8420,16 +8424,16 @@ borde cortado</translation>
 <context>
     <name>matside::PhotoSource</name>
     <message>
-        <source>The camera is gone. Nothing was lost: plug it in again, or choose a picture.</source>
-        <translation>La cámara ya no está. No se perdió nada: conectarla de nuevo o elegir una foto.</translation>
-    </message>
-    <message>
         <source>The camera does not answer. Nothing was lost: try again, or choose a picture.</source>
         <translation>La cámara no responde. No se perdió nada: probar otra vez o elegir una foto.</translation>
     </message>
     <message>
         <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
         <translation>La cámara no pudo tomar la foto. No se perdió nada: probar otra vez o elegir una.</translation>
+    </message>
+    <message>
+        <source>The camera is gone. Nothing was lost: plug it in again.</source>
+        <translation>La cámara ya no está. No se perdió nada: conectarla de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -8704,7 +8708,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1, and %2 to straighten</source>
-        <translation>%1, y %2 para enderezar</translation>
+        <translation>%1 y %2 para enderezar</translation>
     </message>
     <message>
         <source>A piece is wider than this cloth: it has to be pieced, and no least length is known.</source>
@@ -8894,7 +8898,7 @@ borde cortado</translation>
     <message>
         <source>Next, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 what is to be done there</extracomment>
-        <translation>Siguiente, en «%1»: %2</translation>
+        <translation>Siguiente, en «%1». %2</translation>
     </message>
     <message>
         <source>You were at: %1</source>
@@ -8902,7 +8906,7 @@ borde cortado</translation>
     </message>
     <message>
         <source>%1 Did you finish this?</source>
-        <translation>%1 ¿Quedó terminado?</translation>
+        <translation>%1 ¿Ya está hecho?</translation>
     </message>
     <message>
         <source>That could not be recorded.</source>
@@ -9230,24 +9234,24 @@ borde cortado</translation>
     <message>
         <source>Planned cut %1. No figure holds before it is measured.</source>
         <extracomment>cut: the size of the trimmed block, not that within its stitches</extracomment>
-        <translation>Previsto cortado %1. Ninguna medida vale antes de medirlo.</translation>
+        <translation>Corte previsto: %1. Ninguna medida vale antes de medirlo.</translation>
     </message>
     <message>
         <source>Planned cut %1. No figure holds before its readings agree.</source>
-        <translation>Previsto cortado %1. Ninguna medida vale hasta que sus lecturas coincidan.</translation>
+        <translation>Corte previsto: %1. Ninguna medida vale hasta que sus lecturas coincidan.</translation>
     </message>
     <message>
         <source>Planned cut %1, but it is not to be cut as it is.</source>
-        <translation>Previsto cortado %1, pero así no se corta.</translation>
+        <translation>Corte previsto: %1, pero así no se corta.</translation>
     </message>
     <message>
         <source>Planned cut %1. No figure holds before the common size is known.</source>
-        <translation>Previsto cortado %1. Ninguna medida vale hasta conocer la medida común.</translation>
+        <translation>Corte previsto: %1. Ninguna medida vale hasta conocer la medida común.</translation>
     </message>
     <message>
         <source>Planned cut %1. If the common size is taken, cut %2.</source>
         <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
-        <translation>Previsto cortado %1. Si se toma la medida común: cortado %2.</translation>
+        <translation>Corte previsto: %1. Si se toma la medida común: %2.</translation>
     </message>
     <message>
         <source>Logged off size: stitched %1.</source>
@@ -9306,7 +9310,7 @@ borde cortado</translation>
     <message>
         <source>%1 bare</source>
         <extracomment>so much of the table shows beside the piece</extracomment>
-        <translation>libre: %1</translation>
+        <translation>%1 libres</translation>
     </message>
     <message>
         <source>%1 all round</source>

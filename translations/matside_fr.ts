@@ -614,8 +614,8 @@
         <translation>Rien d’autre n’est sur l’étagère. Ce qui est rangé peut ressortir.</translation>
     </message>
     <message>
-        <source>Show put away</source>
-        <translation>Montrer le rangé</translation>
+        <source>Show what is put away</source>
+        <translation>Montrer ce qui est rangé</translation>
     </message>
 </context>
 <context>
@@ -1088,7 +1088,7 @@
     </message>
     <message>
         <source>True only after the screen was set against a card, at the foot of the shelf.</source>
-        <translation>Juste seulement une fois l’écran réglé avec une carte&#x202f;: au bas de l’étagère.</translation>
+        <translation>Exact seulement une fois l’écran réglé avec une carte : au bas de l’étagère.</translation>
     </message>
 </context>
 <context>
@@ -2030,10 +2030,6 @@ what is told, and its value on the other tablet</extracomment>
         <translation>L’image ne peut pas être lue. En choisir une autre.</translation>
     </message>
     <message>
-        <source>That is no picture this program can read. Choose another.</source>
-        <translation>Ce n’est pas une image que ce programme sait lire. En choisir une autre.</translation>
-    </message>
-    <message>
         <source>The picture is cut short: its end is missing. Copy it again, or choose another.</source>
         <translation>L’image est tronquée&#x202f;: la fin manque. La copier de nouveau, ou en choisir une autre.</translation>
     </message>
@@ -2044,6 +2040,10 @@ what is told, and its value on the other tablet</extracomment>
     <message>
         <source>The disk is full, so the picture was not kept. Nothing else was lost; free some room.</source>
         <translation>Le disque est plein, l’image n’a donc pas été gardée. Rien d’autre n’est perdu&#x202f;; libérer de la place.</translation>
+    </message>
+    <message>
+        <source>That is no picture this program can read. Take or choose another.</source>
+        <translation>Ce n’est pas une image que ce programme sait lire. En prendre ou en choisir une autre.</translation>
     </message>
 </context>
 <context>
@@ -2509,7 +2509,7 @@ bord coupé</translation>
     <message>
         <source>The place at the mat</source>
         <extracomment>heading of the page where the tablet is set up: the place where it stands beside the cutting mat</extracomment>
-        <translation>La place au tapis</translation>
+        <translation>Le poste de coupe</translation>
     </message>
     <message>
         <source>Done</source>
@@ -2521,7 +2521,7 @@ bord coupé</translation>
     <name>SettingsScene</name>
     <message>
         <source>The place at the mat</source>
-        <translation>La place au tapis</translation>
+        <translation>Le poste de coupe</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -3291,21 +3291,21 @@ bord coupé</translation>
         <translation>Annuler</translation>
     </message>
     <message>
-        <source>Open, back up</source>
-        <translation>Ouvrir, sauver</translation>
-    </message>
-    <message>
-        <source>Hide put away</source>
-        <extracomment>pieces that were put away, out of sight</extracomment>
-        <translation>Cacher le rangé</translation>
-    </message>
-    <message>
-        <source>Show put away</source>
-        <translation>Montrer le rangé</translation>
-    </message>
-    <message>
         <source>Language, screen</source>
         <translation>Langue, écran</translation>
+    </message>
+    <message>
+        <source>Open or back up</source>
+        <translation>Ouvrir, sauvegarder</translation>
+    </message>
+    <message>
+        <source>Hide what is put away</source>
+        <extracomment>pieces that were put away, out of sight</extracomment>
+        <translation>Cacher ce qui est rangé</translation>
+    </message>
+    <message>
+        <source>Show what is put away</source>
+        <translation>Montrer ce qui est rangé</translation>
     </message>
 </context>
 <context>
@@ -4358,22 +4358,6 @@ bord coupé</translation>
         <translation>importer</translation>
     </message>
     <message>
-        <source>rename</source>
-        <translation>renommer</translation>
-    </message>
-    <message>
-        <source>put away</source>
-        <translation>ranger</translation>
-    </message>
-    <message>
-        <source>bring back</source>
-        <translation>ressortir</translation>
-    </message>
-    <message>
-        <source>throw away</source>
-        <translation>jeter</translation>
-    </message>
-    <message>
         <source>change</source>
         <translation>changer</translation>
     </message>
@@ -5050,7 +5034,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Cut it plainly, squared off the first side.</source>
-        <translation>Couper simplement, d’équerre sur le premier côté.</translation>
+        <translation>Il suffit de couper, d’équerre sur le premier côté.</translation>
     </message>
     <message>
         <source>Use it as it is.</source>
@@ -5212,11 +5196,6 @@ bord coupé</translation>
     <message>
         <source>Buy at least {%2} of %1, of the same lot.</source>
         <translation>%1&#x202f;: en acheter au moins {%2}, du même lot.</translation>
-    </message>
-    <message>
-        <source>Made to the old measure: %1 Look at it before you use it.</source>
-        <extracomment>%1 is a step in words</extracomment>
-        <translation>Fait à l’ancienne mesure&#x202f;: %1 Vérifier avant de s’en servir.</translation>
     </message>
     <message>
         <source>What is made already stays good.</source>
@@ -5467,7 +5446,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The line lies on the outer stitches at both corners, not on the echo line.</source>
-        <translation>La ligne est sur la piqûre extérieure aux deux coins, pas sur la ligne d’écho.</translation>
+        <translation>La ligne est sur la piqûre extérieure aux deux coins, pas sur la piqûre en écho.</translation>
     </message>
     <message>
         <source>Each join stands in the middle of a block, never at a crossing.</source>
@@ -5698,10 +5677,6 @@ bord coupé</translation>
         <translation>Poser le tissu dos et le maintenir.</translation>
     </message>
     <message>
-        <source>Sew front to back, turn it out and close it.</source>
-        <translation>Coudre devant et dos, retourner et fermer.</translation>
-    </message>
-    <message>
         <source>Square the piece, measuring from its sashings.</source>
         <translation>Mettre l’ouvrage d’équerre, en mesurant depuis ses bandes intermédiaires.</translation>
     </message>
@@ -5711,7 +5686,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Take a last look: pins counted, threads gone, measured.</source>
-        <translation>Un dernier regard&#x202f;: épingles comptées, fils ôtés, mesuré.</translation>
+        <translation>Un dernier regard : compter les épingles, ôter les fils, mesurer.</translation>
     </message>
     <message>
         <source>Square the end</source>
@@ -6627,7 +6602,7 @@ bord coupé</translation>
     <message>
         <source>Unpick the ditch where it missed, and a thumb’s width beyond at both ends.</source>
         <extracomment>ditch: the seam line beside a sashing, in which the back is caught from the front</extracomment>
-        <translation>Découdre la piqûre dans le sillon là où elle a manqué le pli, et 2&#xa0;cm au-delà aux deux bouts.</translation>
+        <translation>Découdre la piqûre dans le sillon là où elle a manqué le pli, et d’une largeur de pouce au-delà aux deux bouts.</translation>
     </message>
     <message>
         <source>Nothing is cut anew.</source>
@@ -6748,11 +6723,6 @@ bord coupé</translation>
         <translation>Remettre d’abord le bord coupé d’équerre avec le pli&#x202f;: %1.</translation>
     </message>
     <message>
-        <source>Stitched blocks have no place in the piece any more, in all %1, the first %2. Undo takes the change back.</source>
-        <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
-        <translation>Des blocs brodés n’ont plus de place dans l’ouvrage, en tout %1, le premier %2. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
-    </message>
-    <message>
         <source>Rows joined already no longer fit, in all %1: joined of %2 blocks, now it would be %3. Undo takes the change back.</source>
         <extracomment>row: blocks joined side by side; %2 and %3 count blocks</extracomment>
         <translation>Les rangées déjà assemblées ne conviennent plus, en tout %1&#x202f;: assemblées de %2 blocs, ce serait maintenant %3. «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
@@ -6794,6 +6764,40 @@ bord coupé</translation>
         <source>Trim it to the common size, cut to %1.</source>
         <extracomment>%1 is the size of a trimmed block, at the common size of all</extracomment>
         <translation>Le rogner à la taille commune, soit %1 coupé.</translation>
+    </message>
+    <message>
+        <source>renaming</source>
+        <translation>changement de nom</translation>
+    </message>
+    <message>
+        <source>putting away</source>
+        <translation>rangement</translation>
+    </message>
+    <message>
+        <source>bringing back</source>
+        <translation>retour sur l’étagère</translation>
+    </message>
+    <message>
+        <source>throwing away</source>
+        <translation>mise à la poubelle</translation>
+    </message>
+    <message>
+        <source>Stitched blocks without a place: %1 (%2 first). Undo takes the change back.</source>
+        <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
+        <translation>Blocs brodés sans place : %1 (d’abord %2). « Annuler » revient sur la modification.</translation>
+    </message>
+    <message>
+        <source>Made to the old measure, at “%1”: look at it before you use it.</source>
+        <extracomment>%1 is a step in words</extracomment>
+        <translation>Fait à l’ancienne mesure, à « %1 » : vérifier avant de s’en servir.</translation>
+    </message>
+    <message>
+        <source>Sew front to back, right sides together; turn it out and close it.</source>
+        <translation>Coudre devant et dos endroit contre endroit, retourner et fermer.</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2, turning out</source>
+        <translation>Ouvrage %1 sur %2, à retourner</translation>
     </message>
 </context>
 <context>
@@ -7060,12 +7064,12 @@ bord coupé</translation>
     </message>
     <message>
         <source>1 hoop strip of %1 × %2 is to be cut.</source>
-        <extracomment>%1 and %2 a strip&apos;s two sides, %3 how many</extracomment>
+        <extracomment>the last two are a strip&apos;s two sides</extracomment>
         <translation>1 bande à broder de %1 × %2 est à couper.</translation>
     </message>
     <message>
-        <source>%3 hoop strips of %1 × %2 are to be cut.</source>
-        <translation>%3 bandes à broder de %1 × %2 sont à couper.</translation>
+        <source>%1 hoop strips of %2 × %3 are to be cut.</source>
+        <translation>%1 bandes à broder de %2 × %3 sont à couper.</translation>
     </message>
 </context>
 <context>
@@ -7313,7 +7317,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Trim it plainly, in this order: %1.</source>
-        <translation>Le rogner simplement, dans cet ordre&#x202f;: %1.</translation>
+        <translation>Il suffit de le rogner, dans cet ordre : %1.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 less than planned.</source>
@@ -7616,7 +7620,7 @@ bord coupé</translation>
     <message>
         <source>It cuts %1 into the stippling: stay-stitch first.</source>
         <extracomment>the edge runs inside the stitched outline, where blocks are stippled</extracomment>
-        <translation>Il entame le vermiculé de %1&#x202f;: d’abord une piqûre de soutien.</translation>
+        <translation>Le bord entame le vermiculé de %1 : d’abord une piqûre de soutien.</translation>
     </message>
     <message>
         <source>Inside points: stay-stitch, clip, pivot.</source>
@@ -7820,7 +7824,7 @@ bord coupé</translation>
     <message>
         <source>echo</source>
         <extracomment>echo: a line stitched at a distance round the patches</extracomment>
-        <translation>ligne d’écho</translation>
+        <translation>piqûre en écho</translation>
     </message>
     <message>
         <source>%1, of %2</source>
@@ -8016,11 +8020,11 @@ bord coupé</translation>
     <name>matside::JoinModel</name>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, and such blocks stand best together in an end column.</source>
-        <translation>Échanger %1 et %2&#x202f;: %1 s’écarte de %3 de la taille, et de tels blocs sont mieux ensemble dans une colonne de bout.</translation>
+        <translation>Échanger %1 et %2 : %1 s’écarte de %3 de la cote, et de tels blocs sont mieux ensemble dans une colonne de bout.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, which shows least at an end.</source>
-        <translation>Échanger %1 et %2&#x202f;: %1 s’écarte de %3 de la taille&#x202f;; c’est à un bout que cela se voit le moins.</translation>
+        <translation>Échanger %1 et %2 : %1 s’écarte de %3 de la cote ; c’est à un bout que cela se voit le moins.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is nearest to its size, and the middle is looked at most.</source>
@@ -8420,16 +8424,16 @@ bord coupé</translation>
 <context>
     <name>matside::PhotoSource</name>
     <message>
-        <source>The camera is gone. Nothing was lost: plug it in again, or choose a picture.</source>
-        <translation>L’appareil photo est débranché. Rien n’est perdu&#x202f;: le rebrancher, ou choisir une image.</translation>
-    </message>
-    <message>
         <source>The camera does not answer. Nothing was lost: try again, or choose a picture.</source>
         <translation>L’appareil photo ne répond pas. Rien n’est perdu&#x202f;: essayer encore, ou choisir une image.</translation>
     </message>
     <message>
         <source>The camera could not take the picture. Nothing was lost: try again, or choose one.</source>
         <translation>L’appareil photo n’a pas pu prendre la photo. Rien n’est perdu&#x202f;: essayer encore, ou en choisir une.</translation>
+    </message>
+    <message>
+        <source>The camera is gone. Nothing was lost: plug it in again.</source>
+        <translation>L’appareil photo est débranché. Rien n’est perdu : le rebrancher.</translation>
     </message>
 </context>
 <context>
@@ -8704,7 +8708,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>%1, and %2 to straighten</source>
-        <translation>%1, et %2 pour redresser</translation>
+        <translation>%1 et %2 pour redresser</translation>
     </message>
     <message>
         <source>A piece is wider than this cloth: it has to be pieced, and no least length is known.</source>
@@ -8894,7 +8898,7 @@ bord coupé</translation>
     <message>
         <source>Next, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 what is to be done there</extracomment>
-        <translation>Ensuite, sous «&#x202f;%1&#x202f;»&#x202f;: %2</translation>
+        <translation>Ensuite, sous « %1 ». %2</translation>
     </message>
     <message>
         <source>You were at: %1</source>
@@ -9170,7 +9174,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Measure from the outer line, not the echo line; a cross line on the outline’s corner.</source>
-        <translation>Mesurer depuis la ligne extérieure, pas la ligne d’écho&#x202f;; une ligne transversale au coin du contour.</translation>
+        <translation>Mesurer depuis la ligne extérieure, pas la piqûre en écho ; une ligne transversale au coin du contour.</translation>
     </message>
     <message>
         <source>%1, which decides: the stitches may lie off their line</source>
@@ -9230,29 +9234,29 @@ bord coupé</translation>
     <message>
         <source>Planned cut %1. No figure holds before it is measured.</source>
         <extracomment>cut: the size of the trimmed block, not that within its stitches</extracomment>
-        <translation>Prévu coupé %1. Aucun chiffre ne vaut avant la mesure.</translation>
+        <translation>Coupe prévue : %1. Aucun chiffre ne vaut avant la mesure.</translation>
     </message>
     <message>
         <source>Planned cut %1. No figure holds before its readings agree.</source>
-        <translation>Prévu coupé %1. Aucune cote ne vaut avant que ses mesures concordent.</translation>
+        <translation>Coupe prévue : %1. Aucune cote ne vaut avant que ses mesures concordent.</translation>
     </message>
     <message>
         <source>Planned cut %1, but it is not to be cut as it is.</source>
-        <translation>Prévu coupé %1, mais il n’est pas à couper ainsi.</translation>
+        <translation>Coupe prévue : %1, mais il n’est pas à couper ainsi.</translation>
     </message>
     <message>
         <source>Planned cut %1. No figure holds before the common size is known.</source>
-        <translation>Prévu coupé %1. Aucune cote ne vaut avant que la taille commune soit connue.</translation>
+        <translation>Coupe prévue : %1. Aucune cote ne vaut avant que la taille commune soit connue.</translation>
     </message>
     <message>
         <source>Planned cut %1. If the common size is taken, cut %2.</source>
         <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
-        <translation>Prévu coupé %1. Si la taille commune est prise&#x202f;: coupé %2.</translation>
+        <translation>Coupe prévue : %1. Si la taille commune est prise : %2.</translation>
     </message>
     <message>
         <source>Logged off size: stitched %1.</source>
         <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
-        <translation>Noté hors taille&#x202f;: brodé %1.</translation>
+        <translation>Noté hors cote : brodé %1.</translation>
     </message>
     <message>
         <source>Side %1: %2</source>
@@ -9393,7 +9397,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>washing takes</source>
-        <translation>perte au lavage</translation>
+        <translation>retrait au lavage</translation>
     </message>
     <message>
         <source>smallest block</source>

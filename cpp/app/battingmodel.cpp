@@ -235,13 +235,12 @@ QString BattingModel::verdictSays() const
     if (!m_choice)
         return tr("The batting is bought or begun: it stays as it is.");
     const Marks marks = m_workspace.project().marks();
-    const QString across = onOneLine(figureText(m_choice->strip.across, marks));
-    const QString along = onOneLine(figureText(m_choice->strip.along, marks));
-    const QString wanted = m_choice->strips == 1
-                               ? tr("1 hoop strip of %1 × %2 is to be cut.").arg(across, along)
-                               //: %1 and %2 a strip's two sides, %3 how many
-                               : tr("%3 hoop strips of %1 × %2 are to be cut.")
-                                     .arg(across, along, QString::number(m_choice->strips));
+    const QString wanted =
+        //: the last two are a strip's two sides
+        (m_choice->strips == 1 ? tr("1 hoop strip of %1 × %2 is to be cut.")
+                               : tr("%1 hoop strips of %2 × %3 are to be cut.").arg(m_choice->strips))
+            .arg(onOneLine(figureText(m_choice->strip.across, marks)),
+                 onOneLine(figureText(m_choice->strip.along, marks)));
     if (m_choice->packages.empty())
         return wanted + u' ' + tr("Add a package size to hold it against the roll.");
     return wanted + u' ' +

@@ -18,7 +18,8 @@ QString photoSentence(const PhotoError &error)
     case PhotoCode::Unreadable:
         return tell(QT_TRANSLATE_NOOP("Photos", "The picture cannot be read. Choose another."));
     case PhotoCode::NotAnImage:
-        return tell(QT_TRANSLATE_NOOP("Photos", "That is no picture this program can read. Choose another."));
+        return tell(
+            QT_TRANSLATE_NOOP("Photos", "That is no picture this program can read. Take or choose another."));
     case PhotoCode::Truncated:
         return tell(QT_TRANSLATE_NOOP(
             "Photos", "The picture is cut short: its end is missing. Copy it again, or choose another."));

@@ -25,7 +25,7 @@ QString PhotoSource::says() const
     case Trouble::None:
         return {};
     case Trouble::Gone:
-        return tr("The camera is gone. Nothing was lost: plug it in again, or choose a picture.");
+        return tr("The camera is gone. Nothing was lost: plug it in again.");
     case Trouble::Stalled:
         return tr("The camera does not answer. Nothing was lost: try again, or choose a picture.");
     case Trouble::Failed:

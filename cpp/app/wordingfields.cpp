@@ -164,10 +164,10 @@ constexpr std::array commands{
     Worded{"bring-in", QT_TRANSLATE_NOOP("Words", "bring in")},
     //: the work of another tablet put together with what is here
     Worded{"merge", QT_TRANSLATE_NOOP("Words", "two tablets together")},
-    Worded{"rename", QT_TRANSLATE_NOOP("Words", "rename")},
-    Worded{"put-away", QT_TRANSLATE_NOOP("Words", "put away")},
-    Worded{"bring-back", QT_TRANSLATE_NOOP("Words", "bring back")},
-    Worded{"throw-away", QT_TRANSLATE_NOOP("Words", "throw away")},
+    Worded{"rename", QT_TRANSLATE_NOOP("Words", "renaming")},
+    Worded{"put-away", QT_TRANSLATE_NOOP("Words", "putting away")},
+    Worded{"bring-back", QT_TRANSLATE_NOOP("Words", "bringing back")},
+    Worded{"throw-away", QT_TRANSLATE_NOOP("Words", "throwing away")},
     Worded{"edit", QT_TRANSLATE_NOOP("Words", "change")},
     //: layout: how many blocks across and down, their size and the sashing between them
     Worded{"take-layout", QT_TRANSLATE_NOOP("Words", "layout taken")},

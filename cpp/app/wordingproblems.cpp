@@ -190,8 +190,7 @@ constexpr std::array looks{
     //: %2 is the first of them, a block's name like A1
     Worded{"blocks-without-place",
            QT_TRANSLATE_NOOP("Words",
-                             "Stitched blocks have no place in the piece any more, in all %1, the first %2. "
-                             "Undo takes the change back.")},
+                             "Stitched blocks without a place: %1 (%2 first). Undo takes the change back.")},
     //: row: blocks joined side by side; %2 and %3 count blocks
     Worded{"rows-otherwise",
            QT_TRANSLATE_NOOP(

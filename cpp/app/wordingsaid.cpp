@@ -71,7 +71,8 @@ constexpr std::array acts{
     ToldAct{"buy", QT_TRANSLATE_NOOP("Words", "Buy at least {%2} of %1, of the same lot."), "buy"},
     //: %1 is a step in words
     ToldAct{"becomes-wrong",
-            QT_TRANSLATE_NOOP("Words", "Made to the old measure: %1 Look at it before you use it."), "look"},
+            QT_TRANSLATE_NOOP("Words", "Made to the old measure, at “%1”: look at it before you use it."),
+            "look"},
     ToldAct{"nothing-wrong-with-the-rest", QT_TRANSLATE_NOOP("Words", "What is made already stays good."),
             "good"},
     ToldAct{"counted", QT_TRANSLATE_NOOP("Words", "Counted as done."), "good"},

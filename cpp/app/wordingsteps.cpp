@@ -62,7 +62,8 @@ constexpr std::array does{
     Worded{"join-row", QT_TRANSLATE_NOOP("Words", "Measure the row's length.")},
     Worded{"join-long-row", QT_TRANSLATE_NOOP("Words", "Join two rows with a long sashing, mark to mark.")},
     Worded{"lay-backing", QT_TRANSLATE_NOOP("Words", "Lay the backing and hold it.")},
-    Worded{"bag-out", QT_TRANSLATE_NOOP("Words", "Sew front to back, turn it out and close it.")},
+    Worded{"bag-out",
+           QT_TRANSLATE_NOOP("Words", "Sew front to back, right sides together; turn it out and close it.")},
     Worded{"square-piece", QT_TRANSLATE_NOOP("Words", "Square the piece, measuring from its sashings.")},
     Worded{"sew-binding", QT_TRANSLATE_NOOP("Words", "Sew the binding on.")},
     //: frame: a strip of sashing all round the piece, under the binding
@@ -118,7 +119,7 @@ constexpr std::array titles{
     Worded{"join-row", QT_TRANSLATE_NOOP("Words", "Row %1 of %2")},
     Worded{"join-long-row", QT_TRANSLATE_NOOP("Words", "Long join %1 of %2")},
     Worded{"lay-backing", QT_TRANSLATE_NOOP("Words", "Backing %1 of %2")},
-    Worded{"bag-out", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2")},
+    Worded{"bag-out", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, turning out")},
     Worded{"square-piece", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, squaring")},
     Worded{"sew-binding", QT_TRANSLATE_NOOP("Words", "Piece %1 of %2, binding")},
     Worded{"cut-frame", QT_TRANSLATE_NOOP("Words", "Frame strip %1 of %2")},

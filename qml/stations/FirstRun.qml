@@ -61,7 +61,7 @@ FocusScope {
             focus: true
             kind: "action"
             enabled: root.putAway || !Power.spent
-            text: root.putAway ? qsTr("Show put away") : qsTr("Open the demo")
+            text: root.putAway ? qsTr("Show what is put away") : qsTr("Open the demo")
             onClicked: {
                 if (root.putAway)
                     Shelf.showPutAway = true;

@@ -158,7 +158,7 @@ FocusScope {
             readonly property bool wanted: true
             width: foot.wide(file)
             height: foot.high
-            text: qsTr("Open, back up")
+            text: qsTr("Open or back up")
             onClicked: files.start()
         }
         CutButton {
@@ -169,7 +169,7 @@ FocusScope {
             width: foot.wide(away)
             height: foot.high
             //: pieces that were put away, out of sight
-            text: Shelf.showPutAway ? qsTr("Hide put away") : qsTr("Show put away")
+            text: Shelf.showPutAway ? qsTr("Hide what is put away") : qsTr("Show what is put away")
             onClicked: Shelf.showPutAway = !Shelf.showPutAway
         }
         CutButton {

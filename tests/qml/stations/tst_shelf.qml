@@ -50,7 +50,7 @@ StationCase {
         }
         resize(screens[0]);
         const count = Shelf.count;
-        press(called("Open, back up"));
+        press(called("Open or back up"));
         tryVerify(() => called(written[1]));
         settle();
         press(called(written[1]));
@@ -83,7 +83,7 @@ StationCase {
     function test_twoTabletsArePutTogether() {
         verify(Stage.workOnTwoTablets());
         const count = Shelf.count;
-        press(called("Open, back up"));
+        press(called("Open or back up"));
         tryVerify(() => called("Other tablet"));
         settle();
         press(called("Other tablet"));
@@ -109,7 +109,7 @@ StationCase {
         tryVerify(() => Shelf.count === count); // no second one
     }
     function test_everythingIsBackedUp() {
-        press(called("Open, back up"));
+        press(called("Open or back up"));
         tryVerify(() => called("Back up everything"));
         settle();
         press(called("Back up everything"));
@@ -122,7 +122,7 @@ StationCase {
         }
         resize(screens[0]);
         press(called("Back to the shelf"));
-        press(called("Open, back up"));
+        press(called("Open or back up"));
         tryVerify(() => called("Backup"));
         settle();
         press(called("Backup"));
@@ -182,7 +182,7 @@ StationCase {
     function test_whatWasPutAwayIsOfferedOnlyWhenThereIsAny() {
         while (Shelf.putAwayCount > 0) // of other tests
             Session.undo();
-        verify(!called("Show put away"));
+        verify(!called("Show what is put away"));
         const count = Shelf.count;
         press(pressables().find(item => item.accessibleName === "More"));
         tryVerify(() => called("Put away"));
@@ -190,15 +190,15 @@ StationCase {
         press(called("Put away"));
         tryCompare(Shelf, "count", count - 1);
         settle();
-        press(called("Show put away"));
+        press(called("Show what is put away"));
         tryCompare(Shelf, "count", count);
         settle();
-        press(called("Hide put away"));
+        press(called("Hide what is put away"));
         tryCompare(Shelf, "count", count - 1);
         Session.undo();
         tryCompare(Shelf, "putAwayCount", 0);
         settle();
-        verify(!called("Show put away") && !called("Hide put away"));
+        verify(!called("Show what is put away") && !called("Hide what is put away"));
     }
     /** All were put away: their number is said, the way to them stands large, and they hang folded. */
     function test_whatWasPutAwayIsNotLost() {
@@ -213,8 +213,8 @@ StationCase {
         resize(screens[0]);
         verify(printed().includes("Pieces put away: " + hung), printed());
         verify(!printed().includes("The shelf is empty."));
-        compare(pressables().filter(item => item.accessibleName === "Show put away").length, 1);
-        press(called("Show put away"));
+        compare(pressables().filter(item => item.accessibleName === "Show what is put away").length, 1);
+        press(called("Show what is put away"));
         tryCompare(Shelf, "count", hung);
         for (const screen of screens) {
             resize(screen);
@@ -229,7 +229,7 @@ StationCase {
         compare(Session.view, "shelf");
         while (Shelf.putAwayCount > 0)
             Session.undo();
-        tryVerify(() => !called("Hide put away"));
+        tryVerify(() => !called("Hide what is put away"));
     }
     readonly property int idRole: 257 // Qt::UserRole + 1
 }
