@@ -5,7 +5,7 @@ import Matside.Parts
 import Matside.Theme
 import "striplets.js" as Striplets
 
-/** A block as it was sent, dotted, and as it came, drawn in: by how much along stands under it, across at its side. */
+/** A block as it was sent, dotted, and as it came, drawn in: each measure stands at the arrows of its way: along the strip, which lies level, at the side, across it under the block. */
 Item {
     id: root
 
@@ -13,8 +13,8 @@ Item {
     property var view: null
     property string accessibleName
 
-    readonly property real side: Math.max(across.implicitWidth, acrossWord.implicitWidth) + Theme.mm(3)
-    readonly property real foot: along.implicitHeight + key.height + Theme.mm(5)
+    readonly property real side: Math.max(along.implicitWidth, alongWord.implicitWidth) + Theme.mm(3)
+    readonly property real foot: across.implicitHeight + key.height + Theme.mm(5)
     readonly property real room: Math.max(1, width - side)
     readonly property var lie: (view?.alongMm ?? 0) > 0 && height > foot ? Striplets.layDrawn(view, room, height - foot) : null
 
@@ -44,13 +44,13 @@ Item {
         y: (root.lie ? root.lie.y + root.lie.h : 0) + Theme.mm(1.6)
         spacing: Theme.mm(2)
         Percent {
-            id: along
-            text: root.view?.alongSays ?? ""
+            id: across
+            text: root.view?.acrossSays ?? ""
         }
         Word {
             anchors.verticalCenter: parent.verticalCenter
-            //: along the strip
-            text: qsTr("along")
+            //: across the strip
+            text: qsTr("across")
             wrapMode: Text.NoWrap
             Accessible.ignored: true
         }
@@ -60,13 +60,13 @@ Item {
         x: Theme.left ? root.width - past - width : past
         y: (root.lie ? root.lie.y + root.lie.h / 2 : 0) - height / 2
         Percent {
-            id: across
-            text: root.view?.acrossSays ?? ""
+            id: along
+            text: root.view?.alongSays ?? ""
         }
         Word {
-            id: acrossWord
-            //: across the strip
-            text: qsTr("across")
+            id: alongWord
+            //: along the strip
+            text: qsTr("along")
             wrapMode: Text.NoWrap
             Accessible.ignored: true
         }

@@ -43,6 +43,10 @@ Flickable {
             visible: !root.offered
             text: qsTr("Taken for the blocks to come.")
         }
-        SentPlate { width: parent.width }
+        SentPlate {
+            // What was sent until now is not what follows.
+            visible: !root.offered
+            width: parent.width
+        }
     }
 }
