@@ -50,7 +50,8 @@ WholeRows {
 
             HoopSketch {
                 x: Theme.left ? card.innerWidth - width - card.lead : card.lead
-                y: card.below + (card.innerHeight - card.below - height) / 2
+                // Level with the words beside it.
+                y: card.narrow ? card.below + Theme.mm(1) : card.below + (card.innerHeight - card.below - height) / 2
                 width: card.drawn + Theme.mm(card.narrow ? 2.6 : 4)
                 room: card.drawn
                 height: card.drawn
