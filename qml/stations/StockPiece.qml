@@ -18,8 +18,12 @@ Item {
     readonly property var length: StockModel.amounts[1] ?? null
     readonly property var breadth: StockModel.amounts[2] ?? null
     readonly property real tableX: breadth ? wide.width + Theme.gap : 0
+    /** On a low page the steps lie one over the other beside the table, which has all the height. */
+    readonly property bool stepsBeside: Theme.small && breadth !== null && width > Theme.mm(130)
+    /** Room for the grip at the right of the longest cloth. */
+    readonly property real grip: Theme.mm(10)
     /** The button stands on the wood beside the cloth where there is room, else under the table. */
-    readonly property bool onWood: table.width - addWidth > Theme.mm(52)
+    readonly property bool onWood: table.width - addWidth > Theme.mm(stepsBeside ? 44 : 52)
     readonly property real addWidth: Math.max(Theme.mm(Theme.small ? 30 : 38), add.leastWidth + Theme.mm(3))
     /** What the cloth on the table is called. */
     readonly property string name: {
@@ -31,7 +35,7 @@ Item {
     }
     /** The cloth's name stands on the wood too, or over the table. */
     readonly property real over: onWood ? 0 : label.height + Theme.mm(1)
-    readonly property real under: along.implicitHeight + Theme.mm(1.5)
+    readonly property real under: stepsBeside ? 0 : along.implicitHeight + Theme.mm(1.5)
 
     implicitHeight: Math.max(along.y + along.height, wide.y + wide.height, onWood ? 0 : add.y + add.height)
     height: implicitHeight
@@ -41,17 +45,17 @@ Item {
         x: root.tableX
         y: root.over
         width: parent.width - x
-        height: Math.max(Theme.mm(31), wide.implicitHeight - root.under, root.room - root.under - root.over)
+        height: Math.max(Theme.mm(31), root.stepsBeside ? wide.height + along.height + Theme.gap : wide.implicitHeight - root.under, root.room - root.under - root.over)
         role: "table"
     }
     DimensionSteps {
         id: wide
         visible: root.breadth !== null
         enabled: !Session.readOnly
-        y: root.over + Math.max(0, (table.height - height) / 2)
-        width: Math.min(Theme.mm(36), root.width * 0.36)
+        y: root.stepsBeside ? 0 : root.over + Math.max(0, (table.height - height) / 2)
+        width: root.stepsBeside ? Theme.mm(64) : Math.min(Theme.mm(36), root.width * 0.36)
         height: implicitHeight
-        upright: true
+        upright: !root.stepsBeside
         amount: root.breadth ?? ({})
         onNudged: (key, steps) => StockModel.nudge(key, steps)
         onAsk: (key, label, kind, text) => root.ask(key, label, kind, text)
@@ -61,7 +65,7 @@ Item {
         visible: root.length !== null
         x: table.x + Theme.mm(2)
         y: table.y + Theme.mm(4)
-        width: Math.max(1, Math.min(table.width - Theme.mm(4) - (root.onWood ? root.addWidth + Theme.mm(4) : 0), height * 1.5))
+        width: Math.max(1, Math.min(table.width - Theme.mm(4) - (root.onWood ? root.addWidth + Theme.mm(4) : 0) - root.grip, height * 1.5))
         height: table.height - Theme.mm(6)
         clothRole: root.remnant.print ?? "front"
         colour: root.remnant.colour ?? ""
@@ -75,9 +79,9 @@ Item {
     CornerGrip {
         visible: root.length !== null
         enabled: visible && !Session.readOnly
-        // The cloth grows up and to the right, for either hand.
+        // The cloth grows up and to the right, for either hand; the grip stands beside the corner, not on the cloth.
         rising: true
-        x: cloth.x + cloth.cornerX + cloth.lengthMm * cloth.k - width / 2
+        x: cloth.x + cloth.cornerX + cloth.lengthMm * cloth.k + Theme.mm(0.4)
         y: Math.max(table.y - Theme.mm(2), cloth.y + cloth.cornerY - cloth.widthMm * cloth.k - height / 2)
         accessibleName: qsTr("size of the cloth: drag, or use the arrow keys")
 
@@ -101,9 +105,9 @@ Item {
         id: along
         visible: root.length !== null
         enabled: !Session.readOnly
-        x: table.x
-        y: table.y + table.height + Theme.mm(1.5)
-        width: Math.min(table.width, Math.max(cloth.width, Theme.mm(86)))
+        x: root.stepsBeside ? 0 : table.x
+        y: root.stepsBeside ? wide.height + Theme.gap : table.y + table.height + Theme.mm(1.5)
+        width: root.stepsBeside ? wide.width : Math.min(table.width, Math.max(cloth.width, Theme.mm(86)))
         height: implicitHeight
         amount: root.length ?? ({})
         onNudged: (key, steps) => StockModel.nudge(key, steps)
@@ -129,8 +133,8 @@ Item {
     }
     CutButton {
         id: add
-        x: root.onWood ? cloth.x + cloth.width + Theme.mm(2) : 0
-        y: root.onWood ? Math.min(table.height - height - Theme.mm(3), label.y + label.height + Theme.gap) : along.y + along.height + Theme.gap
+        x: root.onWood ? cloth.x + cloth.width + root.grip + Theme.mm(2) : 0
+        y: root.onWood ? Math.min(table.height - height - Theme.mm(3), label.y + label.height + Theme.gap) : Math.max(along.y + along.height, table.y + table.height) + Theme.gap
         width: root.onWood ? Math.min(Theme.mm(66), table.x + table.width - x - Theme.mm(3)) : parent.width
         height: Math.max(root.onWood ? Math.min(Theme.targetLeast, table.height - label.height - Theme.mm(9)) : Theme.control, Theme.control, contentHeight)
         enabled: StockModel.whyNot === "" && !Session.readOnly
