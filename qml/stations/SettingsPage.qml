@@ -125,9 +125,18 @@ FocusScope {
         readonly property real pad: Theme.mm(root.low ? 1.5 : 3)
         visible: root.held >= 0
         // It lies over the rows that what is in hand does not stand in.
-        y: scene.row(root.held) < scene.rows / 2 ? root.height - height : scene.y
+        readonly property bool foot: scene.row(root.held) < scene.rows / 2
+        readonly property real least: Math.max(Theme.mm(root.low ? 34 : 42), group.y + group.implicitHeight + pad)
+        /** No row lies half under it: it ends where one does, unless that hid what is in hand. */
+        readonly property real whole: foot ? root.height - scene.y - Math.floor((root.height - least - scene.y) / scene.deep) * scene.deep
+                                           : Math.ceil(least / scene.deep) * scene.deep
+        readonly property bool clear: foot ? root.height - whole >= scene.y + (scene.row(root.held) + 1) * scene.deep
+                                           : whole <= scene.row(root.held) * scene.deep
+        /** Else down to the labels of what is in hand. */
+        readonly property real labelled: scene.row(root.held) * scene.deep + scene.labelTop
+        y: foot ? root.height - height : scene.y
         width: root.width
-        height: Math.max(Theme.mm(root.low ? 34 : 42), group.y + group.implicitHeight + pad)
+        height: clear ? whole : foot || labelled < least ? least : labelled
         color: Theme.colors.raised
         // A finger beside the choices does not reach what lies under it.
         TapHandler { gesturePolicy: TapHandler.WithinBounds }

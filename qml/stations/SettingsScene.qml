@@ -26,6 +26,8 @@ Item {
     readonly property real deep: Math.floor(height / rows)
     /** What the labels under the pictures take. */
     readonly property real label: Math.max(Theme.control, tallest + Theme.mm(2.4))
+    /** Where they begin in their row. */
+    readonly property real labelTop: deep - label - Theme.mm(1.5)
     property real tallest: 0
     readonly property real pad: Theme.mm(2)
 
@@ -111,14 +113,13 @@ Item {
             }
             Word {
                 id: words
-                x: Theme.mm(1.5)
+                x: Theme.mm(0.8)
                 y: parent.height - (root.label - Theme.mm(1) + height) / 2
                 width: parent.width - 2 * x
                 horizontalAlignment: Text.AlignHCenter
                 bold: true
                 color: thing.solid ? Theme.colors.raised : Theme.colors.ink
-                // On a low page the picture says what it is, and the words only how it is set.
-                text: root.deep < Theme.mm(46) && (thing.its.says ?? "") !== "" ? thing.its.says : thing.accessibleName
+                text: thing.accessibleName
                 Accessible.ignored: true
             }
             FocusOutline { visible: thing.keyboardFocus }
