@@ -26,7 +26,7 @@ Item {
     property int tagAmount: -1
     /** The amount in hand. */
     property int held: -1
-    /** So much room at the side is another's, but for the tag at its foot; 0 where the tag hangs under the strip. */
+    /** So much room at the side is another's, but for the tag at its head; 0 where the tag hangs under the strip. */
     property real aside: 0
     /** How high that is, the tag left out. */
     property real asideDeep: 0
@@ -44,8 +44,8 @@ Item {
     readonly property real labels: edge - tapeDeep - clothDeep - leads
     /** The tag and where its eye is; from the labels' side as all here. */
     readonly property real tagWide: beside ? aside : Math.min(width, Theme.mm(66))
-    readonly property real tagDeep: Theme.mm(Theme.small ? 20 : 24)
-    readonly property real tagTop: !beside ? run + Theme.mm(7) : Theme.small ? asideDeep + Theme.gap : run - tagDeep
+    readonly property real tagDeep: Theme.mm(!Theme.small ? 24 : beside ? 17 : 20)
+    readonly property real tagTop: beside ? 0 : run + Theme.mm(7)
 
     readonly property bool stacked: !fits
     readonly property real least: Theme.small ? Theme.control : Theme.mm(15)

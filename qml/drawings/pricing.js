@@ -212,10 +212,21 @@ function tag(context, c, at, outer, inner, y, solid, u) {
         context.moveTo(inner, knot - 1 * u);
         context.lineTo(outer, knot);
         const drop = at.eyeLast ? [outer + 18 * u, knot + 30 * u, eyeX + 34 * u, eyeY - 10 * u] : [outer + 14 * u, knot + 34 * u, eyeX - 46 * u, eyeY + 8 * u];
-        context.moveTo(outer, knot);
-        context.bezierCurveTo(...drop, eyeX, eyeY);
-        context.moveTo(outer, knot);
-        context.bezierCurveTo(drop[0] + 10 * u, drop[1] - 22 * u, drop[2] + 6 * u, drop[3] - 24 * u, eyeX, eyeY);
+        if (knot > at.y + at.h && !at.eyeLast) {
+            // The tag lies higher: up along the strip, beside what stands under it.
+            for (const off of [-2.5 * u, 2.5 * u]) {
+                const way = (outer + at.x) / 2 + off, foot = at.y + at.h;
+                context.moveTo(outer, knot);
+                context.bezierCurveTo(way, knot, way, knot - 10 * u, way, knot - 30 * u);
+                context.lineTo(way, Math.min(foot, knot - 30 * u));
+                context.bezierCurveTo(way, eyeY + 10 * u, eyeX - 20 * u, eyeY + off, eyeX, eyeY);
+            }
+        } else {
+            context.moveTo(outer, knot);
+            context.bezierCurveTo(...drop, eyeX, eyeY);
+            context.moveTo(outer, knot);
+            context.bezierCurveTo(drop[0] + 10 * u, drop[1] - 22 * u, drop[2] + 6 * u, drop[3] - 24 * u, eyeX, eyeY);
+        }
         context.stroke();
         context.lineCap = "butt";
     }

@@ -42,7 +42,7 @@ Column {
             y: root.beside ? 0 : inHand.height + Theme.gapTargets
             width: parent.width
             aside: root.beside ? Theme.mm(root.roomy ? 63 : 47) : 0
-            asideDeep: inHand.height + (root.roomy ? Theme.gap + Math.max(said.height, 3 * Theme.capWord * 1.62) : 0)
+            asideDeep: (root.roomy ? Theme.gapTargets : Theme.gap) + inHand.height + (root.roomy ? Theme.gap + Math.max(said.height, 3 * Theme.capWord * 1.62) : 0)
             parts: PriceModel.parts
             tape: PriceModel.tape
             tag: PriceModel.tag
@@ -57,6 +57,8 @@ Column {
             id: inHand
             enabled: !Session.readOnly
             x: root.beside && !Theme.left ? parent.width - width : 0
+            // The price itself comes first.
+            y: root.beside ? strip.tagDeep + (root.roomy ? Theme.gapTargets : Theme.gap) : 0
             // Above the strip, where they do not stand side by side: longer amounts take more room there.
             width: root.beside ? strip.aside : parent.width
             amount: PriceModel.amounts[root.held] ?? null
@@ -68,7 +70,7 @@ Column {
             id: said
             visible: root.roomy
             x: inHand.x
-            y: inHand.height + Theme.gap
+            y: inHand.y + inHand.height + Theme.gap
             width: inHand.width
             text: PriceModel.unpaidSays !== "" ? PriceModel.unpaidSays : root.besidesSay
         }
