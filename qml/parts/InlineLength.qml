@@ -7,7 +7,7 @@ import "lengths.js" as Lengths
 /**
  * A sentence with lengths in it: words quiet, lengths speak up. Lengths are written in braces,
  * "Lay the {7 1/4} line on the edge", or handed over in `parts`, a list of strings and figures.
- * Wraps between words at the width given; a length never parts from its punctuation. A line is
+ * Wraps between words at the width given; a length never parts from its punctuation, a size never at its "×". A line is
  * only as high as what stands on it.
  */
 Item {
@@ -44,6 +44,14 @@ Item {
     /** Sets the tokens in lines, each line centred on the middle of its words. */
     function lay() {
         const limit = width > 0 ? width + 0.5 : 1e9;
+        const wide = at => repeater.itemAt(at)?.implicitWidth ?? 0;
+        // What a token takes with the rest of its size: "18 × 12 in".
+        const whole = at => {
+            let most = wide(at);
+            for (let k = at + 1; k + 1 < repeater.count && tokens[k]?.before === "×" && !tokens[k].figure; k += 2)
+                most += 2 * space + wide(k) + wide(k + 1);
+            return most <= limit ? most : wide(at);
+        };
         let y = 0, natural = 0, line = [], used = 0;
         const flush = () => {
             const high = line.reduce((most, t) => Math.max(most, t.implicitHeight), plainLine);
@@ -63,7 +71,7 @@ Item {
             if (!t)
                 continue;
             natural += (natural > 0 ? space : 0) + t.implicitWidth;
-            if (line.length > 0 && used + space + t.implicitWidth > limit)
+            if (line.length > 0 && used + space + whole(i) > limit)
                 flush();
             used += (line.length > 0 ? space : 0) + t.implicitWidth;
             line.push(t);

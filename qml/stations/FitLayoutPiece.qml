@@ -76,7 +76,14 @@ Pressable {
             horizontalAlignment: Text.AlignHCenter
             lengthCap: Theme.capWord
             color: root.ink
-            text: root.brief(root.sidesSays) + " " + root.hoursSays.replace(/ /g, "\u00a0")
+            text: root.brief(root.sidesSays)
+            Accessible.ignored: true
+        }
+        Word {
+            width: parent.width
+            horizontalAlignment: Text.AlignHCenter
+            color: root.ink
+            text: root.hoursSays
             Accessible.ignored: true
         }
         CautionSign {

@@ -23,7 +23,7 @@ Pressable {
     InlineLength {
         id: words
         x: Theme.margin
-        width: (sign.visible ? sign.x : parent.width) - x - Theme.gap
+        width: (sign.visible ? plate.x : parent.width) - x - Theme.gap
         anchors.verticalCenter: parent.verticalCenter
         lengthCap: Theme.capWord
         color: root.ink
@@ -32,13 +32,24 @@ Pressable {
         text: Theme.small ? root.accessibleName : qsTr("Wanted: %1").arg(WouldFit.wishSays)
         Accessible.ignored: true
     }
+    CutShape {
+        id: plate
+        visible: sign.visible
+        anchors.fill: sign
+        anchors.leftMargin: -Theme.mm(2.4)
+        anchors.rightMargin: -Theme.mm(2.4)
+        anchors.topMargin: -Theme.mm(1.4)
+        anchors.bottomMargin: -Theme.mm(1.4)
+        fill: root.pressed ? Theme.colors.ink : Theme.colors.raised
+        stroke: root.ink
+        strokeWidth: Theme.mm(0.5) * Theme.colors.lineScale
+    }
     Word {
         id: sign
         // A low page has no room for the sentence.
         visible: !Theme.small
-        x: parent.width - width - Theme.margin
+        x: parent.width - width - Theme.margin - Theme.mm(2.4)
         anchors.verticalCenter: parent.verticalCenter
-        bold: true
         wrapMode: Text.NoWrap
         color: root.ink
         text: qsTr("change")

@@ -22,8 +22,15 @@ Column {
     readonly property var pictured: {
         const all = [];
         for (let i = 0; i < (wish.choices?.length ?? 0); ++i)
-            all.push({ value: wish.choices[i].value, says: wish.choices[i].says, scene: scenes[i] ?? "" });
+            all.push({ value: wish.choices[i].value, says: sized(wish.choices[i].says), scene: scenes[i] ?? "" });
         return all;
+    }
+
+    /** A size stays on one line; where that takes its unit along, that is left to what is wanted, beside. */
+    function sized(says: string): string {
+        if (wish.key !== "mat-size")
+            return says;
+        return (width < Theme.mm(76) ? says.replace(/[ \u00a0](mm|in)$/, "") : says).replace(/ /g, "\u00a0");
     }
 
     // A pin stands up out of the pictures.
