@@ -25,7 +25,7 @@ Pressable {
     readonly property color ink: pressed ? Theme.colors.raised : Theme.colors.ink
 
     /** The longest of its words is not broken: the picture is smaller beside it, or gone. */
-    readonly property real pictureRoom: Math.min(Theme.mm(13), width - longest - Theme.mm(5))
+    readonly property real pictureRoom: Math.min(Theme.mm(13), width - longest - Theme.mm(5.8))
     readonly property real longest: letters.font.pixelSize > 0 ? Math.max(1, ...words.text.split(" ").map(word => letters.advanceWidth(word))) : 1
 
     visible: hangs !== null

@@ -32,7 +32,7 @@ Item {
         // The sides' stands under the side, the ends' under the end; the sizes of the blocks before what washing takes.
         return about === "table" ? all.reverse() : all.slice(1).concat(all.slice(0, 1));
     }
-    readonly property bool paired: amounts.length > 1 && width > Theme.mm(119) && !Theme.small
+    readonly property bool paired: amounts.length > 1 && (Theme.small ? reveals && width > Theme.mm(66) : width > Theme.mm(119))
     /** What shows of a table is set: the way to let the piece hang over stands with it. */
     readonly property bool reveals: amounts.length > 0 && amounts[0].key.startsWith("reveal")
     readonly property real each: paired ? Math.floor((width - 2 * Theme.margin - Theme.gapTargets) / 2) : width - 2 * Theme.margin
@@ -98,7 +98,7 @@ Item {
         readonly property int across: root.paired ? 2 : 1
         readonly property int lines: Math.ceil(root.amounts.length / across)
         x: Theme.margin
-        y: root.height - height - Theme.gap - (turns.visible ? turns.height + Theme.gap : 0)
+        y: root.height - height - Theme.gap
         width: parent.width - 2 * Theme.margin
         height: lines * root.tallest + Math.max(0, lines - 1) * Theme.mm(2)
 
@@ -113,7 +113,6 @@ Item {
                 y: Math.floor(index / under.across) * (root.tallest + Theme.mm(2))
                 width: root.each
                 height: root.tallest
-                alone: !root.paired
                 wish: root.amounts[index] ?? ({})
                 onImplicitHeightChanged: root.measure()
                 Component.onCompleted: root.measure()
@@ -128,27 +127,6 @@ Item {
                 onAsk: (key, label, kind, text) => {
                     root.noteSide(key);
                     root.ask(key, label, kind, text);
-                }
-            }
-        }
-    }
-    Row {
-        id: turns
-        visible: root.reveals && !root.paired
-        x: Theme.margin
-        y: root.height - height - Theme.gap
-        spacing: Theme.gap
-        layoutDirection: Theme.left ? Qt.RightToLeft : Qt.LeftToRight
-        Repeater {
-            model: ["hangs-across", "hangs-along"]
-            HangTurn {
-                required property string modelData
-                key: modelData
-                width: Math.floor((root.width - 2 * Theme.margin - Theme.gap) / 2)
-                height: implicitHeight
-                onPicked: (key, value) => {
-                    root.noteSide(key);
-                    WouldFit.pick(key, value);
                 }
             }
         }
