@@ -44,12 +44,17 @@ Item {
         color: Theme.colors.paper
     }
     ShadePalette {
+        id: palette
         objectName: "shade-palette"
         clothRole: root.clothRole
         visible: root.over === "" && !root.tapping
         x: root.upright || !Theme.left ? 0 : hand.width
         width: root.upright ? parent.width : parent.width - hand.width
         height: root.upright ? hand.y : parent.height
+    }
+    MoreBelow {
+        over: palette
+        ground: Theme.colors.paper
     }
     ShadePicture {
         objectName: "shade-picture"

@@ -26,7 +26,10 @@ Flickable {
 
         Flow {
             id: fans
-            readonly property real each: Math.max(2 * Theme.step + Theme.gap, Math.min(Theme.mm(44), (width - 2 * spacing) / 3 - 0.5))
+            readonly property real least: 2 * Theme.step + Theme.gap
+            readonly property real each: Math.max(least, Math.min(Theme.mm(44), (width - 2 * spacing) / 3 - 0.5))
+            /** Three do not stand side by side: each takes a line. */
+            readonly property bool lined: 3 * each + 2 * spacing > width
             width: parent.width
             spacing: Theme.gap
             Repeater {
@@ -37,17 +40,24 @@ Flickable {
                     //: how strong a colour is, from grey to the strongest there is
                     { what: "strength", says: qsTr("strength") }
                 ]
-                Column {
+                Item {
                     id: pair
                     required property var modelData
-                    spacing: Theme.mm(1)
+                    width: fans.lined ? fans.width : fans.each
+                    height: fans.lined ? Math.max(Theme.step, said.implicitHeight) : steps.y + steps.height
                     Word {
-                        width: steps.width
-                        horizontalAlignment: Text.AlignHCenter
+                        id: said
+                        x: fans.lined && Theme.left ? pair.width - width : 0
+                        y: fans.lined ? (pair.height - height) / 2 : 0
+                        width: fans.lined ? pair.width - steps.width - fan.width - 2 * Theme.gap : pair.width
+                        horizontalAlignment: !fans.lined ? Text.AlignHCenter : Theme.left ? Text.AlignRight : Text.AlignLeft
                         text: pair.modelData.says
                     }
                     SwatchFan {
-                        width: fans.each
+                        id: fan
+                        x: !fans.lined ? 0 : Theme.left ? steps.width + Theme.gap : pair.width - steps.width - width - Theme.gap
+                        y: fans.lined ? (pair.height - height) / 2 : said.height + Theme.mm(1)
+                        width: fans.lined ? Theme.mm(19) : fans.each
                         height: Theme.mm(Theme.small ? 10 : 14)
                         clothRole: root.clothRole
                         colour: ClothColour.colour
@@ -55,8 +65,9 @@ Flickable {
                     }
                     Row {
                         id: steps
-                        width: fans.each
-                        spacing: width - 2 * Theme.step
+                        x: fans.lined && !Theme.left ? pair.width - width : 0
+                        y: fans.lined ? (pair.height - height) / 2 : fan.y + fan.height + Theme.mm(1)
+                        spacing: (fans.lined ? fans.least : fans.each) - 2 * Theme.step
                         StepButton {
                             sign: "-"
                             enabled: !Session.readOnly
