@@ -124,11 +124,11 @@ Item {
             id: bent
             anchors.centerIn: parent
             spacing: Theme.mm(1.4)
+            // "radius 12 in", but "1 in deep".
+            layoutDirection: root.bow?.deep ? Qt.LeftToRight : Qt.RightToLeft
             FigureText {
                 figure: root.curve
                 cap: Theme.mm(5)
-                showUnit: false
-                showLean: false
             }
             Word {
                 anchors.verticalCenter: parent.verticalCenter

@@ -58,26 +58,34 @@ Item {
             Accessible.ignored: true
         }
     }
-    /** A figure on a plate, with its "a scant" small beside it. */
+    /** A figure on a plate, its "a scant" small before it and its name over it. */
     component Plate: Rectangle {
         id: plate
         property var figure: null
         property string label
-        /** The words under the figure. */
-        property bool stacked: false
         width: row.width + Theme.mm(1.6)
         height: row.height + Theme.mm(0.6)
         color: Theme.colors.raised
-        Grid {
+        Column {
             id: row
             anchors.centerIn: parent
-            columns: plate.stacked ? 1 : 2
-            columnSpacing: Theme.mm(1.2)
-            horizontalItemAlignment: Grid.AlignHCenter
-            verticalItemAlignment: Grid.AlignVCenter
-            layoutDirection: Qt.RightToLeft
+            Word {
+                visible: text !== ""
+                anchors.horizontalCenter: parent.horizontalCenter
+                wrapMode: Text.NoWrap
+                text: plate.label
+                Accessible.ignored: true
+            }
             Row {
+                anchors.horizontalCenter: parent.horizontalCenter
                 spacing: Theme.mm(1.2)
+                Word {
+                    visible: text !== ""
+                    anchors.verticalCenter: parent.verticalCenter
+                    wrapMode: Text.NoWrap
+                    text: root.tight ? "" : plate.figure?.lean ?? ""
+                    Accessible.ignored: true
+                }
                 FigureText {
                     figure: plate.figure
                     cap: Theme.mm(5)
@@ -85,19 +93,6 @@ Item {
                     showLean: false
                     accessibleIgnored: true
                 }
-                Word {
-                    visible: text !== ""
-                    anchors.verticalCenter: parent.verticalCenter
-                    wrapMode: Text.NoWrap
-                    text: plate.label
-                    Accessible.ignored: true
-                }
-            }
-            Word {
-                visible: text !== ""
-                wrapMode: Text.NoWrap
-                text: root.tight ? "" : plate.figure?.lean ?? ""
-                Accessible.ignored: true
             }
         }
     }
@@ -120,8 +115,7 @@ Item {
         x: Math.max(0, Math.min(root.width - width, (root.half?.x ?? 0) - width / 2))
         y: Math.min(root.height - height - Theme.mm(1), (root.half?.y ?? 0) - height / 2)
         figure: root.way?.radius ?? null
-        stacked: true
-        //: the radius of an arc, short: behind the figure on a drawing
+        //: the radius of an arc, short: over the figure on a drawing
         label: root.tight ? "" : qsTr("radius")
     }
 }
