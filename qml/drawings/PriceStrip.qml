@@ -44,7 +44,7 @@ Item {
     readonly property real labels: edge - tapeDeep - clothDeep - leads
     /** The tag and where its eye is; from the labels' side as all here. */
     readonly property real tagWide: beside ? aside : Math.min(width, Theme.mm(66))
-    readonly property real tagDeep: Theme.mm(!Theme.small ? 24 : beside ? 17 : 20)
+    readonly property real tagDeep: Theme.mm(!Theme.small ? 24 : beside ? 18.6 : 20)
     readonly property real tagTop: beside ? 0 : run + Theme.mm(7)
 
     readonly property bool stacked: !fits

@@ -57,7 +57,7 @@ Flickable {
                         id: fan
                         x: !fans.lined ? 0 : Theme.left ? steps.width + Theme.gap : pair.width - steps.width - width - Theme.gap
                         y: fans.lined ? (pair.height - height) / 2 : said.height + Theme.mm(1)
-                        width: fans.lined ? Theme.mm(19) : fans.each
+                        width: fans.lined ? Theme.mm(16) : fans.each
                         height: Theme.mm(Theme.small ? 10 : 14)
                         clothRole: root.clothRole
                         colour: ClothColour.colour

@@ -24,7 +24,9 @@ Item {
     readonly property real grip: Theme.mm(10)
     /** The button stands on the wood beside the cloth where there is room, else under the table. */
     readonly property bool onWood: table.width - addWidth > Theme.mm(stepsBeside ? 44 : 52)
-    readonly property real addWidth: Math.max(Theme.mm(Theme.small ? 30 : 38), add.leastWidth + Theme.mm(3))
+    readonly property real addWidth: Math.max(Theme.mm(Theme.small ? 30 : 38), add.leastWidth + Theme.mm(3), Math.min(Theme.mm(46), longest + Theme.mm(4)))
+    /** No word of the cloth's name is broken. */
+    readonly property real longest: letters.font.pixelSize > 0 ? Math.max(1, ...name.split(" ").map(word => letters.advanceWidth(word))) : 1
     /** What the cloth on the table is called. */
     readonly property string name: {
         const choices = StockModel.amounts[0]?.choices ?? [];
@@ -40,6 +42,10 @@ Item {
     implicitHeight: Math.max(along.y + along.height, wide.y + wide.height, onWood ? 0 : add.y + add.height)
     height: implicitHeight
 
+    FontMetrics {
+        id: letters
+        font: said.font
+    }
     ClothFill {
         id: table
         x: root.tableX
