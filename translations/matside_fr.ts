@@ -2330,7 +2330,7 @@ bord coupé</translation>
     <name>ScallopNear</name>
     <message>
         <source>radius</source>
-        <extracomment>the radius of an arc, short: behind the figure on a drawing</extracomment>
+        <extracomment>the radius of an arc, short: over the figure on a drawing</extracomment>
         <translation>rayon</translation>
     </message>
 </context>
