@@ -18,7 +18,7 @@ namespace {
 /// How many of the sentences are read at a glance; the first is told whatever its length.
 qsizetype toldAtOnce(const QStringList &lines)
 {
-    constexpr qsizetype most = 190;
+    constexpr qsizetype most = 100;
     qsizetype letters = 0, count = 0;
     for (const QString &line : lines) {
         letters += line.size() + 1;

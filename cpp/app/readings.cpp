@@ -18,6 +18,15 @@ bool isReading(int at)
     return at >= 0 && at < readingCount;
 }
 
+/// A diagonal that tells no more than the sides do: within a mark of what a true rectangle of their size has.
+bool toldBySides(const Readings &readings, int at, Length mark)
+{
+    const auto &[top, right, bottom, left] = readings.sides;
+    const Readings of =
+        onMarks(readingsOfRectangle({(top + bottom).scaled(1, 2), (right + left).scaled(1, 2)}), mark);
+    return (readings.diagonals[static_cast<std::size_t>(at - 4)] - of.diagonals[0]).magnitude() <= mark;
+}
+
 } // namespace
 
 Length &readingAt(Readings &readings, int at)
@@ -44,7 +53,8 @@ QVariantMap readingView(Readings readings, int at, Marks marks)
     const Length reading = readingAt(readings, at);
     return {{QStringLiteral("says"), readingText(static_cast<std::size_t>(at))},
             {QStringLiteral("figure"), QVariant::fromValue(figureOf(reading, marks))},
-            {QStringLiteral("mm"), reading.asMm()}};
+            {QStringLiteral("mm"), reading.asMm()},
+            {QStringLiteral("told"), at > 3 && toldBySides(readings, at, marks.finest)}};
 }
 
 bool nudgeReading(Readings &readings, int at, int marks, Length mark)

@@ -19,7 +19,7 @@ inline constexpr int readingCount = 6;
 /// Each brought to the nearest mark of the ruler it is read with.
 [[nodiscard]] Readings onMarks(Readings readings, Length mark);
 
-/// {says, figure, mm} for the screen.
+/// {says, figure, mm, told: a diagonal that is as the sides say} for the screen.
 [[nodiscard]] QVariantMap readingView(Readings readings, int at, Marks marks);
 /// One reading so many marks further; false, and nothing changed, when there is no such reading or nothing
 /// would be left of it.

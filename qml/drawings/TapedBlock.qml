@@ -21,7 +21,7 @@ Item {
     property real times: 1
     /** Something was read: before, the block is drawn as planned and nothing is told of it. */
     property bool judged: false
-    /** Six {says, figure, mm, taken, suspect}: the sides clockwise from the top, then the diagonals. */
+    /** Six {says, figure, mm, told, taken, suspect}: the sides clockwise from the top, then the diagonals. */
     property var readings: []
     property int held: 0
     /** Millimetres from mark to mark of a tape, and how many make a longer one. */
@@ -31,11 +31,11 @@ Item {
 
     signal taken(int reading)
 
-    /** There is height for the words under it. */
-    readonly property bool told: height >= Theme.mm(36)
+    /** There is height for the words under it; those of what is drawn larger take two lines where it is narrow. */
+    readonly property bool told: height >= Theme.mm(times > 1 && width < Theme.mm(84) ? 48 : 36)
     /** Nothing is drawn further off than it is where that cannot be told. */
     readonly property bool shaped: corners.length === 4 && (told || times <= 1)
-    /** Over little height the plates of the diagonals stand at the corners those begin at, beside the block. */
+    /** Over little height tapes and words are smaller. */
     readonly property bool low: height < Theme.mm(66)
     readonly property real tape: Theme.mm(low ? 3 : 4.4)
     readonly property real air: Theme.mm(0.6)
@@ -43,8 +43,13 @@ Item {
     readonly property real lift: low ? reach : reach + Theme.mm(3)
     /** What is seen of a plate; where it is low what is pressed reaches over that. */
     readonly property real pad: lift + (low ? Theme.mm(4.8) : Theme.step / 2)
-    readonly property real padSide: reach + Theme.mm(1) + (low ? widest + tape : widest / 2)
-    property real widest: Theme.mm(16)
+    readonly property real padSide: reach + Theme.mm(1) + widest + (low ? tape : 0)
+    property var wides: []
+    readonly property real widest: Math.max(Theme.mm(14), ...wides)
+    readonly property var plateAt: Blocks.plates(k > 0 ? own : [], {
+        wides: [0, 1, 2, 3, 4, 5].map(i => wides[i] ?? Theme.mm(14)), high: Theme.step - Theme.mm(low ? 1 : 0), reach: reach, lift: lift, out: reach + tape,
+        needed: readings.map((reading, i) => i === held || !reading.told || !reading.taken || (reading.suspect ?? false))
+    })
     readonly property real foot: legend.visible ? legend.height + Theme.mm(1) : 0
     readonly property var shape: shaped && corners.length === 4 ? corners : planned
     /** The plates hang round the block; a larger one that was planned needs room for its line alone. */
@@ -54,10 +59,10 @@ Item {
     readonly property var due: Blocks.placed(planned, width / 2, (height - foot) / 2, k)
 
     function measure() {
-        let most = 0;
+        const all = [];
         for (let i = 0; i < plates.count; ++i)
-            most = Math.max(most, plates.itemAt(i)?.implicitWidth ?? 0);
-        widest = most;
+            all.push(plates.itemAt(i)?.implicitWidth ?? 0);
+        wides = all;
     }
 
     Accessible.role: Accessible.Grouping
@@ -65,14 +70,14 @@ Item {
 
     PrintCanvas {
         anchors.fill: parent
-        shows: [root.piece, root.own, root.due, root.readings, root.held, legend.visible]
+        shows: [root.piece, root.own, root.due, root.readings, root.held, legend.visible, root.plateAt]
         mirrored: false
         Accessible.ignored: true
         onPrinting: context => {
             if (root.k > 0)
                 Blocks.taped(context, DyedColors.forWork, {
                     ground: root.piece ? c => Edges.crooked(context, c, root.piece, root.own, unit) : null, corners: root.own, planned: legend.visible ? root.due : [], shaped: root.shaped, readings: root.readings, held: root.held,
-                    high: root.tape, air: root.air, markMm: root.markMm, group: root.group
+                    high: root.tape, air: root.air, markMm: root.markMm, group: root.group, plates: root.plateAt
                 }, unit);
         }
     }
@@ -82,16 +87,16 @@ Item {
         ReadingPlate {
             required property int index
             readonly property real over: root.low ? Theme.mm(1.7) : 0
-            readonly property var at: root.low ? Blocks.plateBeside(index, root.own, root.reach, root.tape + width / 2, Theme.step + Theme.mm(0.6))
-                                               : Blocks.plateAt(index, root.own, root.reach, root.lift, root.widest)
+            readonly property var at: root.plateAt[index] ?? null
             reading: root.readings[index] ?? null
             inHand: index === root.held
             unread: !(reading?.taken ?? true) || !root.judged
             doubted: reading?.suspect ?? false
             brief: root.piece !== null && Theme.small
             z: inHand ? 1 : 0
-            x: Math.max(0, Math.min(root.width - width, at[0] - width / 2))
-            y: Math.max(-over, Math.min(root.height - root.foot - height + over, at[1] - height / 2))
+            visible: at !== null
+            x: Math.max(0, Math.min(root.width - width, (at?.[0] ?? 0) - width / 2))
+            y: Math.max(-over, Math.min(root.height - root.foot - height + over, (at?.[1] ?? 0) - height / 2))
             onClicked: root.taken(index)
             onImplicitWidthChanged: root.measure()
             Component.onCompleted: root.measure()
@@ -102,7 +107,7 @@ Item {
         visible: root.judged && root.told && (plannedShown || times > 1)
         anchors.bottom: parent.bottom
         width: parent.width
-        low: root.low
+        low: root.height < Theme.mm(80)
         plannedShown: root.planned.length === 4 && (!root.shaped || !Blocks.same(root.corners, root.planned))
         times: root.shaped ? root.times : 1
     }

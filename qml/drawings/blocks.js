@@ -77,30 +77,53 @@ function tapes(corners, high, air) {
     });
 }
 
-/** The middle of the plate with a reading's figure: above and below `lift` px off the stitches, beside them `reach` px. */
-function plateAt(index, corners, reach, lift, plate) {
-    if (corners.length !== 4)
-        return [0, 0];
-    const [p, q] = ends(corners)[index], share = t => [p.x + (q.x - p.x) * t, p.y + (q.y - p.y) * t];
-    const [x, y] = share(0.5);
-    if (index < 4)
-        return [[x, y - lift], [x + reach, y], [x, y + lift], [x - reach, y]][index];
-    // Beside each other where the block is wide enough, else below each other.
-    const beside = (corners[1].x - corners[0].x) * 0.42 > plate;
-    return index === 4 ? share(0.29) : share(beside ? 0.71 : 0.29);
+/** The middle of a side's plate: above and below `lift` px off the stitches, beside them `reach` px, and so far that it stands no more than that in the block. */
+function sidePlate(index, corners, reach, lift, wide) {
+    const [p, q] = ends(corners)[index], x = (p.x + q.x) / 2, y = (p.y + q.y) / 2, out = Math.max(reach, wide / 2 - reach / 2);
+    return [[x, y - lift], [x + out, y], [x, y + lift], [x - out, y]][index];
 }
 
-/** The same where the block is low: those of a side and of the diagonal that begins over it stand beside it, so far apart. */
-function plateBeside(index, corners, reach, out, apart) {
-    if (index === 0 || index === 2 || corners.length !== 4)
-        return plateAt(index, corners, reach, reach, 0);
-    const right = index === 1 || index === 5, [from, to] = right ? [corners[1], corners[2]] : [corners[0], corners[3]];
-    const x = right ? Math.max(from.x, to.x) + out : Math.min(from.x, to.x) - out;
-    return index > 3 ? [x, from.y] : [x, from.y + Math.max(apart, (to.y - from.y) * 0.6)];
+/** A place on each diagonal, by the share of its length: beside each other, then below each other; a single one in the middle first. */
+function places(count) {
+    const shares = [0.29, 0.25, 0.33, 0.21, 0.17, 0.38];
+    if (count === 1)
+        return [[0.5, 0.5], ...shares.map(t => [t, t])];
+    return [...shares.map(t => [t, 1 - t]), ...shares.map(t => [t, t])];
 }
 
 /**
- * A block, or what `ground` draws, with the tapes on it: `view` {ground, corners, planned, shaped, readings, held, high, air, markMm, group}. A tape
+ * Where the six plates stand, by their middles: the sides' at their sides, each diagonal's on its own diagonal, none over another. `view`
+ * {wides, high, reach, lift, out, needed}: without room for both diagonals' the one that is not `needed` is null; where both are, they
+ * stand beside the block at the corners their diagonals begin at, `out` px off, with the sides' farther down.
+ */
+function plates(corners, view) {
+    if (corners.length !== 4)
+        return [null, null, null, null, null, null];
+    const sides = [0, 1, 2, 3].map(i => sidePlate(i, corners, view.reach, view.lift, view.wides[i]));
+    const clear = (a, i, b, j) => Math.abs(a[0] - b[0]) >= (view.wides[i] + view.wides[j]) / 2 || Math.abs(a[1] - b[1]) >= view.high;
+    const share = (i, t) => {
+        const [p, q] = ends(corners)[i];
+        return [p.x + (q.x - p.x) * t, p.y + (q.y - p.y) * t];
+    };
+    const wanted = [4, 5].filter(i => view.needed[i]);
+    for (const shown of [[4, 5], wanted]) {
+        for (const [t4, t5] of places(shown.length)) {
+            const at = [...sides, shown.includes(4) ? share(4, t4) : null, shown.includes(5) ? share(5, t5) : null];
+            if (shown.every(i => at.every((b, j) => j === i || b === null || clear(at[i], i, b, j))))
+                return at;
+        }
+    }
+    return [sides[0], beside(1, corners, view), sides[2], beside(3, corners, view), ...[4, 5].map(i => view.needed[i] ? beside(i, corners, view) : null)];
+}
+
+function beside(index, corners, view) {
+    const right = index === 1 || index === 5, [from, to] = right ? [corners[1], corners[2]] : [corners[0], corners[3]];
+    const off = view.out + view.wides[index] / 2, x = right ? Math.max(from.x, to.x) + off : Math.min(from.x, to.x) - off;
+    return index > 3 ? [x, from.y] : [x, from.y + Math.max(view.high + view.reach / 4, (to.y - from.y) * 0.6)];
+}
+
+/**
+ * A block, or what `ground` draws, with the tapes on it: `view` {ground, corners, planned, shaped, readings, held, high, air, markMm, group, plates}. A tape
  * carries the marks it was read at; one not yet read lies blank.
  */
 function taped(context, c, view, u) {
@@ -115,6 +138,12 @@ function taped(context, c, view, u) {
         const at = lie[i], reading = view.readings[i];
         const step = reading && reading.taken && reading.mm > 0 ? at.length * view.markMm / reading.mm : 0;
         Tapes.lay(context, c, at.x, at.y, at.angle, at.length, view.high, step, view.group, i === view.held, u);
+    }
+    // A diagonal's plate that stands beside the block is tied to its tape.
+    for (const i of [4, 5]) {
+        const plate = view.plates[i], [p, q] = i === 4 ? [view.corners[0], view.corners[2]] : [view.corners[1], view.corners[3]];
+        if (plate && off({ x: plate[0], y: plate[1] }, p, q) > 4 * u)
+            Printing.strokeLine(context, plate[0], plate[1], p.x + (q.x - p.x) * 0.14, p.y + (q.y - p.y) * 0.14, c.ink, 3 * u * c.lineScale);
     }
     plan(context, c, view.shaped ? view.corners : [], view.planned, u);
 }

@@ -31,6 +31,8 @@ Rectangle {
 
     /** Over little height the words stand back for the tapes. */
     readonly property bool low: height < Theme.mm(112)
+    /** Long words leave the tapes their room, too. */
+    readonly property bool wordy: remedy.length > 64
 
     color: Theme.colors.paper
 
@@ -38,7 +40,7 @@ Rectangle {
         id: finding
         objectName: "measured"
         visible: root.judged
-        mostCap: root.low ? Theme.capInText : Theme.capThird
+        mostCap: root.low && root.wordy ? Theme.capHead : root.low || root.wordy ? Theme.capInText : Theme.capThird
         // Over little height a long one leaves room for the tapes she stands at.
         leastCap: root.low ? Theme.capHead : Theme.capInText
         mostRemedyCap: Theme.capWord
