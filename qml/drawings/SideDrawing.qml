@@ -36,7 +36,7 @@ Item {
     /** What is not cut yet stands out past the line by so much, in mm. */
     readonly property real rough: 14
     readonly property real headroom: Theme.mm(17)
-    readonly property real footroom: crooked ? Theme.mm(12) : headroom
+    readonly property real footroom: crooked || !both ? Theme.mm(12) : headroom
     readonly property real zoom: ready ? Math.min((width - Theme.mm(22)) / (view.alongMm + 2 * rough + 18),
                                                   (height - headroom - footroom) / (view.acrossMm + 2 * rough)) : 1
     readonly property real blade: ready ? (width + view.alongMm * zoom) / 2 : 0
@@ -144,6 +144,8 @@ Item {
                 most = Math.max(most, itemAt(i)?.width ?? 0);
             return most;
         }
+        /** Where the one at the blade begins. */
+        readonly property real nearest: root.stitch - Theme.mm(2.4) - (count > 0 ? itemAt(0)?.width ?? 0 : 0)
         /** All four clear of each other; else only the one at the blade, and the one across from it beside the cloth. */
         readonly property bool all: root.stitch - root.far - root.inset > 2 * widest + Theme.mm(6) && root.lower - root.upper - 2 * root.inset > Theme.mm(26)
         Rectangle {
@@ -152,7 +154,7 @@ Item {
             required property int index
             readonly property real air: Theme.mm(2.4)
             readonly property real drawn: index === 0 ? root.stitch - air - width : index === 2 && names.all ? root.far + root.inset + air
-                                         : index === 2 ? Math.max(0, root.far - (root.whole ? 3 * root.inset : root.rough * root.zoom) - Theme.mm(2) - width) : (root.far + root.inset + root.stitch - width) / 2
+                                         : index === 2 ? Math.max(0, Math.min(root.far - (root.whole ? 3 * root.inset : root.rough * root.zoom) - Theme.mm(2), names.nearest - Theme.mm(1.5)) - width) : (root.far + root.inset + root.stitch - width) / 2
             visible: index % 2 === 0 || names.all
             x: Theme.left ? root.width - drawn - width : drawn
             y: index === 1 ? root.lower - root.inset - air - height : index === 3 ? root.upper + root.inset + air : (root.upper + root.lower - height) / 2

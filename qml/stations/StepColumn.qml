@@ -23,10 +23,12 @@ Item {
     readonly property var figure: StepModel.sided ? TrimModel.figure : StepModel.figure
     readonly property bool finished: StepModel.finished
     readonly property bool figured: !finished && root.figure.valid
+    /** What was found of the block stands over the drawing, which needs the more height. */
+    readonly property bool judged: StepModel.sided && TrimModel.verdict !== ""
     readonly property real air: Theme.mm(Theme.small ? 1.4 : 2.4)
 
     /** The height at which nothing has to give way. */
-    readonly property real wanted: figured ? Theme.mm(136)
+    readonly property real wanted: figured ? Theme.mm(judged ? 118 : 136)
                                    : head.implicitHeight + words.wanted + 2 * air + targets.implicitHeight + 1
 
     StepHead {
@@ -43,7 +45,7 @@ Item {
         figure: root.figure
         // On a low screen the figure gives way before the targets do; its rule, its tab
         // and the air down to the targets take 15.8 mm.
-        cap: Math.max(Theme.mm(11), Math.min(Theme.capFigure, (targets.y - y - Theme.mm(15.8)) / 1.34))
+        cap: Math.max(Theme.mm(11), Math.min(Theme.capFigure * (root.judged ? 0.8 : 1), (targets.y - y - Theme.mm(15.8)) / 1.34))
         onWorking: root.working(root.figure.key)
     }
     StepWords {

@@ -57,7 +57,7 @@ StepPage {
         height: Math.min(parent.width < Theme.mm(100) ? root.footTop : parent.height, legend.wanted ? legend.over : parent.height) - y
         folded: true
         // Under the words there may be no room left for it: then they say it all.
-        visible: ready && TrimModel.figure.valid && !StepModel.finished && height >= Theme.mm(58)
+        visible: ready && TrimModel.figure.valid && !StepModel.finished && height >= Theme.mm(crooked || whole ? 58 : 50)
         view: TrimModel.lies
         figure: TrimModel.figure
         second: TrimModel.second
