@@ -37,7 +37,9 @@ Item {
         id: roll
         y: head.implicitHeight + Theme.mm(1)
         width: parent.width
-        height: parent.height - y - take.height - Theme.gapTargets - (wrong.visible ? wrong.height + Theme.gap : 0)
+        readonly property real room: parent.height - y - take.height - (wrong.visible ? wrong.height + Theme.gap : 0)
+        // What would just not fit takes of the air over the action, rather than be cut off at its foot.
+        height: room - (rows.height > room - Theme.gapTargets ? Theme.gap : Theme.gapTargets)
         clip: true
         contentHeight: rows.height
         boundsBehavior: Flickable.StopAtBounds
