@@ -16,7 +16,8 @@ Item {
     /** The widest word of the title: it is not broken, the title is set smaller, by a hair more since letters are set in whole pixels. */
     readonly property real longest: letters.font.pixelSize > 0 ? Math.max(1, ...title.text.split(" ").map(word => letters.advanceWidth(word))) : 1
 
-    implicitHeight: title.implicitHeight + (trying && title.lineCount < 2 ? Theme.mm(1.4) : 0)
+    // What stands below is clear of the button, too.
+    implicitHeight: Math.max(title.implicitHeight + (trying && title.lineCount < 2 ? Theme.mm(1.4) : 0), trying ? off.y + off.height : 0)
 
     /** On the trial, beside its button: set on one line where the least size allows it. */
     readonly property real whole: Math.max(1, letters.advanceWidth(title.text))
