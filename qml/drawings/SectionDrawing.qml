@@ -33,7 +33,7 @@ Item {
     readonly property bool ready: (view?.finishedMm ?? 0) > 0 && width > 0 && height > 0
     readonly property real mm: Theme.pxPerMm
     /** Pixels to one millimetre of the join. */
-    readonly property real drawn: ready ? Sections.scale(view, width, mm, Math.max(seamWord.implicitWidth, seamFigure.implicitWidth)) : 0
+    readonly property real drawn: ready ? chosen() : 0
     readonly property var lie: ready ? Sections.lay(view, width, height, mm, drawn, caught.width, reading ? 22 * mm : note.height,
                                                     reading ? (height < 70 * mm ? 9 : 25) * mm : 0) : null
     readonly property real foldAt: lie ? lie.seamB + view.catchMm * lie.scale : 0
@@ -45,6 +45,15 @@ Item {
     Accessible.role: Accessible.Graphic
     Accessible.name: accessibleName
 
+    /** Left of it there is room for so many pixels of words. */
+    function scaleAt(words: real): real {
+        return Sections.scale(view, width, mm, words);
+    }
+    /** The seam's word stands beside its figure, unless the join would be drawn much smaller for that. */
+    function chosen(): real {
+        const beside = scaleAt(sewn.beside - 0.9 * mm), above = scaleAt(Math.max(seamWord.implicitWidth, seamFigure.implicitWidth));
+        return beside >= 0.75 * above ? beside : above;
+    }
     function place(x: real, w: real, at: real): real {
         const start = x - at * w;
         return Theme.left ? width - start - w : start;

@@ -9,7 +9,7 @@ import Matside.Theme
 WidePage {
     id: root
     objectName: "join-page"
-    sceneMm: StepModel.finished ? 118 : noted.visible ? 71 : 62
+    sceneMm: StepModel.finished ? 118 : noted.visible ? 71 : 64
 
     property int mark: 0
     readonly property bool sewing: StepModel.doing === "join-short" || StepModel.doing === "test-join" || StepModel.trial
