@@ -1088,7 +1088,7 @@
     </message>
     <message>
         <source>True only after the screen was set against a card, at the foot of the shelf.</source>
-        <translation>Exact seulement une fois l’écran réglé avec une carte : au bas de l’étagère.</translation>
+        <translation>Exact seulement une fois l’écran réglé avec une carte&#x202f;: au bas de l’étagère.</translation>
     </message>
 </context>
 <context>
@@ -5686,7 +5686,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Take a last look: pins counted, threads gone, measured.</source>
-        <translation>Un dernier regard : compter les épingles, ôter les fils, mesurer.</translation>
+        <translation>Un dernier regard&#x202f;: compter les épingles, ôter les fils, mesurer.</translation>
     </message>
     <message>
         <source>Square the end</source>
@@ -6784,12 +6784,12 @@ bord coupé</translation>
     <message>
         <source>Stitched blocks without a place: %1 (%2 first). Undo takes the change back.</source>
         <extracomment>%2 is the first of them, a block&apos;s name like A1</extracomment>
-        <translation>Blocs brodés sans place : %1 (d’abord %2). « Annuler » revient sur la modification.</translation>
+        <translation>Blocs brodés sans place&#x202f;: %1 (d’abord %2). «&#x202f;Annuler&#x202f;» revient sur la modification.</translation>
     </message>
     <message>
         <source>Made to the old measure, at “%1”: look at it before you use it.</source>
         <extracomment>%1 is a step in words</extracomment>
-        <translation>Fait à l’ancienne mesure, à « %1 » : vérifier avant de s’en servir.</translation>
+        <translation>Fait à l’ancienne mesure, à «&#x202f;%1&#x202f;»&#x202f;: vérifier avant de s’en servir.</translation>
     </message>
     <message>
         <source>Sew front to back, right sides together; turn it out and close it.</source>
@@ -7317,7 +7317,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Trim it plainly, in this order: %1.</source>
-        <translation>Il suffit de le rogner, dans cet ordre : %1.</translation>
+        <translation>Il suffit de le rogner, dans cet ordre&#x202f;: %1.</translation>
     </message>
     <message>
         <source>Round the edge it is %1 less than planned.</source>
@@ -7620,7 +7620,7 @@ bord coupé</translation>
     <message>
         <source>It cuts %1 into the stippling: stay-stitch first.</source>
         <extracomment>the edge runs inside the stitched outline, where blocks are stippled</extracomment>
-        <translation>Le bord entame le vermiculé de %1 : d’abord une piqûre de soutien.</translation>
+        <translation>Le bord entame le vermiculé de %1&#x202f;: d’abord une piqûre de soutien.</translation>
     </message>
     <message>
         <source>Inside points: stay-stitch, clip, pivot.</source>
@@ -8020,11 +8020,11 @@ bord coupé</translation>
     <name>matside::JoinModel</name>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, and such blocks stand best together in an end column.</source>
-        <translation>Échanger %1 et %2 : %1 s’écarte de %3 de la cote, et de tels blocs sont mieux ensemble dans une colonne de bout.</translation>
+        <translation>Échanger %1 et %2&#x202f;: %1 s’écarte de %3 de la cote, et de tels blocs sont mieux ensemble dans une colonne de bout.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is %3 off size, which shows least at an end.</source>
-        <translation>Échanger %1 et %2 : %1 s’écarte de %3 de la cote ; c’est à un bout que cela se voit le moins.</translation>
+        <translation>Échanger %1 et %2&#x202f;: %1 s’écarte de %3 de la cote&#x202f;; c’est à un bout que cela se voit le moins.</translation>
     </message>
     <message>
         <source>Swap %1 and %2: %1 is nearest to its size, and the middle is looked at most.</source>
@@ -8433,7 +8433,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>The camera is gone. Nothing was lost: plug it in again.</source>
-        <translation>L’appareil photo est débranché. Rien n’est perdu : le rebrancher.</translation>
+        <translation>L’appareil photo est débranché. Rien n’est perdu&#x202f;: le rebrancher.</translation>
     </message>
 </context>
 <context>
@@ -8898,7 +8898,7 @@ bord coupé</translation>
     <message>
         <source>Next, at %1: %2</source>
         <extracomment>%1 is a station&apos;s name, %2 what is to be done there</extracomment>
-        <translation>Ensuite, sous « %1 ». %2</translation>
+        <translation>Ensuite, sous «&#x202f;%1&#x202f;». %2</translation>
     </message>
     <message>
         <source>You were at: %1</source>
@@ -9174,7 +9174,7 @@ bord coupé</translation>
     </message>
     <message>
         <source>Measure from the outer line, not the echo line; a cross line on the outline’s corner.</source>
-        <translation>Mesurer depuis la ligne extérieure, pas la piqûre en écho ; une ligne transversale au coin du contour.</translation>
+        <translation>Mesurer depuis la ligne extérieure, pas la piqûre en écho&#x202f;; une ligne transversale au coin du contour.</translation>
     </message>
     <message>
         <source>%1, which decides: the stitches may lie off their line</source>
@@ -9234,29 +9234,29 @@ bord coupé</translation>
     <message>
         <source>Planned cut %1. No figure holds before it is measured.</source>
         <extracomment>cut: the size of the trimmed block, not that within its stitches</extracomment>
-        <translation>Coupe prévue : %1. Aucun chiffre ne vaut avant la mesure.</translation>
+        <translation>Coupe prévue&#x202f;: %1. Aucun chiffre ne vaut avant la mesure.</translation>
     </message>
     <message>
         <source>Planned cut %1. No figure holds before its readings agree.</source>
-        <translation>Coupe prévue : %1. Aucune cote ne vaut avant que ses mesures concordent.</translation>
+        <translation>Coupe prévue&#x202f;: %1. Aucune cote ne vaut avant que ses mesures concordent.</translation>
     </message>
     <message>
         <source>Planned cut %1, but it is not to be cut as it is.</source>
-        <translation>Coupe prévue : %1, mais il n’est pas à couper ainsi.</translation>
+        <translation>Coupe prévue&#x202f;: %1, mais il n’est pas à couper ainsi.</translation>
     </message>
     <message>
         <source>Planned cut %1. No figure holds before the common size is known.</source>
-        <translation>Coupe prévue : %1. Aucune cote ne vaut avant que la taille commune soit connue.</translation>
+        <translation>Coupe prévue&#x202f;: %1. Aucune cote ne vaut avant que la taille commune soit connue.</translation>
     </message>
     <message>
         <source>Planned cut %1. If the common size is taken, cut %2.</source>
         <extracomment>the common size of the blocks measured, taken for all that are not cut yet</extracomment>
-        <translation>Coupe prévue : %1. Si la taille commune est prise : %2.</translation>
+        <translation>Coupe prévue&#x202f;: %1. Si la taille commune est prise&#x202f;: %2.</translation>
     </message>
     <message>
         <source>Logged off size: stitched %1.</source>
         <extracomment>the size of a block&apos;s stitched outline as it was logged at the hoop, not as planned</extracomment>
-        <translation>Noté hors cote : brodé %1.</translation>
+        <translation>Noté hors cote&#x202f;: brodé %1.</translation>
     </message>
     <message>
         <source>Side %1: %2</source>
