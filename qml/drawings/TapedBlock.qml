@@ -44,11 +44,11 @@ Item {
     /** What is seen of a plate; where it is low what is pressed reaches over that. */
     readonly property real pad: lift + (low ? Theme.mm(4.8) : Theme.step / 2)
     readonly property real padSide: reach + Theme.mm(1) + widest + (low ? tape : 0)
-    property var wides: []
+    property var wides: [0, 0, 0, 0, 0, 0]
     readonly property real widest: Math.max(Theme.mm(14), ...wides)
     readonly property var plateAt: Blocks.plates(k > 0 ? own : [], {
-        wides: [0, 1, 2, 3, 4, 5].map(i => wides[i] ?? Theme.mm(14)), high: Theme.step - Theme.mm(low ? 1 : 0), reach: reach, lift: lift, out: reach + tape,
-        needed: readings.map((reading, i) => i === held || !reading.told || !reading.taken || (reading.suspect ?? false))
+        wides: wides, high: Theme.step - Theme.mm(low ? 1 : 0), reach: reach, lift: lift, out: reach + tape,
+        needed: unspared()
     })
     readonly property real foot: legend.visible ? legend.height + Theme.mm(1) : 0
     readonly property var shape: shaped && corners.length === 4 ? corners : planned
@@ -58,9 +58,16 @@ Item {
     readonly property var own: Blocks.placed(shape, width / 2, (height - foot) / 2, k)
     readonly property var due: Blocks.placed(planned, width / 2, (height - foot) / 2, k)
 
+    /** Of each reading, that its plate must stand there even where there is little room. */
+    function unspared(): var {
+        const all = [];
+        for (let i = 0; i < readings.length; ++i)
+            all.push(i === held || !readings[i].told || !readings[i].taken || (readings[i].suspect ?? false));
+        return all;
+    }
     function measure() {
         const all = [];
-        for (let i = 0; i < plates.count; ++i)
+        for (let i = 0; i < 6; ++i)
             all.push(plates.itemAt(i)?.implicitWidth ?? 0);
         wides = all;
     }
