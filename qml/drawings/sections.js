@@ -20,7 +20,9 @@ function lay(view, width, height, mm, scale, named, noted, under) {
     const narrow = width / 2 + (view.finishedMm / 2 + view.catchMm) * scale + 4 * mm + named > width;
     const foldRow = under > 0 ? under : narrow ? 19 * mm : 14 * mm;
     // The words beside the measures take 20 mm and the row of the fold; the join 10.3 cloths.
-    const head = Math.max(12.5 * mm, noted - 0.8 * mm);
+    // Those at the head stand clear of the cloth, and a little less so before the lowest would run out.
+    const least = noted - 2.4 * mm, spare = height - 7.5 * mm - foldRow - 10.3 * 1.6 * mm;
+    const head = Math.max(12.5 * mm, least, Math.min(noted - 0.8 * mm, spare));
     const cloth = Math.max(1.6 * mm, Math.min(4.4 * mm, (height - 7.5 * mm - head - foldRow) / 10.3));
     const batting = Math.max(4 * mm, Math.min(12 * mm, 2.5 * cloth));
     const above = batting / 2 + 4.2 * cloth + head, below = batting / 2 + 3.6 * cloth + foldRow + 7.5 * mm;
