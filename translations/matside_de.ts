@@ -8294,7 +8294,7 @@ Schnittkante</translation>
     </message>
     <message>
         <source>spare kits</source>
-        <translation>Reservepackungen</translation>
+        <translation>Packungen in Reserve</translation>
     </message>
     <message>
         <source>machines in the room</source>

@@ -286,8 +286,8 @@ QString HoopModel::expectSays() const
     const Marks marks = m_workspace.project().marks();
     const QString expected = braced(m_work.next->expected, marks);
     if (m_work.next->start != m_work.next->expected) {
-        const QString starts = tr("The next outline starts at %1; the plan expected %2.")
-                                   .arg(braced(m_work.next->start, marks), expected);
+        QString starts = tr("The next outline starts at %1; the plan expected %2.")
+                             .arg(braced(m_work.next->start, marks), expected);
         const QString off = marksOff().join(QStringLiteral(", "));
         if (off.isEmpty())
             return starts;

@@ -7,8 +7,6 @@
 
 #include <optional>
 
-#include <optional>
-
 namespace matside {
 
 /// The finished piece measured before its edge is trimmed: four sides and two diagonals with a tape, which is

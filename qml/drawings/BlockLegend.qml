@@ -12,7 +12,8 @@ Item {
     property real times: 1
     /** There is height for one line only: then what is exaggerated is told first. */
     property bool low: false
-    readonly property bool fits: plan.width + lines.spacing + off.implicitWidth <= width
+    /** By what both take, seen or not: whether one is seen hangs on it. */
+    readonly property bool fits: beads.width + plan.spacing + word.implicitWidth + lines.spacing + off.implicitWidth <= width
 
     implicitHeight: lines.height
 
@@ -31,6 +32,7 @@ Item {
             spacing: Theme.mm(1.6)
 
             PrintCanvas {
+                id: beads
                 width: Theme.mm(12)
                 height: word.height
                 mirrored: false
@@ -49,7 +51,9 @@ Item {
         }
         Word {
             id: off
-            width: Math.min(implicitWidth, root.width)
+            // On a line of its own it has all of it: its width does not hang on how it breaks.
+            wrapMode: root.fits ? Text.NoWrap : Text.Wrap
+            width: root.fits ? implicitWidth : root.width
             horizontalAlignment: Text.AlignHCenter
             visible: root.times > 1
             text: qsTr("drawn %1 times as far off").arg(root.times)

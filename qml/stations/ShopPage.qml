@@ -99,7 +99,8 @@ FocusScope {
         y: Theme.margin
         visible: root.plain
         width: shades.x - x - Theme.gap
-        cap: Theme.capHead
+        // What it is for takes more words beside the two buttons.
+        cap: ShopModel.kits > 1 ? Theme.capWord : Theme.capHead
         bold: true
         text: ShopModel.count === 0 ? StepModel.elsewhereText
             //: heading of a shopping list; kits: all that a student needs for one piece, for so many students
@@ -110,7 +111,7 @@ FocusScope {
         id: forClass
         visible: false
         width: head.width
-        cap: head.cap
+        cap: Theme.capWord
         bold: true
         text: qsTr("To buy for %1 kits").arg(88)
     }

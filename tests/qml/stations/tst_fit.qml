@@ -75,12 +75,12 @@ StationCase {
         verify(/blocks stitched \d/.test(printed(byName("fit-made"))), printed(byName("fit-made")));
         const made = byName("fit-made").mapToItem(null, 0, 0);
         verify(made.y >= 0 && made.y + byName("fit-made").height <= data.height + 1, "in sight without rolling");
-        verify(!printed(null).includes("have no place"));
+        verify(!printed(null).includes("without a place"));
         press(called("columns less"));
-        tryVerify(() => printed(null).includes("have no place in the piece any more"));
+        tryVerify(() => printed(null).includes("without a place"));
         verifySizes(data.tag + ", made");
         press(called("columns more"));
-        tryVerify(() => !printed(null).includes("have no place"));
+        tryVerify(() => !printed(null).includes("without a place"));
     }
     /** Stepping on, nothing moves away under the finger, whatever comes to be said. */
     function test_nothingMovesUnderTheFinger() {
