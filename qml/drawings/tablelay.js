@@ -36,9 +36,10 @@ function lay(t, width, height, mm, mats = [], figured = true) {
         const need = needs(figure, plain, stacked), room = wood * k;
         return room < need * least(figure) ? 1 : Math.min(1, (room - air * mm) / (need - air * mm));
     };
+    // In steps: under a dragging finger no lettering is cut anew for a hair.
     const figure = !hasTable || !marked ? 1
-        : Math.min(share(t.revealAlong, (t.tableAlongMm - t.finishedAlongMm) / 2, digits(t.revealAlong), 17, 2.2),
-                   share(t.revealAcross, (t.tableAcrossMm - t.finishedAcrossMm) / 2, 7.6, 11, 1.2));
+        : inSteps(Math.min(share(t.revealAlong, (t.tableAlongMm - t.finishedAlongMm) / 2, digits(t.revealAlong), 17, 2.2),
+                             share(t.revealAcross, (t.tableAcrossMm - t.finishedAcrossMm) / 2, 7.6, 11, 1.2)));
     const box = (a, b) => ({ x: (width - a * k) / 2, y: (height - b * k) / 2, w: a * k, h: b * k });
     return {
         k, figure, beside: beside * mm, over: over * mm, hasTable, round: t.shape === "round", leaf: hasTable ? Math.max(0, t.leafMm ?? 0) * k : 0,
@@ -49,6 +50,11 @@ function lay(t, width, height, mm, mats = [], figured = true) {
         sashing: Math.max(0, t.sashingMm) * k, edge: Math.max(0, t.edgeMm) * k,
         outlineAlong: t.outlineAlongMm * k, outlineAcross: t.outlineAcrossMm * k
     };
+}
+
+/** Down to a twentieth. */
+function inSteps(share) {
+    return Math.floor(20 * share + 1e-6) / 20;
 }
 
 /** The width of a block between its stitched sides. */
