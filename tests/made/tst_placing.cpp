@@ -83,19 +83,20 @@ void PlacingTest::severalGoToOneColumn()
     QCOMPARE(swap->second, std::size_t(11));
     // The column that holds more of them already takes the rest: of 4 × 5 with A4, B4 and C1 the right one,
     // and mirrored the left.
-    for (const bool right : {true, false}) {
-        const auto at = [&](std::size_t row, std::size_t column) {
-            return row * 4 + (right ? column : 3 - column);
-        };
-        std::vector<Laid> five(20, off(0));
-        for (const std::size_t place : {at(0, 3), at(1, 3), at(2, 0), at(4, 2)})
-            five[place] = off(2);
-        five[at(4, 2)] = off(3);
-        const auto next = nextSwap(4, 5, five, usual);
-        QVERIFY(next && next->why == SwapFor::EndColumn);
-        QCOMPARE(next->first, at(4, 2));
-        QCOMPARE(next->second, at(4, 3));
-    }
+    for (const bool right : {true, false})
+        for (const std::size_t inside : {1U, 2U}) {
+            const auto at = [&](std::size_t row, std::size_t column) {
+                return row * 4 + (right ? column : 3 - column);
+            };
+            std::vector<Laid> five(20, off(0));
+            for (const std::size_t place : {at(0, 3), at(1, 3), at(2, 0)})
+                five[place] = off(2);
+            five[at(4, inside)] = off(3);
+            const auto next = nextSwap(4, 5, five, usual);
+            QVERIFY(next && next->why == SwapFor::EndColumn);
+            QCOMPARE(next->first, at(4, inside));
+            QCOMPARE(next->second, at(4, 3));
+        }
 }
 
 void PlacingTest::theBestComesToTheMiddle()
